@@ -1,0 +1,1 @@
+"""Bytes in, bytes out: scales and printers. Stands alone."""

@@ -1,0 +1,1 @@
+"""What is on a label and how it is drawn. Stands alone."""

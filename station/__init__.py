@@ -1,0 +1,1 @@
+"""The pack-line station: weighs, checks, labels and records every bag."""
