@@ -1,0 +1,69 @@
+"""From the pack day to the use-by date.
+
+Day 0 is the production day. The use-by date is a calendar date, counted in days and never in
+hours, so that a change to or from summer time cannot move it. Any input lot's own last day can only
+shorten it. That the date of the oldest input limits the date of the blend is common practice; the
+length of life itself is the user's policy and needs a validated shelf-life study.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from datetime import date, datetime, time, timedelta
+
+from station.core.lots import InputLot
+from station.core.product import Product
+
+
+class DatingError(ValueError):
+    """A date that must not be printed; the message says why and what to do."""
+
+
+@dataclass(frozen=True, slots=True)
+class Dating:
+    """The dates of a run, frozen at its start, and what set them."""
+
+    production_day: date
+    use_by: date
+    shortened_by: str
+    """Lot code of the input lot that shortened the life; empty when the product's life holds."""
+
+
+def production_day(local: datetime, cut_off: time) -> date:
+    """Return the day a bag counts to.
+
+    A night shift's bags count to the day the shift began on: before the cut-off it is still
+    yesterday, so that midnight never adds a day of life.
+
+    Args:
+        local: wall-clock time of the plant.
+        cut_off: wall-clock time at which the production day changes, before noon.
+
+    Raises:
+        DatingError: the cut-off is not before noon.
+    """
+    if cut_off >= time(12):
+        raise DatingError(f"cut-off {cut_off:%H:%M}: the production day must change before noon")
+    day = local.date()
+    return day - timedelta(days=1) if local.time() < cut_off else day
+
+
+def date_run(product: Product, lots: Iterable[InputLot], day: date) -> Dating:
+    """Return the dates of a run packed on production day ``day`` from ``lots``.
+
+    Raises:
+        DatingError: an input lot's own last day is before the production day.
+    """
+    use_by = day + timedelta(days=product.life_days)
+    shortened_by = ""
+    for lot in sorted(lots, key=lambda lot: lot.code):
+        if lot.use_by is None:
+            continue
+        if lot.use_by < day:
+            raise DatingError(
+                f"lot {lot.code} had its last day on {lot.use_by}, before {day}: take it off the line"
+            )
+        if lot.use_by < use_by:
+            use_by, shortened_by = lot.use_by, lot.code
+    return Dating(day, use_by, shortened_by)

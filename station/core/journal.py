@@ -1,0 +1,143 @@
+"""Journal entries: their canonical bytes and the chain of hashes over them.
+
+An entry's hash is SHA-256(0x00 ‖ hash before ‖ canonical bytes); the leading zero byte is the leaf
+prefix of RFC 9162 section 2.1.1. The canonical form follows RFC 8785 for the values used here:
+object members sorted, no white space, UTF-8, integers and strings only. A chain makes a change
+evident; it does not prevent one, and who can rewrite the whole file can rewrite the chain, so its
+head must be kept elsewhere too.
+"""
+
+from __future__ import annotations
+
+import hashlib
+import json
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from enum import StrEnum
+from types import NoneType
+
+from station.core.pack import Moment
+
+
+
+Value = str | int | bool | None | list["Value"] | dict[str, "Value"]
+
+GENESIS = bytes(32)
+"""Stands before the first entry of an epoch."""
+
+
+class JournalError(ValueError):
+    """A value the journal cannot keep exactly."""
+
+
+class EntryKind(StrEnum):
+    """What an entry records."""
+
+    START = "start"
+    STOP = "stop"
+    LOT = "lot"
+    RUN = "run"
+    RUN_END = "run end"
+    PACK = "pack"
+    LABEL = "label"
+    EVENT = "event"
+
+
+@dataclass(frozen=True, slots=True)
+class Entry:
+    """One entry as it is hashed.
+
+    Args:
+        site, station, epoch, seq: its name; ``seq`` counts from 1 without a gap in an epoch.
+        kind: what it records.
+        at: when, by every clock.
+        who: id of the person, or ``station``.
+        body: the facts; strings, whole numbers, truth values, lists and objects of them.
+    """
+
+    site: str
+    station: str
+    epoch: int
+    seq: int
+    kind: EntryKind
+    at: Moment
+    who: str
+    body: Mapping[str, Value]
+
+
+@dataclass(frozen=True, slots=True)
+class Stored:
+    """An entry as read back from a store."""
+
+    seq: int
+    canonical: bytes
+    hash: bytes
+
+
+@dataclass(frozen=True, slots=True)
+class Break:
+    """The first place where a chain does not hold."""
+
+    seq: int
+    why: str
+
+
+def canonical(entry: Entry) -> bytes:
+    """Return the one byte form of an entry.
+
+    Raises:
+        JournalError: a float or another type stands in the body.
+    """
+    _check(entry.body, "body")
+    whole = {
+        "v": 1,
+        "site": entry.site,
+        "station": entry.station,
+        "epoch": str(entry.epoch),  # beyond 2**53, where RFC 8785 numbers end
+        "seq": entry.seq,
+        "kind": str(entry.kind),
+        "utc": entry.at.utc.isoformat(timespec="microseconds"),
+        "offset": entry.at.offset_minutes,
+        "zone": entry.at.zone,
+        "monotonic": str(entry.at.monotonic_ns),
+        "who": entry.who,
+        "body": entry.body,
+    }
+    return json.dumps(whole, sort_keys=True, separators=(",", ":"), ensure_ascii=False).encode()
+
+
+def entry_hash(before: bytes, canonical_bytes: bytes) -> bytes:
+    """Return the 32-byte hash of an entry that follows the entry with hash ``before``."""
+    return hashlib.sha256(b"\x00" + before + canonical_bytes).digest()
+
+
+def first_break(entries: Iterable[Stored], before: bytes = GENESIS, seq: int = 1) -> Break | None:
+    """Return the first entry that does not follow from the one before, or None.
+
+    Args:
+        entries: in order of their seq.
+        before: hash of the entry before the first one given.
+        seq: the seq the first one must have.
+    """
+    for stored in entries:
+        if stored.seq != seq:
+            return Break(seq, f"entry {seq} is missing: entry {stored.seq} stands in its place")
+        if entry_hash(before, stored.canonical) != stored.hash:
+            return Break(seq, f"entry {seq} was changed, or one before it was: its hash differs")
+        before, seq = stored.hash, seq + 1
+    return None
+
+
+def _check(value: object, path: str) -> None:
+    if isinstance(value, float):
+        raise JournalError(f"{path} is a binary float: give digits as a string")
+    if isinstance(value, Mapping):
+        for key, inner in value.items():
+            if not isinstance(key, str):
+                raise JournalError(f"{path} has a name that is not text: {key!r}")
+            _check(inner, f"{path}.{key}")
+    elif isinstance(value, list | tuple):
+        for index, inner in enumerate(value):
+            _check(inner, f"{path}[{index}]")
+    elif not isinstance(value, str | int | NoneType):
+        raise JournalError(f"{path} is {type(value).__name__}: allowed are text and whole numbers")

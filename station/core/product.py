@@ -1,0 +1,157 @@
+"""What is packed: components, bag items, recipes and versions of a product.
+
+A run freezes one version of a product; nothing here changes while it is packed.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from decimal import Decimal
+from enum import StrEnum
+
+from station.core.mass import Mass
+
+
+class ProductError(ValueError):
+    """A product that cannot be packed; the message names the part, its value and what is allowed."""
+
+
+class PackMode(StrEnum):
+    """How a bag meets the scale."""
+
+    FILL = "fill"
+    """Open bag, topped up on the scale; a label only once it is in the window."""
+    CHECK = "check"
+    """Sealed bag, weighed once; below the window it is a reject."""
+
+
+@dataclass(frozen=True, slots=True)
+class Component:
+    """One cut ingredient of a blend.
+
+    Args:
+        code: short code, unique in the packhouse.
+        name: the ingredient's name as the label gives it.
+        allergen: whether the label must emphasise it.
+        max_age_days: latest day of packing after harvest, or None for no limit of its own.
+    """
+
+    code: str
+    name: str
+    allergen: bool = False
+    max_age_days: int | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class BagItem:
+    """A kind of empty bag and its tare.
+
+    Args:
+        code: article code of the bag.
+        name: what a person calls it.
+        tare: mean mass of the empty bag with what stays on it (clip, label).
+        basis: where the tare comes from, in words: how many bags, when, which film lot.
+    """
+
+    code: str
+    name: str
+    tare: Mass
+    basis: str
+
+    def __post_init__(self) -> None:
+        if self.tare.amount <= 0:
+            raise ProductError(f"bag {self.code}: tare {self.tare} must be above zero")
+
+
+@dataclass(frozen=True, slots=True)
+class Share:
+    """The share of one component in a recipe, in percent of the net quantity."""
+
+    component: Component
+    percent: Decimal
+
+    def __post_init__(self) -> None:
+        if not 0 < self.percent <= 100:
+            raise ProductError(
+                f"share of {self.component.code}: {self.percent} % must be above 0 and at most 100"
+            )
+
+
+@dataclass(frozen=True, slots=True)
+class Product:
+    """One version of a product, complete enough to pack.
+
+    Args:
+        code: article code; with ``version`` it names this record for ever.
+        version: whole number from 1, raised at each change.
+        name: name of the food as the label gives it.
+        gtin: 13 or 14 digits.
+        market: whose label rules hold (``EU``, ``GB``, ...).
+        rule_set: id of the net-quantity rules (``eu-76-211``, ...).
+        nominal: the declared net quantity.
+        floor, target, upper: the line's own limits, in the unit of ``nominal``.
+        bag: the bag item and its tare.
+        mode: fill or check.
+        recipe: components and shares, heaviest first; shares add up to 100 %.
+        life_days: days from the pack day (day 0) to the use-by date.
+        atmosphere: the gas in the bag, in the packhouse's words; the life depends on it.
+        storage: storage words of the label.
+        use_by_words: ``Use by`` or ``Best before``.
+    """
+
+    code: str
+    version: int
+    name: str
+    gtin: str
+    market: str
+    rule_set: str
+    nominal: Mass
+    floor: Mass
+    target: Mass
+    upper: Mass
+    bag: BagItem
+    mode: PackMode
+    recipe: tuple[Share, ...]
+    life_days: int
+    atmosphere: str
+    storage: str
+    use_by_words: str = "Use by"
+
+    def __post_init__(self) -> None:
+        named = f"product {self.code} version {self.version}"
+        if self.version < 1:
+            raise ProductError(f"{named}: version must be a whole number from 1")
+        if self.life_days < 1:
+            raise ProductError(f"{named}: life of {self.life_days} days must be at least 1")
+        if self.nominal.amount <= 0:
+            raise ProductError(f"{named}: nominal quantity {self.nominal} must be above zero")
+        if self.bag.tare >= self.nominal:
+            raise ProductError(
+                f"{named}: tare {self.bag.tare} of bag {self.bag.code} must be below the nominal "
+                f"quantity {self.nominal}"
+            )
+        for word, mass in (("floor", self.floor), ("target", self.target), ("upper", self.upper)):
+            if mass.unit is not self.nominal.unit:
+                raise ProductError(
+                    f"{named}: {word} {mass} must be in {self.nominal.unit}, the unit of the "
+                    "nominal quantity"
+                )
+        if not self.floor <= self.target < self.upper:
+            raise ProductError(
+                f"{named}: floor {self.floor}, target {self.target} and upper limit {self.upper} "
+                "must rise in this order"
+            )
+        if not self.recipe:
+            raise ProductError(f"{named}: the recipe has no component")
+        total = sum((share.percent for share in self.recipe), Decimal(0))
+        if total != 100:
+            raise ProductError(f"{named}: the shares add up to {total} %, they must give 100 %")
+        codes = [share.component.code for share in self.recipe]
+        if len(set(codes)) != len(codes):
+            raise ProductError(f"{named}: a component stands twice in the recipe")
+
+    @property
+    def components(self) -> tuple[Component, ...]:
+        """The components, heaviest share first (ties in the order given)."""
+        ordered = sorted(self.recipe, key=lambda share: -share.percent)
+        return tuple(share.component for share in ordered)

@@ -1,0 +1,108 @@
+"""What can happen to a line."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from drivers.steady import Reading
+from station.core.pack import PackRecord
+from station.core.run import Run
+
+
+@dataclass(frozen=True, slots=True)
+class Weighed:
+    """The scale sent a reading."""
+
+    reading: Reading
+
+
+@dataclass(frozen=True, slots=True)
+class Tick:
+    """Time passed; only the steady count of the clock counts."""
+
+    now_ns: int
+
+
+@dataclass(frozen=True, slots=True)
+class LinkUp:
+    """The scale's line is open."""
+
+    port: str
+
+
+@dataclass(frozen=True, slots=True)
+class LinkDown:
+    """The scale's line is gone or gives nothing that can be used."""
+
+    why: str
+
+
+@dataclass(frozen=True, slots=True)
+class RunStarted:
+    """The lead started a run; it is already in the store."""
+
+    run: Run
+
+
+@dataclass(frozen=True, slots=True)
+class RunEnded:
+    """The lead ended the run; that is already in the store."""
+
+
+@dataclass(frozen=True, slots=True)
+class Recorded:
+    """The store has the bag, durably."""
+
+    record: PackRecord
+
+
+@dataclass(frozen=True, slots=True)
+class RecordFailed:
+    """The store could not take the bag; nothing was recorded."""
+
+    why: str
+
+
+@dataclass(frozen=True, slots=True)
+class Labelled:
+    """The printer has the whole label of this bag."""
+
+    serial: str
+
+
+@dataclass(frozen=True, slots=True)
+class LabelFailed:
+    """The label of this bag was not printed, or nobody knows whether it was."""
+
+    serial: str
+    why: str
+
+
+@dataclass(frozen=True, slots=True)
+class SetAside:
+    """The packer sets the bag on the pan, or the last labelled one, aside."""
+
+    reason: str
+
+
+@dataclass(frozen=True, slots=True)
+class Resumed:
+    """A person looked at a stop and goes on."""
+
+    who: str
+
+
+Event = (
+    Weighed
+    | Tick
+    | LinkUp
+    | LinkDown
+    | RunStarted
+    | RunEnded
+    | Recorded
+    | RecordFailed
+    | Labelled
+    | LabelFailed
+    | SetAside
+    | Resumed
+)
