@@ -1,0 +1,1 @@
+"""One module of data for each body of law."""
