@@ -1,0 +1,397 @@
+"""The pack cycle: (state, event) → (state, effects), as a table.
+
+One bag is recorded per zero → load → zero: a load counts only after the pan showed a steady zero,
+and after a bag was recorded nothing counts until the pan shows zero again. A bag is judged on a
+steady reading that lasted ``dwell_ns``; a reading that cannot be believed (line down, stale, another
+unit, over capacity) never judges anything and sends the line back to an empty pan. The table has no
+clock and no disk; the runner carries the effects out and brings the answers back as events.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field, replace
+
+from drivers.frames.base import Kind
+from drivers.steady import Reading
+from station.core.mass import Mass, Unit
+from station.core.metrology.verdict import Verdict, classify
+from station.core.pack import LabelState, PackRecord, Quality, Weighing
+from station.core.product import PackMode
+from station.core.run import Run
+from station.line.effects import (
+    Cue,
+    Effect,
+    IssueLabel,
+    MarkLabel,
+    Note,
+    Record,
+    Sound,
+    TakeBack,
+)
+from station.line.events import (
+    Event,
+    LabelFailed,
+    Labelled,
+    LinkDown,
+    LinkUp,
+    Recorded,
+    RecordFailed,
+    Resumed,
+    RunEnded,
+    RunStarted,
+    SetAside,
+    Tick,
+    Weighed,
+)
+from station.line.state import Phase, Tally
+
+_NO_FRAME_YET = "waiting for the scale's first reading"
+
+
+@dataclass(frozen=True, slots=True)
+class LineRules:
+    """The line's own timing and thresholds.
+
+    Args:
+        interval: the scale interval, in the scale's unit.
+        dwell_ns: how long a reading must be steady before a bag is judged.
+        stale_ns: a reading older than this does not exist.
+    """
+
+    interval: Mass
+    dwell_ns: int = 300_000_000
+    stale_ns: int = 500_000_000
+
+
+@dataclass(frozen=True, slots=True)
+class Load:
+    """The bag on the pan, from the first load to its judgement."""
+
+    since_ns: int
+    steady_since_ns: int | None = None
+    plateau: Mass | None = None
+    """Newest steady net."""
+    top_ups: int = 0
+    aside: str = ""
+    """Why the packer wants it set aside; it is recorded at the next steady reading."""
+
+
+@dataclass(frozen=True, slots=True)
+class Cycle:
+    """The whole state of a line."""
+
+    rules: LineRules
+    phase: Phase = Phase.CLOSED
+    run: Run | None = None
+    number: int = 0
+    reading: Reading | None = None
+    trouble: str = _NO_FRAME_YET
+    """Why no reading can be believed; empty when the newest can."""
+    port: str = ""
+    load: Load | None = None
+    last: PackRecord | None = None
+    last_is_good: bool = False
+    tally: Tally = field(default_factory=Tally)
+    stop: str = ""
+    """What a person must look at, in phase STOPPED."""
+
+
+Step = tuple[Cycle, tuple[Effect, ...]]
+
+
+def step(cycle: Cycle, event: Event) -> Step:
+    """Return the line after ``event`` and what must be done, in order.
+
+    An event that has no meaning in the present phase changes nothing.
+    """
+    handler = _TABLE.get((cycle.phase, type(event))) or _ANY_PHASE.get(type(event))
+    return handler(cycle, event) if handler is not None else (cycle, ())
+
+
+def indication(reading: Reading) -> Mass:
+    """The reading as a mass in the scale's unit, digits kept."""
+    return Mass.of(reading.digits, reading.unit)
+
+
+def net_of(reading: Reading, run: Run) -> Mass:
+    """The indication minus the preset tare of the run's bag, in the scale's unit."""
+    gross = indication(reading)
+    return gross - run.product.bag.tare.in_unit(gross.unit)
+
+
+def load_threshold(run: Run, rules: LineRules) -> Mass:
+    """From this indication on something is on the pan: half a bag, at least two intervals."""
+    tare = run.product.bag.tare.in_unit(rules.interval.unit)
+    return max(tare * _HALF, rules.interval * 2)
+
+
+_HALF = Mass.of("0.5", Unit.GRAM).amount
+
+
+# --- readings -------------------------------------------------------------------------------
+
+
+def _doubt(reading: Reading, run: Run | None) -> str:
+    """Why a reading cannot be believed, in words; empty when it can."""
+    if reading.fault:
+        return reading.fault
+    if run is not None and reading.unit != run.unit:
+        return f"the scale shows {reading.unit}, the run is in {run.unit}: set the scale back"
+    if reading.kind is not Kind.GROSS:
+        return "the scale shows a net weight: clear its tare, the station subtracts the bag itself"
+    if reading.over:
+        return "over capacity: take the load off"
+    return ""
+
+
+def _weighed(cycle: Cycle, event: Weighed) -> Step:
+    """Take in a reading; where it can be believed, let the phase judge it."""
+    reading = event.reading
+    doubt = _doubt(reading, cycle.run)
+    if doubt:
+        troubled, effects = _troubled(cycle, doubt)
+        return replace(troubled, reading=reading), effects
+    effects = () if not cycle.trouble else (Note(f"reading is good again: {reading.digits}"),)
+    cycle = replace(cycle, reading=reading, trouble="")
+    phase = _ON_READING.get(cycle.phase)
+    if phase is None:
+        return cycle, effects
+    after, more = phase(cycle, reading)
+    return after, (*effects, *more)
+
+
+def _troubled(cycle: Cycle, why: str) -> Step:
+    """No reading can be believed: a bag not yet recorded must come off the pan."""
+    effects: tuple[Effect, ...] = () if why == cycle.trouble else (Note(why),)
+    if cycle.phase in (Phase.READY, Phase.LOADED):
+        cycle = replace(cycle, phase=Phase.CLEAR_PAN, load=None)
+    return replace(cycle, trouble=why), effects
+
+
+def _tick(cycle: Cycle, event: Tick) -> Step:
+    reading = cycle.reading
+    if reading is None or cycle.trouble:
+        return cycle, ()
+    age = event.now_ns - reading.seen_at_ns
+    if age <= cycle.rules.stale_ns:
+        return cycle, ()
+    return _troubled(cycle, "the scale is silent: check its cable and power")
+
+
+def _link_up(cycle: Cycle, event: LinkUp) -> Step:
+    return (
+        replace(cycle, port=event.port, reading=None, trouble=_NO_FRAME_YET),
+        (Note(f"scale line open on {event.port}"),),
+    )
+
+
+def _link_down(cycle: Cycle, event: LinkDown) -> Step:
+    cycle, effects = _troubled(cycle, event.why)
+    return replace(cycle, port="", reading=None), effects
+
+
+def _shows_zero(reading: Reading) -> bool:
+    return reading.steady and reading.at_zero
+
+
+def _clear_pan(cycle: Cycle, reading: Reading) -> Step:
+    if not _shows_zero(reading):
+        return cycle, ()
+    return replace(cycle, phase=Phase.READY, number=cycle.number + 1, load=None), ()
+
+
+def _ready(cycle: Cycle, reading: Reading) -> Step:
+    assert cycle.run is not None
+    if indication(reading) < load_threshold(cycle.run, cycle.rules):
+        return cycle, ()
+    loaded = replace(cycle, phase=Phase.LOADED, load=Load(reading.seen_at_ns))
+    return _loaded(loaded, reading)
+
+
+def _loaded(cycle: Cycle, reading: Reading) -> Step:
+    run, load = cycle.run, cycle.load
+    assert run is not None
+    assert load is not None
+    if indication(reading) < load_threshold(run, cycle.rules):
+        return _clear_pan(replace(cycle, phase=Phase.CLEAR_PAN, load=None), reading)
+    if not reading.steady:
+        return replace(cycle, load=replace(load, steady_since_ns=None)), ()
+    load = _plateau(load, net_of(reading, run), reading.seen_at_ns, cycle.rules.interval)
+    cycle = replace(cycle, load=load)
+    assert load.steady_since_ns is not None
+    if reading.seen_at_ns - load.steady_since_ns < cycle.rules.dwell_ns:
+        return cycle, ()
+    return _judge(cycle, run, load, reading)
+
+
+def _plateau(load: Load, net: Mass, now_ns: int, interval: Mass) -> Load:
+    """Keep the newest steady net; a step of more than two intervals is a top-up."""
+    if load.plateau is None:
+        return replace(load, plateau=net, steady_since_ns=now_ns)
+    moved = abs(net - load.plateau)
+    if load.steady_since_ns is not None and not moved.amount:
+        return load
+    top_ups = load.top_ups + (moved > interval * 2)
+    return replace(load, plateau=net, steady_since_ns=now_ns, top_ups=top_ups)
+
+
+def _judge(cycle: Cycle, run: Run, load: Load, reading: Reading) -> Step:
+    net = net_of(reading, run)
+    verdict = classify(net, run.window)
+    if load.aside:
+        quality, reason = Quality.REJECT, load.aside
+    elif verdict is Verdict.IN_WINDOW:
+        quality, reason = Quality.GOOD, ""
+    elif run.product.mode is PackMode.CHECK:
+        quality, reason = Quality.REJECT, str(verdict)
+    else:
+        return cycle, ()
+    gross = indication(reading)
+    weighing = Weighing(
+        gross=gross,
+        tare=run.product.bag.tare.in_unit(gross.unit),
+        net=net,
+        spread=Mass.of(reading.spread, gross.unit),
+        dwell_ms=(reading.seen_at_ns - load.since_ns) // 1_000_000,
+        top_ups=load.top_ups,
+        frame=reading.raw.hex(),
+    )
+    effect = Record(weighing, verdict, quality, reason, reading)
+    return replace(cycle, phase=Phase.RECORDING, load=None), (effect,)
+
+
+def _lift(cycle: Cycle, reading: Reading) -> Step:
+    if not _shows_zero(reading):
+        return cycle, ()
+    after, _ = _clear_pan(cycle, reading)
+    if cycle.last is None or not cycle.last_is_good:
+        return after, ()
+    return after, (MarkLabel(cycle.last.serial, LabelState.APPLIED),)
+
+
+# --- answers of store and printer -------------------------------------------------------------
+
+
+def _recorded(cycle: Cycle, event: Recorded) -> Step:
+    record, tally, run = event.record, cycle.tally, cycle.run
+    assert run is not None
+    if record.draft.quality is not Quality.GOOD:
+        tally = replace(tally, rejects=tally.rejects + 1)
+        after = replace(cycle, phase=Phase.LIFT, last=record, last_is_good=False, tally=tally)
+        return after, (Sound(Cue.WRONG_WAY),)
+    net = record.draft.weighing.net
+    tally = replace(
+        tally,
+        good=tally.good + 1,
+        net_micrograms=tally.net_micrograms + net.micrograms,
+        below_t1=tally.below_t1 + (net < run.window.limits.t1),
+    )
+    after = replace(cycle, phase=Phase.LABELLING, last=record, last_is_good=True, tally=tally)
+    return after, (
+        Sound(Cue.ACCEPT),
+        MarkLabel(record.serial, LabelState.SUBMITTED),
+        IssueLabel(record),
+    )
+
+
+def _record_failed(cycle: Cycle, event: RecordFailed) -> Step:
+    return _stopped(cycle, f"this bag is not recorded and has no label: {event.why}")
+
+
+def _labelled(cycle: Cycle, event: Labelled) -> Step:
+    if cycle.last is None or cycle.last.serial != event.serial:
+        return cycle, ()
+    return replace(cycle, phase=Phase.LIFT), (MarkLabel(event.serial, LabelState.SPOOLED),)
+
+
+def _label_failed(cycle: Cycle, event: LabelFailed) -> Step:
+    if cycle.last is None or cycle.last.serial != event.serial:
+        return cycle, ()
+    stopped, effects = _stopped(cycle, f"label {event.serial} is in doubt: {event.why}")
+    return stopped, (MarkLabel(event.serial, LabelState.IN_DOUBT, event.why), *effects)
+
+
+def _stopped(cycle: Cycle, why: str) -> Step:
+    return replace(cycle, phase=Phase.STOPPED, stop=why, load=None), (Sound(Cue.STOP),)
+
+
+# --- people -----------------------------------------------------------------------------------
+
+
+def _run_started(cycle: Cycle, event: RunStarted) -> Step:
+    return (
+        Cycle(
+            cycle.rules,
+            Phase.CLEAR_PAN,
+            event.run,
+            reading=cycle.reading,
+            trouble=cycle.trouble,
+            port=cycle.port,
+        ),
+        (),
+    )
+
+
+def _run_ended(cycle: Cycle, event: RunEnded) -> Step:
+    return replace(cycle, phase=Phase.CLOSED, run=None, load=None, stop=""), ()
+
+
+def _set_aside_load(cycle: Cycle, event: SetAside) -> Step:
+    assert cycle.load is not None
+    return replace(cycle, load=replace(cycle.load, aside=event.reason)), ()
+
+
+def _take_back(cycle: Cycle, event: SetAside) -> Step:
+    """The last labelled bag burst or was found bad after its label: it is no longer good."""
+    if cycle.last is None or not cycle.last_is_good:
+        return cycle, ()
+    net = cycle.last.draft.weighing.net
+    assert cycle.run is not None
+    tally = replace(
+        cycle.tally,
+        good=cycle.tally.good - 1,
+        rejects=cycle.tally.rejects + 1,
+        net_micrograms=cycle.tally.net_micrograms - net.micrograms,
+        below_t1=cycle.tally.below_t1 - (net < cycle.run.window.limits.t1),
+    )
+    after = replace(cycle, last_is_good=False, tally=tally)
+    return after, (TakeBack(cycle.last.serial, event.reason), Sound(Cue.WRONG_WAY))
+
+
+def _resumed(cycle: Cycle, event: Resumed) -> Step:
+    words = f"gone on after a stop: {cycle.stop}"
+    return replace(cycle, phase=Phase.CLEAR_PAN, stop=""), (Note(words, event.who),)
+
+
+# --- the table --------------------------------------------------------------------------------
+
+_ON_READING: Mapping[Phase, Callable[[Cycle, Reading], Step]] = {
+    Phase.CLEAR_PAN: _clear_pan,
+    Phase.READY: _ready,
+    Phase.LOADED: _loaded,
+    Phase.LIFT: _lift,
+}
+
+_ANY_PHASE: Mapping[type, Callable[..., Step]] = {
+    Weighed: _weighed,
+    Tick: _tick,
+    LinkUp: _link_up,
+    LinkDown: _link_down,
+}
+
+_TABLE: Mapping[tuple[Phase, type], Callable[..., Step]] = {
+    (Phase.CLOSED, RunStarted): _run_started,
+    (Phase.CLEAR_PAN, RunEnded): _run_ended,
+    (Phase.READY, RunEnded): _run_ended,
+    (Phase.STOPPED, RunEnded): _run_ended,
+    (Phase.STOPPED, Resumed): _resumed,
+    (Phase.LOADED, SetAside): _set_aside_load,
+    (Phase.LIFT, SetAside): _take_back,
+    (Phase.CLEAR_PAN, SetAside): _take_back,
+    (Phase.READY, SetAside): _take_back,
+    (Phase.RECORDING, Recorded): _recorded,
+    (Phase.RECORDING, RecordFailed): _record_failed,
+    (Phase.LABELLING, Labelled): _labelled,
+    (Phase.LABELLING, LabelFailed): _label_failed,
+}
