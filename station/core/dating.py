@@ -62,7 +62,8 @@ def date_run(product: Product, lots: Iterable[InputLot], day: date) -> Dating:
             continue
         if lot.use_by < day:
             raise DatingError(
-                f"lot {lot.code} had its last day on {lot.use_by}, before {day}: take it off the line"
+                f"lot {lot.code} had its last day on {lot.use_by}, before {day}: "
+                "take it off the line"
             )
         if lot.use_by < use_by:
             use_by, shortened_by = lot.use_by, lot.code

@@ -18,8 +18,6 @@ from types import NoneType
 
 from station.core.pack import Moment
 
-
-
 Value = str | int | bool | None | list["Value"] | dict[str, "Value"]
 
 GENESIS = bytes(32)

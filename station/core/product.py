@@ -13,7 +13,7 @@ from station.core.mass import Mass
 
 
 class ProductError(ValueError):
-    """A product that cannot be packed; the message names the part, its value and what is allowed."""
+    """A product that cannot be packed; the message names the part, its value, what is allowed."""
 
 
 class PackMode(StrEnum):

@@ -2,9 +2,10 @@
 
 One bag is recorded per zero → load → zero: a load counts only after the pan showed a steady zero,
 and after a bag was recorded nothing counts until the pan shows zero again. A bag is judged on a
-steady reading that lasted ``dwell_ns``; a reading that cannot be believed (line down, stale, another
-unit, over capacity) never judges anything and sends the line back to an empty pan. The table has no
-clock and no disk; the runner carries the effects out and brings the answers back as events.
+steady reading that lasted ``dwell_ns``; a reading that cannot be believed (line down, stale,
+another unit, over capacity) never judges anything and sends the line back to an empty pan. The
+table has no clock and no disk; the runner carries the effects out and brings the answers back as
+events.
 """
 
 from __future__ import annotations

@@ -76,7 +76,9 @@ def open_run(
             "choose it again"
         )
     if choice.order_size is not None and choice.order_size < 1:
-        raise ProductError(f"an order of {choice.order_size} bags: give 1 or more, or leave it open")
+        raise ProductError(
+            f"an order of {choice.order_size} bags: give 1 or more, or leave it open"
+        )
     if not choice.lead or not choice.operator:
         raise ProductError("a run needs a lead and a person on the scale")
     day = day_of(at, catalogue.cut_off)

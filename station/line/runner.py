@@ -1,0 +1,272 @@
+"""Carries out the effects of the pack cycle in order: commit, then print, then show.
+
+One thread owns the cycle and the store. Everything that happens is put on its queue: readings from
+the scale's thread, answers from the printer's thread, intents of people. Nothing here waits for a
+printer or a screen.
+"""
+
+from __future__ import annotations
+
+import logging
+import queue
+import threading
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from station.core.pack import Moment, PackDraft, Quality
+from station.line.cycle import Cycle, LineRules, step
+from station.line.effects import (
+    Effect,
+    IssueLabel,
+    MarkLabel,
+    Note,
+    Record,
+    Sound,
+    TakeBack,
+)
+from station.line.events import (
+    Event,
+    Labelled,
+    Recorded,
+    RecordFailed,
+    Resumed,
+    RunEnded,
+    RunStarted,
+    SetAside,
+    Tick,
+    Weighed,
+)
+from station.line.opening import Catalogue, day_of, open_run
+from station.line.ports import Clock, LabelDesk, Store, StoreFault
+from station.line.present import line_state
+from station.line.state import LineState, Phase, RunAnswer, RunChoice
+
+_LOG = logging.getLogger(__name__)
+_TICK_S = 0.1
+_READINGS_KEPT = 2_000
+"""Above this many unread readings the oldest news is dropped: a flood must not fill memory."""
+
+
+@dataclass(frozen=True, slots=True)
+class Timing:
+    """How long one labelled bag took, in nanoseconds of the steady count.
+
+    Args:
+        serial: the bag.
+        stable: when the frame that judged it arrived.
+        durable: when its record was on the disk.
+        labelled: when the printer had its whole label.
+    """
+
+    serial: str
+    stable: int
+    durable: int
+    labelled: int
+
+
+@dataclass(frozen=True, slots=True)
+class Listeners:
+    """Who is told what; each is called on the line's thread and must return at once."""
+
+    state: Callable[[LineState], None]
+    answer: Callable[[RunAnswer], None]
+    sound: Callable[[Sound], None]
+    timing: Callable[[Timing], None]
+
+
+@dataclass(frozen=True, slots=True)
+class _Start:
+    choice: RunChoice
+
+
+@dataclass(frozen=True, slots=True)
+class _End:
+    who: str
+
+
+_Message = Event | _Start | _End | None
+
+
+class LineRunner:
+    """The line's thread. Its public methods may be called from any thread.
+
+    Args:
+        store: the only way to the disk; used from this thread alone.
+        desk: prints labels off this thread.
+        clock: tells the time.
+        rules: the line's thresholds.
+        catalogue: what a lead may choose from.
+        new_id: makes a UUID version 7 as text for a moment.
+        listeners: who is told what.
+    """
+
+    def __init__(
+        self,
+        store: Store,
+        desk: LabelDesk,
+        clock: Clock,
+        rules: LineRules,
+        catalogue: Catalogue,
+        new_id: Callable[[Moment], str],
+        listeners: Listeners,
+    ) -> None:
+        self._store = store
+        self._desk = desk
+        self._clock = clock
+        self._catalogue = catalogue
+        self._new_id = new_id
+        self._listeners = listeners
+        self._cycle = Cycle(rules)
+        self._queue: queue.SimpleQueue[_Message] = queue.SimpleQueue()
+        self._thread = threading.Thread(target=self._work, name="line")
+        self._waiting: dict[str, tuple[int, int]] = {}
+        self.dropped = 0
+        """Readings dropped in a flood."""
+
+    def start(self) -> None:
+        """Start the line's thread."""
+        self._thread.start()
+
+    def stop(self, timeout_s: float = 10.0) -> None:
+        """Finish what is on the queue and end the thread.
+
+        Raises:
+            TimeoutError: the thread did not end in time.
+        """
+        self._queue.put(None)
+        self._thread.join(timeout_s)
+        if self._thread.is_alive():
+            raise TimeoutError("the line did not stop in time")
+
+    def post(self, event: Event) -> None:
+        """Tell the line what happened."""
+        if isinstance(event, Weighed) and self._queue.qsize() > _READINGS_KEPT:
+            self.dropped += 1
+            return
+        self._queue.put(event)
+
+    def set_aside(self, reason: str) -> None:
+        """Set the bag on the pan, or the last labelled one, aside."""
+        self.post(SetAside(reason))
+
+    def resume(self, who: str) -> None:
+        """Go on after a stop."""
+        self.post(Resumed(who))
+
+    def start_run(self, choice: RunChoice) -> None:
+        """Start a run; the answer goes to the listener."""
+        self._queue.put(_Start(choice))
+
+    def end_run(self, who: str) -> None:
+        """End the run; the answer goes to the listener."""
+        self._queue.put(_End(who))
+
+    # --- on the line's thread -----------------------------------------------------------------
+
+    def _work(self) -> None:
+        self._listeners.state(line_state(self._cycle))
+        while True:
+            try:
+                message = self._queue.get(timeout=_TICK_S)
+            except queue.Empty:
+                message = Tick(self._clock.monotonic_ns())
+            if message is None:
+                return
+            try:
+                self._take(message)
+            except StoreFault as fault:
+                # A note or a label's state could not be kept: the line stops with the reason.
+                self._show(RecordFailed(str(fault)))
+            except Exception:
+                _LOG.exception("the line could not handle %s", type(message).__name__)
+                raise
+
+    def _take(self, message: Event | _Start | _End) -> None:
+        if isinstance(message, _Start):
+            self._listeners.answer(self._open(message.choice))
+        elif isinstance(message, _End):
+            self._listeners.answer(self._close(message.who))
+        else:
+            self._show(message)
+
+    def _show(self, event: Event) -> None:
+        self._cycle, effects = step(self._cycle, event)
+        self._listeners.state(line_state(self._cycle))
+        for effect in effects:
+            self._carry_out(effect)
+        if isinstance(event, Labelled) and event.serial in self._waiting:
+            stable, durable = self._waiting.pop(event.serial)
+            now = self._clock.monotonic_ns()
+            self._listeners.timing(Timing(event.serial, stable, durable, now))
+
+    def _carry_out(self, effect: Effect) -> None:
+        match effect:
+            case Record():
+                self._record(effect)
+            case IssueLabel(record):
+                assert self._cycle.run is not None
+                self._desk.issue(record, self._cycle.run)
+            case MarkLabel(serial, state, why):
+                self._store.mark_label(serial, state, self._clock.now(), "station", why)
+            case TakeBack(serial, reason):
+                run = self._cycle.run
+                who = run.operator if run is not None else "station"
+                self._store.take_back(serial, reason, self._clock.now(), who)
+            case Note(words, who):
+                self._store.note(words, self._clock.now(), who)
+            case Sound():
+                self._listeners.sound(effect)
+
+    def _record(self, effect: Record) -> None:
+        run = self._cycle.run
+        assert run is not None
+        draft = PackDraft(
+            run=run.id,
+            weighing=effect.weighing,
+            verdict=effect.verdict,
+            quality=effect.quality,
+            reason=effect.reason,
+            blend_lot=run.blend_lot,
+            lot_set=run.lot_set.key,
+            use_by=run.dating.use_by,
+            production_day=run.dating.production_day,
+            operator=run.operator,
+            judged_at=self._clock.now(),
+        )
+        try:
+            record = self._store.add_pack(draft)
+        except StoreFault as fault:
+            self._show(RecordFailed(str(fault)))
+            return
+        if draft.quality is Quality.GOOD:
+            durable = self._clock.monotonic_ns()
+            self._waiting[record.serial] = (effect.reading.seen_at_ns, durable)
+        self._show(Recorded(record))
+
+    def _open(self, choice: RunChoice) -> RunAnswer:
+        if self._cycle.phase is not Phase.CLOSED:
+            return RunAnswer(False, "a run is open: end it before the next one starts")
+        at = self._clock.now()
+        try:
+            number = self._store.next_blend_number(
+                self._catalogue.line, day_of(at, self._catalogue.cut_off)
+            )
+            run = open_run(choice, self._catalogue, at, number, self._new_id(at))
+            self._store.start_run(run, at)
+        except (ValueError, StoreFault) as refused:
+            return RunAnswer(False, str(refused))
+        self._show(RunStarted(run))
+        return RunAnswer(True, f"run of {run.product.name} open, blend lot {run.blend_lot}")
+
+    def _close(self, who: str) -> RunAnswer:
+        run = self._cycle.run
+        if run is None:
+            return RunAnswer(False, "no run is open")
+        if self._cycle.phase not in (Phase.CLEAR_PAN, Phase.READY, Phase.STOPPED):
+            return RunAnswer(False, "a bag is on the pan: finish it and lift it, then end the run")
+        try:
+            self._store.end_run(run.id, self._clock.now(), who)
+        except StoreFault as fault:
+            return RunAnswer(False, str(fault))
+        self._show(RunEnded())
+        return RunAnswer(True, f"run of {run.product.name} ended")
