@@ -31,6 +31,7 @@ from station.line.effects import (
     TakeBack,
 )
 from station.line.events import (
+    Disturbed,
     Event,
     LabelFailed,
     Labelled,
@@ -190,6 +191,10 @@ def _link_up(cycle: Cycle, event: LinkUp) -> Step:
 def _link_down(cycle: Cycle, event: LinkDown) -> Step:
     cycle, effects = _troubled(cycle, event.why)
     return replace(cycle, port="", reading=None), effects
+
+
+def _disturbed(cycle: Cycle, event: Disturbed) -> Step:
+    return _troubled(cycle, event.why)
 
 
 def _shows_zero(reading: Reading) -> bool:
@@ -379,6 +384,7 @@ _ANY_PHASE: Mapping[type, Callable[..., Step]] = {
     Tick: _tick,
     LinkUp: _link_up,
     LinkDown: _link_down,
+    Disturbed: _disturbed,
 }
 
 _TABLE: Mapping[tuple[Phase, type], Callable[..., Step]] = {

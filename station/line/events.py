@@ -38,6 +38,13 @@ class LinkDown:
 
 
 @dataclass(frozen=True, slots=True)
+class Disturbed:
+    """The scale's line is open, but what comes in cannot be believed for now."""
+
+    why: str
+
+
+@dataclass(frozen=True, slots=True)
 class RunStarted:
     """The lead started a run; it is already in the store."""
 
@@ -97,6 +104,7 @@ Event = (
     | Tick
     | LinkUp
     | LinkDown
+    | Disturbed
     | RunStarted
     | RunEnded
     | Recorded

@@ -69,13 +69,21 @@ class Store(Protocol):
         ...
 
 
+class LabelRefused(ValueError):
+    """A label that must not be printed; the message says why and what to do."""
+
+
 class LabelDesk(Protocol):
     """Draws, reads back and prints labels off the line's thread."""
 
-    def issue(self, record: PackRecord, run: Run) -> None:
-        """Start printing one label; the answer comes as Labelled or LabelFailed."""
+    def rehearse(self, run: Run) -> None:
+        """Draw and read back a specimen of a run's label before the run opens.
+
+        Raises:
+            LabelRefused: the label cannot be drawn, does not fit, or does not read back equal.
+        """
         ...
 
-    def last_label(self) -> bytes | None:
-        """The PDF of the last label handed to the printer, for the screen."""
+    def issue(self, record: PackRecord, run: Run) -> None:
+        """Start printing one label; the answer comes as Labelled or LabelFailed."""
         ...

@@ -252,6 +252,7 @@ class LineRunner:
                 self._catalogue.line, day_of(at, self._catalogue.cut_off)
             )
             run = open_run(choice, self._catalogue, at, number, self._new_id(at))
+            self._desk.rehearse(run)
             self._store.start_run(run, at)
         except (ValueError, StoreFault) as refused:
             return RunAnswer(False, str(refused))

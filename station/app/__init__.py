@@ -1,0 +1,1 @@
+"""The composition root: builds, starts and stops everything; imported by nothing."""

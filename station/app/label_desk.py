@@ -1,0 +1,118 @@
+"""The printer's thread: draws each label, reads it back, and hands it to the printer once."""
+
+from __future__ import annotations
+
+import logging
+import queue
+import threading
+from collections.abc import Callable
+
+from drivers.errors import DriverError
+from drivers.printer.base import Printer, PrintJob, PrintState
+from labels.errors import LabelError
+from labels.pdf import LabelDrawer
+from labels.release import ReleasedLabel, release
+from station.app.label_facts import pack_label, specimen_label
+from station.core.pack import PackRecord
+from station.core.run import Run
+from station.line.events import Event, LabelFailed, Labelled
+from station.line.ports import LabelRefused
+
+_LOG = logging.getLogger(__name__)
+
+
+class PrintingDesk:
+    """Implements station.line.ports.LabelDesk on a thread of its own.
+
+    Args:
+        drawer: draws the one label size of this station; used from one thread at a time.
+        printer: where labels go.
+        packer: name and address of the packhouse, as printed.
+        site: short code of the packhouse.
+        station: short code of the station.
+        answer: tells the line what became of a label.
+        show: given the PDF of each label handed to the printer.
+    """
+
+    def __init__(
+        self,
+        drawer: LabelDrawer,
+        printer: Printer,
+        packer: str,
+        site: str,
+        station: str,
+        answer: Callable[[Event], None],
+        show: Callable[[bytes], None],
+    ) -> None:
+        self._drawer = drawer
+        self._printer = printer
+        self._packer = packer
+        self._site = site
+        self._station = station
+        self._answer = answer
+        self._show = show
+        self._drawing = threading.Lock()
+        self._queue: queue.SimpleQueue[tuple[PackRecord, Run] | None] = queue.SimpleQueue()
+        self._thread = threading.Thread(target=self._work, name="printer")
+        self.read_back_equal = 0
+        """Labels whose bar codes read back equal before they went to the printer."""
+
+    def start(self) -> None:
+        """Start the printer's thread."""
+        self._thread.start()
+
+    def stop(self, timeout_s: float = 10.0) -> None:
+        """Finish the labels on the queue and end the thread.
+
+        Raises:
+            TimeoutError: the thread did not end in time.
+        """
+        self._queue.put(None)
+        self._thread.join(timeout_s)
+        if self._thread.is_alive():
+            raise TimeoutError(f"printer {self._printer.describe()} did not finish in time")
+
+    def rehearse(self, run: Run) -> None:
+        """Draw and read back a specimen of the run's label.
+
+        Raises:
+            LabelRefused: it cannot be drawn, does not fit, or does not read back equal.
+        """
+        try:
+            label = specimen_label(run, self._site, self._station, self._packer)
+            released = self._release(label)
+        except LabelError as refused:
+            raise LabelRefused(str(refused)) from refused
+        self._show(released.pdf)
+
+    def issue(self, record: PackRecord, run: Run) -> None:
+        """Start printing one label; the answer goes to the line."""
+        self._queue.put((record, run))
+
+    def _release(self, label: object) -> ReleasedLabel:
+        with self._drawing:
+            return release(self._drawer, label)
+
+    def _work(self) -> None:
+        while (work := self._queue.get()) is not None:
+            record, run = work
+            try:
+                event = self._print(record, run)
+            except Exception as bug:  # noqa: BLE001  the line must hear of every label
+                _LOG.exception("label %s", record.serial)
+                event = LabelFailed(record.serial, f"{type(bug).__name__}: {bug}")
+            self._answer(event)
+
+    def _print(self, record: PackRecord, run: Run) -> Event:
+        try:
+            released = self._release(pack_label(record.serial, run, self._packer))
+            self.read_back_equal += 1
+            width, height = self._drawer.size_mm
+            job = PrintJob(record.serial, released.pdf, width, height)
+            outcome = self._printer.submit(job)
+        except (LabelError, DriverError) as refused:
+            return LabelFailed(record.serial, str(refused))
+        if outcome.state is PrintState.FAILED:
+            return LabelFailed(record.serial, outcome.why)
+        self._show(released.pdf)
+        return Labelled(record.serial)
