@@ -1,0 +1,232 @@
+"""What stands on the label of one pack, checked when it is made.
+
+A `PackLabel` that exists can be trusted by everything after it: dates, codes, lengths and
+characters are checked here, in one place. Nothing is cut, replaced or left out; what cannot be
+carried is refused with its place, its value and what is allowed. Whether the words also fit on the
+paper is known only when they are laid out (`labels.layout`).
+"""
+
+import datetime
+import re
+import unicodedata
+from dataclasses import dataclass
+from decimal import Decimal
+
+from labels import gs1
+from labels.errors import LabelError
+from labels.rules.figure_height import MARKETS
+
+INPUT_LOT_CODE = re.compile(r"[A-Z0-9./-]{1,20}", re.ASCII)
+INPUT_LOT_CODE_WORDS = "1 to 20 of A-Z, 0-9, full stop, slash and hyphen"
+COPY_MARK = re.compile(r"(R[1-9][0-9]?|SPECIMEN)?", re.ASCII)
+MOST_INPUT_LOTS = 24
+MOST_INGREDIENTS = 40
+FIRST_DAY, LAST_DAY = datetime.date(2000, 1, 1), datetime.date(2099, 12, 31)
+
+# Categories that are never ink: controls, formats (bidi overrides among them), surrogates, private
+# and unassigned characters, line and paragraph separators.
+UNPRINTABLE = frozenset({"Cc", "Cf", "Cs", "Co", "Cn", "Zl", "Zp"})
+
+# Most characters of each text; more could not be fitted on any label this station prints.
+LONGEST = {
+    "product_name": 80,
+    "net_quantity_text": 24,
+    "use_by_words": 24,
+    "storage_text": 200,
+    "packer_text": 200,
+    "ingredients": 80,
+    "allergens": 40,
+    "component": 40,
+}
+
+
+@dataclass(frozen=True, slots=True)
+class InputLot:
+    """One lot that is, or could be, in the pack.
+
+    Attributes:
+        component: Name of the component as printed.
+        code: Lot code of the supplier or of receiving: 1 to 20 of A-Z, 0-9, '.', '/', '-'.
+    """
+
+    component: str
+    code: str
+
+    def __post_init__(self) -> None:
+        _put(self, "component", _text("component", self.component))
+        if not isinstance(self.code, str) or not INPUT_LOT_CODE.fullmatch(self.code):
+            raise LabelError(
+                f"Lot code of {self.component}",
+                f"{_shown(self.code)} cannot be printed{_culprit(self.code)}; "
+                f"allowed: {INPUT_LOT_CODE_WORDS}",
+            )
+
+
+@dataclass(frozen=True, slots=True)
+class PackLabel:
+    """Everything one pack label says.
+
+    Attributes:
+        product_name: Name of the food.
+        net_quantity_text: Net quantity as declared, such as '250 g' or '250 g ℮'.
+        nominal_grams: The same quantity in grams, exact; rules the height of its figures.
+        market: Whose labelling rules hold; one of `labels.rules.figure_height.MARKETS`.
+        use_by: Last day of use, printed day included.
+        use_by_words: Words before the day, such as 'Use by'.
+        packed_on: Day of packing, or None to leave it out.
+        blend_lot: Lot of this blend, AI (10): 1 to 20 of GS1 character set 82.
+        input_lots: Every input lot, in the order printed.
+        ingredients: Ingredients in descending order of weight.
+        allergens: Words within the ingredients to emphasise.
+        storage_text: Storage conditions.
+        packer_text: Name and address of the responsible business.
+        serial: Serial of the pack, AI (21): 1 to 20 of GS1 character set 82.
+        gtin: GTIN of 8, 12, 13 or 14 digits with its check digit.
+        copy_mark: '' for the first label, 'R1' to 'R99' for a reprint, 'SPECIMEN' for a specimen.
+
+    Raises:
+        LabelError: A field holds what a label or a bar code cannot carry.
+    """
+
+    product_name: str
+    net_quantity_text: str
+    nominal_grams: Decimal
+    market: str
+    use_by: datetime.date
+    use_by_words: str
+    packed_on: datetime.date | None
+    blend_lot: str
+    input_lots: tuple[InputLot, ...]
+    ingredients: tuple[str, ...]
+    allergens: tuple[str, ...]
+    storage_text: str
+    packer_text: str
+    serial: str
+    gtin: str
+    copy_mark: str = ""
+
+    def __post_init__(self) -> None:
+        for field in (
+            *("product_name", "net_quantity_text", "use_by_words"),
+            *("storage_text", "packer_text"),
+        ):
+            _put(self, field, _text(field, getattr(self, field)))
+        for field in ("ingredients", "allergens"):
+            _put(self, field, tuple(_text(field, word) for word in getattr(self, field)))
+        self._check_quantity()
+        self._check_dates()
+        self._check_codes()
+        self._check_ingredients()
+
+    def _check_quantity(self) -> None:
+        if self.market not in MARKETS:
+            raise LabelError(
+                "Market", f"{_shown(self.market)} is not known; allowed: {', '.join(MARKETS)}"
+            )
+        grams = self.nominal_grams
+        if not isinstance(grams, Decimal) or not grams.is_finite() or not 0 < grams <= 50000:
+            raise LabelError(
+                "Nominal quantity",
+                f"{_shown(grams)} g; allowed: an exact number above 0 and up to 50000 g",
+            )
+        if not re.search("[0-9]", self.net_quantity_text):
+            raise LabelError(
+                "Net quantity",
+                f"{_shown(self.net_quantity_text)} holds no figure 0-9; write it like '250 g'",
+            )
+
+    def _check_dates(self) -> None:
+        for field, day in (("Use-by date", self.use_by), ("Packing date", self.packed_on)):
+            if day is None and field == "Packing date":
+                continue
+            if type(day) is not datetime.date or not FIRST_DAY <= day <= LAST_DAY:
+                raise LabelError(
+                    field, f"{_shown(day)} is no date from {FIRST_DAY} to {LAST_DAY}"
+                )
+        if self.packed_on is not None and self.use_by < self.packed_on:
+            raise LabelError(
+                "Use-by date",
+                f"{self.use_by} is before the packing date {self.packed_on}; check the shelf life",
+            )
+
+    def _check_codes(self) -> None:
+        for where, ai, code in (
+            ("Blend lot", "10", self.blend_lot),
+            ("Serial", "21", self.serial),
+        ):
+            if not isinstance(code, str):
+                raise LabelError(where, f"{_shown(code)} is no text")
+            try:
+                gs1.Element(ai, code)
+            except LabelError as error:
+                raise LabelError(where, error.detail) from error
+        if not isinstance(self.gtin, str):
+            raise LabelError("GTIN", f"{_shown(self.gtin)} is no text of digits")
+        gs1.gtin_14(self.gtin)
+        if not isinstance(self.copy_mark, str) or not COPY_MARK.fullmatch(self.copy_mark):
+            raise LabelError(
+                "Copy mark",
+                f"{_shown(self.copy_mark)} is not allowed; allowed: nothing, R1 to R99, SPECIMEN",
+            )
+
+    def _check_ingredients(self) -> None:
+        if not 1 <= len(self.input_lots) <= MOST_INPUT_LOTS:
+            raise LabelError(
+                "Input lots",
+                f"{len(self.input_lots)} given; allowed: 1 to {MOST_INPUT_LOTS}. A pack without "
+                "a known input lot must not be labelled",
+            )
+        if not 1 <= len(self.ingredients) <= MOST_INGREDIENTS:
+            raise LabelError(
+                "Ingredients", f"{len(self.ingredients)} given; allowed: 1 to {MOST_INGREDIENTS}"
+            )
+        listed = [ingredient.casefold() for ingredient in self.ingredients]
+        for allergen in self.allergens:
+            if not any(allergen.casefold() in ingredient for ingredient in listed):
+                raise LabelError(
+                    "Allergens",
+                    f"{_shown(allergen)} is to be emphasised but stands in no ingredient; "
+                    f"ingredients: {', '.join(self.ingredients)}",
+                )
+
+
+def _put(record: object, field: str, value: object) -> None:
+    object.__setattr__(record, field, value)
+
+
+def _text(field: str, value: object) -> str:
+    """Return a text in normal form C, or say why it cannot be printed."""
+    where = field.replace("_", " ").capitalize()
+    if not isinstance(value, str):
+        raise LabelError(where, f"{_shown(value)} is no text")
+    text = unicodedata.normalize("NFC", value)
+    if not text.strip():
+        raise LabelError(where, "is empty; a text is needed here")
+    if len(text) > LONGEST[field]:
+        raise LabelError(
+            where, f"{_shown(text)} has {len(text)} characters; allowed: up to {LONGEST[field]}"
+        )
+    for position, character in enumerate(text, start=1):
+        if unicodedata.category(character) in UNPRINTABLE:
+            raise LabelError(
+                where,
+                f"{_shown(text)} has {gs1.describe(character)} at place {position}; allowed: "
+                "printable characters on one line",
+            )
+    return text
+
+
+def _culprit(code: object) -> str:
+    """Name the first character a lot code must not have, or its length."""
+    if not isinstance(code, str):
+        return " (no text)"
+    for position, character in enumerate(code, start=1):
+        if not INPUT_LOT_CODE.fullmatch(character):
+            return f": {gs1.describe(character)} at place {position}"
+    return f": it has {len(code)} characters"
+
+
+def _shown(value: object) -> str:
+    """Quote a value in a message, unprintable characters escaped, long ones shortened."""
+    text = ascii(value) if not str(value).isprintable() else repr(value)
+    return text if len(text) <= 60 else text[:57] + "..."

@@ -1,0 +1,134 @@
+"""Draws a plan as a PDF: embedded typeface, bars as rectangles in whole printer dots.
+
+Bars that end exactly on the edge of a dot grow by one dot in some renderers; each rectangle is
+therefore inset by a twentieth of a dot on every side, which rounds to the right dots everywhere
+tried. Text is drawn as plain strings: markup in a product name is only characters. The same label
+always gives the same bytes.
+"""
+
+import io
+import threading
+from collections import OrderedDict
+
+from reportlab.lib.units import mm
+from reportlab.pdfgen.canvas import Canvas
+
+from labels.content import PackLabel
+from labels.design import LabelDesign
+from labels.layout import Ink, PlacedText
+from labels.plan import PlacedSymbol, Plan, arrange
+from labels.symbol import Symbol
+from labels.typeface import Face, type_of
+
+INSET_DOTS = 0.05
+OUTLINE_MM = 0.25
+
+_drawing = threading.Lock()  # reportlab's fonts keep state while a document is built
+
+
+class LabelDrawer:
+    """Draws labels of one design for one print head.
+
+    Args:
+        design: Sizes of the label.
+        printer_dots_per_mm: Resolution of the print head, a multiple of 8 dots/mm.
+    """
+
+    PLANS_KEPT = 16
+
+    def __init__(self, design: LabelDesign, printer_dots_per_mm: int = 8) -> None:
+        if printer_dots_per_mm < 8 or printer_dots_per_mm % 4:
+            raise ValueError("allowed print heads: 8, 12, 16, 24 dots/mm")
+        self.design = design
+        self.dots_per_mm = printer_dots_per_mm
+        self._plans: OrderedDict[PackLabel, Plan] = OrderedDict()
+        for face in Face:
+            type_of(face)
+
+    def plan(self, label: PackLabel) -> Plan:
+        """Return where everything on a label goes.
+
+        Raises:
+            LabelError: The label does not fit, or has a character without a glyph.
+        """
+        plan = self._plans.get(label)
+        if plan is None:
+            plan = arrange(label, self.design, self.dots_per_mm)
+            self._plans[label] = plan
+            if len(self._plans) > self.PLANS_KEPT:
+                self._plans.popitem(last=False)
+        return plan
+
+    def symbols(self, label: PackLabel) -> tuple[Symbol, ...]:
+        """Return the bar codes a label carries, as they must read back."""
+        return tuple(placed.symbol for placed in self.plan(label).symbols)
+
+    def draw(self, label: PackLabel) -> bytes:
+        """Return a label as a PDF of one page.
+
+        Raises:
+            LabelError: The label does not fit, or has a character without a glyph.
+        """
+        plan = self.plan(label)
+        with _drawing:
+            return _draw(plan, label)
+
+
+def _draw(plan: Plan, label: PackLabel) -> bytes:
+    paper = io.BytesIO()
+    canvas = Canvas(
+        paper, pagesize=(plan.page.width * mm, plan.page.height * mm), invariant=1, pageCompression=1
+    )
+    canvas.setTitle(f"Pack label {label.serial}")
+    canvas.setSubject(f"{label.product_name}, lot {label.blend_lot}")
+    canvas.setAuthor("")
+    canvas.setCreator("Pack line station")
+    canvas.setProducer("Pack line station, label drawer")
+    canvas.setFillGray(0)
+    height = plan.page.height
+    for plate in plan.plates:
+        inset = INSET_DOTS / plan.dots_per_mm
+        canvas.rect(
+            (plate.x + inset) * mm,
+            (height - plate.bottom + inset) * mm,
+            (plate.width - 2 * inset) * mm,
+            (plate.height - 2 * inset) * mm,
+            stroke=0,
+            fill=1,
+        )
+    for placed in plan.symbols:
+        _draw_bars(canvas, placed, height, plan.dots_per_mm)
+    for text in plan.texts:
+        _draw_text(canvas, text, height)
+    canvas.showPage()
+    canvas.save()
+    return paper.getvalue()
+
+
+def _draw_bars(canvas: Canvas, placed: PlacedSymbol, page_height: float, dots_per_mm: int) -> None:
+    dot = mm / dots_per_mm
+    bottom = page_height * mm - (placed.y_dots + placed.height_dots - INSET_DOTS) * dot
+    height = (placed.height_dots - 2 * INSET_DOTS) * dot
+    path = canvas.beginPath()
+    for start, width in placed.symbol.bars:
+        left = placed.x_dots + start * placed.module_dots + INSET_DOTS
+        path.rect(left * dot, bottom, (width * placed.module_dots - 2 * INSET_DOTS) * dot, height)
+    canvas.drawPath(path, stroke=0, fill=1)
+
+
+def _draw_text(canvas: Canvas, text: PlacedText, page_height: float) -> None:
+    canvas.setFont(text.face.value, text.size * mm)
+    x, y = text.x * mm, (page_height - text.baseline) * mm
+    if text.ink is Ink.BLACK:
+        canvas.drawString(x, y, text.text)
+        return
+    canvas.saveState()
+    if text.ink is Ink.WHITE:
+        canvas.setFillGray(1)
+        canvas.drawString(x, y, text.text)
+    else:
+        canvas.translate(x, y)
+        canvas.rotate(text.angle)
+        canvas.setLineWidth(OUTLINE_MM * mm)
+        canvas.drawString(0, 0, text.text, mode=1)
+    canvas.restoreState()

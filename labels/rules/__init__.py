@@ -1,0 +1,1 @@
+"""Labelling rules by market, each figure with its source clause."""

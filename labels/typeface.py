@@ -1,0 +1,139 @@
+"""The label's own typeface: which files, how wide a text runs, how high its glyphs really are.
+
+A standard PDF font draws a black square for a character it lacks and says nothing; here a missing
+glyph is an error before anything is drawn. Heights come from the glyph outlines, since the law
+speaks of the height of figures and of the letter x, not of type sizes.
+"""
+
+import struct
+import threading
+from enum import Enum
+from functools import cache
+from pathlib import Path
+
+from reportlab.pdfbase import pdfmetrics
+from reportlab.pdfbase.ttfonts import TTFont, TTFontFace
+
+from labels.errors import LabelError
+
+FONT_FOLDER = Path(__file__).parent / "fonts"
+
+
+class Face(Enum):
+    """A face of the typeface; the value is its PostScript name and the name of its file."""
+
+    TEXT = "PackLineSans-Regular"
+    STRONG = "PackLineSans-SemiBold"
+    NARROW = "PackLineSansCondensed-Medium"
+    NARROW_STRONG = "PackLineSansCondensed-Bold"
+    CODE = "PackLineSansCode-SemiBold"  # narrow, slashed zero: 0 and O differ in a lot code
+
+    @property
+    def file(self) -> Path:
+        """The font file, so that screens can show the same typeface."""
+        return FONT_FOLDER / f"{self.value}.ttf"
+
+
+class Type:
+    """One loaded face with its measures."""
+
+    def __init__(self, face: Face) -> None:
+        self.face = face
+        self.font = TTFont(face.value, str(face.file))
+        self.font.face = _SubsetKeeper(str(face.file))
+        pdfmetrics.registerFont(self.font)
+        self._units = self.font.face.unitsPerEm
+        self._glyphs = self.font.face.charToGlyph
+        self._widths = self.font.face.charWidths  # thousandths of an em
+        self._ink = _GlyphInk(self.font.face)
+        self._extent: dict[str, tuple[float, float]] = {}
+
+    def width(self, text: str) -> float:
+        """Return the advance width of a text in em, as drawn: no kerning."""
+        widths, default = self._widths, self.font.face.defaultWidth
+        return float(sum(widths.get(ord(c), default) for c in text)) / 1000
+
+    def extent(self, character: str) -> tuple[float, float]:
+        """Return lowest and highest ink of a character in em from the baseline; (0, 0) if none."""
+        if character not in self._extent:
+            low, high = self._ink.vertical(self._glyphs[ord(character)])
+            self._extent[character] = (low / self._units, high / self._units)
+        return self._extent[character]
+
+    def height(self, characters: str) -> float:
+        """Return the height of the lowest of the given characters, in em, measured on the ink."""
+        spans = [self.extent(c) for c in characters]
+        return min(high - low for low, high in spans)
+
+    @property
+    def x_height(self) -> float:
+        """Height of the letter x in em."""
+        return self.height("x")
+
+    @property
+    def cap_height(self) -> float:
+        """Height of the letter H in em."""
+        return self.height("H")
+
+    def check(self, text: str, where: str) -> None:
+        """Raise a `LabelError` naming the first character this face has no glyph for."""
+        for position, character in enumerate(text, start=1):
+            if ord(character) not in self._glyphs:
+                raise LabelError(
+                    where,
+                    f"the label typeface has no glyph for {character!r} "
+                    f"(U+{ord(character):04X}) at place {position} of {text[:40]!r}; allowed: "
+                    "Latin, Greek and Cyrillic letters, figures and common signs",
+                )
+
+
+_loading = threading.Lock()
+
+
+@cache
+def _loaded(face: Face) -> Type:
+    return Type(face)
+
+
+def type_of(face: Face) -> Type:
+    """Return a face, read from its file once in the life of the process."""
+    with _loading:
+        return _loaded(face)
+
+
+class _GlyphInk:
+    """Vertical ink of glyphs, read from the tables glyf and loca (OpenType 1.9)."""
+
+    def __init__(self, face: TTFontFace) -> None:
+        long_offsets = struct.unpack_from(">h", face.get_table("head"), 50)[0]
+        loca = face.get_table("loca")
+        count = len(loca) // (4 if long_offsets else 2)
+        offsets = struct.unpack(f">{count}{'L' if long_offsets else 'H'}", loca)
+        self._offsets = offsets if long_offsets else tuple(2 * offset for offset in offsets)
+        self._glyf = face.get_table("glyf")
+
+    def vertical(self, glyph: int) -> tuple[int, int]:
+        """Return yMin and yMax of a glyph in font units; (0, 0) for one without outline."""
+        if self._offsets[glyph] == self._offsets[glyph + 1]:
+            return (0, 0)
+        _, _, low, _, high = struct.unpack_from(">hhhhh", self._glyf, self._offsets[glyph])
+        return (low, high)
+
+
+class _SubsetKeeper(TTFontFace):  # type: ignore[misc]  # reportlab ships no types
+    """A face that cuts and packs each subset once: labels of one product need the same glyphs."""
+
+    MOST_KEPT = 64
+
+    def __init__(self, filename: str) -> None:
+        super().__init__(filename)
+        self._kept: dict[tuple[int, ...], bytes] = {}
+
+    def makeSubset(self, subset: list[int]) -> bytes:  # noqa: N802  # reportlab's name
+        """Return the font program for a list of characters."""
+        key = tuple(subset)
+        if key not in self._kept:
+            if len(self._kept) >= self.MOST_KEPT:
+                self._kept.clear()
+            self._kept[key] = super().makeSubset(subset)
+        return self._kept[key]
