@@ -35,5 +35,5 @@ class Clause:
         return f"{self.where} [{self.status}]"
 
 
-class RuleRefused(ValueError):  # noqa: N818 - a refusal is the rule's answer, not a fault
+class RuleRefused(ValueError):
     """A rule set does not cover, or its transcription does not know, what was asked."""

@@ -12,10 +12,27 @@ from decimal import Decimal
 
 from station.core.mass import Mass, MassError, Unit
 from station.core.metrology.clause import Clause, RuleRefused, Status
+from station.core.metrology.duties import (
+    BatchRule,
+    FigureBasis,
+    FigureHeight,
+    IntervalRule,
+    Retention,
+)
 from station.core.metrology.exact import EXACT, trimmed
+from station.core.metrology.plans import FullRule, Plan, PlanKind, find_full_rule, find_plan
 from station.core.metrology.tolerance import ToleranceTable
 
-__all__ = ["Clause", "Limits", "RuleRefused", "RuleSet", "Scope", "Status"]
+__all__ = [
+    "Clause",
+    "FigureBasis",
+    "Limits",
+    "PlanKind",
+    "RuleRefused",
+    "RuleSet",
+    "Scope",
+    "Status",
+]
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,6 +66,18 @@ class Scope:
     most_g: Decimal | None
     clause: Clause
 
+    def covers(self, nominal: Mass) -> bool:
+        """Tell whether a nominal quantity lies inside."""
+        grams = nominal.grams
+        if grams <= 0 or (self.least_g is not None and grams < self.least_g):
+            return False
+        return self.most_g is None or grams <= self.most_g
+
+    def __str__(self) -> str:
+        least = "more than 0 g" if self.least_g is None else f"at least {self.least_g} g"
+        most = "" if self.most_g is None else f" and at most {self.most_g} g"
+        return f"{least}{most} ({self.clause})"
+
 
 @dataclass(frozen=True, slots=True)
 class RuleSet:
@@ -62,9 +91,17 @@ class RuleSet:
         sources: documents transcribed.
         scope: nominal quantities covered.
         tolerances: tables of T, one per family of units.
+        second_clause: where the second limit comes from.
+        plans: every row of every reference-test plan.
+        full_rules: what a fully weighed batch must show, by batch size.
+        batch_rule: which packs are judged together.
+        figure_heights: least heights of the figures; empty where not transcribed.
+        retention: how long records are kept.
+        interval_rule: how fine the scale must be.
         second_tolerances: tables of the second shortage where the law prints its own; empty
             means twice T.
-        second_clause: where the second limit comes from.
+        catch_weight_tolerances: tables for packs each with its own quantity; empty where such
+            packs are outside the set.
     """
 
     id: str
@@ -75,7 +112,14 @@ class RuleSet:
     scope: Scope
     tolerances: tuple[ToleranceTable, ...]
     second_clause: Clause
+    plans: tuple[Plan, ...]
+    full_rules: tuple[FullRule, ...]
+    batch_rule: BatchRule
+    figure_heights: tuple[FigureHeight, ...]
+    retention: Retention
+    interval_rule: IntervalRule
     second_tolerances: tuple[ToleranceTable, ...] = ()
+    catch_weight_tolerances: tuple[ToleranceTable, ...] = ()
 
     def limits(self, nominal: Mass) -> Limits:
         """Return T, T1 and T2 of a nominal quantity, in its own unit.
@@ -84,8 +128,68 @@ class RuleSet:
             RuleRefused: the quantity is outside the set's scope, or declared in a unit the set
                 does not know.
         """
-        self._check_scope(nominal)
-        table, amount = self._table_for(self.tolerances, nominal)
+        return self._limits(nominal, self.tolerances)
+
+    def catch_weight_limits(self, declared: Mass) -> Limits:
+        """Return T, T1 and T2 of one pack of a kind where each pack declares its own quantity.
+
+        Raises:
+            RuleRefused: such packs are outside the set.
+        """
+        if not self.catch_weight_tolerances:
+            raise RuleRefused(
+                f"{self.id} is for packs of equal nominal quantity: it has no limits for a "
+                f"catch-weight pack of {declared}"
+            )
+        return self._limits(declared, self.catch_weight_tolerances)
+
+    def plan(self, lot_size: int, kind: PlanKind = PlanKind.SAMPLE) -> Plan:
+        """Return the reference-test plan for a batch of this many packs.
+
+        For `PlanKind.FULL` the plan takes every pack, with factor 0.
+
+        Raises:
+            RuleRefused: the set has no such plan for such a batch.
+        """
+        if kind is not PlanKind.FULL:
+            return find_plan(self.plans, kind, lot_size, self.id)
+        rule = find_full_rule(self.full_rules, lot_size, self.id)
+        return Plan(
+            kind=kind,
+            lot_from=rule.lot_from,
+            lot_to=rule.lot_to,
+            n=lot_size,
+            accept=rule.accept(lot_size),
+            factor=Decimal(0),
+            t2_accept=rule.t2_accept,
+            clause=rule.clause,
+        )
+
+    def figure_height(self, basis: FigureBasis, value: Decimal = Decimal(1)) -> FigureHeight:
+        """Return the row with the least height of the figures of the net quantity.
+
+        Args:
+            basis: what the height depends on.
+            value: nominal quantity in g, or panel area in the unit of the basis; any positive
+                number where the basis has no size.
+
+        Raises:
+            RuleRefused: no such row is transcribed.
+        """
+        for row in self.figure_heights:
+            if row.covers(basis, value):
+                return row
+        known = ", ".join(sorted({row.basis.value for row in self.figure_heights})) or "none"
+        raise RuleRefused(
+            f"{self.id} gives no figure height by {basis} of {value}; transcribed: {known}"
+        )
+
+    def _limits(self, nominal: Mass, tables: tuple[ToleranceTable, ...]) -> Limits:
+        if not self.scope.covers(nominal):
+            raise RuleRefused(
+                f"{nominal} is outside {self.id}: a nominal quantity must be {self.scope}"
+            )
+        table, amount = self._table_for(tables, nominal)
         first = self._shortage(table, amount, nominal)
         tolerable = _in_unit_of(nominal, first, table)
         source = str(self._clause(table, amount))
@@ -102,23 +206,6 @@ class RuleSet:
             t2=nominal - second,
             source=f"{source}; {self.second_clause}",
         )
-
-    def _check_scope(self, nominal: Mass) -> None:
-        least, most = self.scope.least_g, self.scope.most_g
-        too_small = nominal.grams <= 0 or (least is not None and nominal.grams < least)
-        if too_small or (most is not None and nominal.grams > most):
-            ends = " and ".join(
-                part
-                for part in (
-                    f"at least {least} g" if least is not None else "more than 0 g",
-                    f"at most {most} g" if most is not None else "",
-                )
-                if part
-            )
-            raise RuleRefused(
-                f"{nominal} is outside {self.id}: a nominal quantity must be {ends} "
-                f"({self.scope.clause})"
-            )
 
     def _table_for(
         self, tables: tuple[ToleranceTable, ...], nominal: Mass
