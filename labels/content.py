@@ -54,7 +54,7 @@ class InputLot:
 
     def __post_init__(self) -> None:
         _put(self, "component", _text("component", self.component))
-        if not isinstance(self.code, str) or not INPUT_LOT_CODE.fullmatch(self.code):
+        if not _matches(INPUT_LOT_CODE, self.code):
             raise LabelError(
                 f"Lot code of {self.component}",
                 f"{_shown(self.code)} cannot be printed{_culprit(self.code)}; "
@@ -124,7 +124,7 @@ class PackLabel:
                 "Market", f"{_shown(self.market)} is not known; allowed: {', '.join(MARKETS)}"
             )
         grams = self.nominal_grams
-        if not isinstance(grams, Decimal) or not grams.is_finite() or not 0 < grams <= 50000:
+        if not _is_exact(grams) or not 0 < grams <= 50000:
             raise LabelError(
                 "Nominal quantity",
                 f"{_shown(grams)} g; allowed: an exact number above 0 and up to 50000 g",
@@ -140,9 +140,7 @@ class PackLabel:
             if day is None and field == "Packing date":
                 continue
             if type(day) is not datetime.date or not FIRST_DAY <= day <= LAST_DAY:
-                raise LabelError(
-                    field, f"{_shown(day)} is no date from {FIRST_DAY} to {LAST_DAY}"
-                )
+                raise LabelError(field, f"{_shown(day)} is no date from {FIRST_DAY} to {LAST_DAY}")
         if self.packed_on is not None and self.use_by < self.packed_on:
             raise LabelError(
                 "Use-by date",
@@ -163,7 +161,7 @@ class PackLabel:
         if not isinstance(self.gtin, str):
             raise LabelError("GTIN", f"{_shown(self.gtin)} is no text of digits")
         gs1.gtin_14(self.gtin)
-        if not isinstance(self.copy_mark, str) or not COPY_MARK.fullmatch(self.copy_mark):
+        if not _matches(COPY_MARK, self.copy_mark):
             raise LabelError(
                 "Copy mark",
                 f"{_shown(self.copy_mark)} is not allowed; allowed: nothing, R1 to R99, SPECIMEN",
@@ -192,6 +190,14 @@ class PackLabel:
 
 def _put(record: object, field: str, value: object) -> None:
     object.__setattr__(record, field, value)
+
+
+def _matches(pattern: re.Pattern[str], value: object) -> bool:
+    return isinstance(value, str) and pattern.fullmatch(value) is not None
+
+
+def _is_exact(value: object) -> bool:
+    return isinstance(value, Decimal) and value.is_finite()
 
 
 def _text(field: str, value: object) -> str:

@@ -28,7 +28,7 @@ class LabelDesign:
         name: Name of the design, as a configuration refers to it.
         width: Width of the paper.
         height: Height of the paper.
-        side_margin: Free paper on the left; also the left quiet zone of the bar codes.
+        left_margin: Free paper on the left; also the left quiet zone of the bar codes.
         right_margin: Free paper on the right.
         top_margin: Free paper above the name.
         bottom_margin: Free paper below the last bar code.
@@ -42,9 +42,11 @@ class LabelDesign:
         use_by_cap_least: Least cap height of the use-by date.
         body_x: Greatest x-height of running text.
         body_x_least: Least x-height; Regulation (EU) No 1169/2011 Art. 13(2): 1.2 mm.
-        body_leadings: Distance of baselines in em, tried in this order.
-        bar_heights: Height of each bar code, tried in this order; the last is the least.
+        body_leadings: Distance of baselines in em and extra distance between paragraphs in mm,
+            tried in this order.
+        bars: Height of each bar code, tried in this order; the last is the least.
         hri_cap: Cap height of the text below a bar code.
+        code_caps: Cap heights of lot and serial in words, tried in this order.
         symbol_slot: Width left of which the bar codes end, right quiet zone included.
         module_dots: Widths of a bar code module to try, in dots of an 8 dots/mm head, wide first.
     """
@@ -52,7 +54,7 @@ class LabelDesign:
     name: str
     width: float
     height: float
-    side_margin: float = 3.75
+    left_margin: float = 3.75
     right_margin: float = 3.0
     top_margin: float = 2.5
     bottom_margin: float = 2.0
@@ -65,13 +67,14 @@ class LabelDesign:
         NameStep(Face.NARROW_STRONG, 2, 3.4, 2.6),
     )
     use_by_row: float = 7.0
-    use_by_cap: float = 4.0
+    use_by_cap: float = 3.8
     use_by_cap_least: float = 2.6
     body_x: float = 1.4
     body_x_least: float = 1.2
-    body_leadings: tuple[float, ...] = (1.18, 1.08)
-    bar_heights: tuple[float, ...] = (8.0, 7.0, 6.0)
+    body_leadings: tuple[tuple[float, float], ...] = ((1.16, 0.7), (1.12, 0.35), (1.08, 0.0))
+    bars: tuple[float, ...] = (8.0, 7.0, 6.0)
     hri_cap: float = 1.5
+    code_caps: tuple[float, ...] = (2.1, 1.9, 1.7, 1.5, 1.3)
     symbol_slot: float = 78.25
     module_dots: tuple[int, ...] = (3, 2)
 

@@ -43,10 +43,9 @@ class Box:
 
     def overlaps(self, other: "Box") -> bool:
         """Tell whether the two boxes share an area; touching edges do not count."""
-        return (
-            min(self.right, other.right) > max(self.x, other.x)
-            and min(self.bottom, other.bottom) > max(self.y, other.y)
-        )
+        return min(self.right, other.right) > max(self.x, other.x) and min(
+            self.bottom, other.bottom
+        ) > max(self.y, other.y)
 
 
 class Ink(Enum):

@@ -8,7 +8,7 @@ always gives the same bytes.
 
 import io
 import threading
-from collections import OrderedDict
+from functools import lru_cache
 
 from reportlab.lib.units import mm
 from reportlab.pdfgen.canvas import Canvas
@@ -16,12 +16,13 @@ from reportlab.pdfgen.canvas import Canvas
 from labels.content import PackLabel
 from labels.design import LabelDesign
 from labels.layout import Ink, PlacedText
-from labels.plan import PlacedSymbol, Plan, arrange
+from labels.plan import arrange
+from labels.sheet import PlacedSymbol, Plan
 from labels.symbol import Symbol
 from labels.typeface import Face, type_of
 
 INSET_DOTS = 0.05
-OUTLINE_MM = 0.25
+OUTLINE_MM = 0.375
 
 _drawing = threading.Lock()  # reportlab's fonts keep state while a document is built
 
@@ -41,7 +42,7 @@ class LabelDrawer:
             raise ValueError("allowed print heads: 8, 12, 16, 24 dots/mm")
         self.design = design
         self.dots_per_mm = printer_dots_per_mm
-        self._plans: OrderedDict[PackLabel, Plan] = OrderedDict()
+        self._plan = lru_cache(self.PLANS_KEPT)(self._arrange)
         for face in Face:
             type_of(face)
 
@@ -51,13 +52,10 @@ class LabelDrawer:
         Raises:
             LabelError: The label does not fit, or has a character without a glyph.
         """
-        plan = self._plans.get(label)
-        if plan is None:
-            plan = arrange(label, self.design, self.dots_per_mm)
-            self._plans[label] = plan
-            if len(self._plans) > self.PLANS_KEPT:
-                self._plans.popitem(last=False)
-        return plan
+        return self._plan(label)
+
+    def _arrange(self, label: PackLabel) -> Plan:
+        return arrange(label, self.design, self.dots_per_mm)
 
     def symbols(self, label: PackLabel) -> tuple[Symbol, ...]:
         """Return the bar codes a label carries, as they must read back."""
@@ -77,7 +75,10 @@ class LabelDrawer:
 def _draw(plan: Plan, label: PackLabel) -> bytes:
     paper = io.BytesIO()
     canvas = Canvas(
-        paper, pagesize=(plan.page.width * mm, plan.page.height * mm), invariant=1, pageCompression=1
+        paper,
+        pagesize=(plan.page.width * mm, plan.page.height * mm),
+        invariant=1,
+        pageCompression=0,
     )
     canvas.setTitle(f"Pack label {label.serial}")
     canvas.setSubject(f"{label.product_name}, lot {label.blend_lot}")
@@ -109,11 +110,12 @@ def _draw_bars(canvas: Canvas, placed: PlacedSymbol, page_height: float, dots_pe
     dot = mm / dots_per_mm
     bottom = page_height * mm - (placed.y_dots + placed.height_dots - INSET_DOTS) * dot
     height = (placed.height_dots - 2 * INSET_DOTS) * dot
-    path = canvas.beginPath()
+    rectangles = []
     for start, width in placed.symbol.bars:
         left = placed.x_dots + start * placed.module_dots + INSET_DOTS
-        path.rect(left * dot, bottom, (width * placed.module_dots - 2 * INSET_DOTS) * dot, height)
-    canvas.drawPath(path, stroke=0, fill=1)
+        wide = width * placed.module_dots - 2 * INSET_DOTS
+        rectangles.append(f"{left * dot:.4f} {bottom:.4f} {wide * dot:.4f} {height:.4f} re")
+    canvas.addLiteral("\n".join([*rectangles, "f"]))
 
 
 def _draw_text(canvas: Canvas, text: PlacedText, page_height: float) -> None:

@@ -8,15 +8,17 @@ speaks of the height of figures and of the letter x, not of type sizes.
 import struct
 import threading
 from enum import Enum
-from functools import cache
+from functools import lru_cache
 from pathlib import Path
 
 from reportlab.pdfbase import pdfmetrics
-from reportlab.pdfbase.ttfonts import TTFont, TTFontFace
+from reportlab.pdfbase.ttfonts import TTFontFace
 
+from labels.embedding import KeptFont
 from labels.errors import LabelError
 
 FONT_FOLDER = Path(__file__).parent / "fonts"
+TEXTS_KEPT = 4096  # widths remembered per face
 
 
 class Face(Enum):
@@ -39,26 +41,24 @@ class Type:
 
     def __init__(self, face: Face) -> None:
         self.face = face
-        self.font = TTFont(face.value, str(face.file))
-        self.font.face = _SubsetKeeper(str(face.file))
+        self.font = KeptFont(face.value, str(face.file))
         pdfmetrics.registerFont(self.font)
         self._units = self.font.face.unitsPerEm
         self._glyphs = self.font.face.charToGlyph
         self._widths = self.font.face.charWidths  # thousandths of an em
         self._ink = _GlyphInk(self.font.face)
-        self._extent: dict[str, tuple[float, float]] = {}
+        self.width = lru_cache(TEXTS_KEPT)(self._width)
+        self.extent = lru_cache(None)(self._extent)
 
-    def width(self, text: str) -> float:
+    def _width(self, text: str) -> float:
         """Return the advance width of a text in em, as drawn: no kerning."""
         widths, default = self._widths, self.font.face.defaultWidth
         return float(sum(widths.get(ord(c), default) for c in text)) / 1000
 
-    def extent(self, character: str) -> tuple[float, float]:
+    def _extent(self, character: str) -> tuple[float, float]:
         """Return lowest and highest ink of a character in em from the baseline; (0, 0) if none."""
-        if character not in self._extent:
-            low, high = self._ink.vertical(self._glyphs[ord(character)])
-            self._extent[character] = (low / self._units, high / self._units)
-        return self._extent[character]
+        low, high = self._ink.vertical(self._glyphs[ord(character)])
+        return (low / self._units, high / self._units)
 
     def height(self, characters: str) -> float:
         """Return the height of the lowest of the given characters, in em, measured on the ink."""
@@ -88,17 +88,17 @@ class Type:
 
 
 _loading = threading.Lock()
-
-
-@cache
-def _loaded(face: Face) -> Type:
-    return Type(face)
+_loaded: dict[Face, Type] = {}
 
 
 def type_of(face: Face) -> Type:
     """Return a face, read from its file once in the life of the process."""
-    with _loading:
-        return _loaded(face)
+    loaded = _loaded.get(face)
+    if loaded is None:
+        with _loading:
+            loaded = _loaded.get(face) or Type(face)
+            _loaded[face] = loaded
+    return loaded
 
 
 class _GlyphInk:
@@ -118,22 +118,3 @@ class _GlyphInk:
             return (0, 0)
         _, _, low, _, high = struct.unpack_from(">hhhhh", self._glyf, self._offsets[glyph])
         return (low, high)
-
-
-class _SubsetKeeper(TTFontFace):  # type: ignore[misc]  # reportlab ships no types
-    """A face that cuts and packs each subset once: labels of one product need the same glyphs."""
-
-    MOST_KEPT = 64
-
-    def __init__(self, filename: str) -> None:
-        super().__init__(filename)
-        self._kept: dict[tuple[int, ...], bytes] = {}
-
-    def makeSubset(self, subset: list[int]) -> bytes:  # noqa: N802  # reportlab's name
-        """Return the font program for a list of characters."""
-        key = tuple(subset)
-        if key not in self._kept:
-            if len(self._kept) >= self.MOST_KEPT:
-                self._kept.clear()
-            self._kept[key] = super().makeSubset(subset)
-        return self._kept[key]

@@ -48,9 +48,7 @@ _INCH_2 = Decimal("6.4516")  # cm2, exact
 _INCH = Decimal("25.4")  # mm, exact
 
 TABLES = {
-    "EU": HeightTable(
-        "grams", _BY_QUANTITY, Decimal(6), "76/211/EEC Annex I 3.1", "public text"
-    ),
+    "EU": HeightTable("grams", _BY_QUANTITY, Decimal(6), "76/211/EEC Annex I 3.1", "public text"),
     "DE": HeightTable("grams", _BY_QUANTITY, Decimal(6), "FPackV 2020 s. 38(2)", "public text"),
     "AT": HeightTable("grams", _BY_QUANTITY, Decimal(6), "FPVO 1993 s. 11", "public text"),
     "GB": HeightTable("grams", _BY_QUANTITY, Decimal(6), "SI 2006/659", "from memory"),

@@ -1,0 +1,75 @@
+"""Product name and net quantity, side by side in one field of vision.
+
+Regulation (EU) No 1169/2011 Art. 13(5): name and net quantity in the same field of vision.
+"""
+
+import re
+
+from labels.content import PackLabel
+from labels.errors import LabelError
+from labels.layout import Word, set_line, steps_down, words_of, wrap
+from labels.rules.figure_height import E_MARK, E_MARK_MM, least_figure_height
+from labels.sheet import Sheet
+from labels.typeface import Face, type_of
+
+BETWEEN = 4.0  # between name and net quantity, mm
+LINE_GAP = 1.55  # between two lines of the name, from baseline to the top of capitals, mm
+DESCENT = 1.1  # kept free below the baseline of the row, mm
+FACE = Face.STRONG  # of the net quantity
+
+
+def place(sheet: Sheet, label: PackLabel, y: float) -> None:
+    """Place both in the row that begins at `y` mm.
+
+    Raises:
+        LabelError: One does not fit with letters and figures of the least height.
+    """
+    quantity = label.net_quantity_text
+    size = net_quantity_size(sheet, label)
+    width = type_of(FACE).width(quantity) * size
+    lines, face, cap = fit_name(sheet, label.product_name, sheet.width - width - BETWEEN)
+    row = sheet.design.name_row - DESCENT
+    block = len(lines) * cap + (len(lines) - 1) * LINE_GAP
+    baseline = y + (row - block) / 2 + cap
+    figures = y + (row + size * type_of(FACE).cap_height) / 2
+    for number, line in enumerate(lines):
+        down = baseline + number * (cap + LINE_GAP)
+        sheet.texts += set_line(line, sheet.left, down, cap / type_of(face).cap_height, "Name")
+    at = (sheet.right - width, baseline if len(lines) == 1 else figures)
+    sheet.put(quantity, FACE, size, at, "Net quantity")
+
+
+def net_quantity_size(sheet: Sheet, label: PackLabel) -> float:
+    """Return the em of the net quantity, mm: its own figures must reach the height asked for."""
+    text, face, design = label.net_quantity_text, type_of(FACE), sheet.design
+    face.check(text, "Net quantity")
+    least = least_figure_height(label.market, label.nominal_grams, design.panel_cm2)
+    figure = face.height("".join(re.findall("[0-9]", text)))
+    sign = float(E_MARK_MM) / face.height(E_MARK) if E_MARK in text else 0.0
+    for height in (max(design.net_figure, float(least)), float(least)):
+        size = max(height / figure, sign)
+        if face.width(text) * size <= sheet.width / 2:
+            return size
+    raise LabelError(
+        "Net quantity",
+        f"{text!r} with figures of {least:.1f} mm, as {label.market} asks for, takes more than "
+        "half the width of the label; shorten it or use a larger label",
+    )
+
+
+def fit_name(sheet: Sheet, name: str, room: float) -> tuple[list[list[Word]], Face, float]:
+    """Return the name in lines, its face and its cap height in mm."""
+    for step in sheet.design.name_steps:
+        face = type_of(step.face)
+        face.check(name, "Product name")
+        words = words_of(name, step.face)
+        for cap in steps_down(step.largest_cap, step.smallest_cap, 0.1):
+            lines = wrap(words, room, cap / face.cap_height)
+            if lines is not None and len(lines) <= step.lines:
+                return lines, step.face, cap
+    last = sheet.design.name_steps[-1]
+    raise LabelError(
+        "Product name",
+        f"{name!r} does not fit on {last.lines} lines of {room:.0f} mm with capitals of "
+        f"{last.smallest_cap} mm; shorten the name",
+    )

@@ -1,0 +1,197 @@
+"""Storage, ingredients, input lots and packer, set as running text over the whole width.
+
+Regulation (EU) No 1169/2011 Art. 13(2): letters with an x-height of at least 1.2 mm; the design
+carries that figure and text that does not fit with it is refused. Labels of one run differ in
+their serial only, so the last settings are kept.
+"""
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass
+from functools import lru_cache
+from itertools import product
+
+from labels.content import InputLot, PackLabel
+from labels.dates import short_date_in_words
+from labels.design import LabelDesign
+from labels.errors import LabelError
+from labels.layout import (
+    PlacedText,
+    Span,
+    Word,
+    set_line,
+    steps_down,
+    width_of,
+    words_of,
+    wrap,
+)
+from labels.sheet import Sheet
+from labels.typeface import Face, type_of
+
+DOT = " ·"  # between two input lots
+X_STEP = 0.05  # mm
+SETTINGS_KEPT = 32
+
+Lines = list[list[Word]]
+
+
+@dataclass(frozen=True, slots=True)
+class _Copy:
+    """The running text of a label as it is to be set, headings included."""
+
+    storage: str
+    packed: str
+    ingredients_heading: str
+    ingredients: tuple[str, ...]
+    allergens: tuple[str, ...]
+    lots_heading: str
+    lots: tuple[InputLot, ...]
+    packer: str
+
+
+def place(sheet: Sheet, label: PackLabel, y: float, rooms: Sequence[float]) -> float:
+    """Place the running text from `y` mm down and return where it ends, mm.
+
+    Args:
+        sheet: Where to place it.
+        label: Whose text.
+        y: Upper edge, mm.
+        rooms: Heights the text may take, mm, the most wanted first.
+
+    Raises:
+        LabelError: The text does not fit the last height with letters of the least height.
+    """
+    words = sheet.words
+    packed = label.packed_on
+    copy = _Copy(
+        label.storage_text,
+        f"{words.packed} {short_date_in_words(packed, sheet.language)}." if packed else "",
+        f"{words.ingredients}:",
+        label.ingredients,
+        label.allergens,
+        f"{words.input_lots}:",
+        label.input_lots,
+        label.packer_text,
+    )
+    texts, height = _set(copy, sheet.design, y, tuple(rooms))
+    sheet.texts += texts
+    return y + height
+
+
+@lru_cache(SETTINGS_KEPT)
+def _set(
+    copy: _Copy, design: LabelDesign, y: float, rooms: tuple[float, ...]
+) -> tuple[tuple[PlacedText, ...], float]:
+    """Return the texts and the height they take, mm, in the first setting that fits."""
+    _check_glyphs(copy)
+    width = design.width - design.left_margin - design.right_margin
+    sizes = steps_down(design.body_x, design.body_x_least, X_STEP)
+    paragraphs = {x_height: _paragraphs(copy, width, _em(x_height)) for x_height in sizes}
+    for room, (leading_em, gap), x_height in product(rooms, design.body_leadings, sizes):
+        lines = paragraphs[x_height]
+        leading = _em(x_height) * leading_em
+        height = leading * sum(map(len, lines.values())) + gap * (len(lines) - 1)
+        if height <= room:
+            return _placed(lines, design.left_margin, y, x_height, leading, gap), height
+    least = paragraphs[sizes[-1]]
+    fitting = int(rooms[-1] / (_em(sizes[-1]) * design.body_leadings[-1][0]))
+    needs = ", ".join(f"{role} {len(lines)}" for role, lines in least.items())
+    raise LabelError(
+        "Text of the label",
+        f"too much for a label of {design.width:g} x {design.height:g} mm with letters of "
+        f"{design.body_x_least} mm: lines needed: {needs}; lines that fit: {fitting}. Nothing is "
+        "cut off: shorten a text, put fewer input lots in one blend, or use a larger label",
+    )
+
+
+def _em(x_height: float) -> float:
+    return x_height / type_of(Face.NARROW).x_height
+
+
+def _check_glyphs(copy: _Copy) -> None:
+    narrow = type_of(Face.NARROW)
+    type_of(Face.NARROW_STRONG).check(copy.storage, "Storage")
+    narrow.check(copy.packer, "Packer")
+    for ingredient in copy.ingredients:
+        narrow.check(ingredient, "Ingredients")
+    for lot in copy.lots:
+        narrow.check(lot.component, "Input lots")
+
+
+def _paragraphs(copy: _Copy, width: float, size: float) -> dict[str, Lines]:
+    """Return the lines of each paragraph by its role."""
+    storage = [*words_of(copy.storage, Face.NARROW_STRONG), *words_of(copy.packed, Face.NARROW)]
+    return {
+        "Storage": _wrapped("Storage", storage, width, size),
+        "Ingredients": _wrapped("Ingredients", _ingredients(copy), width, size),
+        "Input lots": _lot_lines(copy, width, size),
+        "Packer": _wrapped("Packer", words_of(copy.packer, Face.NARROW), width, size),
+    }
+
+
+def _wrapped(role: str, words: Sequence[Word], width: float, size: float) -> Lines:
+    lines = wrap(words, width, size)
+    if lines is None:
+        widest = max(words, key=lambda word: width_of(word, size))
+        raise LabelError(
+            role,
+            f"{''.join(span.text for span in widest)[:60]!r} is wider than the label; shorten it "
+            "or put a blank where it may be parted",
+        )
+    return lines
+
+
+def _ingredients(copy: _Copy) -> list[Word]:
+    """Return the list of ingredients, its allergens in the strong face (Art. 21(1)(b))."""
+    words = words_of(copy.ingredients_heading, Face.NARROW)
+    for number, ingredient in enumerate(copy.ingredients, start=1):
+        strong = [
+            match.span()
+            for allergen in copy.allergens
+            for match in re.finditer(re.escape(allergen), ingredient, re.IGNORECASE)
+        ]
+        end = Span("." if number == len(copy.ingredients) else ",", Face.NARROW)
+        parts = list(re.finditer(r"\S+", ingredient))
+        for part in parts:
+            bold = any(start < part.end() and part.start() < stop for start, stop in strong)
+            span = Span(part.group(), Face.NARROW_STRONG if bold else Face.NARROW)
+            words.append((span, end) if part is parts[-1] else (span,))
+    return words
+
+
+def _lot_lines(copy: _Copy, width: float, size: float) -> Lines:
+    """Wrap the input lots, each code kept beside its component where that costs no line."""
+    lines = _wrapped("Input lots", _lots(copy, together=False), width, size)
+    kept = wrap(_lots(copy, together=True), width, size)
+    if kept is not None and len(kept) <= len(lines):
+        lines = kept
+    for line in lines:
+        if line[-1][-1].text == DOT:  # the end of the line parts well enough
+            line[-1] = line[-1][:-1]
+    return lines
+
+
+def _lots(copy: _Copy, *, together: bool) -> list[Word]:
+    words = words_of(copy.lots_heading, Face.NARROW)
+    for number, lot in enumerate(copy.lots, start=1):
+        end = () if number == len(copy.lots) else (Span(DOT, Face.NARROW),)
+        code: Word = (Span(lot.code, Face.CODE), *end)
+        if together:
+            words.append((Span(" ".join(lot.component.split()) + " ", Face.NARROW), *code))
+        else:
+            words += [*words_of(lot.component, Face.NARROW), code]
+    return words
+
+
+def _placed(
+    paragraphs: dict[str, Lines], x: float, y: float, x_height: float, leading: float, gap: float
+) -> tuple[PlacedText, ...]:
+    size = _em(x_height)
+    baseline = y + type_of(Face.NARROW).extent("d")[1] * size
+    texts: list[PlacedText] = []
+    for role, lines in paragraphs.items():
+        for line in lines:
+            texts += set_line(line, x, baseline, size, role)
+            baseline += leading
+        baseline += gap
+    return tuple(texts)

@@ -1,0 +1,104 @@
+"""The sheet a label is laid out on, and the finished plan of it."""
+
+from dataclasses import dataclass
+
+from labels.design import LabelDesign
+from labels.layout import Box, Ink, PlacedText
+from labels.symbol import Symbol
+from labels.typeface import Face, type_of
+from labels.words import WORDS
+
+
+@dataclass(frozen=True, slots=True)
+class PlacedSymbol:
+    """A bar code in whole printer dots from the upper left corner of the label.
+
+    Attributes:
+        symbol: The bar code.
+        x_dots: Left edge of its first bar.
+        y_dots: Upper edge of its bars.
+        module_dots: Width of one module.
+        height_dots: Height of its bars.
+    """
+
+    symbol: Symbol
+    x_dots: int
+    y_dots: int
+    module_dots: int
+    height_dots: int
+
+
+@dataclass(frozen=True, slots=True)
+class Plan:
+    """Everything to be inked on one label.
+
+    Attributes:
+        page: The paper, mm.
+        dots_per_mm: Resolution the bar codes and plates are aligned to.
+        texts: All texts.
+        plates: Black areas, mm, on whole dots.
+        symbols: The bar codes.
+    """
+
+    page: Box
+    dots_per_mm: int
+    texts: tuple[PlacedText, ...]
+    plates: tuple[Box, ...]
+    symbols: tuple[PlacedSymbol, ...]
+
+
+class Sheet:
+    """Collects the parts of one label.
+
+    Args:
+        design: Sizes of the label.
+        dots_per_mm: Resolution of the print head.
+        language: Language of the fixed words and of dates.
+    """
+
+    def __init__(self, design: LabelDesign, dots_per_mm: int, language: str) -> None:
+        self.design = design
+        self.dots_per_mm = dots_per_mm
+        self.language = language
+        self.words = WORDS[language]
+        self.left = design.left_margin
+        self.right = design.width - design.right_margin
+        self.texts: list[PlacedText] = []
+        self.plates: list[Box] = []
+        self.symbols: list[PlacedSymbol] = []
+
+    @property
+    def width(self) -> float:
+        """Width between the margins, mm."""
+        return self.right - self.left
+
+    def on_dots(self, length: float) -> float:
+        """Return the length nearest to `length` that is a whole number of dots, mm."""
+        return round(length * self.dots_per_mm) / self.dots_per_mm
+
+    def put(
+        self,
+        text: str,
+        face: Face,
+        size: float,
+        at: tuple[float, float],
+        role: str,
+        ink: Ink = Ink.BLACK,
+        angle: float = 0.0,
+    ) -> PlacedText:
+        """Place one text with its left end and baseline at `at`, mm.
+
+        Raises:
+            LabelError: The face lacks a glyph for a character.
+        """
+        type_of(face).check(text, role)
+        placed = PlacedText(text, face, size, at[0], at[1], role, ink, angle)
+        self.texts.append(placed)
+        return placed
+
+    def plan(self) -> Plan:
+        """Return what has been placed."""
+        page = Box(0, 0, self.design.width, self.design.height)
+        return Plan(
+            page, self.dots_per_mm, tuple(self.texts), tuple(self.plates), tuple(self.symbols)
+        )
