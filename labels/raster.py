@@ -1,0 +1,38 @@
+"""Turns a label PDF into the dots a print head would set."""
+
+import threading
+
+import numpy as np
+import pypdfium2
+from numpy.typing import NDArray
+
+from labels.errors import LabelError
+
+POINTS_PER_MM = 72 / 25.4
+
+# PDFium must not be entered by two threads at once; every use in this package goes through here.
+pdfium_lock = threading.Lock()
+
+
+def rasterise(pdf: bytes, dots_per_mm: int) -> NDArray[np.uint8]:
+    """Return the first page in grey, 0 black to 255 white, shape (rows, columns).
+
+    Args:
+        pdf: A PDF file.
+        dots_per_mm: Pixels per millimetre.
+
+    Raises:
+        LabelError: The bytes are no PDF that can be opened.
+    """
+    with pdfium_lock:
+        try:
+            document = pypdfium2.PdfDocument(pdf)
+        except pypdfium2.PdfiumError as error:
+            raise LabelError("Label PDF", f"cannot be opened: {error}; draw it anew") from error
+        try:
+            page = document[0]
+            bitmap = page.render(scale=dots_per_mm / POINTS_PER_MM, grayscale=True)
+            grey: NDArray[np.uint8] = bitmap.to_numpy().copy()
+        finally:
+            document.close()
+    return grey[..., 0] if grey.ndim == 3 else grey

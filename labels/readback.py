@@ -1,0 +1,77 @@
+"""Reads the bar codes of a finished label back, before the label is released.
+
+The encoder (python-barcode) and the reader (zxing-cpp) share no code. Compared are the transmitted
+bytes and the symbology identifier: a reader's text may look alike for data that differ, and a plain
+Code 128 symbol carries the same bytes as a GS1-128 one.
+"""
+
+from collections import Counter
+from dataclasses import dataclass
+
+import zxingcpp
+
+from labels.raster import rasterise
+from labels.symbol import Symbol
+
+# What to look for, by the first two characters of the symbology identifier (ISO/IEC 15424).
+FORMATS = {
+    "]C": zxingcpp.BarcodeFormat.Code128,
+    "]d": zxingcpp.BarcodeFormat.DataMatrix,
+    "]Q": zxingcpp.BarcodeFormat.QRCode,
+    "]E": zxingcpp.BarcodeFormat.EAN13,
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Found:
+    """One symbol as read: symbology identifier and transmitted bytes."""
+
+    identifier: str
+    data: bytes
+
+
+@dataclass(frozen=True, slots=True)
+class ReadBack:
+    """Outcome of reading a label back.
+
+    Attributes:
+        ok: True when exactly the expected symbols were read.
+        found: What was read.
+        why: Empty when ok, else what differs.
+    """
+
+    ok: bool
+    found: tuple[Found, ...]
+    why: str
+
+
+def read_back(pdf: bytes, expected: tuple[Symbol, ...], dots_per_mm: int = 8) -> ReadBack:
+    """Set a label in dots, read its bar codes and compare them with what they must say.
+
+    Args:
+        pdf: The label.
+        expected: Every symbol it must carry, no more and no fewer.
+        dots_per_mm: Resolution of the print head.
+
+    Raises:
+        LabelError: The PDF cannot be opened.
+    """
+    formats = tuple({FORMATS[symbol.identifier[:2]] for symbol in expected})
+    if not formats:
+        return ReadBack(False, (), "no bar code is expected; a label must carry at least one")
+    read = zxingcpp.read_barcodes(
+        rasterise(pdf, dots_per_mm),
+        formats=formats,
+        try_rotate=False,
+        try_downscale=False,
+        try_invert=False,
+        binarizer=zxingcpp.Binarizer.FixedThreshold,  # as a head does: a dot is set or not
+    )
+    found = tuple(Found(code.symbology_identifier, bytes(code.bytes)) for code in read)
+    wanted = Counter(Found(symbol.identifier, symbol.expected_bytes) for symbol in expected)
+    missing, extra = wanted - Counter(found), Counter(found) - wanted
+    if not missing and not extra:
+        return ReadBack(True, found, "")
+    parts = [f"not read: {one.identifier} {one.data!r}" for one in missing.elements()]
+    parts += [f"read instead: {one.identifier} {one.data!r}" for one in extra.elements()]
+    return ReadBack(False, found, "; ".join(parts))
