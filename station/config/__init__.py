@@ -1,0 +1,1 @@
+"""The packhouse's settings: TOML files read once into frozen facts."""

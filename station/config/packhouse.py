@@ -1,0 +1,136 @@
+"""What the settings of a packhouse say, frozen: the station reads them once and never again."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import time
+from enum import StrEnum
+from pathlib import Path
+
+from station.core.lots import InputLot
+from station.core.mass import Mass, Unit
+from station.core.product import BagItem, Component, Product
+
+
+class Role(StrEnum):
+    """What a person may do at the station."""
+
+    PACKER = "packer"
+    LEAD = "lead"
+    QA = "qa"
+    MANAGER = "manager"
+    MAINTENANCE = "maintenance"
+
+
+@dataclass(frozen=True, slots=True)
+class Person:
+    """Someone who works at the station; ``id`` is what records carry."""
+
+    id: str
+    name: str
+    role: Role
+
+
+@dataclass(frozen=True, slots=True)
+class ScalePort:
+    """The line to the scale.
+
+    Args:
+        url: device path, ``COM3``, ``socket://host:port`` or ``rfc2217://host:port``.
+        baud: bits per second.
+        bits: data bits, 7 or 8.
+        parity: ``none``, ``even`` or ``odd``.
+        stop_bits: 1 or 2.
+    """
+
+    url: str
+    baud: int
+    bits: int
+    parity: str
+    stop_bits: int
+
+
+@dataclass(frozen=True, slots=True)
+class ScaleSettings:
+    """The scale of the line.
+
+    Args:
+        id: what identifies it, such as its serial number.
+        protocol: wire protocol it speaks.
+        port: the line to it.
+        unit: the unit it shows; a reading in another unit stops the line.
+        interval: its scale interval, in ``unit``.
+        capacity: its greatest load, in ``unit``.
+    """
+
+    id: str
+    protocol: str
+    port: ScalePort
+    unit: Unit
+    interval: Mass
+    capacity: Mass
+
+
+@dataclass(frozen=True, slots=True)
+class PrinterSettings:
+    """Where labels go: ``kind`` is ``folder``; ``folder`` is its absolute path."""
+
+    kind: str
+    folder: Path
+
+
+@dataclass(frozen=True, slots=True)
+class Timing:
+    """How long the line waits, in milliseconds.
+
+    Args:
+        dwell_ms: a reading is judged once it was steady for this long.
+        stale_ms: a reading older than this does not exist.
+    """
+
+    dwell_ms: int
+    stale_ms: int
+
+
+@dataclass(frozen=True, slots=True)
+class StationSettings:
+    """One station: one scale, one printer, one line.
+
+    Args:
+        site: short code of the packhouse.
+        site_name: what people call it.
+        station: short code of the station; every serial starts with it.
+        line: short code of the line; every blend lot starts with it.
+        zone: IANA name of the plant's time zone.
+        cut_off: wall-clock time at which the production day changes.
+        home: absolute folder of the store.
+        market: whose label rules hold where a product names no other.
+        packer: name and address as the label prints them.
+        scale, printer, timing: the parts of the line.
+    """
+
+    site: str
+    site_name: str
+    station: str
+    line: str
+    zone: str
+    cut_off: time
+    home: Path
+    market: str
+    packer: str
+    scale: ScaleSettings
+    printer: PrinterSettings
+    timing: Timing
+
+
+@dataclass(frozen=True, slots=True)
+class Packhouse:
+    """All settings of one station and its packhouse; every mapping is by code."""
+
+    settings: StationSettings
+    components: Mapping[str, Component]
+    bags: Mapping[str, BagItem]
+    products: Mapping[str, Product]
+    lots: Mapping[str, InputLot]
+    people: Mapping[str, Person]

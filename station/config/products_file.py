@@ -1,0 +1,210 @@
+"""``products.toml``: components, bags and products, each product held against every rule it meets.
+
+Each check names its own key, so that one reading of the file shows everything wrong with it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Mapping
+from dataclasses import dataclass
+from decimal import Decimal
+from fractions import Fraction
+
+from labels import gs1
+from labels.errors import LabelError
+from station.config.check import check_keys, check_rows, codes
+from station.config.faults import Faults, shown, unknown
+from station.config.packhouse import StationSettings
+from station.config.settings import BagRow, ComponentRow, ProductRow
+from station.config.toml_file import Table, read_toml
+from station.core.mass import Mass, MassError
+from station.core.metrology.clause import RuleRefused
+from station.core.metrology.rule_sets.registry import RULE_SETS, rule_set
+from station.core.metrology.verdict import Window, WindowError
+from station.core.product import BagItem, Component, PackMode, Product, ProductError, Share
+
+FILE = "products.toml"
+_KEYS = ("component", "bag", "product")
+
+_Problem = tuple[str, str, str]
+"""Key within the product, what is wrong, what is allowed."""
+
+
+@dataclass(frozen=True, slots=True)
+class Goods:
+    """What the file defines, by code; ``component_codes`` names faulty components too."""
+
+    components: Mapping[str, Component]
+    bags: Mapping[str, BagItem]
+    products: Mapping[str, Product]
+    component_codes: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class _Around:
+    """What a product is checked against."""
+
+    components: Mapping[str, Component]
+    component_codes: tuple[str, ...]
+    bags: Mapping[str, BagItem]
+    bag_codes: tuple[str, ...]
+    settings: StationSettings | None
+
+
+def read_products(settings: StationSettings | None, faults: Faults) -> Goods | None:
+    """Return what the file defines, or None after noting that it cannot be read.
+
+    Args:
+        settings: the station they are packed on, or None where its own file is faulty.
+        faults: takes every fault found.
+    """
+    table = read_toml(FILE, faults)
+    if table is None:
+        return None
+    check_keys(table, _KEYS, "[[{}]]", FILE, faults)
+    rows = check_rows(ComponentRow, table, "component", FILE, faults)
+    components = {
+        row.code: Component(row.code, row.name, row.allergen, row.max_age_days)
+        for row in rows.values()
+    }
+    bags = {
+        row.code: BagItem(row.code, row.name, row.tare, row.basis)
+        for row in check_rows(BagRow, table, "bag", FILE, faults).values()
+    }
+    around = _Around(components, codes(table, "component"), bags, codes(table, "bag"), settings)
+    return Goods(components, bags, _products(table, around, faults), around.component_codes)
+
+
+def _products(table: Table, around: _Around, faults: Faults) -> dict[str, Product]:
+    products: dict[str, Product] = {}
+    gtins: dict[str, str] = {}
+    for number, row in check_rows(ProductRow, table, "product", FILE, faults).items():
+        problems = [problem for check in _CHECKS for problem in check(row, around)]
+        other = gtins.setdefault(row.gtin.zfill(14), row.code)
+        if other != row.code:
+            why = f"{shown(row.gtin)} is the GTIN of product {other} already"
+            problems.append(("gtin", why, "a GTIN of its own"))
+        if not problems and row.bag in around.bags:
+            try:
+                products[row.code] = _product(row, around)
+            except ProductError as fault:
+                problems.append(("", str(fault), ""))
+        for key, why, allowed in problems:
+            path = f"product[{number}]{key and f'.{key}'} ({row.code})"
+            faults.add(FILE, path, why, allowed)
+    return products
+
+
+def _product(row: ProductRow, around: _Around) -> Product:
+    market = row.market or (around.settings.market if around.settings else "")
+    return Product(
+        code=row.code,
+        version=row.version,
+        name=row.name,
+        gtin=row.gtin,
+        market=market,
+        rule_set=row.rule_set,
+        nominal=row.nominal,
+        floor=row.floor,
+        target=row.target,
+        upper=row.upper,
+        bag=around.bags[row.bag],
+        mode=PackMode(row.mode),
+        recipe=tuple(
+            Share(
+                # A faulty component was noted at its own place; its code stands in here.
+                around.components.get(share.component)
+                or Component(share.component, share.component),
+                share.percent,
+            )
+            for share in row.recipe
+        ),
+        life_days=row.life_days,
+        atmosphere=row.atmosphere,
+        storage=row.storage,
+        use_by_words=row.use_by_words,
+    )
+
+
+# --- checks of one product, each with the key it is about -----------------------------------------
+
+
+def _check_gtin(row: ProductRow, _around: _Around) -> Iterator[_Problem]:
+    allowed = "13 or 14 digits in quotes, the last one their check digit"
+    if len(row.gtin) not in (13, 14):
+        yield "gtin", f"{shown(row.gtin)} has {len(row.gtin)} characters", allowed
+        return
+    try:
+        gs1.gtin_14(row.gtin)
+    except LabelError as fault:
+        yield "gtin", fault.detail, allowed
+
+
+def _check_bag(row: ProductRow, around: _Around) -> Iterator[_Problem]:
+    if row.bag not in around.bag_codes:
+        yield "bag", unknown(row.bag, around.bag_codes), ", ".join(around.bag_codes)
+    bag = around.bags.get(row.bag)
+    if bag is not None and bag.tare >= row.nominal:
+        why = f"bag {bag.code} has a tare of {bag.tare}, the product a nominal of {row.nominal}"
+        yield "bag", why, "a bag whose tare is below the nominal quantity"
+
+
+def _check_recipe(row: ProductRow, around: _Around) -> Iterator[_Problem]:
+    if not row.recipe:
+        yield "recipe", "is empty", "at least one { component, percent }"
+        return
+    seen = set()
+    for number, share in enumerate(row.recipe, start=1):
+        key = f"recipe[{number}].component"
+        if share.component not in around.component_codes:
+            why = unknown(share.component, around.component_codes)
+            yield key, why, ", ".join(around.component_codes)
+        if share.component in seen:
+            yield key, f"{shown(share.component)} stands twice in the recipe", "each one once"
+        seen.add(share.component)
+    total = sum((Fraction(share.percent) for share in row.recipe), Fraction(0))
+    if total != 100:
+        plain = sum((share.percent for share in row.recipe), Decimal(0))
+        yield "recipe", f"the shares add up to {plain} %", "shares that add up to 100 %"
+
+
+def _check_limits(row: ProductRow, _around: _Around) -> Iterator[_Problem]:
+    if row.rule_set not in RULE_SETS:
+        yield "rule_set", unknown(row.rule_set, RULE_SETS), ", ".join(RULE_SETS)
+        return
+    try:
+        limits = rule_set(row.rule_set).limits(row.nominal)
+    except RuleRefused as fault:
+        yield "nominal", str(fault), ""
+        return
+    try:
+        Window(row.floor, row.target, row.upper, limits)
+    except WindowError as fault:
+        yield "floor, target, upper", str(fault), ""
+
+
+def _check_scale(row: ProductRow, around: _Around) -> Iterator[_Problem]:
+    """Whether the station's scale can weigh the product, exactly and within its capacity."""
+    bag = around.bags.get(row.bag)
+    if around.settings is None or bag is None:
+        return
+    scale = around.settings.scale
+    try:
+        bag.tare.in_unit(scale.unit)
+        Mass.of(1, scale.unit).in_unit(row.nominal.unit)
+    except MassError as fault:
+        yield "nominal", f"{fault}, so the scale in {scale.unit} cannot weigh it", ""
+        return
+    heaviest = row.upper.grams + bag.tare.grams
+    if heaviest > scale.capacity.grams:
+        why = f'"{row.upper}" with the tare {bag.tare} is more than the scale can weigh'
+        yield "upper", why, f"at most {scale.capacity} with the tare"
+
+
+_CHECKS: tuple[Callable[[ProductRow, _Around], Iterator[_Problem]], ...] = (
+    _check_gtin,
+    _check_bag,
+    _check_recipe,
+    _check_limits,
+    _check_scale,
+)
