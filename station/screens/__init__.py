@@ -1,0 +1,1 @@
+"""What people see and touch; the only part that knows Qt."""

@@ -1,0 +1,155 @@
+"""Colours, typefaces and sizes of every screen.
+
+Colour says only act (blue), attend (amber) or stop (red); whatever is well has none, and each state
+differs by shape and word too. The contrasts are those of WCAG 2.2 success criteria 1.4.3, 1.4.6 and
+1.4.11; a test computes them. Sizes are given in millimetres as they must be read: about 1/200 of
+the distance for a character that must be read quickly (a common rule of human factors).
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from enum import Enum
+from functools import cache
+from importlib.resources import as_file, files
+
+from PySide6.QtGui import QFont, QFontDatabase, QFontMetricsF, QScreen
+
+MM_PER_INCH = 25.4
+BELIEVABLE_DPI = (50.0, 400.0)
+"""A screen that says it is finer or coarser than this is not believed."""
+TOUCH_MM = 30.0
+"""Least side of what a gloved hand touches."""
+KEY_MM = 22.0
+"""Least side of a key of the lead's number pad."""
+HOLD_MS = 800
+"""How long a button that ends something is held."""
+
+
+@dataclass(frozen=True, slots=True)
+class Palette:
+    """Colours by their meaning, as #RRGGBB."""
+
+    ground: str
+    paper: str
+    """Plates that carry text on the ground."""
+    quiet: str
+    """Shapes that carry no meaning alone: the quay under the strip."""
+    ink: str
+    muted: str
+    edge: str
+    act: str
+    attend: str
+    stop: str
+    on_dark: str
+    """Text on ink, act, stop and the slab."""
+
+
+LIGHT = Palette(
+    ground="#E9ECEE",
+    paper="#F8F9FA",
+    quiet="#D2D8DC",
+    ink="#12181C",
+    muted="#4A545B",
+    edge="#6B767D",
+    act="#0A4C9A",
+    attend="#F2B200",
+    stop="#B3001B",
+    on_dark="#FFFFFF",
+)
+
+
+def contrast(one: str, other: str) -> float:
+    """Return the contrast ratio of two colours, 1 to 21 (WCAG 2.2, "contrast ratio")."""
+    light, dark = sorted((luminance(one), luminance(other)), reverse=True)
+    return (light + 0.05) / (dark + 0.05)
+
+
+def luminance(colour: str) -> float:
+    """Return the relative luminance of ``#RRGGBB``, 0 to 1 (WCAG 2.2, "relative luminance")."""
+    channels = [int(colour[at : at + 2], 16) / 255 for at in (1, 3, 5)]
+    linear = [c / 12.92 if c <= 0.04045 else ((c + 0.055) / 1.055) ** 2.4 for c in channels]
+    return 0.2126 * linear[0] + 0.7152 * linear[1] + 0.0722 * linear[2]
+
+
+class Face(Enum):
+    """The typefaces of the screens: family, weight."""
+
+    TEXT = ("Pack Line Sans", QFont.Weight.Normal)
+    FIGURES = ("Pack Line Sans SemiBold", QFont.Weight.DemiBold)
+    """Every digit equally wide, so that a number does not tremble."""
+    VERB = ("Pack Line Sans Condensed", QFont.Weight.Bold)
+    NARROW = ("Pack Line Sans Condensed Medium", QFont.Weight.Medium)
+    CODE = ("Pack Line Sans Code SemiBold", QFont.Weight.DemiBold)
+    """Slashed zero: 0 and O differ in a lot code."""
+
+
+@cache
+def register_fonts() -> tuple[str, ...]:
+    """Register the fonts that ship with the labels, once; returns the families.
+
+    Raises:
+        RuntimeError: a font file is not readable: the installation is damaged.
+    """
+    families: list[str] = []
+    folder = files("labels") / "fonts"
+    for entry in sorted(folder.iterdir(), key=lambda entry: entry.name):
+        if not entry.name.endswith(".ttf"):
+            continue
+        with as_file(entry) as path:
+            number = QFontDatabase.addApplicationFont(str(path))
+        if number < 0:
+            raise RuntimeError(f"font {entry.name} cannot be read: install the station again")
+        families += QFontDatabase.applicationFontFamilies(number)
+    return tuple(families)
+
+
+@cache
+def _caps_per_em(face: Face) -> float:
+    probe = _plain(face)
+    probe.setPixelSize(1000)
+    return QFontMetricsF(probe).capHeight() / 1000
+
+
+def _plain(face: Face) -> QFont:
+    register_fonts()
+    family, weight = face.value
+    font = QFont(family)
+    font.setWeight(weight)
+    font.setKerning(face not in (Face.FIGURES, Face.CODE))
+    font.setHintingPreference(QFont.HintingPreference.PreferNoHinting)
+    return font
+
+
+def font_of(face: Face, cap_px: float) -> QFont:
+    """Return a font whose capitals and digits are ``cap_px`` pixels high."""
+    font = _plain(face)
+    font.setPixelSize(max(1, round(cap_px / _caps_per_em(face))))
+    return font
+
+
+@dataclass(frozen=True, slots=True)
+class Ruler:
+    """How many pixels a millimetre has on the screen a window stands on."""
+
+    px_per_mm: float
+
+    @classmethod
+    def of(cls, screen: QScreen | None) -> Ruler:
+        """Read the screen; where it tells an unbelievable size, take its logical resolution."""
+        if screen is None:
+            return cls(96.0 / MM_PER_INCH)
+        dpi = screen.physicalDotsPerInch()
+        low, high = BELIEVABLE_DPI
+        if not (math.isfinite(dpi) and low <= dpi <= high):
+            dpi = screen.logicalDotsPerInch() or 96.0
+        return cls(dpi / MM_PER_INCH)
+
+    def px(self, mm: float) -> float:
+        """Millimetres in pixels."""
+        return mm * self.px_per_mm
+
+    def touch(self, mm: float = TOUCH_MM) -> int:
+        """Whole pixels a touched side of at least ``mm`` needs."""
+        return math.ceil(self.px(mm))

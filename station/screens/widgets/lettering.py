@@ -1,0 +1,132 @@
+"""Text that fits its box or says that it does not; never cut, never with an ellipsis."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from PySide6.QtCore import QPointF, QRectF
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter
+
+from station.screens.theme import Face, font_of
+
+LEADING = 1.75
+"""From baseline to baseline, in heights of a capital."""
+_PREFER_WRAPPING = 0.75
+"""A line that would need to shrink below this part of its size wraps instead."""
+
+
+@dataclass(frozen=True)
+class Fitted:
+    """Lines of one text, all in one font.
+
+    Args:
+        lines: every word of the text, in order.
+        font: the font they fit in.
+        cap: height of its capitals in pixels.
+        whole: whether all lines lie in the box.
+    """
+
+    lines: tuple[str, ...]
+    font: QFont
+    cap: float
+    whole: bool
+
+    @property
+    def height(self) -> float:
+        """From the top of the first line's capitals to the last baseline."""
+        return self.cap * (1 + LEADING * (len(self.lines) - 1))
+
+    @property
+    def width(self) -> float:
+        """Of the widest line."""
+        metrics = QFontMetricsF(self.font)
+        return max((metrics.horizontalAdvance(line) for line in self.lines), default=0.0)
+
+
+def text_width(text: str, font: QFont) -> float:
+    """Width of one line in pixels."""
+    return QFontMetricsF(font).horizontalAdvance(text)
+
+
+def fit(
+    text: str, face: Face, cap: float, width: float, height: float = 0.0, least: float = 0.5
+) -> Fitted:
+    """Return a text with capitals as high as ``cap`` allows.
+
+    It is set on one line; where that would be small, it wraps at blanks into as many lines as
+    ``height`` takes, as large as it can be.
+
+    Args:
+        text: plain text.
+        face: the typeface.
+        cap: wished height of a capital, in pixels.
+        width: of the box, in pixels.
+        height: of the box; 0 allows one line.
+        least: smallest part of ``cap`` it may shrink to.
+    """
+    sizes = [cap * step / 100 for step in range(100, round(least * 100) - 1, -4)]
+    for size in sizes:
+        if size < cap * _PREFER_WRAPPING:
+            break
+        one = _one_line(text, face, size, width)
+        if one.whole:
+            return one
+    fitted = _one_line(text, face, cap, width)
+    for size in sizes:
+        fitted = _wrapped(text, face, size, width, max(height, cap))
+        if fitted.whole:
+            break
+    return fitted
+
+
+def _one_line(text: str, face: Face, cap: float, width: float) -> Fitted:
+    font = font_of(face, cap)
+    return Fitted((text,), font, cap, text_width(text, font) <= width)
+
+
+def _wrapped(text: str, face: Face, cap: float, width: float, height: float) -> Fitted:
+    font = font_of(face, cap)
+    metrics = QFontMetricsF(font)
+    lines: list[str] = []
+    for word in text.split(" "):
+        longer = f"{lines[-1]} {word}" if lines else word
+        if lines and metrics.horizontalAdvance(longer) <= width:
+            lines[-1] = longer
+        else:
+            lines.append(word)
+    inside = all(metrics.horizontalAdvance(line) <= width for line in lines)
+    fitted = Fitted(tuple(lines), font, cap, inside)
+    return fitted if inside and fitted.height <= height else Fitted(fitted.lines, font, cap, False)
+
+
+def draw(painter: QPainter, fitted: Fitted, left: float, top: float, colour: str) -> None:
+    """Draw with the capitals of the first line starting at ``top``."""
+    painter.setFont(fitted.font)
+    painter.setPen(QColor(colour))
+    baseline = top + fitted.cap
+    for line in fitted.lines:
+        painter.drawText(QPointF(left, baseline), line)
+        baseline += fitted.cap * LEADING
+
+
+def draw_centred(painter: QPainter, fitted: Fitted, box: QRectF, colour: str) -> None:
+    """Draw with every line in the middle of ``box``, by the height of the capitals."""
+    painter.setFont(fitted.font)
+    painter.setPen(QColor(colour))
+    metrics = QFontMetricsF(fitted.font)
+    baseline = box.center().y() - fitted.height / 2 + fitted.cap
+    for line in fitted.lines:
+        left = box.center().x() - metrics.horizontalAdvance(line) / 2
+        painter.drawText(QPointF(left, baseline), line)
+        baseline += fitted.cap * LEADING
+
+
+def draw_right(painter: QPainter, fitted: Fitted, right: float, top: float, colour: str) -> None:
+    """Draw with every line ending at ``right``."""
+    painter.setFont(fitted.font)
+    painter.setPen(QColor(colour))
+    metrics = QFontMetricsF(fitted.font)
+    baseline = top + fitted.cap
+    for line in fitted.lines:
+        painter.drawText(QPointF(right - metrics.horizontalAdvance(line), baseline), line)
+        baseline += fitted.cap * LEADING

@@ -1,0 +1,251 @@
+"""Pictures that say the same as the words, drawn from simple shapes; the same in every language.
+
+Each is drawn into a square of 100 x 100 units.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from enum import Enum
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen, QPolygonF
+
+SIDE = 100.0
+_LINE = 8.0
+
+
+class Picture(Enum):
+    """What there are pictures of."""
+
+    ADD = "add"
+    TAKE_OUT = "take out"
+    WAIT = "wait"
+    TICK = "tick"
+    LIFT_BAG = "lift bag"
+    BAG_ON = "bag on"
+    EMPTY_PAN = "empty pan"
+    WIPE_PAN = "wipe pan"
+    NO_READING = "no reading"
+    CALL_LEAD = "call lead"
+    SET_ASIDE = "set aside"
+    START_RUN = "start run"
+    BURST_SEAL = "burst seal"
+    FOREIGN_BODY = "foreign body"
+    WRONG_WEIGHT = "wrong weight"
+    OTHER = "other"
+
+
+def draw_picture(painter: QPainter, picture: Picture, box: QRectF, colour: str) -> None:
+    """Draw a picture into the largest square in the middle of ``box``."""
+    side = min(box.width(), box.height())
+    painter.save()
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    painter.translate(box.center().x() - side / 2, box.center().y() - side / 2)
+    painter.scale(side / SIDE, side / SIDE)
+    pen = QPen(QColor(colour), _LINE)
+    pen.setCapStyle(Qt.PenCapStyle.RoundCap)
+    pen.setJoinStyle(Qt.PenJoinStyle.RoundJoin)
+    painter.setPen(pen)
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    _DRAWN[picture](painter)
+    painter.restore()
+
+
+def _line(painter: QPainter, *points: tuple[float, float]) -> None:
+    painter.drawPolyline(QPolygonF([QPointF(x, y) for x, y in points]))
+
+
+def _filled(painter: QPainter, path: QPainterPath) -> None:
+    painter.fillPath(path, painter.pen().color())
+
+
+def _closed(*points: tuple[float, float]) -> QPainterPath:
+    path = QPainterPath()
+    path.addPolygon(QPolygonF([QPointF(x, y) for x, y in points]))
+    path.closeSubpath()
+    return path
+
+
+def _bag(painter: QPainter, left: float, top: float, size: float) -> None:
+    """A pillow bag: a broad body under a crimped top."""
+    s = size / 100
+    path = QPainterPath(QPointF(left + 12 * s, top))
+    path.lineTo(left + 88 * s, top)
+    path.lineTo(left + 78 * s, top + 20 * s)
+    path.cubicTo(
+        left + 110 * s, top + 50 * s, left + 104 * s, top + 100 * s, left + 84 * s, top + 100 * s
+    )
+    path.lineTo(left + 16 * s, top + 100 * s)
+    path.cubicTo(
+        left - 4 * s, top + 100 * s, left - 10 * s, top + 50 * s, left + 22 * s, top + 20 * s
+    )
+    path.closeSubpath()
+    painter.drawPath(path)
+    _line(painter, (left + 22 * s, top + 20 * s), (left + 78 * s, top + 20 * s))
+
+
+def _pan(painter: QPainter, top: float = 84.0) -> None:
+    _line(painter, (8, top), (92, top))
+    _line(painter, (38, top + 11), (62, top + 11))
+
+
+def _arrow(painter: QPainter, x: float, tail: float, tip: float) -> None:
+    """An upright arrow with a solid head."""
+    back = 16 if tip < tail else -16
+    _line(painter, (x, tail), (x, tip + back))
+    _filled(painter, _closed((x - 17, tip + back), (x + 17, tip + back), (x, tip)))
+
+
+def _chevron(painter: QPainter, points_right: bool) -> None:
+    near, far = (30, 70) if points_right else (70, 30)
+    pen = painter.pen()
+    pen.setWidthF(17)
+    pen.setCapStyle(Qt.PenCapStyle.FlatCap)
+    pen.setJoinStyle(Qt.PenJoinStyle.MiterJoin)
+    painter.setPen(pen)
+    _line(painter, (near, 12), (far, 50), (near, 88))
+
+
+def _add(painter: QPainter) -> None:
+    _chevron(painter, points_right=True)
+
+
+def _take_out(painter: QPainter) -> None:
+    _chevron(painter, points_right=False)
+
+
+def _wait(painter: QPainter) -> None:
+    """The comb of the strip: an edge that has not come to rest."""
+    for index, width in enumerate((26.0, 11.0, 8.0, 5.0)):
+        left = (8.0, 43.0, 63.0, 80.0)[index]
+        painter.fillRect(QRectF(left, 14, width, 72), painter.pen().color())
+
+
+def _tick(painter: QPainter) -> None:
+    pen = painter.pen()
+    pen.setWidthF(17)
+    pen.setCapStyle(Qt.PenCapStyle.FlatCap)
+    pen.setJoinStyle(Qt.PenJoinStyle.MiterJoin)
+    painter.setPen(pen)
+    _line(painter, (10, 52), (38, 80), (90, 22))
+
+
+def _lift_bag(painter: QPainter) -> None:
+    _bag(painter, 30, 40, 40)
+    _arrow(painter, 50, 30, 2)
+    _pan(painter, 89)
+
+
+def _bag_on(painter: QPainter) -> None:
+    _bag(painter, 30, 42, 38)
+    _arrow(painter, 50, 4, 34)
+    _pan(painter, 89)
+
+
+def _empty_pan(painter: QPainter) -> None:
+    _pan(painter, 76)
+    _line(painter, (22, 76), (22, 70))
+    _line(painter, (78, 76), (78, 70))
+    _arrow(painter, 50, 60, 14)
+
+
+def _wipe_pan(painter: QPainter) -> None:
+    _pan(painter, 80)
+    cloth = QPainterPath(QPointF(20, 64))
+    cloth.cubicTo(26, 26, 44, 58, 52, 30)
+    cloth.cubicTo(64, 30, 74, 44, 80, 64)
+    cloth.closeSubpath()
+    painter.drawPath(cloth)
+    _line(painter, (8, 40), (20, 40))
+    _line(painter, (12, 24), (30, 24))
+
+
+def _no_reading(painter: QPainter) -> None:
+    """Two ends of a line that do not meet."""
+    _line(painter, (4, 50), (24, 50))
+    _line(painter, (76, 50), (96, 50))
+    painter.drawRoundedRect(QRectF(24, 34, 18, 32), 4, 4)
+    painter.drawRoundedRect(QRectF(60, 34, 16, 32), 4, 4)
+    _line(painter, (42, 43), (50, 43))
+    _line(painter, (42, 57), (50, 57))
+    _line(painter, (44, 18), (47, 6))
+    _line(painter, (56, 18), (53, 6))
+
+
+def _call_lead(painter: QPainter) -> None:
+    """A person with a raised arm."""
+    painter.drawEllipse(QPointF(44, 26), 15, 15)
+    body = QPainterPath(QPointF(16, 94))
+    body.cubicTo(16, 62, 26, 54, 44, 54)
+    body.cubicTo(62, 54, 72, 62, 72, 94)
+    painter.drawPath(body)
+    _line(painter, (66, 60), (86, 44), (86, 10))
+
+
+def _set_aside(painter: QPainter) -> None:
+    """A bag that goes into a tote."""
+    _bag(painter, 34, 4, 32)
+    _arrow(painter, 50, 46, 68)
+    _line(painter, (8, 56), (18, 94), (82, 94), (92, 56))
+
+
+def _start_run(painter: QPainter) -> None:
+    """Bags in a row behind an open gate."""
+    _bag(painter, 8, 40, 36)
+    _bag(painter, 56, 40, 36)
+    _line(painter, (4, 90), (96, 90))
+    _line(painter, (20, 22), (80, 22))
+    _filled(painter, _closed((72, 8), (94, 22), (72, 36)))
+
+
+def _burst_seal(painter: QPainter) -> None:
+    path = QPainterPath(QPointF(16, 36))
+    path.cubicTo(-4, 62, 4, 94, 20, 94)
+    path.lineTo(80, 94)
+    path.cubicTo(96, 94, 104, 62, 84, 36)
+    painter.drawPath(path)
+    _line(painter, (16, 36), (30, 22), (38, 38), (50, 18), (58, 40), (70, 24), (84, 36))
+    for x, y in ((28, 6), (50, 2), (72, 6)):
+        painter.drawPoint(QPointF(x, y))
+
+
+def _foreign_body(painter: QPainter) -> None:
+    _bag(painter, 14, 6, 72)
+    bolt = ((40, 46), (60, 46), (60, 54), (54, 54), (54, 70), (46, 70), (46, 54), (40, 54))
+    _filled(painter, _closed(*bolt))
+    _line(painter, (8, 94), (92, 94))
+
+
+def _wrong_weight(painter: QPainter) -> None:
+    """Slab and slot that do not meet."""
+    painter.fillRect(QRectF(4, 32, 40, 36), painter.pen().color())
+    _line(painter, (64, 30), (94, 30), (94, 70), (64, 70))
+    _line(painter, (40, 92), (68, 8))
+
+
+def _other(painter: QPainter) -> None:
+    pen = painter.pen()
+    for x in (20.0, 50.0, 80.0):
+        painter.setBrush(pen.color())
+        painter.drawEllipse(QPointF(x, 50), 6, 6)
+
+
+_DRAWN: dict[Picture, Callable[[QPainter], None]] = {
+    Picture.ADD: _add,
+    Picture.TAKE_OUT: _take_out,
+    Picture.WAIT: _wait,
+    Picture.TICK: _tick,
+    Picture.LIFT_BAG: _lift_bag,
+    Picture.BAG_ON: _bag_on,
+    Picture.EMPTY_PAN: _empty_pan,
+    Picture.WIPE_PAN: _wipe_pan,
+    Picture.NO_READING: _no_reading,
+    Picture.CALL_LEAD: _call_lead,
+    Picture.SET_ASIDE: _set_aside,
+    Picture.START_RUN: _start_run,
+    Picture.BURST_SEAL: _burst_seal,
+    Picture.FOREIGN_BODY: _foreign_body,
+    Picture.WRONG_WEIGHT: _wrong_weight,
+    Picture.OTHER: _other,
+}

@@ -1,0 +1,89 @@
+"""From facts to the words a screen shows."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+
+from station.core.lots import InputLot, LotStatus
+from station.core.run import Run
+from station.line.state import LineState, Phase, Verb
+from station.screens.widgets.gap_geometry import mass_text
+
+WEEKDAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
+MONTHS = (
+    *("January", "February", "March", "April", "May", "June"),
+    *("July", "August", "September", "October", "November", "December"),
+)
+
+SCALE_COUNTS = "The scale's own indication counts."
+NOTICE = (
+    SCALE_COUNTS + " If this screen and the scale differ, the scale counts: stop and call the lead."
+)
+
+
+def long_date(day: date) -> str:
+    """Return ``Tuesday 1 December``: a weekday in words catches a wrong date."""
+    return f"{WEEKDAYS[day.weekday()]} {day.day}\u00a0{MONTHS[day.month - 1]}"
+
+
+def short_date(day: date) -> str:
+    """Return ``1 Dec``."""
+    return f"{day.day}\u00a0{MONTHS[day.month - 1][:3]}"
+
+
+def lots_line(run: Run) -> str:
+    """Blend lot and every input lot, in the order of the recipe."""
+    order = [component.code for component in run.product.components]
+    uses = sorted(run.lot_set.uses, key=lambda use: (order.index(use.component), use.lot))
+    return "  ".join((f"{run.blend_lot}  =", *(use.lot for use in uses)))
+
+
+def why_not_free(lot: InputLot) -> str:
+    """Why a lot may not be used; empty when it may."""
+    return {
+        LotStatus.FREE: "",
+        LotStatus.HELD: "held – call QA",
+        LotStatus.EXPIRED: "expired – take it off the line",
+    }[lot.status]
+
+
+@dataclass(frozen=True, slots=True)
+class Instruction:
+    """The big row: one verb, perhaps a number, and one sentence under it.
+
+    Args:
+        verb: the one thing to do.
+        number: digits of the amount; may be empty.
+        unit: its unit; empty with an empty number.
+        because: why, with the next action; may be empty.
+        note: what the scale shows, when there is nothing to explain.
+    """
+
+    verb: Verb
+    number: str
+    unit: str
+    because: str
+    note: str
+
+
+def instruction(state: LineState) -> Instruction:
+    """Return the big row of a line's state."""
+    number = mass_text(state.amount).split("\u00a0")[0] if state.amount is not None else ""
+    unit = str(state.amount.unit) if state.amount is not None else ""
+    return Instruction(state.verb, number, unit, _sentence(state.because), _note(state))
+
+
+def _sentence(words: str) -> str:
+    return words[:1].upper() + words[1:]
+
+
+def _note(state: LineState) -> str:
+    """Net and the scale's own digits, small; nothing that cannot be believed."""
+    shown = state.shown
+    if shown is None or shown.net is None or state.phase is Phase.CLOSED:
+        return ""
+    scale = f"scale {shown.digits}\u00a0{shown.unit}"
+    if shown.verdict is None:
+        return scale
+    return f"in the bag {mass_text(shown.net)}   ·   {scale}"
