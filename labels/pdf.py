@@ -15,12 +15,14 @@ from reportlab.pdfgen.canvas import Canvas
 
 from labels.content import PackLabel
 from labels.design import LabelDesign
+from labels.errors import LabelError
 from labels.layout import Ink, PlacedText
 from labels.plan import arrange
 from labels.sheet import PlacedSymbol, Plan
 from labels.symbol import Symbol
 from labels.typeface import Face, type_of
 
+PRINT_HEADS = (8, 12, 16, 24)  # dots/mm; 203, 300, 400 and 600 dpi by their trade names
 INSET_DOTS = 0.05
 OUTLINE_MM = 0.375
 
@@ -32,14 +34,20 @@ class LabelDrawer:
 
     Args:
         design: Sizes of the label.
-        printer_dots_per_mm: Resolution of the print head, a multiple of 8 dots/mm.
+        printer_dots_per_mm: Resolution of the print head, one of `PRINT_HEADS`.
+
+    Raises:
+        LabelError: Another resolution.
     """
 
     PLANS_KEPT = 16
 
     def __init__(self, design: LabelDesign, printer_dots_per_mm: int = 8) -> None:
-        if printer_dots_per_mm < 8 or printer_dots_per_mm % 4:
-            raise ValueError("allowed print heads: 8, 12, 16, 24 dots/mm")
+        if printer_dots_per_mm not in PRINT_HEADS:
+            raise LabelError(
+                "Print head",
+                f"{printer_dots_per_mm!r} dots/mm; allowed: {', '.join(map(str, PRINT_HEADS))}",
+            )
         self.design = design
         self.dots_per_mm = printer_dots_per_mm
         self._plan = lru_cache(self.PLANS_KEPT)(self._arrange)

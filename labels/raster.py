@@ -10,6 +10,10 @@ from labels.errors import LabelError
 
 POINTS_PER_MM = 72 / 25.4
 
+# A page of 100 mm is written as 283.4646 pt and comes out a hair above 800 dots. Rounded up to 801
+# the whole page would be stretched and bars moved; a millionth less keeps it at 800.
+JUST_BELOW = 1 - 1e-6
+
 # PDFium must not be entered by two threads at once; every use in this package goes through here.
 pdfium_lock = threading.Lock()
 
@@ -31,7 +35,7 @@ def rasterise(pdf: bytes, dots_per_mm: int) -> NDArray[np.uint8]:
             raise LabelError("Label PDF", f"cannot be opened: {error}; draw it anew") from error
         try:
             page = document[0]
-            bitmap = page.render(scale=dots_per_mm / POINTS_PER_MM, grayscale=True)
+            bitmap = page.render(scale=dots_per_mm / POINTS_PER_MM * JUST_BELOW, grayscale=True)
             grey: NDArray[np.uint8] = bitmap.to_numpy().copy()
         finally:
             document.close()

@@ -56,12 +56,12 @@ def read_back(pdf: bytes, expected: tuple[Symbol, ...], dots_per_mm: int = 8) ->
     Raises:
         LabelError: The PDF cannot be opened.
     """
-    formats = tuple({FORMATS[symbol.identifier[:2]] for symbol in expected})
+    formats = sorted({FORMATS[symbol.identifier[:2]] for symbol in expected}, key=int)
     if not formats:
         return ReadBack(False, (), "no bar code is expected; a label must carry at least one")
     read = zxingcpp.read_barcodes(
         rasterise(pdf, dots_per_mm),
-        formats=formats,
+        formats=zxingcpp.BarcodeFormats(formats),
         try_rotate=False,
         try_downscale=False,
         try_invert=False,
