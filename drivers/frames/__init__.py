@@ -1,0 +1,1 @@
+"""Wire formats of scales: bytes in, frames out; no port and no clock."""

@@ -1,0 +1,1 @@
+"""Where label pages go."""
