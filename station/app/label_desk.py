@@ -11,7 +11,7 @@ from drivers.errors import DriverError
 from drivers.printer.base import Printer, PrintJob, PrintState
 from labels.errors import LabelError
 from labels.pdf import LabelDrawer
-from labels.release import ReleasedLabel, release
+from labels.release import release
 from station.app.label_facts import pack_label, specimen_label
 from station.core.pack import PackRecord
 from station.core.run import Run
@@ -25,7 +25,7 @@ class PrintingDesk:
     """Implements station.line.ports.LabelDesk on a thread of its own.
 
     Args:
-        drawer: draws the one label size of this station; used from one thread at a time.
+        drawer: draws the one label size of this station.
         printer: where labels go.
         packer: name and address of the packhouse, as printed.
         site: short code of the packhouse.
@@ -51,7 +51,6 @@ class PrintingDesk:
         self._station = station
         self._answer = answer
         self._show = show
-        self._drawing = threading.Lock()
         self._queue: queue.SimpleQueue[tuple[PackRecord, Run] | None] = queue.SimpleQueue()
         self._thread = threading.Thread(target=self._work, name="printer")
         self.read_back_equal = 0
@@ -80,7 +79,7 @@ class PrintingDesk:
         """
         try:
             label = specimen_label(run, self._site, self._station, self._packer)
-            released = self._release(label)
+            released = release(self._drawer, label)
         except LabelError as refused:
             raise LabelRefused(str(refused)) from refused
         self._show(released.pdf)
@@ -88,10 +87,6 @@ class PrintingDesk:
     def issue(self, record: PackRecord, run: Run) -> None:
         """Start printing one label; the answer goes to the line."""
         self._queue.put((record, run))
-
-    def _release(self, label: object) -> ReleasedLabel:
-        with self._drawing:
-            return release(self._drawer, label)
 
     def _work(self) -> None:
         while (work := self._queue.get()) is not None:
@@ -105,10 +100,10 @@ class PrintingDesk:
 
     def _print(self, record: PackRecord, run: Run) -> Event:
         try:
-            released = self._release(pack_label(record.serial, run, self._packer))
+            released = release(self._drawer, pack_label(record.serial, run, self._packer))
             self.read_back_equal += 1
-            width, height = self._drawer.size_mm
-            job = PrintJob(record.serial, released.pdf, width, height)
+            design = self._drawer.design
+            job = PrintJob(record.serial, released.pdf, design.width, design.height)
             outcome = self._printer.submit(job)
         except (LabelError, DriverError) as refused:
             return LabelFailed(record.serial, str(refused))

@@ -64,7 +64,8 @@ class Mass:
     unit: Unit
 
     def __post_init__(self) -> None:
-        if not isinstance(self.amount, Decimal) or not self.amount.is_finite():
+        # A float gets here from untyped callers only, and must not.
+        if not isinstance(self.amount, Decimal) or not self.amount.is_finite():  # type: ignore[redundant-expr]
             raise MassError(f"a mass needs a finite exact decimal, not {self.amount!r}")
 
     @classmethod

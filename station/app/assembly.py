@@ -1,0 +1,171 @@
+"""Builds a station from its settings, starts its threads in order and stops them in order."""
+
+from __future__ import annotations
+
+import time
+from collections.abc import Callable
+from dataclasses import dataclass, field
+from importlib.metadata import version
+from pathlib import Path
+
+from drivers.frames.base import Answer, Garbage
+from drivers.frames.scp0499 import Scp0499Parser
+from drivers.link import LinkDegraded, LinkDown, LinkUp, ScaleLink
+from drivers.port import PortSettings, open_port
+from drivers.printer.file import FolderPrinter
+from drivers.steady import Reading, SteadyRules
+from labels.design import PACK_100X60
+from labels.pdf import LabelDrawer
+from station.app.label_desk import PrintingDesk
+from station.clock import SystemClock
+from station.config.packhouse import Packhouse, ScaleSettings
+from station.core.ids import new_uid
+from station.line import events
+from station.line.cycle import LineRules
+from station.line.effects import Sound
+from station.line.opening import Catalogue
+from station.line.runner import LineRunner, Listeners, Timing
+from station.line.state import LineState, RunAnswer
+from station.store.writer import StationStore
+
+_MS = 1_000_000
+
+
+def _ignore(_: object) -> None:
+    """Nobody listens."""
+
+
+@dataclass(frozen=True, slots=True)
+class Audience:
+    """Who watches a station; each is called on one of its threads and must return at once."""
+
+    state: Callable[[LineState], None] = _ignore
+    answer: Callable[[RunAnswer], None] = _ignore
+    sound: Callable[[Sound], None] = _ignore
+    timing: Callable[[Timing], None] = _ignore
+    label: Callable[[bytes], None] = _ignore
+
+
+def software() -> str:
+    """Version of the installed station, as records name it."""
+    return version("pack-line-station")
+
+
+def port_settings(scale: ScaleSettings) -> PortSettings:
+    """The scale's line as the drivers take it."""
+    port = scale.port
+    parity = {"none": "N", "even": "E", "odd": "O"}[port.parity]
+    return PortSettings(port.url, port.baud, port.bits, parity, port.stop_bits)
+
+
+def line_event(item: object) -> events.Event | None:
+    """What an item of the scale's link means to the line; None where it means nothing."""
+    match item:
+        case Reading():
+            return events.Weighed(item)
+        case LinkUp():
+            return events.LinkUp(item.port)
+        case LinkDown():
+            return events.LinkDown(item.why)
+        case LinkDegraded():
+            return events.Disturbed(item.why)
+        case Answer() | Garbage():
+            return None
+    raise TypeError(f"the scale's link gave {item!r}")
+
+
+@dataclass
+class Station:
+    """One station with its store, line, printer and scale.
+
+    Args:
+        house: the settings.
+        home: folder of the store; made where it is missing.
+        port: the line to the scale.
+        dwell_ms: how long a reading must be steady before a bag is judged.
+        audience: who watches.
+    """
+
+    house: Packhouse
+    home: Path
+    port: PortSettings
+    labels: Path
+    dwell_ms: int
+    audience: Audience = field(default_factory=Audience)
+
+    def __post_init__(self) -> None:
+        settings = self.house.settings
+        scale = settings.scale
+        self.clock = SystemClock(settings.zone)
+        self.home.mkdir(parents=True, exist_ok=True)
+        self.store = StationStore.open(self.home, settings.site, settings.station, self.clock)
+        self.in_doubt = self.store.in_doubt()
+        now = self.clock.now()
+        self.store.add_lots(tuple(self.house.lots.values()), now, "station")
+        self.desk = PrintingDesk(
+            drawer=LabelDrawer(PACK_100X60),
+            printer=FolderPrinter(self.labels),
+            packer=settings.packer,
+            site=settings.site,
+            station=settings.station,
+            answer=self._answer,
+            show=self.audience.label,
+        )
+        self.line = LineRunner(
+            store=self.store,
+            desk=self.desk,
+            clock=self.clock,
+            rules=LineRules(
+                interval=scale.interval,
+                dwell_ns=self.dwell_ms * _MS,
+                stale_ns=settings.timing.stale_ms * _MS,
+            ),
+            catalogue=Catalogue(
+                products=self.house.products,
+                lots=self.house.lots,
+                line=settings.line,
+                cut_off=settings.cut_off,
+                scale=scale.id,
+                unit=scale.unit,
+                software=software(),
+            ),
+            new_id=new_uid,
+            listeners=Listeners(
+                state=self.audience.state,
+                answer=self.audience.answer,
+                sound=self.audience.sound,
+                timing=self.audience.timing,
+            ),
+        )
+        self.link = ScaleLink(
+            open_port=lambda: open_port(self.port),
+            parser_factory=Scp0499Parser,
+            rules=SteadyRules(
+                interval=scale.interval.amount,
+                unit=str(scale.unit),
+                stale_after_ns=settings.timing.stale_ms * _MS,
+            ),
+            on_item=self._on_item,
+            monotonic_ns=time.monotonic_ns,
+        )
+
+    def start(self) -> None:
+        """Start printer, line and scale, in this order: no reading comes before a listener."""
+        self.desk.start()
+        self.line.start()
+        self.link.start()
+
+    def stop(self) -> None:
+        """Stop scale, line and printer, in this order, and close the store."""
+        self.link.stop()
+        self.line.stop()
+        self.desk.stop()
+        self.store.close()
+
+    def _answer(self, event: events.Event) -> None:
+        self.line.post(event)
+
+    def _on_item(self, item: object) -> None:
+        event = line_event(item)
+        if event is not None:
+            self.line.post(event)
