@@ -169,20 +169,19 @@ def _judge_load(scale: Scale, reading: CheckReading) -> CheckedLoad:
 def loads_due(scale: Scale, tare: Mass, nominal: Mass) -> dict[CheckLoad, Mass]:
     """Masses to check at: empty, near the tare, near nominal gross, near Max.
 
-    Tare and gross are rounded to one significant figure, so that a few weights make them up.
+    Tare and gross are rounded to two figures and whole grams, so that a few weights make them up.
     """
     gross = EXACT.add(tare.grams, nominal.grams)
     return {
         CheckLoad.EMPTY: scale.interval * 0,
-        CheckLoad.TARE: _nearest_weight(tare.grams, scale),
-        CheckLoad.NOMINAL: _nearest_weight(gross, scale),
+        CheckLoad.TARE: _round_mass(tare.grams, scale),
+        CheckLoad.NOMINAL: _round_mass(gross, scale),
         CheckLoad.MAX: scale.maximum,
     }
 
 
-def _nearest_weight(grams: Decimal, scale: Scale) -> Mass:
-    """Nearest mass with one significant figure, as a few weights make it."""
-    place = Decimal(1).scaleb(grams.adjusted())
+def _round_mass(grams: Decimal, scale: Scale) -> Mass:
+    place = Decimal(1).scaleb(max(0, grams.adjusted() - 1))
     rounded = EXACT.multiply((grams / place).to_integral_value(), place)
     return Mass(EXACT.divide(rounded, scale.interval.unit.grams), scale.interval.unit)
 

@@ -52,5 +52,5 @@ def test_an_empty_batch_has_no_mean_and_one_pack_no_spread():
 
 
 def test_a_pack_in_another_unit_is_refused():
-    with pytest.raises(MassError, match="0.25 kg cannot join a batch declared in g"):
+    with pytest.raises(MassError, match=r"0\.25 kg cannot join a batch declared in g"):
         RunningBatch(LIMITS).add(Mass.parse("0.25 kg"))
