@@ -1,0 +1,1 @@
+"""Every bag, kept: the station's own database file and the only SQL about it."""

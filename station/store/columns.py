@@ -1,0 +1,115 @@
+"""Column types that keep exact values exact and refuse what would be kept wrongly.
+
+SQLite has no type for time or mass. SQLAlchemy's own DateTime drops the UTC offset without a word
+and its Numeric becomes a binary float on SQLite, so neither is used here.
+"""
+
+from __future__ import annotations
+
+from datetime import UTC, date, datetime
+from decimal import Decimal
+from enum import StrEnum
+from typing import Any, Generic, TypeVar
+
+from sqlalchemy import Column, Dialect, Integer, LargeBinary, RowMapping, Text, TypeDecorator
+
+from station.core.mass import Mass, Unit
+
+_FORM = "%Y-%m-%dT%H:%M:%S.%fZ"
+_Word = TypeVar("_Word", bound=StrEnum)
+
+
+class UtcDateTime(TypeDecorator[datetime]):
+    """Aware time, kept as TEXT in UTC with microseconds, so that text order is time order."""
+
+    impl = Text
+    cache_ok = True
+
+    def process_bind_param(self, value: datetime | None, dialect: Dialect) -> str | None:
+        """Refuse a naive time; anything aware is turned into UTC."""
+        if value is None:
+            return None
+        if value.utcoffset() is None:
+            raise ValueError(f"{value!r} has no UTC offset: give an aware time")
+        return value.astimezone(UTC).isoformat(timespec="microseconds")[:-6] + "Z"
+
+    def process_result_value(self, value: str | None, dialect: Dialect) -> datetime | None:
+        """Return an aware time in UTC."""
+        return None if value is None else datetime.strptime(value, _FORM).replace(tzinfo=UTC)
+
+
+class Day(TypeDecorator[date]):
+    """Calendar date, kept as TEXT; a datetime is refused because it is not a day."""
+
+    impl = Text
+    cache_ok = True
+
+    def process_bind_param(self, value: date | None, dialect: Dialect) -> str | None:
+        """Refuse a datetime."""
+        if value is None:
+            return None
+        if isinstance(value, datetime):
+            raise ValueError(f"{value!r} is a time, not a calendar day")
+        return value.isoformat()
+
+    def process_result_value(self, value: str | None, dialect: Dialect) -> date | None:
+        """Return the date."""
+        return None if value is None else date.fromisoformat(value)
+
+
+class Micrograms(TypeDecorator[int]):
+    """Whole micrograms for sums and comparisons; a float or a truth value is refused."""
+
+    impl = Integer
+    cache_ok = True
+
+    def process_bind_param(self, value: int | None, dialect: Dialect) -> int | None:
+        """Refuse everything but a whole number."""
+        if value is not None and type(value) is not int:
+            raise ValueError(f"{value!r} is not a whole number of micrograms")
+        return value
+
+
+class Word(TypeDecorator[_Word], Generic[_Word]):
+    """One of a fixed list of words, kept as TEXT."""
+
+    impl = Text
+    cache_ok = True
+
+    def __init__(self, words: type[_Word]) -> None:
+        super().__init__()
+        self.words = words
+
+    def process_bind_param(self, value: _Word | None, dialect: Dialect) -> str | None:
+        """Refuse a word outside the list."""
+        return None if value is None else str(self.words(value))
+
+    def process_result_value(self, value: str | None, dialect: Dialect) -> _Word | None:
+        """Return the member."""
+        return None if value is None else self.words(value)
+
+
+Sha256 = LargeBinary(32)
+
+
+def mass_columns(name: str) -> tuple[Column[Any], Column[Any], Column[Any]]:
+    """Return the three columns of a mass: digits as shown, their unit, whole micrograms."""
+    return (
+        Column(f"{name}_digits", Text, nullable=False),
+        Column(f"{name}_unit", Word(Unit), nullable=False),
+        Column(f"{name}_ug", Micrograms, nullable=False),
+    )
+
+
+def mass_values(name: str, mass: Mass) -> dict[str, object]:
+    """Return the values of ``mass_columns(name)``."""
+    return {
+        f"{name}_digits": mass.digits,
+        f"{name}_unit": mass.unit,
+        f"{name}_ug": mass.micrograms,
+    }
+
+
+def mass_of(row: RowMapping, name: str) -> Mass:
+    """Read a mass back from its digits and unit, the exact evidence."""
+    return Mass(Decimal(row[f"{name}_digits"]), row[f"{name}_unit"])

@@ -1,0 +1,167 @@
+"""The only place that opens the station's database file.
+
+One connection writes *and* checkpoints. SQLite's release notes for 3.51.3 describe the "WAL-reset
+bug": in every earlier version since 3.7.0, two connections that write or checkpoint at the same
+instant can, very rarely, corrupt a WAL database. It needs two of them, so the station has one: a
+pool of a single writing connection, a lock on the home folder against a second station, and readers
+that are opened ``mode=ro`` and so can neither write nor checkpoint, not even when they close. The
+automatic checkpoint is off; the writer runs its own, because the automatic one hides I/O errors.
+
+``synchronous=FULL`` syncs the log at each commit: under WAL, NORMAL may lose the last commits in a
+power cut (SQLite documentation, "PRAGMA synchronous"). Pragmas can be refused without a word, so
+each is read back.
+
+The driver's own transaction handling is switched off (``isolation_level=None``) and BEGIN is sent
+from an event: IMMEDIATE for the writer, because a deferred transaction that turns from reading to
+writing fails at once with SQLITE_BUSY_SNAPSHOT, whatever the busy timeout.
+"""
+
+from __future__ import annotations
+
+import sqlite3
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from functools import lru_cache
+from pathlib import Path
+
+from sqlalchemy import Connection, Engine, NullPool, QueuePool, StaticPool, create_engine, event
+from sqlalchemy.exc import DBAPIError
+
+from station.errors import BadInput, EnvironmentFault
+from station.store.faults import explain
+
+BUSY_MS = 5000
+"""How long a statement waits for another process's lock."""
+
+_COMMON = (
+    ("busy_timeout", None, None),  # first, so that the others wait too; set from BUSY_MS
+    ("foreign_keys", "ON", 1),
+    ("cell_size_check", "ON", 1),
+    ("trusted_schema", "OFF", 0),
+    ("mmap_size", "0", 0),
+)
+_WRITER = (
+    *_COMMON,
+    ("journal_mode", "WAL", "wal"),
+    ("synchronous", "FULL", 2),
+    ("wal_autocheckpoint", "0", 0),
+)
+_READER = (*_COMMON, ("query_only", "ON", 1))
+_MIGRATION = tuple(("foreign_keys", "OFF", 0) if p[0] == "foreign_keys" else p for p in _WRITER)
+
+_Pragmas = tuple[tuple[str, str | None, str | int | None], ...]
+
+
+def database(home: Path) -> Path:
+    """The station's database file inside its home folder."""
+    return home / "station.sqlite"
+
+
+def writer_engine(path: Path) -> Engine:
+    """Return the engine with the one connection that writes and checkpoints.
+
+    Raises:
+        EnvironmentFault: on connecting, when the file cannot be opened or a pragma does not hold.
+    """
+    engine = create_engine(
+        "sqlite+pysqlite://",
+        creator=_opener(path, "rwc", _WRITER),
+        poolclass=QueuePool,
+        pool_size=1,
+        max_overflow=0,
+    )
+    return _beginning(engine, "BEGIN IMMEDIATE")
+
+
+def migration_engine(path: Path) -> Engine:
+    """Return an engine like the writer's with foreign keys off, for rebuilding tables.
+
+    The pragma does nothing inside a transaction, so it has to be set on connecting.
+    """
+    opener = _opener(path, "rwc", _MIGRATION)
+    engine = create_engine("sqlite+pysqlite://", creator=opener, poolclass=NullPool)
+    return _beginning(engine, "BEGIN IMMEDIATE")
+
+
+@lru_cache(maxsize=8)
+def reader_engine(path: Path) -> Engine:
+    """Return an engine that opens the file read-only for each use and closes it again."""
+    opener = _opener(path, "ro", _READER)
+    engine = create_engine("sqlite+pysqlite://", creator=opener, poolclass=NullPool)
+    return _beginning(engine, "BEGIN")
+
+
+def scratch_engine() -> Engine:
+    """Return an engine on a nameless database that disappears when it is disposed of."""
+
+    def open_scratch() -> sqlite3.Connection:
+        return sqlite3.connect("", isolation_level=None, check_same_thread=False)
+
+    engine = create_engine("sqlite+pysqlite://", creator=open_scratch, poolclass=StaticPool)
+    return _beginning(engine, "BEGIN")
+
+
+@contextmanager
+def reading(home: Path) -> Iterator[Connection]:
+    """Give one consistent view of the station's database, read-only.
+
+    Raises:
+        BadInput: there is no database in ``home``.
+        EnvironmentFault: the file cannot be read.
+    """
+    path = database(home).resolve()
+    if not path.is_file():
+        raise BadInput(f"no station record in {home}", "give the folder that holds station.sqlite")
+    try:
+        with reader_engine(path).connect() as connection, connection.begin():
+            yield connection
+    except DBAPIError as fault:
+        raise EnvironmentFault(f"cannot read {path}", explain(fault).words) from fault
+
+
+def _opener(path: Path, mode: str, pragmas: _Pragmas) -> Callable[[], sqlite3.Connection]:
+    uri = f"{path.resolve().as_uri()}?mode={mode}"
+
+    def open_file() -> sqlite3.Connection:
+        connection = None
+        try:
+            connection = sqlite3.connect(
+                uri,
+                uri=True,
+                isolation_level=None,
+                check_same_thread=False,
+                timeout=BUSY_MS / 1000,
+                cached_statements=256,
+            )
+            _set_and_read_back(connection, pragmas)
+        except BaseException as fault:
+            if connection is not None:
+                connection.close()
+            if isinstance(fault, sqlite3.Error):
+                raise EnvironmentFault(f"cannot open {path}", explain(fault).words) from fault
+            raise
+        return connection
+
+    return open_file
+
+
+def _set_and_read_back(connection: sqlite3.Connection, pragmas: _Pragmas) -> None:
+    for name, value, expected in pragmas:
+        if name == "busy_timeout":
+            value, expected = str(BUSY_MS), BUSY_MS
+        connection.execute(f"PRAGMA {name}={value}")
+        row = connection.execute(f"PRAGMA {name}").fetchone()
+        if row is None or row[0] != expected:
+            raise EnvironmentFault(
+                f"SQLite {sqlite3.sqlite_version} does not keep PRAGMA {name}={value}",
+                f"it answers {row[0] if row else 'nothing'}; the file system may not allow it: "
+                "keep the station's folder on a local disk",
+            )
+
+
+def _beginning(engine: Engine, statement: str) -> Engine:
+    @event.listens_for(engine, "begin")
+    def begin(connection: Connection) -> None:
+        connection.exec_driver_sql(statement)
+
+    return engine
