@@ -1,0 +1,1 @@
+"""How the database file came to its present shape, step by step."""

@@ -1,0 +1,1 @@
+"""One step each; a step that was released is never edited."""
