@@ -1,0 +1,190 @@
+"""The journal in the database: one entry after the other, and nothing ever changed."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from datetime import datetime
+
+from sqlalchemy import Connection, func, insert, select
+
+from station.core.journal import GENESIS, Entry, EntryKind, JournalError, Stored, Value, entry_hash
+from station.core.journal import canonical as canonical_bytes
+from station.core.pack import Moment
+from station.store.tables import journal
+
+_INSERT = insert(journal)
+_LAST = (
+    select(journal.c.id, journal.c.epoch, journal.c.seq, journal.c.hash)
+    .order_by(journal.c.id.desc())
+    .limit(1)
+)
+_PAGE = 500
+
+
+class ChainFault(Exception):
+    """The journal on disk is not the one this writer knows; the message says where."""
+
+
+@dataclass(frozen=True, slots=True)
+class Head:
+    """The last entry of a journal.
+
+    Args:
+        row: row number in the file, counting all epochs.
+        seq: its number in the epoch; 0 before the first.
+        hash: its hash; 32 zero bytes before the first.
+    """
+
+    row: int = 0
+    seq: int = 0
+    hash: bytes = GENESIS
+
+
+@dataclass(frozen=True, slots=True)
+class Kept:
+    """One entry as it lies in the file; nothing about it is believed yet."""
+
+    row: int
+    epoch: int
+    kind: str
+    stored: Stored
+
+
+class Journal:
+    """Appends to one epoch's chain; a head moves on only when its transaction was committed.
+
+    Args:
+        site, station, epoch: name the chain.
+        head: its last entry, as verified on opening.
+    """
+
+    def __init__(self, site: str, station: str, epoch: int, head: Head) -> None:
+        self._site, self._station, self._epoch = site, station, epoch
+        self._head = self._pending = head
+
+    @property
+    def head(self) -> Head:
+        """The last durable entry."""
+        return self._head
+
+    def begin(self, connection: Connection) -> None:
+        """Check inside a transaction that the file still ends where this chain does.
+
+        Raises:
+            ChainFault: someone else wrote to the file, or took something out of it.
+        """
+        self._pending = self._head
+        last = connection.execute(_LAST).one_or_none()
+        found = (last.id, last.seq, last.hash) if last is not None else (0, 0, GENESIS)
+        if last is not None and last.epoch != self._epoch:
+            found = (last.id, 0, GENESIS)
+        head = self._head
+        if found != (head.row, head.seq, head.hash):
+            raise ChainFault(
+                f"the journal ends at entry {found[1]} where entry {head.seq} was written last"
+            )
+
+    def append(
+        self,
+        connection: Connection,
+        kind: EntryKind,
+        at: Moment,
+        who: str,
+        body: Mapping[str, Value],
+    ) -> tuple[Entry, Head]:
+        """Add one entry to the transaction begun with :meth:`begin`.
+
+        Raises:
+            JournalError: the body holds what the journal cannot keep exactly.
+        """
+        before = self._pending
+        seq = before.seq + 1
+        entry = Entry(self._site, self._station, self._epoch, seq, kind, at, who, body)
+        kept = canonical_bytes(entry)
+        head = Head(before.row + 1, seq, entry_hash(before.hash, kept))
+        connection.execute(
+            _INSERT,
+            {
+                "id": head.row,
+                "epoch": self._epoch,
+                "seq": seq,
+                "kind": kind,
+                "hash": head.hash,
+                "canonical": kept,
+            },
+        )
+        self._pending = head
+        return entry, head
+
+    def committed(self) -> None:
+        """The transaction is durable: its last entry is the head."""
+        self._head = self._pending
+
+
+def last_head(connection: Connection, epoch: int) -> Head:
+    """Return the last entry of ``epoch``, or where its first one will go."""
+    last = connection.execute(_LAST).one_or_none()
+    if last is None:
+        return Head()
+    if last.epoch != epoch:
+        return Head(row=last.id)
+    return Head(last.id, last.seq, last.hash)
+
+
+def entries(connection: Connection, after: int = 0) -> Iterator[Kept]:
+    """Read entries in the order written, a page at a time.
+
+    Args:
+        connection: inside a transaction.
+        after: row number of the entry before the first one wanted.
+    """
+    # As text and bytes, past the column types: a word nobody knows must not stop a reading.
+    page = (
+        "SELECT id, epoch, seq, kind, hash, canonical FROM journal WHERE id > ? ORDER BY id LIMIT ?"
+    )
+    while True:
+        rows = connection.exec_driver_sql(page, (after, _PAGE)).all()
+        for row in rows:
+            yield Kept(row.id, row.epoch, row.kind, Stored(row.seq, row.canonical, row.hash))
+        if len(rows) < _PAGE:
+            return
+        after = rows[-1].id
+
+
+def count(connection: Connection) -> int:
+    """Return how many entries the journal has, of all epochs."""
+    return connection.execute(select(func.count()).select_from(journal)).scalar_one()
+
+
+def read_entry(kept: bytes) -> Entry:
+    """Read an entry back from its canonical bytes.
+
+    Raises:
+        JournalError: the bytes are no entry of a form known here.
+    """
+    try:
+        whole = json.loads(kept)
+        if whole["v"] != 1:
+            raise JournalError(f"an entry of form {whole['v']} needs a newer program")
+        at = Moment(
+            datetime.fromisoformat(whole["utc"]),
+            whole["offset"],
+            whole["zone"],
+            int(whole["monotonic"]),
+        )
+        return Entry(
+            whole["site"],
+            whole["station"],
+            int(whole["epoch"]),
+            whole["seq"],
+            EntryKind(whole["kind"]),
+            at,
+            whole["who"],
+            whole["body"],
+        )
+    except JournalError:
+        raise
+    except (KeyError, TypeError, ValueError) as fault:
+        raise JournalError(f"the bytes are no journal entry: {fault}") from fault

@@ -1,0 +1,225 @@
+"""From journal bodies to the tables that answer questions.
+
+One function for each kind of entry, used both when an entry is written and when the tables are
+built again, so that a rebuilt table cannot differ from a live one.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from datetime import date
+from typing import Any
+
+from sqlalchemy import Connection, Table, bindparam, insert, select, update
+from sqlalchemy.dialects.sqlite import insert as upsert
+
+from station.core.journal import Entry, EntryKind
+from station.core.lots import LotStatus
+from station.core.metrology.verdict import Verdict
+from station.core.pack import LabelState, Quality
+from station.store import tables as t
+from station.store.bodies import lot_of, mass, run_of
+from station.store.columns import mass_values
+
+_Body = Mapping[str, Any]
+
+_ADD_PACK = insert(t.pack)
+_SET_LABEL = (
+    update(t.pack)
+    .where(t.pack.c.serial == bindparam("b_serial"))
+    .values(label=bindparam("b_label"))
+)
+_TAKE_BACK = (
+    update(t.pack)
+    .where(t.pack.c.serial == bindparam("b_serial"))
+    .values(
+        label=bindparam("b_label"),
+        quality=bindparam("b_quality"),
+        reason=bindparam("b_reason"),
+        rejected=1,
+    )
+)
+_END_RUN = (
+    update(t.run)
+    .where(t.run.c.uid == bindparam("b_uid"))
+    .values(ended_at=bindparam("b_at"), ended_by=bindparam("b_who"))
+)
+
+
+class UnknownFact(Exception):
+    """An entry refers to something that no entry before it recorded; the message names it."""
+
+
+class Projections:
+    """Applies entries to the tables of one connection.
+
+    It remembers row numbers it has met. Call :meth:`forget` after a rollback, because rows it
+    remembers may be gone.
+    """
+
+    def __init__(self, connection: Connection) -> None:
+        self._connection = connection
+        self._blends: dict[tuple[str, str, str, str, str], int] = {}
+        self._apply: dict[EntryKind, Callable[[Entry, int], None]] = {
+            EntryKind.LOT: self._lot,
+            EntryKind.RUN: self._run,
+            EntryKind.RUN_END: self._run_end,
+            EntryKind.PACK: self._pack,
+            EntryKind.LABEL: self._label,
+        }
+
+    def apply(self, entry: Entry, row: int) -> None:
+        """Bring the tables up to this entry.
+
+        Args:
+            entry: the next entry of the journal.
+            row: its row number in the journal table.
+
+        Raises:
+            UnknownFact: it refers to a lot, run, lot set or bag that is not there.
+        """
+        step = self._apply.get(entry.kind)
+        if step is not None:
+            step(entry, row)
+
+    def forget(self) -> None:
+        """Drop what was remembered of rows."""
+        self._blends.clear()
+
+    def _lot(self, entry: Entry, row: int) -> None:
+        lot = lot_of(entry.body)
+        values = {
+            "code": lot.code,
+            "component": lot.component,
+            "supplier": lot.supplier,
+            "received": lot.received,
+            "harvested": lot.harvested,
+            "use_by": lot.use_by,
+            "status": lot.status,
+        }
+        statement = upsert(t.lot).values(values)
+        changed = {"status": LotStatus(lot.status)}
+        self._connection.execute(
+            statement.on_conflict_do_update(index_elements=[t.lot.c.code], set_=changed)
+        )
+
+    def _run(self, entry: Entry, row: int) -> None:
+        body: _Body = entry.body
+        run = run_of(body)
+        limits = run.window.limits
+        run_id = self._insert(
+            t.run,
+            uid=run.id,
+            entry_id=row,
+            line=run.line,
+            product=run.product.code,
+            version=run.product.version,
+            name=run.product.name,
+            gtin=run.product.gtin,
+            rule_set=limits.rule_set,
+            rule_version=limits.version,
+            **mass_values("nominal", limits.nominal),
+            lead=run.lead,
+            operator=run.operator,
+            scale=run.scale,
+            software=run.software,
+            order_size=run.order_size,
+            started_at=entry.at.utc,
+            offset_minutes=entry.at.offset_minutes,
+        )
+        lot_set_id = self._lot_set(body["lot_set"], body["members"])
+        self._blend(run_id, lot_set_id, body)
+
+    def _run_end(self, entry: Entry, row: int) -> None:
+        uid = entry.body["run"]
+        values = {"b_uid": uid, "b_at": entry.at.utc, "b_who": entry.who}
+        if self._connection.execute(_END_RUN, values).rowcount != 1:
+            raise UnknownFact(f"run {uid} is not in the record")
+
+    def _pack(self, entry: Entry, row: int) -> None:
+        body: _Body = entry.body
+        quality = Quality(body["quality"])
+        self._connection.execute(
+            _ADD_PACK,
+            {
+                "epoch": entry.epoch,
+                "number": body["number"],
+                "serial": body["serial"],
+                "uid": body["uid"],
+                "entry_id": row,
+                "blend_id": self._blend_of(body),
+                **mass_values("gross", mass(body["gross"])),
+                **mass_values("tare", mass(body["tare"])),
+                **mass_values("net", mass(body["net"])),
+                "verdict": Verdict(body["verdict"]),
+                "quality": quality,
+                "rejected": int(quality is Quality.REJECT),
+                "reason": body["reason"],
+                "label": LabelState(body["label"]),
+                "operator": body["operator"],
+                "judged_at": entry.at.utc,
+                "offset_minutes": entry.at.offset_minutes,
+            },
+        )
+
+    def _label(self, entry: Entry, row: int) -> None:
+        body: _Body = entry.body
+        values = {"b_serial": body["serial"], "b_label": LabelState(body["label"])}
+        statement = _SET_LABEL
+        if "quality" in body:
+            statement = _TAKE_BACK
+            values |= {"b_quality": Quality(body["quality"]), "b_reason": body["why"]}
+        if self._connection.execute(statement, values).rowcount != 1:
+            raise UnknownFact(f"bag {body['serial']} is not in the record")
+
+    def _blend_of(self, body: _Body) -> int:
+        key = (
+            body["run"],
+            body["lot_set"],
+            body["blend_lot"],
+            body["production_day"],
+            body["use_by"],
+        )
+        known = self._blends.get(key)
+        if known is None:
+            run_id = self._connection.execute(
+                select(t.run.c.id).where(t.run.c.uid == body["run"])
+            ).scalar_one_or_none()
+            if run_id is None:
+                raise UnknownFact(f"run {body['run']} is not in the record")
+            lot_set_id = self._lot_set(body["lot_set"], body["members"])
+            known = self._blends[key] = self._blend(run_id, lot_set_id, body)
+        return known
+
+    def _blend(self, run_id: int, lot_set_id: int, body: _Body) -> int:
+        values = {
+            "run_id": run_id,
+            "lot_set_id": lot_set_id,
+            "code": body["blend_lot"],
+            "production_day": date.fromisoformat(body["production_day"]),
+            "use_by": date.fromisoformat(body["use_by"]),
+        }
+        same = (t.blend.c[name] == value for name, value in values.items())
+        found = self._connection.execute(select(t.blend.c.id).where(*same)).scalar_one_or_none()
+        return self._insert(t.blend, **values) if found is None else found
+
+    def _lot_set(self, key: str, members: list[list[str]]) -> int:
+        found = self._connection.execute(
+            select(t.lot_set.c.id).where(t.lot_set.c.key == key)
+        ).scalar_one_or_none()
+        if found is not None:
+            return int(found)
+        lot_set_id = self._insert(t.lot_set, key=key)
+        self._connection.execute(
+            insert(t.lot_use),
+            [
+                {"lot_set_id": lot_set_id, "component": component, "lot": lot}
+                for component, lot in members
+            ],
+        )
+        return lot_set_id
+
+    def _insert(self, table: Table, **values: object) -> int:
+        key = self._connection.execute(insert(table).values(values)).inserted_primary_key
+        assert key is not None, "SQLite gives the row number of an insert"
+        return int(key[0])
