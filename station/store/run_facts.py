@@ -1,0 +1,77 @@
+"""What a bag takes from its run and lot set, read once and remembered."""
+
+from __future__ import annotations
+
+from sqlalchemy import Connection, select
+
+from station.core.journal import Value
+from station.core.lot_set import LotSet, LotUse
+from station.line.ports import StoreFault
+from station.store import bodies
+from station.store.journal import read_entry
+from station.store.tables import journal, lot_set, lot_use, run
+
+
+class RunFacts:
+    """Answers on the writer's connection, inside its transactions.
+
+    Only committed facts are remembered: a run or lot set is met here after the transaction that
+    recorded it.
+    """
+
+    def __init__(self, connection: Connection) -> None:
+        self._connection = connection
+        self._frames: dict[str, bodies.Body] = {}
+        self._members: dict[str, list[Value]] = {}
+
+    def known(self, run_id: str) -> bool:
+        """Whether the run is in the record."""
+        found = self._connection.execute(select(run.c.id).where(run.c.uid == run_id))
+        return found.first() is not None
+
+    def check_open(self, run_id: str) -> int:
+        """Return the journal row of an open run.
+
+        Raises:
+            StoreFault: the run is unknown or has ended.
+        """
+        found = self._connection.execute(
+            select(run.c.entry_id, run.c.ended_at).where(run.c.uid == run_id)
+        ).one_or_none()
+        if found is None:
+            raise StoreFault(f"run {run_id} is not in the record: start it first")
+        if found.ended_at is not None:
+            raise StoreFault(f"run {run_id} has ended: start a new one")
+        return int(found.entry_id)
+
+    def frame(self, run_id: str) -> bodies.Body:
+        """The part of a bag's journal body that its open run fixes."""
+        frame = self._frames.get(run_id)
+        if frame is None:
+            row = self.check_open(run_id)
+            kept = self._connection.execute(
+                select(journal.c.canonical).where(journal.c.id == row)
+            ).scalar_one()
+            frame = self._frames[run_id] = bodies.run_frame(bodies.run_of(read_entry(kept).body))
+        return frame
+
+    def members(self, key: str) -> list[Value]:
+        """The members of a lot set, as a bag's journal body names them.
+
+        Raises:
+            StoreFault: no run was started with this lot set.
+        """
+        members = self._members.get(key)
+        if members is None:
+            uses = self._connection.execute(
+                select(lot_use.c.component, lot_use.c.lot).join(lot_set).where(lot_set.c.key == key)
+            ).all()
+            if not uses:
+                raise StoreFault(f"lot set {key} is not in the record: start a run with it")
+            lots = LotSet.of(LotUse(use.component, use.lot) for use in uses)
+            members = self._members[key] = bodies.lot_set_body(lots)
+        return members
+
+    def ended(self, run_id: str) -> None:
+        """Forget a run that has ended."""
+        self._frames.pop(run_id, None)

@@ -1,0 +1,380 @@
+"""The station's store: every fact durable before it is acknowledged, through one connection.
+
+Each use case is one transaction: its journal entry and the rows that follow from it. Nothing is
+acknowledged before the commit was synced. How faults end is decided in ``faults``.
+"""
+
+from __future__ import annotations
+
+import os
+import sqlite3
+from collections.abc import Iterator, Mapping, Sequence
+from contextlib import contextmanager, suppress
+from datetime import date
+from importlib.metadata import version
+from pathlib import Path
+from types import TracebackType
+
+from sqlalchemy import Connection, Engine, bindparam, select
+from sqlalchemy.exc import DBAPIError
+
+from station.core.ids import uuid7
+from station.core.journal import EntryKind, JournalError, Value
+from station.core.lots import InputLot
+from station.core.pack import LabelState, Moment, PackDraft, PackId, PackRecord, Quality
+from station.core.run import Run
+from station.errors import EnvironmentFault
+from station.line.ports import Clock, StoreFault
+from station.store import bodies, queries
+from station.store.engine import database, writer_engine
+from station.store.faults import explain
+from station.store.heads import SeenHead, read_head, write_head
+from station.store.journal import ChainFault, Head, Journal
+from station.store.lock import HomeLock
+from station.store.migrate import HEAD, upgrade
+from station.store.opening import Opened, establish
+from station.store.projections import Projections, UnknownFact
+from station.store.run_facts import RunFacts
+from station.store.tables import blend, lot, pack
+from station.store.tables import run as run_table
+
+CHECKPOINT_EVERY = 250
+"""Commits between checkpoints: about 6 MB of log."""
+
+_UNFINISHED = (LabelState.RECORDED, LabelState.SUBMITTED, LabelState.SPOOLED)
+_MAY_BECOME = {
+    LabelState.NONE: (),
+    LabelState.VOIDED: (),
+    LabelState.APPLIED: (LabelState.IN_DOUBT, LabelState.VOIDED),
+}
+"""Label states that allow only some others; the ones not listed allow all but ``none``."""
+
+_LABEL_OF = select(pack.c.label, pack.c.quality).where(pack.c.serial == bindparam("serial"))
+
+
+class StationStore:
+    """The only way to the disk; made by :meth:`open`, used from one thread, closed once."""
+
+    def __init__(self, home: Path, site: str, station: str, clock: Clock, lock: HomeLock) -> None:
+        self._home = home
+        self._site = site
+        self._station = station
+        self._clock = clock
+        self._lock = lock
+        self._refusal = ""
+        self._commits = 0
+        self._packs = 0
+        self._engine: Engine = writer_engine(database(home))
+        self._connection: Connection = self._engine.connect()
+        self._projections = Projections(self._connection)
+        self._facts = RunFacts(self._connection)
+        self._epoch = 0
+        self._journal = Journal(site, station, 0, Head())
+
+    @classmethod
+    def open(cls, home: Path, site: str, station: str, clock: Clock) -> StationStore:
+        """Open the record in ``home``, or make it; a label on its way when it ended is in doubt.
+
+        Args:
+            home: the station's folder, on a local disk.
+            site: short code of the packhouse; must be the one the record was made with.
+            station: short code of the station; likewise.
+            clock: tells the time.
+
+        Raises:
+            BadInput: the record belongs to another station or a newer program.
+            EnvironmentFault: the disk does not serve, the folder is in use, or the end of the
+                journal does not hold.
+        """
+        try:
+            home.mkdir(parents=True, exist_ok=True)
+        except OSError as fault:
+            raise EnvironmentFault(f"cannot make the folder {home}", str(fault)) from fault
+        lock = HomeLock(home)
+        store = None
+        try:
+            upgrade(database(home))
+            store = cls(home, site, station, clock, lock)
+            store._begin_epoch()
+        except BaseException as fault:
+            if store is None:
+                lock.release()
+            else:
+                store._release()
+            if isinstance(fault, DBAPIError):
+                words = explain(fault).words
+                raise EnvironmentFault(f"cannot open the record in {home}", words) from fault
+            raise
+        return store
+
+    @property
+    def epoch(self) -> int:
+        """Number of this incarnation of the record."""
+        return self._epoch
+
+    def head(self) -> tuple[int, str]:
+        """Seq and hash (64 hex digits) of the last durable journal entry."""
+        head = self._journal.head
+        return head.seq, head.hash.hex()
+
+    def in_doubt(self) -> tuple[str, ...]:
+        """Serials of bags about whose label a person must answer, oldest first."""
+        return queries.labels_in(self._home, LabelState.IN_DOUBT)
+
+    def add_lots(self, lots: Sequence[InputLot], at: Moment, who: str) -> int:
+        """Record input lots that are not known yet, and known ones whose status changed.
+
+        Returns:
+            How many were new.
+
+        Raises:
+            StoreFault: also when a known code comes with another component, supplier or date: two
+                deliveries under one code cannot be traced apart.
+        """
+        new = 0
+        with self._transaction():
+            for given in lots:
+                found = self._connection.execute(select(lot).where(lot.c.code == given.code))
+                row = found.mappings().one_or_none()
+                known = None if row is None else InputLot(**row)
+                if known == given:
+                    continue
+                if known is not None and _delivery(known) != _delivery(given):
+                    raise StoreFault(
+                        f"lot {given.code} is already in the record as another delivery "
+                        f"({known.component} from {known.supplier}, received {known.received}): "
+                        "give the new delivery a code of its own"
+                    )
+                new += known is None
+                self._append(EntryKind.LOT, at, who, bodies.lot_body(given))
+        return new
+
+    def next_blend_number(self, line: str, day: date) -> int:
+        """The number, from 1, of the next blend lot of a line and production day."""
+        start = f"{line}{day:%y%j}"
+        codes = (
+            select(blend.c.code)
+            .join(run_table)
+            .where(run_table.c.line == line, blend.c.production_day == day)
+            .where(blend.c.code.startswith(start, autoescape=True))
+        )
+        with self._transaction():
+            found = self._connection.execute(codes).scalars().all()
+        numbers = [int(code[len(start) :]) for code in found if code[len(start) :].isdigit()]
+        return max(numbers, default=0) + 1
+
+    def start_run(self, run: Run, at: Moment) -> None:
+        """Record a run with its frozen product, limits, dates and lot set."""
+        with self._transaction():
+            codes = {use.lot for use in run.lot_set.uses}
+            known = set(
+                self._connection.execute(select(lot.c.code).where(lot.c.code.in_(codes))).scalars()
+            )
+            if missing := sorted(codes - known):
+                raise StoreFault(
+                    f"lot {', '.join(missing)} is not in the record: receive it before the run"
+                )
+            if self._facts.known(run.id):
+                raise StoreFault(f"run {run.id} is already in the record")
+            self._append(EntryKind.RUN, at, run.lead, bodies.run_body(run))
+
+    def end_run(self, run_id: str, at: Moment, who: str) -> None:
+        """Record the end of a run."""
+        with self._transaction():
+            self._facts.check_open(run_id)
+            self._append(EntryKind.RUN_END, at, who, {"run": run_id})
+        self._facts.ended(run_id)
+
+    def add_pack(self, draft: PackDraft) -> PackRecord:
+        """Give the bag its number and record bag, lot set and journal entry in one commit."""
+        if draft.quality is not Quality.GOOD and not draft.reason:
+            raise StoreFault("a bag that is not good needs a reason: choose one")
+        number = self._packs + 1
+        identity = PackId(self._site, self._station, self._epoch, number)
+        at = draft.judged_at
+        uid = str(uuid7(at.utc, os.urandom(10)))
+        with self._transaction():
+            frame = self._facts.frame(draft.run)
+            members = self._facts.members(draft.lot_set)
+            body = bodies.pack_body(frame, members, draft, identity, uid)
+            head = self._append(EntryKind.PACK, at, draft.operator, body)
+        self._packs = number
+        return PackRecord(identity, uid, draft, head.seq, head.hash.hex())
+
+    def mark_label(self, serial: str, state: LabelState, at: Moment, who: str, why: str) -> None:
+        """Record how far the label of a bag has come."""
+        with self._transaction():
+            self._check_label(serial, state)
+            body: bodies.Body = {"serial": serial, "label": str(state), "why": why}
+            self._append(EntryKind.LABEL, at, who, body)
+
+    def take_back(self, serial: str, reason: str, at: Moment, who: str) -> None:
+        """Record that a labelled bag became a reject and its label is void, in one commit."""
+        if not reason:
+            raise StoreFault(f"setting bag {serial} aside needs a reason: choose one")
+        with self._transaction():
+            quality = self._check_label(serial, LabelState.VOIDED)
+            if quality is not Quality.GOOD:
+                raise StoreFault(f"bag {serial} is {quality}: only a good bag can be set aside")
+            body: bodies.Body = {
+                "serial": serial,
+                "label": str(LabelState.VOIDED),
+                "quality": str(Quality.REJECT),
+                "why": reason,
+            }
+            self._append(EntryKind.LABEL, at, who, body)
+
+    def note(self, words: str, at: Moment, who: str) -> None:
+        """Record an event in words."""
+        with self._transaction():
+            self._append(EntryKind.EVENT, at, who, {"words": words})
+
+    def close(self) -> None:
+        """Record the stop, fold the log into the file and let go of the folder.
+
+        Raises:
+            StoreFault: the stop could not be recorded; the store is closed all the same.
+        """
+        try:
+            if not self._refusal:
+                with self._transaction():
+                    body: bodies.Body = {"packs": self._packs}
+                    self._append(EntryKind.STOP, self._clock.now(), "station", body)
+                self._checkpoint("TRUNCATE")
+        finally:
+            self._release()
+
+    def __enter__(self) -> StationStore:
+        return self
+
+    def __exit__(
+        self,
+        kind: type[BaseException] | None,
+        fault: BaseException | None,
+        trace: TracebackType | None,
+    ) -> None:
+        self.close()
+
+    # --- one transaction ----------------------------------------------------------------------
+
+    @contextmanager
+    def _transaction(self) -> Iterator[None]:
+        """Commit what is appended inside, or nothing of it.
+
+        Raises:
+            StoreFault: with what to do; nothing is recorded.
+        """
+        if self._refusal:
+            raise StoreFault(self._refusal)
+        try:
+            transaction = self._connection.begin()
+            try:
+                self._journal.begin(self._connection)
+                yield
+                transaction.commit()
+            except BaseException:
+                self._projections.forget()
+                # SQLite may have rolled back by itself; then there is nothing to roll back.
+                with suppress(DBAPIError):
+                    transaction.rollback()
+                raise
+        except DBAPIError as fault:
+            explained = explain(fault)
+            if explained.final or self._driver.in_transaction:
+                self._refusal = explained.words
+            raise StoreFault(explained.words) from fault
+        except ChainFault as fault:
+            self._refusal = f"{fault}: stop, keep the file and run `station journal verify`"
+            raise StoreFault(self._refusal) from fault
+        except (UnknownFact, JournalError) as fault:
+            raise StoreFault(str(fault)) from fault
+        self._journal.committed()
+        self._commits += 1
+        if self._commits % CHECKPOINT_EVERY == 0:
+            self._checkpoint("PASSIVE")
+
+    def _append(self, kind: EntryKind, at: Moment, who: str, body: Mapping[str, Value]) -> Head:
+        entry, head = self._journal.append(self._connection, kind, at, who, body)
+        self._projections.apply(entry, head.row)
+        return head
+
+    @property
+    def _driver(self) -> sqlite3.Connection:
+        driver = self._connection.connection.driver_connection
+        assert isinstance(driver, sqlite3.Connection), "the engine opens sqlite3 connections"
+        return driver
+
+    def _checkpoint(self, mode: str) -> None:
+        """Fold the log into the file; what was committed is durable whether or not this works."""
+        try:
+            self._driver.execute(f"PRAGMA wal_checkpoint({mode})").fetchall()
+        except sqlite3.Error as fault:
+            explained = explain(fault)
+            if explained.final:
+                self._refusal = explained.words
+            return
+        self._write_head()
+
+    def _write_head(self) -> None:
+        seq, digits = self.head()
+        write_head(self._home, SeenHead(self._epoch, seq, digits))
+
+    # --- opening and closing ------------------------------------------------------------------
+
+    def _begin_epoch(self) -> None:
+        at = self._clock.now()
+        seen = read_head(self._home)
+        with self._connection.begin():
+            opened = establish(self._connection, self._site, self._station, at, seen)
+            self._epoch, self._packs = opened.epoch, opened.packs
+            self._journal = Journal(self._site, self._station, opened.epoch, opened.head)
+            self._journal.begin(self._connection)
+            self._append(EntryKind.START, at, "station", _start_body(opened, seen))
+            unfinished = select(pack.c.serial).where(pack.c.label.in_(_UNFINISHED))
+            for serial in self._connection.execute(unfinished.order_by(pack.c.id)).scalars().all():
+                body: bodies.Body = {
+                    "serial": serial,
+                    "label": str(LabelState.IN_DOUBT),
+                    "why": "the station ended before the label's fate was recorded",
+                }
+                self._append(EntryKind.LABEL, at, "station", body)
+        self._journal.committed()
+        self._write_head()
+
+    def _release(self) -> None:
+        with suppress(DBAPIError):
+            self._connection.close()
+        self._engine.dispose()
+        self._lock.release()
+        self._refusal = "the store is closed"
+
+    def _check_label(self, serial: str, state: LabelState) -> Quality:
+        row = self._connection.execute(_LABEL_OF, {"serial": serial}).one_or_none()
+        if row is None:
+            raise StoreFault(f"bag {serial} is not in the record: check the serial")
+        allowed = _MAY_BECOME.get(row.label, tuple(LabelState)[1:])
+        if state not in allowed:
+            raise StoreFault(
+                f"the label of bag {serial} is {row.label} and cannot become {state}: allowed is "
+                f"{', '.join(allowed) or 'nothing more'}"
+            )
+        quality: Quality = row.quality
+        return quality
+
+
+def _delivery(known: InputLot) -> tuple[object, ...]:
+    return (known.component, known.supplier, known.received, known.harvested, known.use_by)
+
+
+def _start_body(opened: Opened, seen: SeenHead | None) -> bodies.Body:
+    body: bodies.Body = {
+        "software": version("pack-line-station"),
+        "sqlite": sqlite3.sqlite_version,
+        "journal_mode": "wal",
+        "synchronous": "full",
+        "shape": HEAD,
+    }
+    if opened.new and seen is not None:
+        # A record stood here before; its epoch and last head stay known.
+        body["before"] = {"epoch": str(seen.epoch), "seq": seen.seq, "hash": seen.hash}
+    return body
