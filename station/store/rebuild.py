@@ -1,0 +1,50 @@
+"""Builds all projections again from the journal, in one transaction."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from sqlalchemy import delete
+from sqlalchemy.exc import DBAPIError
+
+from station.errors import BadInput, EnvironmentFault
+from station.store.engine import database, writer_engine
+from station.store.faults import explain
+from station.store.heads import read_head
+from station.store.lock import HomeLock
+from station.store.tables import PROJECTIONS
+from station.store.verify import Chain, Damage, replay
+
+
+def rebuild(home: Path) -> int:
+    """Build the tables of a stopped station again from its journal.
+
+    Returns:
+        The number of journal entries they were built from.
+
+    Raises:
+        BadInput: there is no record in ``home``.
+        EnvironmentFault: the station is running, the journal does not hold, or the disk does not
+            serve; the file is as it was.
+    """
+    path = database(home)
+    if not path.is_file():
+        raise BadInput(f"no station record in {home}", "give the folder that holds station.sqlite")
+    lock = HomeLock(home)
+    engine = writer_engine(path)
+    try:
+        with engine.connect() as connection, connection.begin():
+            for table in reversed(PROJECTIONS):
+                connection.execute(delete(table))
+            chain = Chain(connection, read_head(home))
+            replay(chain, connection)
+        return chain.entries
+    except Damage as damage:
+        raise EnvironmentFault(
+            "the journal does not hold, nothing was rebuilt", damage.why
+        ) from damage
+    except DBAPIError as fault:
+        raise EnvironmentFault(f"cannot rebuild {path}", explain(fault).words) from fault
+    finally:
+        engine.dispose()
+        lock.release()
