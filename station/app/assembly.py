@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import time
 from collections.abc import Callable
 from dataclasses import dataclass, field
 from importlib.metadata import version
@@ -10,11 +9,11 @@ from pathlib import Path
 
 from drivers.frames.base import Answer, Garbage
 from drivers.frames.scp0499 import Scp0499Parser
-from drivers.link import LinkDegraded, LinkDown, LinkUp, ScaleLink
-from drivers.port import PortSettings, open_port
+from drivers.link import LinkDegraded, LinkDown, LinkItem, LinkUp, ScaleLink
+from drivers.port import PortSettings
 from drivers.printer.file import FolderPrinter
 from drivers.steady import Reading, SteadyRules
-from labels.design import PACK_100X60
+from labels.design import PACK_100_BY_60
 from labels.pdf import LabelDrawer
 from station.app.label_desk import PrintingDesk
 from station.clock import SystemClock
@@ -58,7 +57,7 @@ def port_settings(scale: ScaleSettings) -> PortSettings:
     return PortSettings(port.url, port.baud, port.bits, parity, port.stop_bits)
 
 
-def line_event(item: object) -> events.Event | None:
+def line_event(item: LinkItem) -> events.Event | None:
     """What an item of the scale's link means to the line; None where it means nothing."""
     match item:
         case Reading():
@@ -71,7 +70,6 @@ def line_event(item: object) -> events.Event | None:
             return events.Disturbed(item.why)
         case Answer() | Garbage():
             return None
-    raise TypeError(f"the scale's link gave {item!r}")
 
 
 @dataclass
@@ -82,6 +80,7 @@ class Station:
         house: the settings.
         home: folder of the store; made where it is missing.
         port: the line to the scale.
+        labels: folder the label files go to.
         dwell_ms: how long a reading must be steady before a bag is judged.
         audience: who watches.
     """
@@ -103,7 +102,7 @@ class Station:
         now = self.clock.now()
         self.store.add_lots(tuple(self.house.lots.values()), now, "station")
         self.desk = PrintingDesk(
-            drawer=LabelDrawer(PACK_100X60),
+            drawer=LabelDrawer(PACK_100_BY_60),
             printer=FolderPrinter(self.labels),
             packer=settings.packer,
             site=settings.site,
@@ -138,15 +137,15 @@ class Station:
             ),
         )
         self.link = ScaleLink(
-            open_port=lambda: open_port(self.port),
-            parser_factory=Scp0499Parser,
-            rules=SteadyRules(
+            self.port,
+            Scp0499Parser,
+            SteadyRules(
                 interval=scale.interval.amount,
                 unit=str(scale.unit),
                 stale_after_ns=settings.timing.stale_ms * _MS,
             ),
-            on_item=self._on_item,
-            monotonic_ns=time.monotonic_ns,
+            self._on_item,
+            clock=self.clock.monotonic_ns,
         )
 
     def start(self) -> None:
@@ -165,7 +164,7 @@ class Station:
     def _answer(self, event: events.Event) -> None:
         self.line.post(event)
 
-    def _on_item(self, item: object) -> None:
+    def _on_item(self, item: LinkItem) -> None:
         event = line_event(item)
         if event is not None:
             self.line.post(event)

@@ -1,0 +1,17 @@
+"""The console script ``station``."""
+
+from __future__ import annotations
+
+import sys
+
+from station.cli.entry import run
+from station.cli.verbs import build
+
+
+def main() -> None:
+    """Carry out the command line and exit with its code."""
+    sys.exit(run(build(), sys.argv[1:]))
+
+
+if __name__ == "__main__":
+    main()
