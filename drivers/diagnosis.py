@@ -1,0 +1,60 @@
+"""Says in words what may be wrong with a line whose bytes are no frames. Pure."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from drivers.frames.base import FrameParser, WeightFrame
+
+ENOUGH = 60
+"""From this many bytes on, three frames, a line can be judged."""
+
+
+def diagnose(
+    sample: bytes, frames_seen: bool, line: str, new_parser: Callable[[], FrameParser]
+) -> str:
+    """Say what to check.
+
+    Args:
+        sample: the newest bytes of the line.
+        frames_seen: whether any frame was read on this connection.
+        line: the port's settings as a scale's menu gives them, e.g. ``9600 8N1``; may be empty.
+        new_parser: makes the parser of this line.
+    """
+    here = f" (here: {line})" if line else ""
+    parity = _parity_found(sample, new_parser)
+    if parity:
+        return (
+            f"the scale sends 7 data bits with {parity} parity: set bytesize 7 and parity"
+            f" {parity[0].upper()} for this port{here}, or 8N1 on the scale"
+        )
+    if frames_seen:
+        return (
+            "many frames arrive damaged: check plug and cable, keep it away from motors, and see"
+            " that no other program reads this port"
+        )
+    high = sum(byte >= 0x80 or byte == 0 for byte in sample)
+    if high * 5 >= len(sample):
+        return f"bytes arrive but none is a frame: check baud rate and parity{here}"
+    if b"\n" not in sample and b"\r" not in sample:
+        return (
+            "bytes arrive but no line ever starts or ends: check baud rate and parity"
+            f"{here}, and that this is the scale"
+        )
+    return (
+        "text arrives but none of it is a weight of this protocol: is another device on this port,"
+        f" or another output format set on the scale? If not, check baud rate and parity{here}"
+    )
+
+
+def _parity_found(sample: bytes, new_parser: Callable[[], FrameParser]) -> str:
+    """Return even or odd where the sample makes frames once bit 7 is taken for parity."""
+    if not any(byte >= 0x80 for byte in sample):
+        return ""
+    stripped = bytes(byte & 0x7F for byte in sample)
+    items = new_parser().feed(stripped)
+    frames = [item for item in items if isinstance(item, WeightFrame)]
+    if len(frames) < 2 or len(frames) * 2 < len(items):
+        return ""
+    odd = sum(byte.bit_count() % 2 for byte in sample)
+    return "odd" if odd * 2 > len(sample) else "even"

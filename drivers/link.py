@@ -1,0 +1,132 @@
+"""The thread that keeps a scale's line open: port → parser → steady readings → listener.
+
+It opens the port, throws away what is old, asks the scale to repeat, and tells the listener of
+every reading. A lost port is opened again, with growing waits, for as long as the link runs. It
+says so when the scale is silent and when more frames are damaged than the line's budget allows;
+while that lasts every reading carries the reason as its fault.
+"""
+
+from __future__ import annotations
+
+import logging
+import queue
+import threading
+import time
+from collections.abc import Callable
+from functools import partial
+
+from drivers.backoff import Backoff
+from drivers.connection import Connection, Line, LinkRules, PortLike
+from drivers.errors import PortError
+from drivers.frames.base import FrameParser
+from drivers.link_items import LinkDegraded, LinkDown, LinkItem, LinkUp
+from drivers.port import PortSettings, open_port
+from drivers.steady import SteadyReader, SteadyRules
+
+__all__ = ["LinkDegraded", "LinkDown", "LinkItem", "LinkRules", "LinkUp", "ScaleLink"]
+
+_LOG = logging.getLogger(__name__)
+
+
+class ScaleLink:
+    """Reads one scale on a thread of its own.
+
+    Args:
+        port: settings of the port, or a function that opens it and raises PortError.
+        new_parser: makes the parser of this line; called once a connection.
+        steady: what makes a reading usable.
+        on_item: told everything, on the link's thread; must return at once.
+        clock: gives the steady count, in nanoseconds.
+        backoff: waits between tries to open the port.
+        rules: how the line is asked and judged.
+    """
+
+    def __init__(
+        self,
+        port: PortSettings | Callable[[], PortLike],
+        new_parser: Callable[[], FrameParser],
+        steady: SteadyRules,
+        on_item: Callable[[LinkItem], None],
+        *,
+        clock: Callable[[], int] = time.monotonic_ns,
+        backoff: Backoff | None = None,
+        rules: LinkRules | None = None,
+    ) -> None:
+        self._open: Callable[[], PortLike] = (
+            partial(open_port, port) if isinstance(port, PortSettings) else port
+        )
+        self._name = port.url if isinstance(port, PortSettings) else ""
+        shown = port.line if isinstance(port, PortSettings) and port.is_tty else ""
+        self._line = Line(
+            shown, new_parser, SteadyReader(steady), rules or LinkRules(), clock, self._say
+        )
+        self._on_item = on_item
+        self._backoff = backoff or Backoff()
+        self._commands: queue.SimpleQueue[bytes] = queue.SimpleQueue()
+        self._stopping = threading.Event()
+        self._thread = threading.Thread(target=self._work, name="scale link")
+
+    def start(self) -> None:
+        """Start the link's thread."""
+        self._thread.start()
+
+    def stop(self, timeout_s: float = 5.0) -> None:
+        """Close the port and end the thread; a link that was never started stops at once.
+
+        Raises:
+            TimeoutError: the thread did not end in time.
+        """
+        self._stopping.set()
+        if self._thread.ident is None:
+            return
+        self._thread.join(timeout_s)
+        if self._thread.is_alive():
+            raise TimeoutError(f"the link to the scale on {self._name} did not stop in time")
+
+    def send(self, command: bytes) -> None:
+        """Send a command to the scale, from any thread; one given while the port is closed is lost.
+
+        The answer comes to the listener. Commands go out one by one, each with its time to be
+        answered.
+        """
+        self._commands.put(command)
+
+    # --- on the link's thread ---------------------------------------------------------------
+
+    def _work(self) -> None:
+        epoch = 0
+        while not self._stopping.is_set():
+            try:
+                port = self._open()
+            except PortError as fault:
+                self._down(fault)
+                continue
+            epoch += 1
+            self._name = port.name
+            self._forget_commands()
+            connection = Connection(self._line, port, epoch)
+            try:
+                connection.serve(self._stopping, self._commands)
+            except PortError as fault:
+                port.close()
+                if connection.worked:
+                    self._backoff.reset()
+                self._down(fault)
+            finally:
+                port.close()
+
+    def _down(self, fault: PortError) -> None:
+        wait_s = self._backoff.next_s()
+        self._say(LinkDown(self._name, str(fault), wait_s))
+        self._stopping.wait(wait_s)
+
+    def _forget_commands(self) -> None:
+        """A command meant for the time before the port was lost must not act now."""
+        while not self._commands.empty():
+            self._commands.get()
+
+    def _say(self, item: LinkItem) -> None:
+        try:
+            self._on_item(item)
+        except Exception:  # noqa: BLE001  a listener may fail in any way
+            _LOG.exception("the listener failed on %s", type(item).__name__)
