@@ -11,6 +11,8 @@ from enum import Enum
 
 from labels.typeface import Face, type_of
 
+SLACK = 1e-9  # mm; sums of binary fractions are off by less
+
 
 @dataclass(frozen=True, slots=True)
 class Box:
@@ -33,19 +35,19 @@ class Box:
 
     def contains(self, other: "Box") -> bool:
         """Tell whether the other box lies within this one, edges included."""
-        slack = 1e-9
         return (
-            other.x >= self.x - slack
-            and other.y >= self.y - slack
-            and other.right <= self.right + slack
-            and other.bottom <= self.bottom + slack
+            other.x >= self.x - SLACK
+            and other.y >= self.y - SLACK
+            and other.right <= self.right + SLACK
+            and other.bottom <= self.bottom + SLACK
         )
 
     def overlaps(self, other: "Box") -> bool:
         """Tell whether the two boxes share an area; touching edges do not count."""
-        return min(self.right, other.right) > max(self.x, other.x) and min(
-            self.bottom, other.bottom
-        ) > max(self.y, other.y)
+        return (
+            min(self.right, other.right) - max(self.x, other.x) > SLACK
+            and min(self.bottom, other.bottom) - max(self.y, other.y) > SLACK
+        )
 
 
 class Ink(Enum):

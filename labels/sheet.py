@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from labels.design import LabelDesign
+from labels.errors import LabelError
 from labels.layout import Box, Ink, PlacedText
 from labels.symbol import Symbol
 from labels.typeface import Face, type_of
@@ -54,12 +55,20 @@ class Sheet:
         design: Sizes of the label.
         dots_per_mm: Resolution of the print head.
         language: Language of the fixed words and of dates.
+
+    Raises:
+        LabelError: No fixed words are known for the language.
     """
 
     def __init__(self, design: LabelDesign, dots_per_mm: int, language: str) -> None:
         self.design = design
         self.dots_per_mm = dots_per_mm
         self.language = language
+        if language not in WORDS:
+            raise LabelError(
+                "Language of the label",
+                f"no fixed words for {language!r}; known: {', '.join(sorted(WORDS))}",
+            )
         self.words = WORDS[language]
         self.left = design.left_margin
         self.right = design.width - design.right_margin
