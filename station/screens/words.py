@@ -16,9 +16,10 @@ MONTHS = (
     *("July", "August", "September", "October", "November", "December"),
 )
 
-SCALE_COUNTS = "The scale's own indication counts."
+SCALE_COUNTS = "the scale's own indication counts"
 NOTICE = (
-    SCALE_COUNTS + " If this screen and the scale differ, the scale counts: stop and call the lead."
+    "The scale's own indication counts. If this screen and the scale differ, "
+    "the scale counts: stop and call the lead."
 )
 
 
@@ -83,7 +84,7 @@ def _note(state: LineState) -> str:
     shown = state.shown
     if shown is None or shown.net is None or state.phase is Phase.CLOSED:
         return ""
-    scale = f"scale {shown.digits}\u00a0{shown.unit}"
+    scale = f"scale shows {shown.digits}\u00a0{shown.unit}, {SCALE_COUNTS}"
     if shown.verdict is None:
         return scale
     return f"in the bag {mass_text(shown.net)}   ·   {scale}"

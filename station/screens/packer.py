@@ -1,0 +1,196 @@
+"""The packer's screen: gap and lap, one verb, nothing to touch in the normal cycle."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from PySide6.QtCore import QRect, Qt, Signal, Slot
+from PySide6.QtGui import QColor, QMouseEvent, QPainter, QPaintEvent, QResizeEvent
+from PySide6.QtWidgets import QWidget
+from typing_extensions import override
+
+from station.line.state import Intents, LineState, Verb
+from station.screens.bridge import Bridge
+from station.screens.theme import LIGHT, Palette, Ruler
+from station.screens.widgets.about_panel import AboutPanel, about
+from station.screens.widgets.aside_panel import AsidePanel
+from station.screens.widgets.big_figure import BigFigure
+from station.screens.widgets.count_row import CountRow, counted
+from station.screens.widgets.gap_geometry import gap_view
+from station.screens.widgets.gap_strip import GapStrip
+from station.screens.widgets.label_preview import LabelPreview
+from station.screens.widgets.notice_card import Notice, NoticeCard
+from station.screens.widgets.painted import Painted
+from station.screens.widgets.pictograms import Picture
+from station.screens.widgets.run_header import RunHeader, heading
+from station.screens.widgets.touch_button import TouchButton
+from station.screens.words import instruction
+
+WIDTH_MM, HEIGHT_MM = 339.0, 212.0
+"""The layout is drawn for this size and grows or shrinks with the window."""
+_MARGIN, _HEADER, _FIGURE, _BOTTOM, _GAP = 7.0, 28.5, 66.5, 33.0, 4.0
+
+NO_BAG_TO_GUIDE = (Verb.CALL_LEAD, Verb.NO_READING, Verb.START_RUN)
+"""With these verbs a card with the reason stands in place of figure and strip."""
+
+
+class PackerScreen(QWidget):
+    """Paints a LineState and nothing else; touches become intents.
+
+    Args:
+        bridge: tells the newest state and the last label.
+        intents: what a packer may ask of the line.
+        palette: colours.
+
+    Signals:
+        lead_called: the packer wants the lead to come.
+        lead_asked: somebody wants the lead's panel.
+    """
+
+    lead_called = Signal()
+    lead_asked = Signal()
+
+    def __init__(
+        self,
+        bridge: Bridge,
+        intents: Intents,
+        palette: Palette = LIGHT,
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(parent)
+        self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
+        self._intents = intents
+        self._palette = palette
+        self._state: LineState | None = None
+        self.unit = 4.0
+        self.header = RunHeader(palette, self)
+        self.figure = BigFigure(palette, self)
+        self.strip = GapStrip(palette, self)
+        self.card = NoticeCard(palette, self)
+        self.counts = CountRow(palette, self)
+        self.label = LabelPreview(palette, self)
+        self.aside_panel = AsidePanel(palette, self)
+        self.aside_button = TouchButton(
+            palette, "SET ASIDE", picture=Picture.SET_ASIDE, parent=self
+        )
+        self.call_button = TouchButton(palette, "CALL LEAD", picture=Picture.CALL_LEAD, parent=self)
+        self.lead_button = TouchButton(palette, "LEAD", small="F2", parent=self)
+        self.about = AboutPanel(palette, self)
+        self.about.hide()
+        self._parts: tuple[Painted[Any], ...] = (
+            *(self.header, self.figure, self.strip, self.card),
+            *(self.counts, self.label, self.about),
+        )
+        self.aside_panel.hide()
+        self.card.hide()
+        self.aside_button.setCheckable(True)
+        self.aside_button.toggled.connect(self._open_reasons)
+        self.aside_panel.chosen.connect(self._set_aside)
+        self.call_button.clicked.connect(self.lead_called)
+        self.lead_button.clicked.connect(self.lead_asked)
+        bridge.state_changed.connect(self.show_state, Qt.ConnectionType.DirectConnection)
+        bridge.label_changed.connect(self.label.show_pdf, Qt.ConnectionType.DirectConnection)
+
+    @property
+    def state(self) -> LineState | None:
+        """What is shown."""
+        return self._state
+
+    @Slot(object)
+    def show_state(self, state: LineState) -> None:
+        """Paint a state; called in the GUI thread."""
+        self._state = state
+        self.header.set(heading(state.run))
+        self.counts.set(counted(state))
+        said = instruction(state)
+        self.figure.set(said)
+        self.strip.set(gap_view(state))
+        self.card.set(Notice(state.verb, said.because))
+        self.about.set(about(state))
+        self._show_parts()
+
+    @Slot()
+    def toggle_about(self) -> None:
+        """Show or hide what this screen is, under which rules it judges, and for which scale."""
+        self.about.setVisible(self.about.isHidden())
+        self.about.raise_()
+
+    def _show_parts(self) -> None:
+        choosing = self.aside_button.isChecked()
+        carded = self._state is None or self._state.verb in NO_BAG_TO_GUIDE
+        self.aside_panel.setVisible(choosing)
+        self.card.setVisible(carded and not choosing)
+        self.figure.setVisible(not carded and not choosing)
+        self.strip.setVisible(not carded and not choosing)
+        self.aside_button.setEnabled(self._state is not None and self._state.run is not None)
+
+    @Slot(bool)
+    def _open_reasons(self, choosing: bool) -> None:
+        self.aside_button.setText("BACK" if choosing else "SET ASIDE")
+        self._show_parts()
+
+    @Slot(str)
+    def _set_aside(self, reason: str) -> None:
+        self.aside_button.setChecked(False)
+        self._intents.set_aside(reason)
+
+    # --- layout -----------------------------------------------------------------------------
+
+    @override
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        self.unit = min(self.width() / WIDTH_MM, self.height() / HEIGHT_MM)
+        ruler = Ruler.of(self.screen())
+        unit = self.unit
+        margin, gap = round(_MARGIN * unit), round(_GAP * unit)
+        left, wide = margin, self.width() - 2 * margin
+        bottom = max(round(_BOTTOM * unit), ruler.touch())
+        bottom_top = self.height() - margin - bottom
+        self.header.setGeometry(left, margin, wide, round(_HEADER * unit))
+        middle_top = self.header.geometry().bottom() + gap
+        middle = QRect(left, middle_top, wide, bottom_top - gap - middle_top)
+        figure = min(round(_FIGURE * unit), round(middle.height() * 0.55))
+        self.figure.setGeometry(left, middle_top, wide, figure)
+        strip_top = middle_top + figure + round(2 * unit)
+        self.strip.setGeometry(left, strip_top, wide, middle.bottom() - strip_top)
+        self.card.setGeometry(middle)
+        self.aside_panel.setGeometry(middle)
+        self.about.setGeometry(middle)
+        self._place_bottom(QRect(left, bottom_top, wide, bottom), ruler)
+        for part in self._parts:
+            part.set_unit(unit)
+        self.aside_panel.set_unit(unit)
+
+    def _place_bottom(self, row: QRect, ruler: Ruler) -> None:
+        """From the left: counts, last label; from the right: lead, call, set aside."""
+        unit = self.unit
+        side = max(row.height(), ruler.touch())
+        critical = max(round(40 * unit), ruler.touch(40))
+        gap, apart = round(6 * unit), max(round(12 * unit), ruler.touch(6))
+        right = row.right() + 1
+        for button, wide, space in (
+            (self.lead_button, side, gap),
+            (self.call_button, critical, apart),
+            (self.aside_button, critical, apart),
+        ):
+            button.setGeometry(right - wide, row.top(), wide, row.height())
+            button.cap_px = 6.0 * unit
+            right -= wide + space
+        label = round(row.height() * 100 / 60)
+        room = right - row.left()
+        if room - label < 70 * unit:
+            label = max(0, round(room - 70 * unit))
+        self.label.setGeometry(right - label, row.top(), label, row.height())
+        counts = right - label - round(8 * unit) - row.left()
+        self.counts.setGeometry(row.left(), row.top(), counts, row.height())
+
+    @override
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        """A touch beside the buttons shows, or hides, the rules and the notice."""
+        if event.position().y() < self.counts.geometry().top():
+            self.toggle_about()
+
+    @override
+    def paintEvent(self, event: QPaintEvent) -> None:
+        painter = QPainter(self)
+        painter.fillRect(self.rect(), QColor(self._palette.ground))
+        painter.end()

@@ -1,0 +1,146 @@
+"""The instruction: a picture, one verb, its number, and one sentence under them."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import Enum
+
+from PySide6.QtCore import QRectF, Qt
+from PySide6.QtGui import QColor, QPainter
+from PySide6.QtWidgets import QWidget
+from typing_extensions import override
+
+from station.line.state import Verb
+from station.screens.theme import Face, Palette
+from station.screens.widgets.lettering import Fitted, draw, fit
+from station.screens.widgets.painted import Painted, hatch, stroke
+from station.screens.widgets.pictograms import Picture, draw_picture
+from station.screens.words import Instruction
+
+NUMBER_MM = 50.0
+"""Height of the main number, read at 2 m."""
+LEAST_NUMBER_MM = 35.0
+VERB_MM = 34.0
+SENTENCE_MM = 7.5
+
+
+class Tone(Enum):
+    """How the plate behind a picture looks; each differs by shape, not by colour alone."""
+
+    PLAIN = "outlined plate"
+    ACT = "solid plate"
+    DONE = "solid plate, inverse"
+    ATTEND = "hatched edge"
+    STOP = "frame of bars"
+
+
+SHOWN_AS: dict[Verb, tuple[Picture, Tone]] = {
+    Verb.EMPTY_PAN: (Picture.EMPTY_PAN, Tone.PLAIN),
+    Verb.BAG_ON: (Picture.BAG_ON, Tone.PLAIN),
+    Verb.ADD: (Picture.ADD, Tone.ACT),
+    Verb.TAKE_OUT: (Picture.TAKE_OUT, Tone.ACT),
+    Verb.WAIT: (Picture.WAIT, Tone.PLAIN),
+    Verb.SEAL: (Picture.TICK, Tone.DONE),
+    Verb.LIFT_BAG: (Picture.LIFT_BAG, Tone.PLAIN),
+    Verb.SET_ASIDE: (Picture.SET_ASIDE, Tone.ACT),
+    Verb.WIPE_PAN: (Picture.WIPE_PAN, Tone.ATTEND),
+    Verb.NO_READING: (Picture.NO_READING, Tone.ATTEND),
+    Verb.CALL_LEAD: (Picture.CALL_LEAD, Tone.STOP),
+    Verb.START_RUN: (Picture.START_RUN, Tone.PLAIN),
+}
+
+
+@dataclass(frozen=True)
+class _Set:
+    """The row as it is set."""
+
+    verb: Fitted
+    number: Fitted
+    unit: Fitted
+    sentence: Fitted
+
+
+class BigFigure(Painted[Instruction]):
+    """Paints an Instruction."""
+
+    def __init__(self, palette: Palette, parent: QWidget | None = None) -> None:
+        self.texts: _Set | None = None
+        super().__init__(palette, Instruction(Verb.START_RUN, "", "", "", ""), parent)
+
+    @override
+    def set(self, view: Instruction) -> None:
+        super().set(view)
+        self.setAccessibleName(" ".join(filter(None, (view.verb, view.number, view.unit))))
+        self.setAccessibleDescription(view.because)
+
+    @property
+    def _row(self) -> float:
+        """Height of the row without the sentence, in pixels."""
+        return self.height() - (SENTENCE_MM + 5.0) * self.unit
+
+    @override
+    def arrange(self) -> None:
+        view, unit = self.view, self.unit
+        plate = self._row
+        room = self.width() - plate - 9 * unit
+        share = 1.0
+        while True:
+            verb = fit(view.verb, Face.VERB, VERB_MM * unit * share, room)
+            number = fit(view.number, Face.FIGURES, NUMBER_MM * unit * share, room)
+            measure = fit(view.unit, Face.FIGURES, 20 * unit * share, room)
+            wide = verb.width + number.width + measure.width + (16 * unit if view.number else 0)
+            if wide <= room or share < 0.5:
+                break
+            share -= 0.03
+        words = view.because or view.note
+        sentence = fit(words, Face.NARROW, SENTENCE_MM * unit, self.width(), least=0.6)
+        self.texts = _Set(verb, number, measure, sentence)
+
+    @override
+    def paint(self, painter: QPainter) -> None:
+        if self.texts is None:
+            return
+        view, unit, texts = self.view, self.unit, self.texts
+        picture, tone = SHOWN_AS[view.verb]
+        plate = QRectF(0, 0, self._row, self._row)
+        paint_plate(painter, plate, picture, tone, self.colours, unit)
+        baseline = plate.center().y() + NUMBER_MM * unit / 2
+        if not view.number:
+            baseline = plate.center().y() + texts.verb.cap / 2
+        elif texts.number.cap < NUMBER_MM * unit:
+            baseline = plate.center().y() + texts.number.cap / 2
+        left = plate.right() + 9 * unit
+        draw(painter, texts.verb, left, baseline - texts.verb.cap, self.colours.ink)
+        if view.number:
+            left += texts.verb.width + 11 * unit
+            draw(painter, texts.number, left, baseline - texts.number.cap, self.colours.ink)
+            left += texts.number.width + 5 * unit
+            draw(painter, texts.unit, left, baseline - texts.unit.cap, self.colours.ink)
+        colour = self.colours.ink if view.because else self.colours.muted
+        draw(painter, texts.sentence, 0, self._row + 4.4 * unit, colour)
+
+
+def paint_plate(
+    painter: QPainter, plate: QRectF, picture: Picture, tone: Tone, colours: Palette, unit: float
+) -> None:
+    """Paint a picture on the plate its tone asks for."""
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    solid = {Tone.ACT: colours.act, Tone.DONE: colours.ink}.get(tone)
+    inner = plate.adjusted(*(sign * plate.width() * 0.14 for sign in (1, 1, -1, -1)))
+    if solid is not None:
+        painter.fillRect(plate, QColor(solid))
+        draw_picture(painter, picture, inner, colours.on_dark)
+        return
+    edge = 1.2 * unit
+    painter.setPen(stroke(colours.ink, edge))
+    frame = plate.adjusted(edge / 2, edge / 2, -edge / 2, -edge / 2)
+    if tone is Tone.ATTEND:
+        hatch(painter, plate, colours.attend, colours.ink, plate.width() / 9)
+        inset = plate.width() * 0.1
+        core = plate.adjusted(inset, inset, -inset, -inset)
+        painter.fillRect(core, QColor(colours.attend))
+        inner = core.adjusted(*(sign * core.width() * 0.1 for sign in (1, 1, -1, -1)))
+    else:
+        painter.fillRect(plate, QColor(colours.paper))
+    painter.drawRect(frame)
+    draw_picture(painter, picture, inner, colours.stop if tone is Tone.STOP else colours.ink)

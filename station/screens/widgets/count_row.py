@@ -1,0 +1,98 @@
+"""How far the order is: good bags, the order, bags set aside, the last bag."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from PySide6.QtCore import QRectF
+from PySide6.QtGui import QColor, QPainter
+from PySide6.QtWidgets import QWidget
+from typing_extensions import override
+
+from station.line.state import LineState
+from station.screens.theme import Face, Palette
+from station.screens.widgets.gap_geometry import mass_text
+from station.screens.widgets.lettering import Fitted, draw, fit
+from station.screens.widgets.painted import Painted
+
+COUNT_MM = 13.0
+WORDS_MM = 6.4
+
+
+@dataclass(frozen=True, slots=True)
+class Counted:
+    """What the row says.
+
+    Args:
+        good: labelled bags that count for the order.
+        order_size: bags ordered, or None for an open run.
+        rejects: bags set aside.
+        last: net of the last good bag with its serial, or why it does not count.
+    """
+
+    good: int = 0
+    order_size: int | None = None
+    rejects: int = 0
+    last: str = ""
+
+
+def counted(state: LineState) -> Counted:
+    """Return the counts of a line's run."""
+    if state.run is None:
+        return Counted()
+    last = ""
+    if state.last is not None:
+        what = mass_text(state.last.net) if state.last.good else "set aside"
+        last = f"{state.last.serial}  {what}"
+    return Counted(state.tally.good, state.run.order_size, state.tally.rejects, last)
+
+
+class CountRow(Painted[Counted]):
+    """Paints the counts over a bar that fills with the order."""
+
+    def __init__(self, palette: Palette, parent: QWidget | None = None) -> None:
+        self.texts: dict[str, Fitted] = {}
+        super().__init__(palette, Counted(), parent)
+
+    @override
+    def arrange(self) -> None:
+        view, unit, wide = self.view, self.unit, float(self.width())
+        good = fit(str(view.good), Face.FIGURES, COUNT_MM * unit, wide * 0.5)
+        of = "bags" if view.order_size is None else f"of {view.order_size} bags"
+        aside = f"{view.rejects} set aside" if view.rejects else ""
+        words = fit(of, Face.TEXT, WORDS_MM * unit, wide - good.width - 4 * unit)
+        self.texts = {
+            "good": good,
+            "of": words,
+            "aside": fit(aside, Face.NARROW, WORDS_MM * unit, wide),
+            "last": fit(view.last, Face.NARROW, WORDS_MM * unit, wide),
+        }
+        self.setAccessibleName(" ".join(filter(None, (str(view.good), of, aside, view.last))))
+
+    @override
+    def paint(self, painter: QPainter) -> None:
+        if not self.texts:
+            return
+        view, unit = self.view, self.unit
+        good = self.texts["good"]
+        count_top = 0.0
+        draw(painter, good, 0, count_top, self.colours.ink)
+        of = self.texts["of"]
+        draw(painter, of, good.width + 4 * unit, count_top + good.cap - of.cap, self.colours.muted)
+        bar = QRectF(0, count_top + COUNT_MM * unit + 2.6 * unit, self.width(), 1.8 * unit)
+        if view.order_size:
+            painter.fillRect(bar, QColor(self.colours.quiet))
+            done = min(view.good / view.order_size, 1.0)
+            painter.fillRect(
+                QRectF(bar.left(), bar.top(), bar.width() * done, bar.height()),
+                QColor(self.colours.ink),
+            )
+        line = bar.bottom() + 3.2 * unit
+        last, aside = self.texts["last"], self.texts["aside"]
+        draw(painter, last, 0, line, self.colours.muted)
+        right = self.width() - aside.width
+        if last.width + 5 * unit <= right:
+            draw(painter, aside, right, line, self.colours.muted)
+        else:
+            above = count_top + good.cap - aside.cap
+            draw(painter, aside, right, above, self.colours.muted)

@@ -1,0 +1,248 @@
+"""The gap strip: missing is hollow, good is one solid body, excess is hatched."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen, QPolygonF
+from PySide6.QtWidgets import QWidget
+from typing_extensions import override
+
+from station.screens.theme import Face, Palette
+from station.screens.widgets.gap_geometry import Body, GapView, Landmark, Span
+from station.screens.widgets.lettering import Fitted, draw, draw_centred, fit
+from station.screens.widgets.painted import Painted, hatch, stroke
+from station.screens.widgets.pictograms import Picture, draw_picture
+
+# Heights from the top, in layout millimetres; the band takes what is left.
+_QUAY = 9.0
+_AIR = 2.0
+_SIGN = 5.0
+_MASS = 6.4
+_LABELS = 17.5
+_LIP = 3.2
+"""How far the slot's rails stand above and below the slab."""
+_DEPTHS = (0.86, 0.58, 0.3, 0.0)
+"""Of the quay left of T2, T1, the nominal quantity, and above it."""
+
+
+class GapStrip(Painted[GapView]):
+    """Paints a GapView; nothing else decides what is shown."""
+
+    def __init__(self, palette: Palette, parent: QWidget | None = None) -> None:
+        self.labels: tuple[tuple[Landmark, Fitted, Fitted], ...] = ()
+        """Landmark, its sign and its mass as they are set; for whoever checks the layout."""
+        super().__init__(palette, GapView(Body.ABSENT), parent)
+
+    @override
+    def arrange(self) -> None:
+        wide = self.width() * 0.105
+        self.labels = tuple(
+            (
+                mark,
+                fit(mark.sign, Face.TEXT, _SIGN * self.unit, wide),
+                fit(mark.mass, Face.FIGURES, _MASS * self.unit, wide),
+            )
+            for mark in self.view.landmarks
+        )
+
+    @property
+    def band(self) -> QRectF:
+        """Where slab and slot lie, in pixels."""
+        height = self.height() - (_QUAY + _AIR + _LABELS) * self.unit
+        return QRectF(0, 0, self.width(), max(height, 8 * self.unit))
+
+    def along(self, fraction: float) -> float:
+        """A fraction of the width in pixels."""
+        return fraction * self.width()
+
+    @override
+    def paint(self, painter: QPainter) -> None:
+        view = self.view
+        self._quay(painter, view)
+        if view.body is Body.JOINED:
+            self._joined(painter, view)
+            return
+        if view.slot.width > 0:
+            self._slot(painter, view)
+        if view.gap.width > 0:
+            self._gap(painter, view)
+        if view.slab.width > 0:
+            self._slab(painter, view)
+        if view.lap.width > 0:
+            self._lap(painter, view)
+        if view.teeth:
+            self._comb(painter, view)
+        if view.amount and view.body is Body.SHORT:
+            self._to_add(painter, view)
+        if view.amount and view.body is Body.LAP:
+            self._to_take_out(painter, view)
+
+    # --- slab and slot ----------------------------------------------------------------------
+
+    def _body(self, span: Span) -> QRectF:
+        lip = _LIP * self.unit
+        band = self.band.adjusted(0, lip, 0, -lip)
+        return QRectF(self.along(span.left), band.top(), self.along(span.width), band.height())
+
+    def _slab(self, painter: QPainter, view: GapView) -> None:
+        right = view.slab.right
+        if view.teeth and view.body is not Body.LAP:
+            right = min(right, view.comb.left)
+        painter.fillRect(self._body(Span(0.0, right)), QColor(self.colours.muted))
+
+    def _comb(self, painter: QPainter, view: GapView) -> None:
+        """Teeth that thin out over the spread of the last half second."""
+        body = self._body(view.comb)
+        pitch = body.width() / view.teeth
+        for tooth in range(view.teeth):
+            share = 0.78 - 0.5 * tooth / view.teeth
+            left = body.left() + pitch * (tooth + 1 - share)
+            bar = QRectF(left, body.top(), max(pitch * share, 1.5), body.height())
+            painter.fillRect(bar, QColor(self.colours.muted))
+
+    def _slot(self, painter: QPainter, view: GapView) -> None:
+        """A socket, open towards the slab: two rails, two lips and a far wall."""
+        thick = 1.5 * self.unit
+        box = self.band.adjusted(0, thick / 2, 0, -thick / 2)
+        left, right = self.along(view.slot.left), self.along(view.slot.right) + thick / 2
+        lip = 2.6 * self.unit
+        pen = stroke(self.colours.ink, thick)
+        if view.body is Body.ABSENT:
+            pen = self._dashed(self.colours.edge)
+        painter.setPen(pen)
+        painter.setBrush(QColor(self.colours.paper))
+        painter.fillRect(
+            QRectF(left, box.top(), right - left, box.height()), QColor(self.colours.paper)
+        )
+        painter.drawPolyline(
+            QPolygonF(
+                [
+                    QPointF(left, box.top() + lip),
+                    QPointF(left, box.top()),
+                    QPointF(right, box.top()),
+                    QPointF(right, box.bottom()),
+                    QPointF(left, box.bottom()),
+                    QPointF(left, box.bottom() - lip),
+                ]
+            )
+        )
+
+    def _dashed(self, colour: str) -> QPen:
+        pen = stroke(colour, 0.8 * self.unit)
+        pen.setDashPattern([4.0, 3.0])
+        return pen
+
+    def _gap(self, painter: QPainter, view: GapView) -> None:
+        body = self._body(view.gap)
+        painter.setPen(self._dashed(self.colours.act if view.amount else self.colours.edge))
+        painter.drawLine(body.topLeft(), body.topRight())
+        painter.drawLine(body.bottomLeft(), body.bottomRight())
+
+    def _to_add(self, painter: QPainter, view: GapView) -> None:
+        """The grams and a chevron, in the hollow between the slab and the target."""
+        space = self._body(view.reach)
+        if view.teeth:
+            space.setLeft(max(space.left(), self.along(view.comb.right)))
+        space.adjust(2 * self.unit, 0, -1.5 * self.unit, 0)
+        text = fit(
+            view.amount, Face.FIGURES, 16 * self.unit, space.width() - 9 * self.unit, least=0.3
+        )
+        side = text.cap * 0.9
+        left = space.center().x() - (text.width + 0.45 * text.cap + side * 0.6) / 2
+        draw(painter, text, left, space.center().y() - text.cap / 2, self.colours.act)
+        box = QRectF(0, 0, side, side)
+        box.moveCenter(
+            QPointF(left + text.width + 0.45 * text.cap + side * 0.3, space.center().y())
+        )
+        draw_picture(painter, Picture.ADD, box, self.colours.act)
+
+    def _lap(self, painter: QPainter, view: GapView) -> None:
+        over = self._body(view.lap)
+        hatch(painter, over, self.colours.attend, self.colours.ink, 4.4 * self.unit)
+        painter.setPen(stroke(self.colours.ink, self.unit))
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.drawRect(over)
+
+    def _to_take_out(self, painter: QPainter, view: GapView) -> None:
+        """The grams and a chevron on a tag that hangs at the end of the lap."""
+        body = self._body(view.reach)
+        text = fit(view.amount, Face.FIGURES, 11 * self.unit, body.width(), least=0.4)
+        wide = text.width + 1.9 * text.cap
+        tag = QRectF(0, 0, wide, 2.1 * text.cap)
+        tag.moveCenter(QPointF(0, body.center().y()))
+        tag.moveRight(body.right() - 2.2 * self.unit)
+        painter.fillRect(tag, QColor(self.colours.paper))
+        painter.setPen(stroke(self.colours.ink, 0.8 * self.unit))
+        painter.drawRect(tag)
+        arrow = QRectF(tag.left() + 0.3 * text.cap, 0, 0.9 * text.cap, 0.9 * text.cap)
+        arrow.moveTop(tag.center().y() - 0.45 * text.cap)
+        draw_picture(painter, Picture.TAKE_OUT, arrow, self.colours.act)
+        draw(painter, text, tag.left() + 1.4 * text.cap, tag.center().y() - text.cap / 2,
+             self.colours.act)  # fmt: skip
+
+    def _joined(self, painter: QPainter, view: GapView) -> None:
+        slab, band = self._body(view.slab), self.band
+        right = self.along(view.slot.right) + 1.5 * self.unit
+        socket = QRectF(
+            self.along(view.slot.left), 0, right - self.along(view.slot.left), band.height()
+        )
+        painter.fillRect(slab, QColor(self.colours.ink))
+        painter.fillRect(socket, QColor(self.colours.ink))
+        cap = min(17 * self.unit, socket.height() * 0.5)
+        tick = QRectF(0, 0, cap * 1.25, cap * 1.25)
+        if not view.word:
+            tick.moveCenter(socket.center())
+            draw_picture(painter, Picture.TICK, tick, self.colours.on_dark)
+            return
+        word = fit(view.word, Face.VERB, cap, socket.width() - tick.width() - 3 * cap / 2)
+        whole = tick.width() + 0.5 * cap + word.width
+        tick.moveCenter(
+            QPointF(socket.center().x() - whole / 2 + tick.width() / 2, socket.center().y())
+        )
+        draw_picture(painter, Picture.TICK, tick, self.colours.on_dark)
+        draw(painter, word, tick.right() + 0.5 * cap, socket.center().y() - word.cap / 2,
+             self.colours.on_dark)  # fmt: skip
+
+    # --- the quay ---------------------------------------------------------------------------
+
+    def _quay(self, painter: QPainter, view: GapView) -> None:
+        """The steps under the slab: the deeper, the worse; then a wall."""
+        if not view.landmarks:
+            return
+        top = self.band.bottom() + _AIR * self.unit
+        deep = _QUAY * self.unit
+        base = top + deep
+        risers = sorted(mark.at for mark in view.landmarks if mark.sign in ("T2", "T1", "N"))
+        target = next(mark.at for mark in view.landmarks if mark.sign == "target")
+        upper = max(next(m.at for m in view.landmarks if m.sign == "upper"), risers[-1])
+        points = [QPointF(0, top + _DEPTHS[0] * deep)]
+        for at, before, after in zip(risers, _DEPTHS[:-1], _DEPTHS[1:], strict=True):
+            points.append(QPointF(self.along(at), top + before * deep))
+            points.append(QPointF(self.along(at), top + after * deep))
+        notch = 2.4 * self.unit
+        if risers[-1] < target <= upper:
+            points.append(QPointF(self.along(target) - notch, top))
+            points.append(QPointF(self.along(target), top + 1.6 * notch))
+            points.append(QPointF(self.along(target) + notch, top))
+        points.append(QPointF(self.along(upper), top))
+        skyline = QPolygonF(points)
+        body = QPainterPath()
+        body.addPolygon(QPolygonF([*points, QPointF(self.along(upper), base), QPointF(0, base)]))
+        painter.fillPath(body, QColor(self.colours.quiet))
+        painter.setPen(stroke(self.colours.edge, 0.6 * self.unit))
+        painter.drawPolyline(skyline)
+        wall = QRectF(
+            self.along(upper), self.band.bottom(), 1.5 * self.unit, base - self.band.bottom()
+        )
+        painter.fillRect(wall, QColor(self.colours.edge))
+        self._signs(painter, base)
+
+    def _signs(self, painter: QPainter, base: float) -> None:
+        wide = self.width() * 0.105
+        top = base + 1.8 * self.unit
+        for mark, sign, mass in self.labels:
+            box = QRectF(0, top, wide, _SIGN * self.unit)
+            box.moveCenter(QPointF(self.along(mark.at), box.center().y()))
+            draw_centred(painter, sign, box, self.colours.muted)
+            box.translate(0, 7.6 * self.unit)
+            draw_centred(painter, mass, box, self.colours.ink)

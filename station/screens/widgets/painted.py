@@ -1,0 +1,113 @@
+"""A part of a screen that paints itself from one frozen value."""
+
+from __future__ import annotations
+
+from typing import Generic, TypeVar
+
+from PySide6.QtCore import QRectF, Qt
+from PySide6.QtGui import QBrush, QColor, QPainter, QPaintEvent, QPen, QResizeEvent
+from PySide6.QtWidgets import QWidget
+from typing_extensions import override
+
+from station.screens.theme import Palette
+
+View = TypeVar("View")
+
+
+class Painted(QWidget, Generic[View]):
+    """Paints ``view``; a value equal to the one shown costs nothing.
+
+    Args:
+        palette: colours.
+        view: what is shown first.
+
+    Attributes:
+        unit: pixels of one layout millimetre; set by the screen that owns the part.
+    """
+
+    def __init__(self, palette: Palette, view: View, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.colours = palette
+        self.unit = 4.0
+        self._view = view
+        self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
+
+    @property
+    def view(self) -> View:
+        """What is shown."""
+        return self._view
+
+    def set(self, view: View) -> None:
+        """Show a value."""
+        if view == self._view:
+            return
+        self._view = view
+        self.arrange()
+        self.update()
+
+    def set_unit(self, unit: float) -> None:
+        """Lay out anew for another size of the window."""
+        self.unit = unit
+        self.arrange()
+        self.update()
+
+    def arrange(self) -> None:
+        """Fit the texts of the view into the part's present size."""
+
+    def paint(self, painter: QPainter) -> None:
+        """Paint the view; the ground is already there."""
+        raise NotImplementedError
+
+    @override
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        self.arrange()
+
+    @override
+    def paintEvent(self, event: QPaintEvent) -> None:
+        painter = QPainter(self)
+        painter.fillRect(self.rect(), QColor(self.colours.ground))
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        self.paint(painter)
+        painter.end()
+
+
+def stroke(colour: str, width: float) -> QPen:
+    """Return a pen with sharp corners."""
+    pen = QPen(QColor(colour), width)
+    pen.setCapStyle(Qt.PenCapStyle.FlatCap)
+    pen.setJoinStyle(Qt.PenJoinStyle.MiterJoin)
+    return pen
+
+
+def hatch(painter: QPainter, box: QRectF, fill: str, bar: str, pitch: float) -> None:
+    """Fill a box with a colour under diagonal bars."""
+    painter.save()
+    painter.setClipRect(box, Qt.ClipOperation.IntersectClip)
+    painter.fillRect(box, QBrush(QColor(fill)))
+    painter.setPen(stroke(bar, pitch * 0.28))
+    x = box.left() - box.height()
+    while x < box.right() + pitch:
+        painter.drawLine(
+            round(x), round(box.bottom() + 1), round(x + box.height()), round(box.top() - 1)
+        )
+        x += pitch
+    painter.restore()
+
+
+def barred_frame(painter: QPainter, box: QRectF, thick: float, bar: str, ground: str) -> None:
+    """Draw a frame of thick diagonal bars inside ``box``."""
+    painter.save()
+    painter.setPen(Qt.PenStyle.NoPen)
+    pitch = thick * 2.2
+    inner = box.adjusted(thick, thick, -thick, -thick)
+    painter.fillRect(box, QColor(ground))
+    painter.setClipRect(box, Qt.ClipOperation.IntersectClip)
+    painter.setPen(stroke(bar, pitch * 0.36))
+    x = box.left() - box.height()
+    while x < box.right() + pitch:
+        painter.drawLine(
+            round(x), round(box.bottom() + 1), round(x + box.height()), round(box.top() - 1)
+        )
+        x += pitch
+    painter.fillRect(inner, QColor(ground))
+    painter.restore()
