@@ -115,7 +115,7 @@ def reading(home: Path) -> Iterator[Connection]:
     try:
         with reader_engine(path).connect() as connection, connection.begin():
             yield connection
-    except DBAPIError as fault:
+    except (DBAPIError, sqlite3.Error) as fault:
         raise EnvironmentFault(f"cannot read {path}", explain(fault).words) from fault
 
 

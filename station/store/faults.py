@@ -62,15 +62,19 @@ _RULES = (  # first fitting start of SQLite's error name
 
 def explain(fault: DBAPIError | sqlite3.Error) -> Explained:
     """Return what an error means; an unknown one is final."""
-    origin = fault.orig if isinstance(fault, DBAPIError) else fault
-    name = getattr(origin, "sqlite_errorname", None) or type(origin).__name__
+    name, origin = _name(fault)
     for start, words, final in _RULES:
         if name.startswith(start):
             return Explained(f"{words} ({name}: {origin})", final)
     return Explained(f"the store failed: start the station again ({name}: {origin})", True)
 
 
-def means_damage(fault: DBAPIError) -> bool:
+def means_damage(fault: DBAPIError | sqlite3.Error) -> bool:
     """Whether the error says that the file itself is damaged."""
-    name = getattr(fault.orig, "sqlite_errorname", "")
-    return name.startswith(("SQLITE_CORRUPT", "SQLITE_NOTADB"))
+    return _name(fault)[0].startswith(("SQLITE_CORRUPT", "SQLITE_NOTADB"))
+
+
+def _name(fault: DBAPIError | sqlite3.Error) -> tuple[str, BaseException | None]:
+    """Return SQLite's name of an error, or its Python one, and the error itself."""
+    origin = fault.orig if isinstance(fault, DBAPIError) else fault
+    return getattr(origin, "sqlite_errorname", None) or type(origin).__name__, origin

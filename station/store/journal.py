@@ -12,13 +12,14 @@ from sqlalchemy import Connection, func, insert, select
 from station.core.journal import GENESIS, Entry, EntryKind, JournalError, Stored, Value, entry_hash
 from station.core.journal import canonical as canonical_bytes
 from station.core.pack import Moment
+from station.store.prepared import Prepared
 from station.store.tables import journal
 
-_INSERT = insert(journal)
-_LAST = (
-    select(journal.c.id, journal.c.epoch, journal.c.seq, journal.c.hash)
-    .order_by(journal.c.id.desc())
-    .limit(1)
+_INSERT = Prepared(insert(journal), [column.name for column in journal.columns])
+_LAST = Prepared(
+    select(journal.c.id, journal.c.epoch, journal.c.seq, journal.c.hash).where(
+        journal.c.id == select(func.max(journal.c.id)).scalar_subquery()
+    )
 )
 _PAGE = 500
 
@@ -76,14 +77,11 @@ class Journal:
             ChainFault: someone else wrote to the file, or took something out of it.
         """
         self._pending = self._head
-        last = connection.execute(_LAST).one_or_none()
-        found = (last.id, last.seq, last.hash) if last is not None else (0, 0, GENESIS)
-        if last is not None and last.epoch != self._epoch:
-            found = (last.id, 0, GENESIS)
-        head = self._head
-        if found != (head.row, head.seq, head.hash):
+        found = last_head(connection, self._epoch)
+        if found != self._head:
             raise ChainFault(
-                f"the journal ends at entry {found[1]} where entry {head.seq} was written last"
+                f"the journal ends at entry {found.seq} where entry {self._head.seq} was written "
+                "last"
             )
 
     def append(
@@ -104,8 +102,8 @@ class Journal:
         entry = Entry(self._site, self._station, self._epoch, seq, kind, at, who, body)
         kept = canonical_bytes(entry)
         head = Head(before.row + 1, seq, entry_hash(before.hash, kept))
-        connection.execute(
-            _INSERT,
+        _INSERT.execute(
+            connection,
             {
                 "id": head.row,
                 "epoch": self._epoch,
@@ -125,12 +123,11 @@ class Journal:
 
 def last_head(connection: Connection, epoch: int) -> Head:
     """Return the last entry of ``epoch``, or where its first one will go."""
-    last = connection.execute(_LAST).one_or_none()
+    last = _LAST.execute(connection, {}).fetchone()
     if last is None:
         return Head()
-    if last.epoch != epoch:
-        return Head(row=last.id)
-    return Head(last.id, last.seq, last.hash)
+    row, its_epoch, seq, digest = last
+    return Head(row, seq, digest) if its_epoch == epoch else Head(row)
 
 
 def entries(connection: Connection, after: int = 0) -> Iterator[Kept]:

@@ -20,29 +20,23 @@ from station.core.pack import LabelState, Quality
 from station.store import tables as t
 from station.store.bodies import lot_of, mass, run_of
 from station.store.columns import mass_values
+from station.store.prepared import Prepared
 
 _Body = Mapping[str, Any]
 
-_ADD_PACK = insert(t.pack)
-_SET_LABEL = (
-    update(t.pack)
-    .where(t.pack.c.serial == bindparam("b_serial"))
-    .values(label=bindparam("b_label"))
+_ADD_PACK = Prepared(insert(t.pack), [c.name for c in t.pack.columns if c.name != "id"])
+_SET_LABEL = Prepared(
+    update(t.pack).where(t.pack.c.serial == bindparam("its")).values(label=bindparam("to"))
 )
-_TAKE_BACK = (
+_TAKE_BACK = Prepared(
     update(t.pack)
-    .where(t.pack.c.serial == bindparam("b_serial"))
+    .where(t.pack.c.serial == bindparam("its"))
     .values(
-        label=bindparam("b_label"),
-        quality=bindparam("b_quality"),
-        reason=bindparam("b_reason"),
-        rejected=1,
+        label=bindparam("to"),
+        quality=bindparam("worth"),
+        reason=bindparam("why"),
+        rejected=bindparam("out"),
     )
-)
-_END_RUN = (
-    update(t.run)
-    .where(t.run.c.uid == bindparam("b_uid"))
-    .values(ended_at=bindparam("b_at"), ended_by=bindparam("b_who"))
 )
 
 
@@ -132,15 +126,19 @@ class Projections:
 
     def _run_end(self, entry: Entry, row: int) -> None:
         uid = entry.body["run"]
-        values = {"b_uid": uid, "b_at": entry.at.utc, "b_who": entry.who}
-        if self._connection.execute(_END_RUN, values).rowcount != 1:
+        ended = (
+            update(t.run)
+            .where(t.run.c.uid == uid)
+            .values(ended_at=entry.at.utc, ended_by=entry.who)
+        )
+        if self._connection.execute(ended).rowcount != 1:
             raise UnknownFact(f"run {uid} is not in the record")
 
     def _pack(self, entry: Entry, row: int) -> None:
         body: _Body = entry.body
         quality = Quality(body["quality"])
-        self._connection.execute(
-            _ADD_PACK,
+        _ADD_PACK.execute(
+            self._connection,
             {
                 "epoch": entry.epoch,
                 "number": body["number"],
@@ -164,12 +162,12 @@ class Projections:
 
     def _label(self, entry: Entry, row: int) -> None:
         body: _Body = entry.body
-        values = {"b_serial": body["serial"], "b_label": LabelState(body["label"])}
+        values = {"its": body["serial"], "to": LabelState(body["label"])}
         statement = _SET_LABEL
         if "quality" in body:
             statement = _TAKE_BACK
-            values |= {"b_quality": Quality(body["quality"]), "b_reason": body["why"]}
-        if self._connection.execute(statement, values).rowcount != 1:
+            values |= {"worth": Quality(body["quality"]), "why": body["why"], "out": 1}
+        if statement.execute(self._connection, values).rowcount != 1:
             raise UnknownFact(f"bag {body['serial']} is not in the record")
 
     def _blend_of(self, body: _Body) -> int:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import sqlite3
 from pathlib import Path
 
 from sqlalchemy import delete
@@ -43,7 +44,7 @@ def rebuild(home: Path) -> int:
         raise EnvironmentFault(
             "the journal does not hold, nothing was rebuilt", damage.why
         ) from damage
-    except DBAPIError as fault:
+    except (DBAPIError, sqlite3.Error) as fault:
         raise EnvironmentFault(f"cannot rebuild {path}", explain(fault).words) from fault
     finally:
         engine.dispose()

@@ -7,6 +7,7 @@ file. The file is opened read-only.
 
 from __future__ import annotations
 
+import sqlite3
 from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import zip_longest
@@ -170,7 +171,7 @@ def verify(home: Path) -> VerifyReport:
                 _compare(connection, copy)
         except Damage as damage:
             return _report(chain, damage)
-        except DBAPIError as fault:
+        except (DBAPIError, sqlite3.Error) as fault:
             if not means_damage(fault):
                 raise
             at = chain.seq + 1 if chain is not None else None

@@ -33,6 +33,7 @@ from station.store.journal import ChainFault, Head, Journal
 from station.store.lock import HomeLock
 from station.store.migrate import HEAD, upgrade
 from station.store.opening import Opened, establish
+from station.store.prepared import Prepared, driver_of
 from station.store.projections import Projections, UnknownFact
 from station.store.run_facts import RunFacts
 from station.store.tables import blend, lot, pack
@@ -49,7 +50,9 @@ _MAY_BECOME = {
 }
 """Label states that allow only some others; the ones not listed allow all but ``none``."""
 
-_LABEL_OF = select(pack.c.label, pack.c.quality).where(pack.c.serial == bindparam("serial"))
+_LABEL_OF = Prepared(
+    select(pack.c.label, pack.c.quality).where(pack.c.serial == bindparam("serial"))
+)
 
 
 class StationStore:
@@ -101,7 +104,7 @@ class StationStore:
                 lock.release()
             else:
                 store._release()
-            if isinstance(fault, DBAPIError):
+            if isinstance(fault, DBAPIError | sqlite3.Error):
                 words = explain(fault).words
                 raise EnvironmentFault(f"cannot open the record in {home}", words) from fault
             raise
@@ -278,9 +281,9 @@ class StationStore:
                 with suppress(DBAPIError):
                     transaction.rollback()
                 raise
-        except DBAPIError as fault:
+        except (DBAPIError, sqlite3.Error) as fault:
             explained = explain(fault)
-            if explained.final or self._driver.in_transaction:
+            if explained.final or driver_of(self._connection).in_transaction:
                 self._refusal = explained.words
             raise StoreFault(explained.words) from fault
         except ChainFault as fault:
@@ -298,16 +301,10 @@ class StationStore:
         self._projections.apply(entry, head.row)
         return head
 
-    @property
-    def _driver(self) -> sqlite3.Connection:
-        driver = self._connection.connection.driver_connection
-        assert isinstance(driver, sqlite3.Connection), "the engine opens sqlite3 connections"
-        return driver
-
     def _checkpoint(self, mode: str) -> None:
         """Fold the log into the file; what was committed is durable whether or not this works."""
         try:
-            self._driver.execute(f"PRAGMA wal_checkpoint({mode})").fetchall()
+            driver_of(self._connection).execute(f"PRAGMA wal_checkpoint({mode})").fetchall()
         except sqlite3.Error as fault:
             explained = explain(fault)
             if explained.final:
@@ -349,16 +346,16 @@ class StationStore:
         self._refusal = "the store is closed"
 
     def _check_label(self, serial: str, state: LabelState) -> Quality:
-        row = self._connection.execute(_LABEL_OF, {"serial": serial}).one_or_none()
+        row = _LABEL_OF.execute(self._connection, {"serial": serial}).fetchone()
         if row is None:
             raise StoreFault(f"bag {serial} is not in the record: check the serial")
-        allowed = _MAY_BECOME.get(row.label, tuple(LabelState)[1:])
+        label, quality = LabelState(row[0]), Quality(row[1])
+        allowed = _MAY_BECOME.get(label, tuple(LabelState)[1:])
         if state not in allowed:
             raise StoreFault(
-                f"the label of bag {serial} is {row.label} and cannot become {state}: allowed is "
+                f"the label of bag {serial} is {label} and cannot become {state}: allowed is "
                 f"{', '.join(allowed) or 'nothing more'}"
             )
-        quality: Quality = row.quality
         return quality
 
 
