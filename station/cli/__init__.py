@@ -1,0 +1,1 @@
+"""The station's work without a screen: one verb a file."""

@@ -1,0 +1,87 @@
+"""``station settings check``: whether a folder of settings is sound."""
+
+from __future__ import annotations
+
+from datetime import date, timedelta
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+from station.cli.answer import Answer, Json, run_verb
+from station.cli.options import AsJson
+from station.cli.page import facts, heading, listing
+from station.clock import SystemClock
+from station.config.load import Packhouse, load, load_settings
+from station.core.dating import production_day
+from station.errors import BadInput
+
+_Config = Annotated[
+    Path,
+    typer.Option(
+        "--config", metavar="DIR", envvar="STATION_CONFIG", help="Folder of the settings."
+    ),
+]
+_PRODUCT_COLUMNS = ("product", "name", "nominal", "accepted", "tare")
+_RIGHT = "nominal accepted tare"
+
+
+def check(config: _Config, as_json: AsJson = False) -> None:
+    """Read all four settings files and name every fault."""
+    run_verb(as_json, lambda: _answer(config, load(config, today_of(config))))
+
+
+def today_of(config: Path) -> date:
+    """Return the plant's present production day; the day in UTC while its settings are faulty."""
+    try:
+        settings = load_settings(config)
+    except BadInput:
+        return SystemClock("UTC").now().utc.date()
+    now = SystemClock(settings.zone).now()
+    local = (now.utc + timedelta(minutes=now.offset_minutes)).replace(tzinfo=None)
+    return production_day(local, settings.cut_off)
+
+
+def _answer(folder: Path, house: Packhouse) -> Answer:
+    settings = house.settings
+    document: dict[str, Json] = {
+        "sound": True,
+        "folder": str(folder),
+        "site": settings.site,
+        "station": settings.station,
+        "line": settings.line,
+        "home": str(settings.home),
+        "products": list(house.products),
+        "components": list(house.components),
+        "bags": list(house.bags),
+        "lots": list(house.lots),
+        "people": list(house.people),
+    }
+    scale = settings.scale
+    rows = (
+        (
+            product.code,
+            product.name,
+            str(product.nominal),
+            f"{product.floor} to {product.upper}",
+            str(product.bag.tare),
+        )
+        for product in house.products.values()
+    )
+    page = (
+        heading(f"The settings in {folder} are sound"),
+        facts(
+            (
+                ("Packhouse", settings.site_name),
+                ("Station", f"{settings.site} {settings.station}, line {settings.line}"),
+                ("Home", str(settings.home)),
+                ("Scale", f"{scale.id}, {scale.capacity} by {scale.interval}"),
+                ("Scale's line", f"{scale.port.url}, {scale.protocol}, {scale.port.baud} baud"),
+                ("Labels", str(settings.printer.folder)),
+                ("Input lots", f"{len(house.lots)} of {len(house.components)} components"),
+                ("People", str(len(house.people))),
+            )
+        ),
+        listing(_PRODUCT_COLUMNS, rows, _RIGHT),
+    )
+    return Answer(document, page)

@@ -1,0 +1,200 @@
+"""``station trace``: from an input lot to every bag it could be in, and back from a bag."""
+
+from __future__ import annotations
+
+from typing import Annotated
+
+import typer
+from rich.console import RenderableType
+
+from station.cli.answer import Answer, Json, iso, run_verb
+from station.cli.options import AsJson, Config, Home, home_of
+from station.cli.page import clock_time, day, facts, heading, listing
+from station.core.lots import InputLot
+from station.errors import BadInput
+from station.store.answers import LotTrace, PackLine, PackTrace, RunLine
+from station.store.queries import trace_lot, trace_pack
+
+_Lot = Annotated[str | None, typer.Option("--lot", metavar="CODE", help="An input lot.")]
+_Pack = Annotated[str | None, typer.Option("--pack", metavar="SERIAL", help="Serial of a bag.")]
+_PACK_COLUMNS = ("serial", "packed", "blend lot", "use by", "net", "quality", "label")
+_LOT_COLUMNS = ("lot", "component", "supplier", "harvested", "received", "use by")
+_RUN_COLUMNS = ("product", "nominal", "line", "started", "ended", "lead")
+_MOST_SHOWN = 200
+
+
+def trace(
+    lot: _Lot = None,
+    pack: _Pack = None,
+    home: Home = None,
+    config: Config = None,
+    as_json: AsJson = False,
+) -> None:
+    """Trace an input lot forward to its bags, or a bag back to its lots."""
+
+    def work() -> Answer:
+        if lot is not None and pack is None:
+            return _lot_answer(trace_lot(home_of(home, config), lot))
+        if pack is not None and lot is None:
+            return _pack_answer(trace_pack(home_of(home, config), pack))
+        raise BadInput("what to trace", "give either --lot CODE or --pack SERIAL")
+
+    run_verb(as_json, work)
+
+
+def _lot_answer(found: LotTrace) -> Answer:
+    document: dict[str, Json] = {
+        "lot": _lot(found.lot),
+        "count": len(found.packs),
+        "counts": {str(quality): number for quality, number in found.counts.items()},
+        "kilograms": format(found.kilograms, "f"),
+        "blend_lots": list(found.blend_lots),
+        "runs": [_run(run) for run in found.runs],
+        "packs": [_pack(pack) for pack in found.packs],
+    }
+    counts = ", ".join(f"{number} {quality}" for quality, number in found.counts.items())
+    page: tuple[RenderableType, ...] = (
+        heading(f"Input lot {found.lot.code} could be in {len(found.packs)} bags"),
+        facts(
+            (
+                *_lot_facts(found.lot),
+                ("Bags", counts or "none"),
+                ("Together", f"{found.kilograms:f} kg net"),
+                ("Blend lots", ", ".join(found.blend_lots) or "none"),
+            )
+        ),
+    )
+    if found.runs:
+        page += (listing(_RUN_COLUMNS, map(_run_cells, found.runs), "nominal"),)
+    return Answer(document, page + _pack_list(found.packs))
+
+
+def _pack_answer(found: PackTrace) -> Answer:
+    draft = found.record.draft
+    weighing = draft.weighing
+    document: dict[str, Json] = {
+        "serial": found.record.serial,
+        "uid": found.record.uid,
+        "quality": str(found.quality),
+        "label": str(found.label),
+        "reason": found.reason,
+        "verdict": str(draft.verdict),
+        "gross": weighing.gross.digits,
+        "tare": weighing.tare.digits,
+        "net": weighing.net.digits,
+        "unit": str(weighing.net.unit),
+        "packed_utc": draft.judged_at.utc.isoformat(),
+        "offset_minutes": draft.judged_at.offset_minutes,
+        "production_day": draft.production_day.isoformat(),
+        "use_by": draft.use_by.isoformat(),
+        "blend_lot": draft.blend_lot,
+        "operator": draft.operator,
+        "entry": found.record.entry_seq,
+        "entry_hash": found.record.entry_hash,
+        "run": _run(found.run),
+        "lots": [_lot(lot) for lot in found.lots],
+        "neighbours": [_pack(pack) for pack in found.neighbours],
+    }
+    reason = f", {found.reason}" if found.reason else ""
+    page = (
+        heading(f"Bag {found.record.serial}: {found.run.name}, {found.run.nominal}"),
+        facts(
+            (
+                ("Quality", f"{found.quality}{reason}"),
+                ("Label", str(found.label)),
+                ("Net", f"{weighing.net}  (gross {weighing.gross} - tare {weighing.tare})"),
+                ("Verdict", str(draft.verdict)),
+                ("Packed", f"{draft.judged_at.utc:%Y-%m-%d %H:%M:%S} UTC by {draft.operator}"),
+                ("Production day", day(draft.production_day)),
+                ("Use by", day(draft.use_by)),
+                ("Blend lot", draft.blend_lot),
+                ("Journal entry", f"{found.record.entry_seq}, {found.record.entry_hash[:16]}…"),
+            )
+        ),
+        heading("Input lots that could be in it"),
+        listing(_LOT_COLUMNS, map(_lot_cells, found.lots)),
+        heading("Bags before and after"),
+        *_pack_list(found.neighbours),
+    )
+    return Answer(document, page)
+
+
+def _pack_list(packs: tuple[PackLine, ...]) -> tuple[RenderableType, ...]:
+    if not packs:
+        return ()
+    shown = listing(_PACK_COLUMNS, map(_pack_cells, packs[:_MOST_SHOWN]), "net")
+    left = len(packs) - _MOST_SHOWN
+    return (shown,) if left <= 0 else (shown, heading(f"and {left} more: --json lists them all"))
+
+
+# --- one thing in its two forms -------------------------------------------------------------------
+
+
+def _lot(lot: InputLot) -> dict[str, Json]:
+    return {
+        "code": lot.code,
+        "component": lot.component,
+        "supplier": lot.supplier,
+        "received": lot.received.isoformat(),
+        "harvested": iso(lot.harvested),
+        "use_by": iso(lot.use_by),
+        "status": str(lot.status),
+    }
+
+
+def _lot_facts(lot: InputLot) -> tuple[tuple[str, str], ...]:
+    return (
+        ("Component", lot.component),
+        ("Supplier", lot.supplier),
+        ("Harvested", day(lot.harvested)),
+        ("Received", day(lot.received)),
+        ("Last day of its own", day(lot.use_by)),
+        ("Status", str(lot.status)),
+    )
+
+
+def _lot_cells(lot: InputLot) -> tuple[str, ...]:
+    days = (day(lot.harvested), day(lot.received), day(lot.use_by))
+    return (lot.code, lot.component, lot.supplier, *days)
+
+
+def _pack(pack: PackLine) -> dict[str, Json]:
+    return {
+        "serial": pack.serial,
+        "at": pack.at.isoformat(),
+        "blend_lot": pack.blend_lot,
+        "use_by": pack.use_by.isoformat(),
+        "net": pack.net.digits,
+        "unit": str(pack.net.unit),
+        "quality": str(pack.quality),
+        "label": str(pack.label),
+    }
+
+
+def _pack_cells(pack: PackLine) -> tuple[str, ...]:
+    packed = f"{day(pack.at.date())} {clock_time(pack.at)}"
+    state = (str(pack.quality), str(pack.label))
+    return (pack.serial, packed, pack.blend_lot, day(pack.use_by), f"{pack.net}", *state)
+
+
+def _run(run: RunLine) -> dict[str, Json]:
+    return {
+        "uid": run.uid,
+        "line": run.line,
+        "product": run.product,
+        "version": run.version,
+        "name": run.name,
+        "gtin": run.gtin,
+        "nominal": run.nominal.digits,
+        "unit": str(run.nominal.unit),
+        "lead": run.lead,
+        "operator": run.operator,
+        "started": run.started.isoformat(),
+        "ended": iso(run.ended),
+    }
+
+
+def _run_cells(run: RunLine) -> tuple[str, ...]:
+    started = f"{run.started:%Y-%m-%d %H:%M}"
+    ended = f"{run.ended:%H:%M}" if run.ended else "open"
+    return (f"{run.name} v{run.version}", f"{run.nominal}", run.line, started, ended, run.lead)

@@ -1,0 +1,59 @@
+"""All verbs that need neither a screen nor a line, on one command line."""
+
+from __future__ import annotations
+
+import sys
+from importlib.metadata import version
+from typing import Annotated
+
+import typer
+
+from station.cli import journal, limits, rejects, settings, trace, verdict
+
+
+def build() -> typer.Typer:
+    """Return the command line with its verbs; more may be added to it."""
+    app = _group("Weigh, check, label and record every bag of a pack line.")
+    app.callback(invoke_without_command=True)(_start)
+    app.command("limits")(limits.limits)
+    app.command("verdict")(verdict.verdict)
+    app.command("rejects")(rejects.rejects)
+    app.command("trace")(trace.trace)
+    journal_verbs = _group("Check the record.")
+    journal_verbs.command("verify")(journal.verify)
+    journal_verbs.callback()(_journal)
+    app.add_typer(journal_verbs, name="journal")
+    settings_verbs = _group("Check the settings.")
+    settings_verbs.command("check")(settings.check)
+    settings_verbs.callback()(_settings)
+    app.add_typer(settings_verbs, name="settings")
+    return app
+
+
+def _group(words: str) -> typer.Typer:
+    return typer.Typer(
+        help=words, add_completion=False, no_args_is_help=True, pretty_exceptions_enable=False
+    )
+
+
+def _version(asked: bool) -> None:
+    if asked:
+        sys.stdout.write(f"{version('pack-line-station')}\n")
+        raise typer.Exit
+
+
+def _start(
+    show_version: Annotated[
+        bool,
+        typer.Option("--version", callback=_version, is_eager=True, help="Show the version."),
+    ] = False,
+) -> None:
+    """Weigh, check, label and record every bag of a pack line."""
+
+
+def _journal() -> None:
+    """Check the record."""
+
+
+def _settings() -> None:
+    """Check the settings."""
