@@ -17,6 +17,9 @@ from labels.content import UNPRINTABLE
 from station.core.lots import LotError, checked_lot_code
 from station.core.mass import Mass, MassError
 
+RECEIVED = "{received}"
+"""In a lot code: the day of receipt as two digits of the year and the day of the year."""
+
 
 @dataclass(frozen=True, slots=True)
 class Rule:
@@ -138,9 +141,10 @@ def _zone(name: str) -> str:
 
 def _lot_code(text: str) -> str:
     try:
-        return checked_lot_code(text)
+        checked_lot_code(text.replace(RECEIVED, "00000", 1))
     except LotError as fault:
         raise refused("cannot be printed") from fault
+    return text
 
 
 MassText = Annotated[
@@ -160,6 +164,12 @@ Percent = Annotated[
     ),
 ]
 Zone = Annotated[str, Rule("an IANA time-zone name, such as Europe/Dublin", _zone)]
-LotCode = Annotated[str, Rule("1 to 20 of A-Z, 0-9, point, slash and hyphen", _lot_code)]
+LotCode = Annotated[
+    str,
+    Rule(
+        f"1 to 20 of A-Z, 0-9, point, slash and hyphen; {RECEIVED} once for the day of receipt",
+        _lot_code,
+    ),
+]
 Code = Annotated[str, code(20)]
 Flag = Annotated[bool, Rule("true or false, without quotes", bool)]

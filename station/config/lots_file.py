@@ -7,6 +7,7 @@ from datetime import date, timedelta
 
 from station.config.check import check_keys, check_rows, codes
 from station.config.faults import Faults, unknown
+from station.config.fields import RECEIVED
 from station.config.settings import LotRow, SupplierRow
 from station.config.toml_file import read_toml
 from station.core.lots import InputLot, LotError, LotStatus
@@ -32,7 +33,7 @@ def read_lots(
     suppliers = check_rows(SupplierRow, table, "supplier", FILE, faults)
     names = {row.code: row.name for row in suppliers.values()}
     supplier_codes = codes(table, "supplier")
-    lots = {}
+    lots: dict[str, InputLot] = {}
     for number, row in check_rows(LotRow, table, "lot", FILE, faults).items():
         path, called = f"lot[{number}]", f" ({row.code})"
         if component_codes is not None and row.component not in component_codes:
@@ -41,14 +42,17 @@ def read_lots(
         if row.supplier not in supplier_codes:
             why, allowed = unknown(row.supplier, supplier_codes), ", ".join(supplier_codes)
             faults.add(FILE, f"{path}.supplier{called}", why, allowed)
-        fault = _two_ways(row)
+        fault = _two_ways(row) or _used_again(row)
         if fault:
             faults.add(FILE, f"{path}{called}", *fault)
             continue
         try:
-            lots[row.code] = _lot(row, names.get(row.supplier, row.supplier), today)
+            lot = _lot(row, names.get(row.supplier, row.supplier), today)
         except (LotError, OverflowError) as impossible:
             faults.add(FILE, f"{path}{called}", str(impossible))
+            continue
+        if lots.setdefault(lot.code, lot) is not lot:
+            faults.add(FILE, f"{path}.code{called}", f"{lot.code} stands twice", "each one once")
     return lots
 
 
@@ -67,11 +71,23 @@ def _two_ways(row: LotRow) -> tuple[str, str] | None:
     return None
 
 
+def _used_again(row: LotRow) -> tuple[str, str] | None:
+    """Say when one code would name another delivery each day; None when all is well."""
+    counted = (row.received_days_ago, row.harvested_days_ago, row.use_by_in_days)
+    if RECEIVED in row.code or all(days is None for days in counted):
+        return None
+    return (
+        "counts its days from today under a code that stays: two deliveries with one code cannot "
+        "be traced apart",
+        f"dates, or {RECEIVED} within the code",
+    )
+
+
 def _lot(row: LotRow, supplier: str, today: date) -> InputLot:
     received = _day(row.received, row.received_days_ago, today, -1)
     assert received is not None
     return InputLot(
-        code=row.code,
+        code=row.code.replace(RECEIVED, f"{received:%y%j}"),
         component=row.component,
         supplier=supplier,
         received=received,

@@ -6,6 +6,8 @@ from decimal import Decimal
 from pathlib import Path
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
 from station.config.load import FILES, load, load_settings
 from station.config.packhouse import Role
@@ -14,6 +16,7 @@ from station.core.mass import Mass, Unit
 from station.core.product import PackMode
 from station.errors import BadInput, EnvironmentFault
 
+DEMO = Path(__file__).parents[3] / "demo_config"
 TODAY = date(2026, 11, 25)
 
 
@@ -40,14 +43,24 @@ def test_everything_arrives_frozen_and_exact(folder):
 @pytest.mark.parametrize("today", [TODAY, date(2028, 2, 29), date(2030, 1, 1)])
 def test_days_counted_from_today_move_with_it(folder, today):
     lots = load(folder, today).lots
-    assert lots["HG-R4471"].harvested == today - timedelta(days=2)
-    assert lots["HG-R4471"].received == today - timedelta(days=1)
-    assert lots["HG-S4480"].use_by == today + timedelta(days=6)
-    assert lots["DF-I0917"].status is LotStatus.HELD
+    yesterday = today - timedelta(days=1)
+    rocket, spinach = lots[f"HG-R{yesterday:%y%j}"], lots[f"HG-S{yesterday:%y%j}"]
+    assert rocket.received == yesterday
+    assert rocket.harvested == today - timedelta(days=2)
+    assert spinach.use_by == today + timedelta(days=6)
+    assert lots[f"DF-I{yesterday:%y%j}"].status is LotStatus.HELD
+
+
+@given(days=st.integers(1, 3000))
+def test_one_code_never_names_two_deliveries(days):
+    """The record refuses a known code with other dates, so a code's dates must never change."""
+    first, later = load(DEMO, TODAY).lots, load(DEMO, TODAY + timedelta(days=days)).lots
+    assert all(first[code] == later[code] for code in first.keys() & later.keys())
 
 
 def test_absolute_days_stay(folder, spoil):
     spoil("lots.toml", "harvested_days_ago = 2\nreceived_days_ago = 1", "received = 2026-11-24")
+    spoil("lots.toml", "HG-R{received}", "HG-R4471")
     lot = load(folder, date(2027, 3, 1)).lots["HG-R4471"]
     assert (lot.received, lot.harvested) == (date(2026, 11, 24), None)
 
@@ -144,8 +157,13 @@ REFUSED = [
      ["product[2].name", "cannot be printed"]),
     ("products.toml", 'name = "Crunchy slaw mix"', 'name = " "', ["product[2].name", "is empty"]),
     # lots.toml
-    ("lots.toml", 'code = "PW/ICE/118"', 'code = "PW_ICE_118"',
+    ("lots.toml", "PW/ICE/{received}", "PW_ICE_118",
      ["lot[4].code", '"PW_ICE_118" cannot be printed', "A-Z, 0-9, point, slash and hyphen"]),
+    ("lots.toml", "PW/ICE/{received}", "PW/{day}", ["lot[4].code", "cannot be printed"]),
+    ("lots.toml", "PW/ICE/{received}", "PW/{received}{received}", ["cannot be printed"]),
+    ("lots.toml", "PW/ICE/{received}", "PW/ICEBERG/LONG/{received}", ["cannot be printed"]),
+    ("lots.toml", "PW/ICE/{received}", "PW/ICE/118",
+     ["lot[4] (PW/ICE/118)", "under a code that stays", "{received} within the code"]),
     ("lots.toml", "received_days_ago = 1", "received_days_ago = 1\nreceived = 2026-11-24",
      ["lot[1]", "gives received twice", "only one of"]),
     ("lots.toml", "received_days_ago = 1\n", "",
@@ -166,8 +184,12 @@ REFUSED = [
      ["lot[4].supplier", 'did you mean "PELLOW"?']),
     ("lots.toml", 'status = "held"', 'status = "hold"',
      ["lot[5].status", '"hold" is none of them', '"free", "held", "expired"']),
-    ("lots.toml", 'code = "DF-R0932"', 'code = "HG-R4471"',
+    ("lots.toml", "DF-R{received}", "HG-R{received}",
      ["lot[2].code", "stands already in lot[1]"]),
+    ("lots.toml", 'code = "DF-R{received}"\ncomponent = "ROCKET"\nsupplier = "DUNFALLOW"\n'
+     "harvested_days_ago = 1\nreceived_days_ago = 0",
+     'code = "HG-R26328"\ncomponent = "ROCKET"\nsupplier = "DUNFALLOW"\nreceived = 2026-11-20',
+     ["lot[2].code", "HG-R26328 stands twice"]),
     # people.toml
     ("people.toml", 'role = "manager"', 'role = "boss"', ["person[7].role (M01)", '"lead"']),
     ("people.toml", 'id = "P02"', 'id = "P01"', ["person[2].id", "stands already in person[1]"]),
