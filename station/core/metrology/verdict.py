@@ -109,4 +109,4 @@ def to_take_out_to_target(net: Mass, window: Window) -> Mass:
 
 
 def _positive(mass: Mass) -> Mass:
-    return mass if mass.amount > 0 else mass * 0
+    return mass if mass.amount > 0 else abs(mass * 0)  # never shown as -0
