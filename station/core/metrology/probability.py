@@ -74,11 +74,25 @@ def hypergeometric_pmf(k: int, lot: int, marked: int, drawn: int) -> float:
     return exp(log_choose(marked, k) + log_choose(lot - marked, drawn - k) - log_choose(lot, drawn))
 
 
+def hypergeometric_start(k: int, lot: int, marked: int, drawn: int) -> list[float]:
+    """Chances of 0, 1 ... k marked packs among those drawn, each from the one before."""
+    fewest = max(0, drawn - (lot - marked))
+    chances = [0.0] * min(fewest, k + 1)
+    if fewest > k:
+        return chances
+    chance = hypergeometric_pmf(fewest, lot, marked, drawn)
+    for found in range(fewest, k + 1):
+        chances.append(chance)
+        free = lot - marked - drawn + found + 1
+        chance *= (marked - found) * (drawn - found) / ((found + 1) * free) if free else 0.0
+    return chances
+
+
 def hypergeometric_cdf(k: int, lot: int, marked: int, drawn: int) -> float:
     """P(at most k marked among the packs drawn)."""
     if k >= min(drawn, marked):
         return 1.0
-    return min(1.0, sum(hypergeometric_pmf(i, lot, marked, drawn) for i in range(k + 1)))
+    return min(1.0, sum(hypergeometric_start(k, lot, marked, drawn)))
 
 
 def mean_check_probability(shift: float, n: int, factor: float, steps: int = 400) -> float:
@@ -90,7 +104,7 @@ def mean_check_probability(shift: float, n: int, factor: float, steps: int = 400
     Args:
         shift: (true mean - Qn) / true standard deviation.
         n: packs in the sample.
-        factor: multiplier of s; 0 makes it a plain mean.
+        factor: multiplier of s, at most 10 for full accuracy; 0 makes it a plain mean.
         steps: even number of steps of the integration.
     """
     root_n = sqrt(n)

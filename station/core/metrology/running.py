@@ -28,6 +28,8 @@ class RunningBatch:
         squares: exact sum of (net - Qn)^2.
         t1_count: packs strictly below T1, the T2 packs among them.
         t2_count: packs strictly below T2.
+        t1_deviation: the part of ``deviation`` that T1 packs brought.
+        t1_squares: the part of ``squares`` that T1 packs brought.
     """
 
     limits: Limits
@@ -36,6 +38,8 @@ class RunningBatch:
     squares: Decimal = Decimal(0)
     t1_count: int = 0
     t2_count: int = 0
+    t1_deviation: Decimal = Decimal(0)
+    t1_squares: Decimal = Decimal(0)
 
     def add(self, net: Mass) -> RunningBatch:
         """Return the batch with one pack more.
@@ -52,16 +56,21 @@ class RunningBatch:
         t1, t2 = limits.t1.amount, limits.t2.amount
         n, total, squares = self.n, self.deviation, self.squares
         below_t1, below_t2 = self.t1_count, self.t2_count
+        light, light_squares = self.t1_deviation, self.t1_squares
         for net in nets:
             if net.unit is not unit:
                 raise MassError(f"a pack of {net} cannot join a batch declared in {unit}")
             amount = net.amount
             difference = EXACT.subtract(amount, nominal)
             total = EXACT.add(total, difference)
-            squares = EXACT.add(squares, EXACT.multiply(difference, difference))
+            square = EXACT.multiply(difference, difference)
+            squares = EXACT.add(squares, square)
             n += 1
-            below_t1 += amount < t1
-            below_t2 += amount < t2
+            if amount < t1:
+                below_t1 += 1
+                below_t2 += amount < t2
+                light = EXACT.add(light, difference)
+                light_squares = EXACT.add(light_squares, square)
         return replace(
             self,
             n=n,
@@ -69,6 +78,8 @@ class RunningBatch:
             squares=squares,
             t1_count=below_t1,
             t2_count=below_t2,
+            t1_deviation=light,
+            t1_squares=light_squares,
         )
 
     @property
