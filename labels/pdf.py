@@ -7,6 +7,7 @@ always gives the same bytes.
 """
 
 import io
+import math
 import threading
 from functools import lru_cache
 
@@ -84,7 +85,7 @@ def _draw(plan: Plan, label: PackLabel) -> bytes:
     paper = io.BytesIO()
     canvas = Canvas(
         paper,
-        pagesize=(plan.page.width * mm, plan.page.height * mm),
+        pagesize=(_points_down(plan.page.width), _points_down(plan.page.height)),
         invariant=1,
         pageCompression=0,
     )
@@ -112,6 +113,14 @@ def _draw(plan: Plan, label: PackLabel) -> bytes:
     canvas.showPage()
     canvas.save()
     return paper.getvalue()
+
+
+def _points_down(length: float) -> float:
+    """Return mm in points, rounded down to a thousandth.
+
+    Rounded up, a page of 800 dots comes out a hair wider, and renderers make it 801.
+    """
+    return math.floor(length * float(mm) * 1000) / 1000
 
 
 def _draw_bars(canvas: Canvas, placed: PlacedSymbol, page_height: float, dots_per_mm: int) -> None:

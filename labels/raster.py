@@ -10,8 +10,8 @@ from labels.errors import LabelError
 
 POINTS_PER_MM = 72 / 25.4
 
-# A page of 100 mm is written as 283.4646 pt and comes out a hair above 800 dots. Rounded up to 801
-# the whole page would be stretched and bars moved; a millionth less keeps it at 800.
+# A page a hair above 800 dots would be rounded up to 801, the whole page stretched and bars moved;
+# a millionth less keeps it at 800.
 JUST_BELOW = 1 - 1e-6
 
 # PDFium must not be entered by two threads at once; every use in this package goes through here.

@@ -9,6 +9,7 @@ Sources:
     CA: Safe Food for Canadians Regulations, Schedule 6, by area of the principal display surface.
     US: 21 CFR 101.7(i), by area of the principal display panel (from memory).
     OIML: OIML R 79 carries the four steps of the EU by nominal quantity (from memory).
+    NZ: no text seen; the steps of OIML R 79 stand in its place until one is (assumed).
 """
 
 from dataclasses import dataclass
@@ -29,7 +30,7 @@ class HeightTable:
         steps: (largest basis value still in this step, least height in mm), rising.
         beyond_mm: Least height above the last step, mm.
         source: Clause the figures were taken from.
-        status: 'public text' or 'from memory'.
+        status: 'public text', 'from memory' or 'assumed'.
     """
 
     basis: str
@@ -53,6 +54,7 @@ TABLES = {
     "AT": HeightTable("grams", _BY_QUANTITY, Decimal(6), "FPVO 1993 s. 11", "public text"),
     "GB": HeightTable("grams", _BY_QUANTITY, Decimal(6), "SI 2006/659", "from memory"),
     "OIML": HeightTable("grams", _BY_QUANTITY, Decimal(6), "OIML R 79", "from memory"),
+    "NZ": HeightTable("grams", _BY_QUANTITY, Decimal(6), "none seen; as OIML R 79", "assumed"),
     "CA": HeightTable(
         "panel_cm2",
         _steps(("32", "1.6"), ("258", "3.2"), ("645", "6.4"), ("2580", "9.5")),

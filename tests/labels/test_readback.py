@@ -3,10 +3,14 @@
 import dataclasses
 import random
 
+import numpy as np
 import pytest
 
+from labels.design import PACK_100_BY_60
 from labels.errors import LabelError
 from labels.gs1 import CSET_82, Element
+from labels.pdf import PRINT_HEADS, LabelDrawer
+from labels.raster import rasterise
 from labels.readback import Found, read_back
 from labels.symbol import gs1_128
 
@@ -33,6 +37,19 @@ def test_random_lots_and_serials_on_whole_labels(make_label, drawer) -> None:
             blend_lot=lot, serial=serial, copy_mark=("", "R1", "SPECIMEN")[number % 3]
         )
         assert read_back(drawer.draw(label), drawer.symbols(label)).ok, (lot, serial)
+
+
+@pytest.mark.parametrize("dots_per_mm", PRINT_HEADS)
+def test_the_reader_sees_the_dots_of_the_head(make_label, dots_per_mm: int) -> None:
+    """A page stretched by one dot would move bars: compare the bitmap with the modules."""
+    drawer = LabelDrawer(PACK_100_BY_60, dots_per_mm)
+    label = make_label()
+    grey = rasterise(drawer.draw(label), dots_per_mm)
+    assert grey.shape == (60 * dots_per_mm, 100 * dots_per_mm)
+    for placed in drawer.plan(label).symbols:
+        wanted = np.repeat([m == "1" for m in placed.symbol.modules], placed.module_dots)
+        row = grey[placed.y_dots + 5, placed.x_dots : placed.x_dots + len(wanted)]
+        assert ((row < 128) == wanted).all()
 
 
 def test_another_lot_is_found_out(make_label, drawer) -> None:
