@@ -7,12 +7,16 @@ floor never goes below Qn - T/2 (so no bag comes near T1), and each batch starts
 from __future__ import annotations
 
 from dataclasses import dataclass
-from decimal import ROUND_CEILING, Decimal
+from decimal import ROUND_CEILING, Context, Decimal, InvalidOperation, Overflow
 
 from station.core.mass import Mass
 from station.core.metrology.exact import EXACT, round_up
 from station.core.metrology.running import RunningBatch
 from station.core.metrology.verdict import lowest_floor
+
+_PLACES = 9
+_LEAST = Decimal(1).scaleb(-_PLACES)
+_UP = Context(prec=80, rounding=ROUND_CEILING, traps=[InvalidOperation, Overflow])
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,13 +52,10 @@ def credit_floor(batch: RunningBatch, interval: Mass, credit: LightCredit) -> Ma
     nominal = batch.limits.nominal
     if not credit.enabled or batch.n < credit.least_packs:
         return nominal
-    root = EXACT.copy()
-    root.clear_traps()
-    root.rounding = ROUND_CEILING
-    reserve = root.multiply(
-        credit.reserve_factor, root.multiply(batch.spread(9), root.sqrt(Decimal(batch.n)))
-    )
-    spare = root.subtract(batch.deviation, root.plus(reserve)).quantize(Decimal("1e-9"))
+    spread = _UP.add(batch.spread(_PLACES), _LEAST)  # a rounded s must not shrink the reserve
+    root_n = _UP.next_plus(_UP.sqrt(Decimal(batch.n)))  # sqrt rounds half even whatever the context
+    reserve = _UP.multiply(credit.reserve_factor, _UP.multiply(spread, root_n))
+    spare = EXACT.subtract(batch.deviation, reserve.quantize(_LEAST, context=_UP))
     if spare <= 0:
         return nominal
     lowest = lowest_floor(batch.limits)

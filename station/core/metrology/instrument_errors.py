@@ -14,6 +14,7 @@ from enum import StrEnum
 
 from station.core.mass import Mass
 from station.core.metrology.clause import Clause, RuleRefused, Status
+from station.core.metrology.exact import EXACT, trimmed
 
 
 class ErrorSystem(StrEnum):
@@ -130,10 +131,10 @@ def permissible_error(
         raise RuleRefused(
             f"no errors of class {scale_class} of {system} are transcribed: use class {known}"
         )
-    twice = 2 if in_service else 1
+    times = Decimal(2 if in_service else 1)
     for up_to, error in steps:
         if up_to is None or abs(load) <= interval * up_to:
-            return interval * (error * twice)
+            return interval * trimmed(EXACT.multiply(error, times))
     raise AssertionError("the last row has no end")
 
 

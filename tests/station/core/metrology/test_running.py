@@ -1,5 +1,6 @@
 """Exact running sums of a batch."""
 
+from decimal import Decimal
 from fractions import Fraction
 from statistics import mean, variance
 
@@ -54,3 +55,54 @@ def test_an_empty_batch_has_no_mean_and_one_pack_no_spread():
 def test_a_pack_in_another_unit_is_refused():
     with pytest.raises(MassError, match=r"0\.25 kg cannot join a batch declared in g"):
         RunningBatch(LIMITS).add(Mass.parse("0.25 kg"))
+
+
+# NIST StRD univariate summary statistics: certified mean and standard deviation
+NUM_ACC = {
+    1: (["10000001", "10000003", "10000002"], "10000002", "1"),
+    2: (["1.2", *["1.1", "1.3"] * 500], "1.2", "0.1"),
+    3: (["1000000.2", *["1000000.1", "1000000.3"] * 500], "1000000.2", "0.1"),
+    4: (["10000000.2", *["10000000.1", "10000000.3"] * 500], "10000000.2", "0.1"),
+}
+
+
+@pytest.mark.parametrize("number", NUM_ACC)
+def test_nist_strd_numacc_is_exact_to_the_last_digit(number):
+    """NIST StRD NumAcc1 to NumAcc4: certified mean and standard deviation, without any error.
+
+    The one-pass float formula gives 0.0994 for NumAcc3 and no number at all for NumAcc4.
+    """
+    values, mean_value, spread = NUM_ACC[number]
+    limits = rule_set("oiml-r87-2016").limits(Mass.of("250000"))
+    batch = RunningBatch(limits).add_all(Mass.of(value) for value in values)
+    assert batch.mean == Fraction(mean_value)
+    assert batch.variance == Fraction(spread) ** 2
+    assert batch.spread(15) == Decimal(spread)
+
+
+# NIST StRD Michelso: speed of light in air less 299 000 km/s, in km/s (Michelson 1879)
+MICHELSON = """
+850 740 900 1070 930 850 950 980 980 880 1000 980 930 650 760 810 1000 1000 960 960
+960 940 960 940 880 800 850 880 900 840 830 790 810 880 880 830 800 790 760 800
+880 880 880 860 720 720 620 860 970 950 880 910 850 870 840 840 850 840 840 840
+890 810 810 820 800 770 760 740 750 760 910 920 890 860 880 720 840 850 850 780
+890 840 780 810 760 810 790 810 820 850 870 870 810 740 810 940 950 800 810 870
+"""
+
+
+def test_nist_strd_michelso():
+    """NIST StRD Michelso: certified mean 299.8524, standard deviation 0.0790105478190518."""
+    limits = rule_set("oiml-r87-2016").limits(Mass.of("300"))
+    nets = [Mass.of(f"{Decimal(299) + Decimal(value) / 1000}") for value in MICHELSON.split()]
+    batch = RunningBatch(limits).add_all(nets)
+    assert batch.n == 100
+    assert batch.mean == Fraction("299.8524")
+    assert batch.spread(16) == Decimal("0.0790105478190518")
+
+
+@given(st.lists(st.integers(2000, 2600), min_size=1, max_size=60))
+def test_sums_of_the_light_packs_are_kept_apart(values):
+    batch = RunningBatch(LIMITS).add_all(tenths(value) for value in values)
+    light = [Fraction(value - 2500, 10) for value in values if value < 2410]
+    assert Fraction(batch.t1_deviation) == sum(light)
+    assert Fraction(batch.t1_squares) == sum(one * one for one in light)
