@@ -131,6 +131,17 @@ def judge_running(rules: RuleSet, packs: RunningBatch) -> Judgement:
     return judge_sums(packs, rules.plan(packs.n, PlanKind.FULL))
 
 
+def t1_left(rules: RuleSet, packs: RunningBatch, expected: int) -> int:
+    """T1 packs a fully weighed batch of ``expected`` packs may still take; negative when too many.
+
+    Args:
+        rules: rule set of the run.
+        packs: packs so far.
+        expected: size of the finished batch; ``packs.n`` asks about the batch as it stands.
+    """
+    return rules.plan(expected, PlanKind.FULL).accept - packs.t1_count
+
+
 def judge_sums(
     packs: RunningBatch, plan: Plan, mean_packs: RunningBatch | None = None
 ) -> Judgement:

@@ -165,6 +165,11 @@ class RuleSet:
             clause=rule.clause,
         )
 
+    def official_plan(self, lot_size: int) -> Plan:
+        """Return the plan of the official test: the sample, or every pack of a small batch."""
+        smallest = min(row.lot_from for row in self.plans if row.kind is PlanKind.SAMPLE)
+        return self.plan(lot_size, PlanKind.SAMPLE if lot_size >= smallest else PlanKind.FULL)
+
     def figure_height(self, basis: FigureBasis, value: Decimal = Decimal(1)) -> FigureHeight:
         """Return the row with the least height of the figures of the net quantity.
 

@@ -4,15 +4,16 @@ from decimal import Decimal
 from fractions import Fraction
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from station.core.mass import Mass
-from station.core.metrology.batch import judge_full, judge_sample
+from station.core.metrology.batch import judge_full, judge_sample, t1_left
 from station.core.metrology.clause import RuleRefused
 from station.core.metrology.exact import at_least_minus_root
 from station.core.metrology.plans import PlanKind
 from station.core.metrology.rule_sets.registry import RULE_SETS, rule_set
+from station.core.metrology.running import RunningBatch
 
 Q = Mass.parse("250 g")
 
@@ -205,6 +206,15 @@ def test_judgement_shows_mean_and_spread():
     assert judged.n == 3
 
 
+def test_t1_packs_still_allowed():
+    """EU guidance 2.5 %: 25 of 1 000, 5 of 200; Germany 2 %: 20 and 4."""
+    for rules, whole, now in (("eu-76-211", 25, 5), ("de-fpackv-2020", 20, 4)):
+        law = rule_set(rules)
+        batch = RunningBatch(law.limits(Q)).add_all(packs((3, "240"), (197, "252")))
+        assert t1_left(law, batch, 1000) == whole - 3
+        assert t1_left(law, batch, batch.n) == now - 3
+
+
 fractions = st.fractions(-10, 10, max_denominator=1000)
 
 
@@ -217,6 +227,7 @@ def test_root_comparison_is_exact_at_its_own_boundary(margin, root):
     assert at_least_minus_root(margin, Fraction(1), square) is (margin + root >= 0)
 
 
+@settings(max_examples=30)
 @given(
     st.sampled_from(sorted(RULE_SETS)),
     st.lists(st.integers(2300, 2600), min_size=200, max_size=200),

@@ -49,7 +49,7 @@ def test_finished_batch_agrees_with_the_rehearsal(rules, kind, count, mean, spre
 
 
 def test_running_batch_agrees_with_batches_packed_to_the_end():
-    """200 of 600 packs weighed; the rest, and the sample, drawn 6 000 times from the process.
+    """200 of 600 packs weighed; the rest, and the sample, drawn 4 000 times from the process.
 
     As in the forecast, the process mean is uncertain by s / sqrt(200) and s is known.
     """
@@ -61,7 +61,7 @@ def test_running_batch_agrees_with_batches_packed_to_the_end():
     mean, spread = 340 + float(batch.mean_error), float(batch.spread())
     known = filled(200, 339.5, 5.0, seed=2)
     shares = {"mean": 0, "t1": 0, "t2": 0, "all": 0}
-    rounds = 6000
+    rounds = 4000
     for _ in range(rounds):
         level = random.gauss(mean, spread / 200**0.5)
         lot = [float(one.amount) for one in known]

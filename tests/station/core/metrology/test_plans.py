@@ -210,3 +210,17 @@ def test_no_gap_and_no_overlap_between_rows():
             for low, high in pairwise(rows):
                 assert low.lot_to + 1 == high.lot_from, (rules.id, kind)
             assert rows[-1].lot_to is None
+
+
+@pytest.mark.parametrize(
+    ("rules", "size", "kind"),
+    [
+        ("eu-76-211", 99, "full"),
+        ("eu-76-211", 100, "sample"),
+        ("nz-sch7a", 2, "sample"),
+        ("ca-sfcr", 1, "full"),
+        ("us-hb133", 1, "sample"),
+    ],
+)
+def test_the_official_test_of_a_small_batch_weighs_every_pack(rules, size, kind):
+    assert rule_set(rules).official_plan(size).kind is PlanKind(kind)

@@ -74,11 +74,11 @@ def test_half_the_lots_pass_at_this_deficit(rules, size, deficit):
 
 
 def test_simulated_mean_verdicts_agree_with_the_noncentral_t():
-    """4 000 samples of 30 from a process 0.4 s short, each judged exactly."""
+    """2 500 samples of 30 from a process 0.4 s short, each judged exactly."""
     plan, random = EU.plan(400), Random(20240229)
     empty = RunningBatch(LIMITS)
     passed = 0
-    draws = 4000
+    draws = 2500
     for _ in range(draws):
         nets = [Mass.of(f"{random.gauss(250 - 1.2, 3.0):.2f}") for _ in range(plan.mean_size)]
         passed += mean_holds(empty.add_all(nets), plan.factor_squared)
