@@ -23,6 +23,9 @@ from station.store.faults import explain
 HEAD = "0001"
 """The newest shape; equal to alembic's head in ``SCRIPTS``."""
 
+# Alembic tells its progress from its first import on; that belongs on no one's screen.
+logging.getLogger("alembic").setLevel(logging.WARNING)
+
 SCRIPTS = Path(__file__).with_name("migrations")
 
 _VERSION_TABLE = (
@@ -110,8 +113,6 @@ def _run(path: Path, scripts: Path, head: str) -> None:
     from alembic import command
     from alembic.config import Config
 
-    # Its progress belongs neither on the command's output nor on the error output.
-    logging.getLogger("alembic").setLevel(logging.WARNING)
     config = Config()
     config.set_main_option("script_location", str(scripts).replace("%", "%%"))
     engine = migration_engine(path)

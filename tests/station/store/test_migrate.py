@@ -1,0 +1,180 @@
+import os
+import re
+import shutil
+import sqlite3
+import subprocess
+import sys
+from contextlib import closing
+
+import pytest
+from alembic.autogenerate import compare_metadata
+from alembic.migration import MigrationContext
+from alembic.script import ScriptDirectory
+
+from station.errors import BadInput, EnvironmentFault
+from station.store.engine import scratch_engine, writer_engine
+from station.store.migrate import HEAD, SCRIPTS, upgrade
+from station.store.tables import metadata
+
+SECOND = """
+import sqlalchemy as sa
+from alembic import op
+
+revision = "0002"
+down_revision = "0001"
+
+
+def upgrade():
+    with op.batch_alter_table("lot", table_kwargs={"sqlite_strict": True}) as lot:
+        lot.add_column(sa.Column("grower", sa.Text, nullable=False, server_default=""))
+        lot.create_check_constraint(op.f("ck_lot_component"), "component <> ''")
+    EXTRA
+"""
+
+
+@pytest.fixture
+def scripts(tmp_path):
+    """The real migrations and one more that rebuilds a table others refer to."""
+    return lambda extra="": _with_second(tmp_path, extra)
+
+
+def _with_second(tmp_path, extra):
+    folder = tmp_path / "migrations"
+    shutil.copytree(SCRIPTS, folder, ignore=shutil.ignore_patterns("__pycache__"))
+    text = SECOND.replace("EXTRA", extra)
+    (folder / "versions" / "0002_test.py").write_text(text)
+    return folder
+
+
+def ask(path, statement):
+    with closing(sqlite3.connect(path)) as connection:
+        return connection.execute(statement).fetchall()
+
+
+def counts(path):
+    tables = [name for (name,) in ask(path, "SELECT name FROM sqlite_schema WHERE type='table'")]
+    return {name: ask(path, f"SELECT count(*) FROM {name}")[0][0] for name in tables}
+
+
+@pytest.fixture
+def populated(world):
+    with world.stocked() as store:
+        run = world.start(store)
+        world.fill(store, run, 6)
+    return world.database
+
+
+def test_the_newest_migration_is_the_one_the_program_asks_for():
+    assert ScriptDirectory(SCRIPTS).get_heads() == [HEAD]
+
+
+def test_an_empty_folder_gives_strict_tables_only(tmp_path):
+    path = tmp_path / "station.sqlite"
+    assert upgrade(path) is None
+    tables = [row for row in ask(path, "PRAGMA table_list") if row[2] == "table"]
+    own = {row[1]: row[5] for row in tables if not row[1].startswith("sqlite_")}
+    assert set(own) == {*metadata.tables, "alembic_version"}
+    assert set(own.values()) == {1}
+
+
+def test_the_migrated_file_has_the_shape_the_program_works_with(tmp_path):
+    path = tmp_path / "station.sqlite"
+    upgrade(path)
+    engine, scratch = writer_engine(path), scratch_engine()
+    with engine.connect() as connection, scratch.connect() as fresh:
+        assert compare_metadata(MigrationContext.configure(connection), metadata) == []
+        metadata.create_all(fresh)
+        shapes = []
+        for each in (connection, fresh):
+            rows = each.exec_driver_sql(
+                "SELECT name, sql FROM sqlite_schema WHERE type IN ('table', 'index')"
+                " AND sql IS NOT NULL AND name <> 'alembic_version'"
+            )
+            shapes.append({name: re.sub(r"\W+", " ", sql).strip() for name, sql in rows})
+        assert shapes[0] == shapes[1]
+    engine.dispose()
+    scratch.dispose()
+
+
+def test_every_constraint_has_a_name():
+    for table in metadata.tables.values():
+        for constraint in table.constraints:
+            assert constraint.name, f"{table.name}: {constraint}"
+
+
+def test_an_up_to_date_file_is_left_alone(populated):
+    before = populated.read_bytes()
+    assert upgrade(populated) is None
+    assert populated.read_bytes() == before
+
+
+def test_a_populated_file_is_backed_up_and_keeps_every_row(populated, scripts, world):
+    before = counts(populated)
+    backup = upgrade(populated, scripts(), "0002")
+    assert backup is not None
+    assert counts(backup) == before
+    assert ask(backup, "SELECT version_num FROM alembic_version") == [("0001",)]
+    assert counts(populated) == before
+    assert ask(populated, "SELECT version_num FROM alembic_version") == [("0002",)]
+    assert ask(populated, "PRAGMA foreign_key_check") == []
+    (strict,) = [row[5] for row in ask(populated, "PRAGMA table_list") if row[1] == "lot"]
+    assert strict == 1
+    assert [file for file in world.home.iterdir() if file.suffix == ".unfinished"] == []
+
+
+def test_a_second_backup_does_not_overwrite_the_first(populated, scripts):
+    broken = scripts('op.execute("SELECT * FROM nowhere")')
+    for _ in range(2):
+        with pytest.raises(EnvironmentFault):
+            upgrade(populated, broken, "0002")
+    kept = sorted(file.name for file in populated.parent.glob("*.shape-0001.*"))
+    assert kept == ["station.shape-0001.1.sqlite", "station.shape-0001.2.sqlite"]
+
+
+@pytest.mark.parametrize(
+    ("extra", "words"),
+    [
+        ('op.execute("SELECT * FROM nowhere")', "nowhere"),
+        ("op.execute(\"DELETE FROM lot WHERE code = 'LF-101'\")", "lot_use refers to nothing"),
+    ],
+)
+def test_a_migration_that_fails_leaves_the_file_as_it_was(populated, scripts, extra, words):
+    schema = ask(populated, "SELECT sql FROM sqlite_schema ORDER BY name")
+    before = counts(populated)
+    with pytest.raises(EnvironmentFault, match=words):
+        upgrade(populated, scripts(extra), "0002")
+    assert ask(populated, "SELECT sql FROM sqlite_schema ORDER BY name") == schema
+    assert counts(populated) == before
+
+
+def test_a_newer_file_is_refused_untouched(populated, scripts):
+    upgrade(populated, scripts(), "0002")
+    before = populated.read_bytes()
+    with pytest.raises(BadInput, match=r"newer program \(shape 0002, this one knows 0001\)"):
+        upgrade(populated)
+    assert populated.read_bytes() == before
+
+
+def test_another_program_s_database_is_refused(tmp_path):
+    path = tmp_path / "station.sqlite"
+    with closing(sqlite3.connect(path)) as other:
+        other.execute("CREATE TABLE recipes (x)")
+    with pytest.raises(BadInput, match="is no station record"):
+        upgrade(path)
+
+
+def test_it_works_from_any_folder_and_says_nothing(tmp_path):
+    code = (
+        "import logging, pathlib; logging.basicConfig(level=logging.DEBUG);"
+        "from station.store.migrate import upgrade; upgrade(pathlib.Path('station.sqlite'))"
+    )
+    done = subprocess.run(
+        [sys.executable, "-c", code],
+        cwd=tmp_path,
+        capture_output=True,
+        check=False,
+        env={**os.environ, "PYTHONPATH": str(SCRIPTS.parents[2])},
+        timeout=60,
+    )
+    assert (done.returncode, done.stdout, done.stderr) == (0, b"", b"")
+    assert (tmp_path / "station.sqlite").is_file()
