@@ -28,6 +28,8 @@ from station.line.state import LineState, RunAnswer
 from station.store.writer import StationStore
 
 _MS = 1_000_000
+_SPREAD_MS = 500
+"""The spread looks back half a second."""
 
 
 def _ignore(_: object) -> None:
@@ -81,16 +83,16 @@ class Station:
         home: folder of the store; made where it is missing.
         port: the line to the scale.
         labels: folder the label files go to.
-        dwell_ms: how long a reading must be steady before a bag is judged.
         audience: who watches.
+        haste: how much faster than real time the scale goes; above 1 on a bench only.
     """
 
     house: Packhouse
     home: Path
     port: PortSettings
     labels: Path
-    dwell_ms: int
     audience: Audience = field(default_factory=Audience)
+    haste: float = 1.0
 
     def __post_init__(self) -> None:
         settings = self.house.settings
@@ -116,7 +118,7 @@ class Station:
             clock=self.clock,
             rules=LineRules(
                 interval=scale.interval,
-                dwell_ns=self.dwell_ms * _MS,
+                dwell_ns=self._hasty(settings.timing.dwell_ms),
                 stale_ns=settings.timing.stale_ms * _MS,
             ),
             catalogue=Catalogue(
@@ -142,6 +144,7 @@ class Station:
             SteadyRules(
                 interval=scale.interval.amount,
                 unit=str(scale.unit),
+                spread_window_ns=self._hasty(_SPREAD_MS),
                 stale_after_ns=settings.timing.stale_ms * _MS,
             ),
             self._on_item,
@@ -160,6 +163,10 @@ class Station:
         self.line.stop()
         self.desk.stop()
         self.store.close()
+
+    def _hasty(self, milliseconds: int) -> int:
+        """Nanoseconds of real time that stand for milliseconds at the scale."""
+        return max(1, round(milliseconds * _MS / self.haste))
 
     def _answer(self, event: events.Event) -> None:
         self.line.post(event)

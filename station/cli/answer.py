@@ -19,7 +19,7 @@ from rich.console import Console, Group, RenderableType
 from station.core.mass import Mass
 from station.errors import BadInput, EnvironmentFault, StationBug, StationError
 
-Json = str | int | bool | None | list["Json"] | dict[str, "Json"]
+Json = str | int | float | bool | None | list["Json"] | dict[str, "Json"]
 
 
 class Exit(IntEnum):

@@ -131,6 +131,12 @@ def load_threshold(run: Run, rules: LineRules) -> Mass:
 _HALF = Mass.of("0.5", Unit.GRAM).amount
 
 
+def order_done(cycle: Cycle) -> bool:
+    """Whether the run has all the good bags that were ordered; no more are taken then."""
+    run = cycle.run
+    return run is not None and run.order_size is not None and cycle.tally.good >= run.order_size
+
+
 # --- readings -------------------------------------------------------------------------------
 
 
@@ -209,7 +215,7 @@ def _clear_pan(cycle: Cycle, reading: Reading) -> Step:
 
 def _ready(cycle: Cycle, reading: Reading) -> Step:
     assert cycle.run is not None
-    if indication(reading) < load_threshold(cycle.run, cycle.rules):
+    if order_done(cycle) or indication(reading) < load_threshold(cycle.run, cycle.rules):
         return cycle, ()
     loaded = replace(cycle, phase=Phase.LOADED, load=Load(reading.seen_at_ns))
     return _loaded(loaded, reading)

@@ -47,6 +47,7 @@ class Verb(StrEnum):
     NO_READING = "NO READING"
     CALL_LEAD = "CALL LEAD"
     START_RUN = "START RUN"
+    ORDER_DONE = "ORDER DONE"
 
 
 @dataclass(frozen=True, slots=True)

@@ -328,6 +328,17 @@ def test_a_run_ends_only_with_an_empty_pan():
     assert line.verb is Verb.START_RUN
 
 
+def test_no_bag_is_taken_beyond_the_order():
+    line = accepted(Line(make_run(order_size=1)))
+    line.weigh(0)
+    assert line.verb is Verb.ORDER_DONE
+    line.rest(258)
+    assert line.phase is Phase.READY
+    line.do(SetAside("burst seal"))
+    line.weigh(0)
+    assert line.verb is Verb.BAG_ON
+
+
 def test_something_is_on_the_pan_from_half_a_bag_or_two_intervals_on():
     assert load_threshold(make_run(), RULES) == grams(3)
     light = replace(make_product().bag, tare=grams(2))

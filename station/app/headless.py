@@ -1,0 +1,121 @@
+"""The headless demo: bags through the true chain, from a tty to labels, and their summary."""
+
+from __future__ import annotations
+
+import time
+from collections.abc import Callable
+from pathlib import Path
+
+from drivers.packer import PackerCue, SimulatedPacker
+from station.app.assembly import Audience, Station
+from station.app.practice import bench_scale, cue_of, habits_for, practice_station, run_choice
+from station.app.summary import DemoSummary
+from station.app.watch import Watch
+from station.config.packhouse import Packhouse
+from station.core.product import Product
+from station.errors import EnvironmentFault
+from station.line.opening import day_of
+from station.line.state import LineState, Verb
+from station.store.queries import summary
+
+SPEED = 40.0
+"""How much faster than a packhouse the headless bench goes."""
+_PATIENCE_S = 60.0
+"""How long no bag may be counted before the demo gives up."""
+
+
+def pack_headless(
+    house: Packhouse,
+    home: Path,
+    packs: int,
+    seed: int,
+    progress: Callable[[int], None],
+    speed: float = SPEED,
+) -> DemoSummary:
+    """Pack ``packs`` good bags, spread over all products, and return their figures.
+
+    Args:
+        house: the settings; the scale's port is replaced by the bench.
+        home: folder of the record; labels go to its folder ``labels``.
+        packs: good bags to pack, 1 or more.
+        seed: same seed, same bags (but not the same times).
+        progress: told the number of good bags so far.
+        speed: how much faster than real time the bench goes.
+
+    Raises:
+        EnvironmentFault: the line stood still, or a run was refused.
+    """
+    labels = home / "labels"
+    watch = Watch()
+    audience = Audience(watch.state, watch.answer, timing=watch.timing)
+    bench = bench_scale(house, speed, seed)
+    bench.start()
+    try:
+        station = practice_station(house, home, labels, bench, audience)
+        before = summary(home)
+        day = day_of(station.clock.now(), house.settings.cut_off)
+        station.start()
+        began = time.monotonic()
+        try:
+            done = 0
+            for number, product in enumerate(house.products.values()):
+                share = _share(packs, len(house.products), number)
+                if share:
+                    hands = SimulatedPacker(bench, _eyes(watch), habits_for(product), seed + number)
+                    _pack_run(station, house, watch, hands, product, share, done, progress)
+                    done += share
+            seconds = time.monotonic() - began
+        finally:
+            station.stop()
+    finally:
+        bench.stop()
+    return DemoSummary(
+        home, labels, day, before, station.desk.read_back_equal, seconds, watch.timings
+    )
+
+
+def _share(packs: int, products: int, number: int) -> int:
+    """Bags of one product, so that all products together give ``packs``."""
+    return packs * (number + 1) // products - packs * number // products
+
+
+def _eyes(watch: Watch) -> Callable[[], PackerCue | None]:
+    def see() -> PackerCue | None:
+        return None if watch.newest is None else cue_of(watch.newest)
+
+    return see
+
+
+def _pack_run(
+    station: Station,
+    house: Packhouse,
+    watch: Watch,
+    hands: SimulatedPacker,
+    product: Product,
+    share: int,
+    done: int,
+    progress: Callable[[int], None],
+) -> None:
+    """One run: start it, pack its share, end it with an empty pan."""
+    day = day_of(station.clock.now(), house.settings.cut_off)
+    choice = run_choice(house, product, day, share)
+    station.line.start_run(choice)
+    _must(watch, f"the run of {product.code}")
+    hands.start()
+    try:
+
+        def packed(state: LineState) -> bool:
+            progress(done + state.tally.good)
+            return state.verb is Verb.ORDER_DONE
+
+        watch.until(packed, _PATIENCE_S)
+    finally:
+        hands.stop()
+    station.line.end_run(choice.lead)
+    _must(watch, f"the end of the run of {product.code}")
+
+
+def _must(watch: Watch, what: str) -> None:
+    answer = watch.next_answer(_PATIENCE_S)
+    if not answer.started:
+        raise EnvironmentFault(f"{what} was refused", answer.words)

@@ -1,0 +1,150 @@
+"""The demo's line: the simulated scale, someone at it, and a station that takes both for real."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import replace
+from datetime import date
+from decimal import Decimal
+from pathlib import Path
+
+from drivers.bench import BenchScale
+from drivers.packer import Habits, PackerCue
+from drivers.port import PortSettings
+from station.app.assembly import Audience, Station
+from station.config.packhouse import Packhouse, Role
+from station.core.lot_set import assemble
+from station.core.lots import InputLot, LotError
+from station.core.mass import Unit
+from station.core.product import PackMode, Product, Share
+from station.errors import BadInput
+from station.line.state import LineState, RunChoice, Verb
+
+_FRAMES_PER_S = 20.0
+
+
+def demo_settings() -> Path:
+    """The folder of the demo packhouse's settings, beside the station's own code.
+
+    Raises:
+        BadInput: it is not there.
+    """
+    folder = Path(__file__).resolve().parents[2] / "demo_config"
+    if not folder.is_dir():
+        raise BadInput(
+            "the demo packhouse is not here",
+            f"{folder} is missing: run from the project's folder, or name settings with --config",
+        )
+    return folder
+
+
+def bench_scale(house: Packhouse, speed: float, seed: int) -> BenchScale:
+    """A simulated scale with capacity, interval and unit of the settings.
+
+    Args:
+        house: the settings.
+        speed: how much faster than real time everything goes.
+        seed: same seed, same noise.
+    """
+    scale = house.settings.scale
+    return BenchScale(
+        capacity=scale.capacity.in_unit(scale.unit).digits,
+        interval=scale.interval.in_unit(scale.unit).digits,
+        unit=str(scale.unit),
+        frames_per_s=min(1000.0, _FRAMES_PER_S * speed),
+        seed=seed,
+        speed=speed,
+    )
+
+
+def practice_station(
+    house: Packhouse, home: Path, labels: Path, bench: BenchScale, audience: Audience
+) -> Station:
+    """A station on the bench scale; its waits go as fast as the bench does."""
+    return Station(house, home, PortSettings(bench.url), labels, audience, haste=bench.speed)
+
+
+def free_lots(product: Product, lots: Mapping[str, InputLot], day: date) -> tuple[str, ...]:
+    """One lot that may be used on ``day`` for each component; the oldest first.
+
+    Raises:
+        BadInput: a component has none.
+    """
+    chosen = []
+    for component in product.components:
+        known = [lot for lot in lots.values() if lot.component == component.code]
+        known.sort(key=lambda lot: (lot.harvested or lot.received, lot.code))
+        alone = replace(product, recipe=_only(product, component.code))
+        for lot in known:
+            try:
+                assemble(alone, [lot.code], lots, day)
+            except LotError:
+                continue
+            chosen.append(lot.code)
+            break
+        else:
+            raise BadInput(
+                f"product {product.code}", f"no lot of {component.name} may be used on {day}"
+            )
+    return tuple(chosen)
+
+
+def run_choice(house: Packhouse, product: Product, day: date, order: int | None) -> RunChoice:
+    """What the demo's lead chooses for a run of a product.
+
+    Raises:
+        BadInput: no lots may be used, or nobody may lead or pack.
+    """
+    return RunChoice(
+        product=product.code,
+        version=product.version,
+        lots=free_lots(product, house.lots, day),
+        lead=_someone(house, Role.LEAD),
+        operator=_someone(house, Role.PACKER),
+        order_size=order,
+    )
+
+
+def habits_for(product: Product) -> Habits:
+    """How the simulated packer fills a product; common-practice spreads, not plant data.
+
+    A bag of a check-mode product comes filled and sealed, so its net lies about the target; a bag
+    of a fill-mode product is filled short and topped up.
+    """
+    grams = float(product.nominal.grams)
+    target = float(product.target.in_unit(Unit.GRAM).amount)
+    bag = float(product.bag.tare.in_unit(Unit.GRAM).amount)
+    if product.mode is PackMode.CHECK:
+        span = float(product.upper.grams - product.floor.grams)
+        return Habits(
+            bag_g=(bag, 0.02 * bag),
+            target_g=float(product.floor.grams) + span / 2,
+            rough_short_g=(0.0, span / 3),
+        )
+    return Habits(
+        bag_g=(bag, 0.02 * bag),
+        target_g=target,
+        rough_short_g=(25.0, min(18.0, grams / 12)),
+    )
+
+
+def cue_of(state: LineState) -> PackerCue:
+    """What a packer sees of a line."""
+    grams = None if state.amount is None else state.amount.in_unit(Unit.GRAM).amount
+    verb = "STOPPED" if state.verb in (Verb.CALL_LEAD, Verb.NO_READING) else str(state.verb)
+    return PackerCue(verb, grams, state.cycle)
+
+
+def _someone(house: Packhouse, role: Role) -> str:
+    for person in house.people.values():
+        if person.role is role:
+            return person.id
+    raise BadInput("people.toml", f"nobody has the role {role}")
+
+
+def _only(product: Product, component: str) -> tuple[Share, ...]:
+    return tuple(
+        replace(share, percent=Decimal(100))
+        for share in product.recipe
+        if share.component.code == component
+    )

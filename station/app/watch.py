@@ -1,0 +1,77 @@
+"""Watches a line from another thread: the newest state, answers, timings."""
+
+from __future__ import annotations
+
+import queue
+import threading
+from collections.abc import Callable
+from functools import partial
+
+from station.errors import EnvironmentFault
+from station.line.runner import Timing
+from station.line.state import LineState, RunAnswer
+
+
+class Watch:
+    """Keeps what a line tells; its listeners return at once, its waits may be long."""
+
+    def __init__(self) -> None:
+        self._changed = threading.Condition()
+        self._state: LineState | None = None
+        self._answers: queue.SimpleQueue[RunAnswer] = queue.SimpleQueue()
+        self.timings: list[Timing] = []
+        """One for each labelled bag, in order."""
+
+    def state(self, state: LineState) -> None:
+        """Take in the newest state."""
+        with self._changed:
+            self._state = state
+            self._changed.notify_all()
+
+    def answer(self, answer: RunAnswer) -> None:
+        """Take in what became of the start or the end of a run."""
+        self._answers.put(answer)
+
+    def timing(self, timing: Timing) -> None:
+        """Take in how long a bag took."""
+        self.timings.append(timing)
+
+    @property
+    def newest(self) -> LineState | None:
+        """The newest state, or None before the first."""
+        return self._state
+
+    def next_answer(self, timeout_s: float) -> RunAnswer:
+        """Wait for the next answer.
+
+        Raises:
+            EnvironmentFault: none came in time.
+        """
+        try:
+            return self._answers.get(timeout=timeout_s)
+        except queue.Empty:
+            raise EnvironmentFault("the line does not answer", f"waited {timeout_s:g} s") from None
+
+    def until(self, holds: Callable[[LineState], bool], timeout_s: float) -> LineState:
+        """Wait until a state holds; the time starts anew whenever a bag is counted.
+
+        Raises:
+            EnvironmentFault: nothing moved for ``timeout_s``; names what the line says.
+        """
+        with self._changed:
+            while True:
+                state = self._state
+                if state is not None and holds(state):
+                    return state
+                moved = partial(self._moved, holds, _count(state))
+                if not self._changed.wait_for(moved, timeout_s):
+                    said = "" if state is None else f"{state.verb}: {state.because}"
+                    raise EnvironmentFault(f"the line stands still for {timeout_s:g} s", said)
+
+    def _moved(self, holds: Callable[[LineState], bool], count: int) -> bool:
+        state = self._state
+        return state is not None and (holds(state) or _count(state) != count)
+
+
+def _count(state: LineState | None) -> int:
+    return 0 if state is None else state.tally.good + state.tally.rejects
