@@ -174,6 +174,10 @@ def test_readme_gives_both_commands_on_lines_of_their_own() -> None:
     assert first_job < first_test
 
 
+def test_contributors_guide_names_the_checks() -> None:
+    assert COMMANDS[1] in (ROOT / "DEVELOPERS.md").read_text(encoding="utf-8")
+
+
 def test_build_server_runs_the_second_command_and_nothing_else() -> None:
     script = (ROOT / ".ci/run").read_text(encoding="utf-8")
     (command,) = (line for line in script.splitlines() if line.strip() and not line.startswith("#"))
