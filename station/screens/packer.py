@@ -28,7 +28,7 @@ from station.screens.words import instruction
 
 WIDTH_MM, HEIGHT_MM = 339.0, 212.0
 """The layout is drawn for this size and grows or shrinks with the window."""
-_MARGIN, _HEADER, _FIGURE, _BOTTOM, _GAP = 7.0, 28.5, 66.5, 33.0, 4.0
+_MARGIN, _TOP, _HEADER, _FIGURE, _BOTTOM, _GAP = 7.0, 3.5, 33.0, 66.7, 33.0, 3.5
 
 NO_BAG_TO_GUIDE = (Verb.CALL_LEAD, Verb.NO_READING, Verb.START_RUN)
 """With these verbs a card with the reason stands in place of figure and strip."""
@@ -74,7 +74,7 @@ class PackerScreen(QWidget):
             palette, "SET ASIDE", picture=Picture.SET_ASIDE, parent=self
         )
         self.call_button = TouchButton(palette, "CALL LEAD", picture=Picture.CALL_LEAD, parent=self)
-        self.lead_button = TouchButton(palette, "LEAD", small="F2", parent=self)
+        self.run_button = TouchButton(palette, "RUN", small="F2", parent=self)
         self.about = AboutPanel(palette, self)
         self.about.hide()
         self._parts: tuple[Painted[Any], ...] = (
@@ -83,11 +83,13 @@ class PackerScreen(QWidget):
         )
         self.aside_panel.hide()
         self.card.hide()
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setFocus()
         self.aside_button.setCheckable(True)
         self.aside_button.toggled.connect(self._open_reasons)
         self.aside_panel.chosen.connect(self._set_aside)
         self.call_button.clicked.connect(self.lead_called)
-        self.lead_button.clicked.connect(self.lead_asked)
+        self.run_button.clicked.connect(self.lead_asked)
         bridge.state_changed.connect(self.show_state, Qt.ConnectionType.DirectConnection)
         bridge.label_changed.connect(self.label.show_pdf, Qt.ConnectionType.DirectConnection)
 
@@ -145,7 +147,7 @@ class PackerScreen(QWidget):
         left, wide = margin, self.width() - 2 * margin
         bottom = max(round(_BOTTOM * unit), ruler.touch())
         bottom_top = self.height() - margin - bottom
-        self.header.setGeometry(left, margin, wide, round(_HEADER * unit))
+        self.header.setGeometry(left, round(_TOP * unit), wide, round(_HEADER * unit))
         middle_top = self.header.geometry().bottom() + gap
         middle = QRect(left, middle_top, wide, bottom_top - gap - middle_top)
         figure = min(round(_FIGURE * unit), round(middle.height() * 0.55))
@@ -165,10 +167,10 @@ class PackerScreen(QWidget):
         unit = self.unit
         side = max(row.height(), ruler.touch())
         critical = max(round(40 * unit), ruler.touch(40))
-        gap, apart = round(6 * unit), max(round(12 * unit), ruler.touch(6))
+        gap, apart = max(round(6 * unit), ruler.touch(6)), max(round(10 * unit), ruler.touch(6))
         right = row.right() + 1
         for button, wide, space in (
-            (self.lead_button, side, gap),
+            (self.run_button, side, gap),
             (self.call_button, critical, apart),
             (self.aside_button, critical, apart),
         ):

@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import date
+from decimal import ROUND_HALF_EVEN, Decimal
 
 from station.core.lots import InputLot, LotStatus
+from station.core.mass import Mass
 from station.core.run import Run
 from station.line.state import LineState, Phase, Verb
 from station.screens.widgets.gap_geometry import mass_text
@@ -38,6 +40,11 @@ def lots_line(run: Run) -> str:
     order = [component.code for component in run.product.components]
     uses = sorted(run.lot_set.uses, key=lambda use: (order.index(use.component), use.lot))
     return "  ".join((f"{run.blend_lot}  =", *(use.lot for use in uses)))
+
+
+def mean_text(mean: Mass) -> str:
+    """Return a mean to a tenth of its unit, for reading only."""
+    return mass_text(Mass(mean.amount.quantize(Decimal("0.1"), ROUND_HALF_EVEN), mean.unit))
 
 
 def why_not_free(lot: InputLot) -> str:

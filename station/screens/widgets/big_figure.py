@@ -21,7 +21,11 @@ NUMBER_MM = 50.0
 """Height of the main number, read at 2 m."""
 LEAST_NUMBER_MM = 35.0
 VERB_MM = 34.0
+UNIT_MM = 17.0
 SENTENCE_MM = 7.5
+NOTE_MM = 5.2
+_ROUND_MM = 1.2
+"""By which a round digit stands above its neighbours."""
 
 
 class Tone(Enum):
@@ -76,7 +80,7 @@ class BigFigure(Painted[Instruction]):
     @property
     def _row(self) -> float:
         """Height of the row without the sentence, in pixels."""
-        return self.height() - (SENTENCE_MM + 5.0) * self.unit
+        return self.height() - (_ROUND_MM + SENTENCE_MM + 8.0) * self.unit
 
     @override
     def arrange(self) -> None:
@@ -87,13 +91,15 @@ class BigFigure(Painted[Instruction]):
         while True:
             verb = fit(view.verb, Face.VERB, VERB_MM * unit * share, room)
             number = fit(view.number, Face.FIGURES, NUMBER_MM * unit * share, room)
-            measure = fit(view.unit, Face.FIGURES, 20 * unit * share, room)
+            measure = fit(view.unit, Face.FIGURES, UNIT_MM * unit * share, room)
             wide = verb.width + number.width + measure.width + (16 * unit if view.number else 0)
             if wide <= room or share < 0.5:
                 break
             share -= 0.03
-        words = view.because or view.note
-        sentence = fit(words, Face.NARROW, SENTENCE_MM * unit, self.width(), least=0.6)
+        if view.because:
+            sentence = fit(view.because, Face.NARROW, SENTENCE_MM * unit, self.width(), least=0.6)
+        else:
+            sentence = fit(view.note, Face.NARROW, NOTE_MM * unit, self.width(), least=0.6)
         self.texts = _Set(verb, number, measure, sentence)
 
     @override
@@ -102,7 +108,7 @@ class BigFigure(Painted[Instruction]):
             return
         view, unit, texts = self.view, self.unit, self.texts
         picture, tone = SHOWN_AS[view.verb]
-        plate = QRectF(0, 0, self._row, self._row)
+        plate = QRectF(0, _ROUND_MM * unit, self._row, self._row)
         paint_plate(painter, plate, picture, tone, self.colours, unit)
         baseline = plate.center().y() + NUMBER_MM * unit / 2
         if not view.number:
@@ -117,7 +123,7 @@ class BigFigure(Painted[Instruction]):
             left += texts.number.width + 5 * unit
             draw(painter, texts.unit, left, baseline - texts.unit.cap, self.colours.ink)
         colour = self.colours.ink if view.because else self.colours.muted
-        draw(painter, texts.sentence, 0, self._row + 4.4 * unit, colour)
+        draw(painter, texts.sentence, 0, plate.bottom() + 5.2 * unit, colour)
 
 
 def paint_plate(

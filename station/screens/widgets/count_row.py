@@ -27,7 +27,7 @@ class Counted:
         good: labelled bags that count for the order.
         order_size: bags ordered, or None for an open run.
         rejects: bags set aside.
-        last: net of the last good bag with its serial, or why it does not count.
+        last: net of the last good bag, or that it was set aside.
     """
 
     good: int = 0
@@ -43,7 +43,7 @@ def counted(state: LineState) -> Counted:
     last = ""
     if state.last is not None:
         what = mass_text(state.last.net) if state.last.good else "set aside"
-        last = f"{state.last.serial}  {what}"
+        last = f"last {what}"
     return Counted(state.tally.good, state.run.order_size, state.tally.rejects, last)
 
 
@@ -64,8 +64,8 @@ class CountRow(Painted[Counted]):
         self.texts = {
             "good": good,
             "of": words,
-            "aside": fit(aside, Face.NARROW, WORDS_MM * unit, wide),
-            "last": fit(view.last, Face.NARROW, WORDS_MM * unit, wide),
+            "aside": fit(aside, Face.NARROW, WORDS_MM * unit, wide * 0.48),
+            "last": fit(view.last, Face.NARROW, WORDS_MM * unit, wide * 0.5),
         }
         self.setAccessibleName(" ".join(filter(None, (str(view.good), of, aside, view.last))))
 
@@ -75,7 +75,7 @@ class CountRow(Painted[Counted]):
             return
         view, unit = self.view, self.unit
         good = self.texts["good"]
-        count_top = 0.0
+        count_top = 1.2 * unit
         draw(painter, good, 0, count_top, self.colours.ink)
         of = self.texts["of"]
         draw(painter, of, good.width + 4 * unit, count_top + good.cap - of.cap, self.colours.muted)
@@ -90,9 +90,4 @@ class CountRow(Painted[Counted]):
         line = bar.bottom() + 3.2 * unit
         last, aside = self.texts["last"], self.texts["aside"]
         draw(painter, last, 0, line, self.colours.muted)
-        right = self.width() - aside.width
-        if last.width + 5 * unit <= right:
-            draw(painter, aside, right, line, self.colours.muted)
-        else:
-            above = count_top + good.cap - aside.cap
-            draw(painter, aside, right, above, self.colours.muted)
+        draw(painter, aside, self.width() - aside.width, line, self.colours.muted)

@@ -19,6 +19,8 @@ _AIR = 2.0
 _SIGN = 5.0
 _MASS = 6.4
 _LABELS = 17.5
+_CHEVRON = 1.25
+"""Width of a chevron with its air, in heights of a capital."""
 _LIP = 3.2
 """How far the slot's rails stand above and below the slab."""
 _DEPTHS = (0.86, 0.58, 0.3, 0.0)
@@ -139,21 +141,22 @@ class GapStrip(Painted[GapView]):
         painter.drawLine(body.bottomLeft(), body.bottomRight())
 
     def _to_add(self, painter: QPainter, view: GapView) -> None:
-        """The grams and a chevron, in the hollow between the slab and the target."""
-        space = self._body(view.reach)
-        if view.teeth:
-            space.setLeft(max(space.left(), self.along(view.comb.right)))
-        space.adjust(2 * self.unit, 0, -1.5 * self.unit, 0)
-        text = fit(
-            view.amount, Face.FIGURES, 16 * self.unit, space.width() - 9 * self.unit, least=0.3
-        )
-        side = text.cap * 0.9
-        left = space.center().x() - (text.width + 0.45 * text.cap + side * 0.6) / 2
+        """The grams and a chevron, in the hollow between the slab and the slot.
+
+        Where the gap is narrow they reach on towards the target, inside the empty slot.
+        """
+        edge = view.comb.right if view.teeth else view.reach.left
+        most = min(16 * self.unit, self._body(view.slot).height() * 0.5)
+        gap, reach = Span(edge, view.gap.right), Span(edge, view.reach.right)
+        text = _tag_text(view.amount, self._body(gap).width() - 6 * self.unit, most)
+        space = self._body(gap)
+        if text.cap < most * 0.75:
+            space = self._body(reach)
+            text = _tag_text(view.amount, space.width() - 3 * self.unit, most)
+        left = space.center().x() - (text.width + _CHEVRON * text.cap) / 2
         draw(painter, text, left, space.center().y() - text.cap / 2, self.colours.act)
-        box = QRectF(0, 0, side, side)
-        box.moveCenter(
-            QPointF(left + text.width + 0.45 * text.cap + side * 0.3, space.center().y())
-        )
+        box = QRectF(0, 0, text.cap, text.cap)
+        box.moveCenter(QPointF(left + text.width + 0.75 * text.cap, space.center().y()))
         draw_picture(painter, Picture.ADD, box, self.colours.act)
 
     def _lap(self, painter: QPainter, view: GapView) -> None:
@@ -164,21 +167,27 @@ class GapStrip(Painted[GapView]):
         painter.drawRect(over)
 
     def _to_take_out(self, painter: QPainter, view: GapView) -> None:
-        """The grams and a chevron on a tag that hangs at the end of the lap."""
-        body = self._body(view.reach)
-        text = fit(view.amount, Face.FIGURES, 11 * self.unit, body.width(), least=0.4)
-        wide = text.width + 1.9 * text.cap
-        tag = QRectF(0, 0, wide, 2.1 * text.cap)
-        tag.moveCenter(QPointF(0, body.center().y()))
-        tag.moveRight(body.right() - 2.2 * self.unit)
+        """The grams and a chevron on a tag in the lap, or before it where the lap is narrow."""
+        lap, slot = self._body(view.lap), self._body(view.slot)
+        most = min(11 * self.unit, slot.height() * 0.4)
+        inside = _tag_text(view.amount, lap.width() - 7 * self.unit, most)
+        text = (
+            inside
+            if inside.cap > most * 0.68
+            else _tag_text(view.amount, slot.width() - 7 * self.unit, most)
+        )
+        tag = QRectF(0, 0, text.width + (_CHEVRON + 0.7) * text.cap, 2.1 * text.cap)
+        tag.moveCenter(lap.center())
+        if text is not inside:
+            tag.moveRight(slot.right() - 3 * self.unit)
         painter.fillRect(tag, QColor(self.colours.paper))
         painter.setPen(stroke(self.colours.ink, 0.8 * self.unit))
         painter.drawRect(tag)
-        arrow = QRectF(tag.left() + 0.3 * text.cap, 0, 0.9 * text.cap, 0.9 * text.cap)
-        arrow.moveTop(tag.center().y() - 0.45 * text.cap)
+        arrow = QRectF(tag.left() + 0.2 * text.cap, 0, text.cap, text.cap)
+        arrow.moveTop(tag.center().y() - 0.5 * text.cap)
         draw_picture(painter, Picture.TAKE_OUT, arrow, self.colours.act)
-        draw(painter, text, tag.left() + 1.4 * text.cap, tag.center().y() - text.cap / 2,
-             self.colours.act)  # fmt: skip
+        left, top = tag.left() + 1.4 * text.cap, tag.center().y() - text.cap / 2
+        draw(painter, text, left, top, self.colours.act)
 
     def _joined(self, painter: QPainter, view: GapView) -> None:
         slab, band = self._body(view.slab), self.band
@@ -200,8 +209,8 @@ class GapStrip(Painted[GapView]):
             QPointF(socket.center().x() - whole / 2 + tick.width() / 2, socket.center().y())
         )
         draw_picture(painter, Picture.TICK, tick, self.colours.on_dark)
-        draw(painter, word, tick.right() + 0.5 * cap, socket.center().y() - word.cap / 2,
-             self.colours.on_dark)  # fmt: skip
+        left, top = tick.right() + 0.5 * cap, socket.center().y() - word.cap / 2
+        draw(painter, word, left, top, self.colours.on_dark)
 
     # --- the quay ---------------------------------------------------------------------------
 
@@ -246,3 +255,11 @@ class GapStrip(Painted[GapView]):
             draw_centred(painter, sign, box, self.colours.muted)
             box.translate(0, 7.6 * self.unit)
             draw_centred(painter, mass, box, self.colours.ink)
+
+
+def _tag_text(amount: str, width: float, cap: float) -> Fitted:
+    """An amount that leaves room for its chevron in ``width``, as large as ``cap`` at most."""
+    text = fit(amount, Face.FIGURES, cap, width)
+    while text.width + (_CHEVRON + 0.7) * text.cap > width and text.cap > cap * 0.3:
+        text = fit(amount, Face.FIGURES, text.cap * 0.94, width, least=1.0)
+    return text

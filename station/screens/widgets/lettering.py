@@ -24,17 +24,19 @@ class Fitted:
         font: the font they fit in.
         cap: height of its capitals in pixels.
         whole: whether all lines lie in the box.
+        leading: from baseline to baseline, in heights of a capital.
     """
 
     lines: tuple[str, ...]
     font: QFont
     cap: float
     whole: bool
+    leading: float = LEADING
 
     @property
     def height(self) -> float:
         """From the top of the first line's capitals to the last baseline."""
-        return self.cap * (1 + LEADING * (len(self.lines) - 1))
+        return self.cap * (1 + self.leading * (len(self.lines) - 1))
 
     @property
     def width(self) -> float:
@@ -49,7 +51,14 @@ def text_width(text: str, font: QFont) -> float:
 
 
 def fit(
-    text: str, face: Face, cap: float, width: float, height: float = 0.0, least: float = 0.5
+    text: str,
+    face: Face,
+    cap: float,
+    width: float,
+    height: float = 0.0,
+    *,
+    least: float = 0.5,
+    leading: float = LEADING,
 ) -> Fitted:
     """Return a text with capitals as high as ``cap`` allows.
 
@@ -63,6 +72,7 @@ def fit(
         width: of the box, in pixels.
         height: of the box; 0 allows one line.
         least: smallest part of ``cap`` it may shrink to.
+        leading: from baseline to baseline, in heights of a capital.
     """
     sizes = [cap * step / 100 for step in range(100, round(least * 100) - 1, -4)]
     for size in sizes:
@@ -73,7 +83,7 @@ def fit(
             return one
     fitted = _one_line(text, face, cap, width)
     for size in sizes:
-        fitted = _wrapped(text, face, size, width, max(height, cap))
+        fitted = _wrapped(text, face, size, width, max(height, cap), leading)
         if fitted.whole:
             break
     return fitted
@@ -84,7 +94,9 @@ def _one_line(text: str, face: Face, cap: float, width: float) -> Fitted:
     return Fitted((text,), font, cap, text_width(text, font) <= width)
 
 
-def _wrapped(text: str, face: Face, cap: float, width: float, height: float) -> Fitted:
+def _wrapped(
+    text: str, face: Face, cap: float, width: float, height: float, leading: float
+) -> Fitted:
     font = font_of(face, cap)
     metrics = QFontMetricsF(font)
     lines: list[str] = []
@@ -94,9 +106,9 @@ def _wrapped(text: str, face: Face, cap: float, width: float, height: float) -> 
             lines[-1] = longer
         else:
             lines.append(word)
+    tall = cap * (1 + leading * (len(lines) - 1))
     inside = all(metrics.horizontalAdvance(line) <= width for line in lines)
-    fitted = Fitted(tuple(lines), font, cap, inside)
-    return fitted if inside and fitted.height <= height else Fitted(fitted.lines, font, cap, False)
+    return Fitted(tuple(lines), font, cap, inside and tall <= height, leading)
 
 
 def draw(painter: QPainter, fitted: Fitted, left: float, top: float, colour: str) -> None:
@@ -106,7 +118,7 @@ def draw(painter: QPainter, fitted: Fitted, left: float, top: float, colour: str
     baseline = top + fitted.cap
     for line in fitted.lines:
         painter.drawText(QPointF(left, baseline), line)
-        baseline += fitted.cap * LEADING
+        baseline += fitted.cap * fitted.leading
 
 
 def draw_centred(painter: QPainter, fitted: Fitted, box: QRectF, colour: str) -> None:
@@ -118,7 +130,7 @@ def draw_centred(painter: QPainter, fitted: Fitted, box: QRectF, colour: str) ->
     for line in fitted.lines:
         left = box.center().x() - metrics.horizontalAdvance(line) / 2
         painter.drawText(QPointF(left, baseline), line)
-        baseline += fitted.cap * LEADING
+        baseline += fitted.cap * fitted.leading
 
 
 def draw_right(painter: QPainter, fitted: Fitted, right: float, top: float, colour: str) -> None:
@@ -129,4 +141,4 @@ def draw_right(painter: QPainter, fitted: Fitted, right: float, top: float, colo
     baseline = top + fitted.cap
     for line in fitted.lines:
         painter.drawText(QPointF(right - metrics.horizontalAdvance(line), baseline), line)
-        baseline += fitted.cap * LEADING
+        baseline += fitted.cap * fitted.leading

@@ -52,18 +52,21 @@ class NoticeCard(Painted[Notice]):
     def _plate(self) -> QRectF:
         core = self._core
         side = min(core.height() * 0.52, 58 * self.unit)
-        return QRectF(core.left(), core.top(), side, side)
+        below = 0.0 if self.reason is None else 9 * self.unit + self.reason.height
+        top = core.top() + max(0.0, core.height() - side - below) / 2
+        return QRectF(core.left(), top, side, side)
 
     @override
     def arrange(self) -> None:
-        core, plate, unit = self._core, self._plate, self.unit
+        core, unit = self._core, self.unit
+        side = min(core.height() * 0.52, 58 * unit)
         self.word = fit(
             self.view.verb,
             Face.VERB,
             WORD_MM * unit,
-            core.width() - plate.width() - 10 * unit,
+            core.width() - side - 10 * unit,
         )
-        room = core.bottom() - plate.bottom() - 8 * unit
+        room = core.height() - side - 9 * unit
         self.reason = fit(self.view.because, Face.TEXT, REASON_MM * unit, core.width(), room)
 
     @override
@@ -89,4 +92,4 @@ class NoticeCard(Painted[Notice]):
             painter.drawRect(whole.adjusted(inset, inset, -inset, -inset))
         top = plate.center().y() - self.word.cap / 2
         draw(painter, self.word, plate.right() + 10 * self.unit, top, colour)
-        draw(painter, self.reason, core.left(), plate.bottom() + 8 * self.unit, colours.ink)
+        draw(painter, self.reason, core.left(), plate.bottom() + 9 * self.unit, colours.ink)

@@ -68,21 +68,21 @@ def _closed(*points: tuple[float, float]) -> QPainterPath:
 
 
 def _bag(painter: QPainter, left: float, top: float, size: float) -> None:
-    """A pillow bag: a broad body under a crimped top."""
+    """A pillow bag: crimped above and below, full between."""
     s = size / 100
     path = QPainterPath(QPointF(left + 12 * s, top))
     path.lineTo(left + 88 * s, top)
-    path.lineTo(left + 78 * s, top + 20 * s)
+    path.lineTo(left + 84 * s, top + 18 * s)
     path.cubicTo(
-        left + 110 * s, top + 50 * s, left + 104 * s, top + 100 * s, left + 84 * s, top + 100 * s
+        left + 104 * s, top + 40 * s, left + 104 * s, top + 66 * s, left + 90 * s, top + 100 * s
     )
-    path.lineTo(left + 16 * s, top + 100 * s)
+    path.lineTo(left + 10 * s, top + 100 * s)
     path.cubicTo(
-        left - 4 * s, top + 100 * s, left - 10 * s, top + 50 * s, left + 22 * s, top + 20 * s
+        left - 4 * s, top + 66 * s, left - 4 * s, top + 40 * s, left + 16 * s, top + 18 * s
     )
     path.closeSubpath()
     painter.drawPath(path)
-    _line(painter, (left + 22 * s, top + 20 * s), (left + 78 * s, top + 20 * s))
+    _line(painter, (left + 16 * s, top + 18 * s), (left + 84 * s, top + 18 * s))
 
 
 def _pan(painter: QPainter, top: float = 84.0) -> None:
@@ -152,13 +152,11 @@ def _empty_pan(painter: QPainter) -> None:
 
 def _wipe_pan(painter: QPainter) -> None:
     _pan(painter, 80)
-    cloth = QPainterPath(QPointF(20, 64))
-    cloth.cubicTo(26, 26, 44, 58, 52, 30)
-    cloth.cubicTo(64, 30, 74, 44, 80, 64)
-    cloth.closeSubpath()
-    painter.drawPath(cloth)
-    _line(painter, (8, 40), (20, 40))
-    _line(painter, (12, 24), (30, 24))
+    painter.drawPath(_closed((20, 68), (32, 44), (84, 44), (72, 68)))
+    _line(painter, (40, 56), (64, 56))
+    _line(painter, (30, 22), (70, 22))
+    _filled(painter, _closed((34, 8), (34, 36), (14, 22)))
+    _filled(painter, _closed((66, 8), (66, 36), (86, 22)))
 
 
 def _no_reading(painter: QPainter) -> None:
@@ -180,7 +178,7 @@ def _call_lead(painter: QPainter) -> None:
     body.cubicTo(16, 62, 26, 54, 44, 54)
     body.cubicTo(62, 54, 72, 62, 72, 94)
     painter.drawPath(body)
-    _line(painter, (66, 60), (86, 44), (86, 10))
+    _line(painter, (66, 62), (84, 40), (84, 8))
 
 
 def _set_aside(painter: QPainter) -> None:

@@ -21,6 +21,12 @@ LOTS_MM = 6.4
 """Read at 1 m."""
 
 
+_TWO_LINES_MM = 18.6
+"""Room for a name that does not fit on one line."""
+_RISE_MM = 2.6
+"""Of letters above the capitals."""
+
+
 @dataclass(frozen=True, slots=True)
 class Heading:
     """What the header says.
@@ -67,7 +73,9 @@ class RunHeader(Painted[Heading]):
         self.texts = {
             "use_by": date,
             "use_by_words": words,
-            "product": fit(view.product, Face.VERB, title, left_of_date, title * 1.12),
+            "product": fit(
+                view.product, Face.VERB, title, left_of_date, _TWO_LINES_MM * unit, leading=1.5
+            ),
             "lots": fit(view.lots, Face.CODE, small, self.width() - words.width - 10 * unit),
         }
 
@@ -77,12 +85,15 @@ class RunHeader(Painted[Heading]):
             return
         title, small = TITLE_MM * self.unit, LOTS_MM * self.unit
         product, date = self.texts["product"], self.texts["use_by"]
-        draw(painter, product, 0, max(0.0, (title - product.height) / 2), self.colours.ink)
-        draw_right(painter, date, self.width(), title - date.cap, self.colours.ink)
-        second = title + 5.6 * self.unit
+        rise = _RISE_MM * self.unit
+        name = max(product.height, title)
+        draw(painter, product, 0, rise + (name - product.height) / 2, self.colours.ink)
+        draw_right(painter, date, self.width(), rise + title - date.cap, self.colours.ink)
+        second = rise + title + 5.4 * self.unit
         lots, words = self.texts["lots"], self.texts["use_by_words"]
-        draw(painter, lots, 0, second + small - lots.cap, self.colours.muted)
-        draw_right(painter, words, self.width(), second, self.colours.muted)
+        below = max(second, rise + name + 4.6 * self.unit)
+        draw(painter, lots, 0, below + small - lots.cap, self.colours.muted)
+        draw_right(painter, words, self.width(), below, self.colours.muted)
         painter.setPen(stroke(self.colours.edge, 0.4 * self.unit))
         y = self.height() - 0.4 * self.unit
         painter.drawLine(QPointF(0, y), QPointF(self.width(), y))

@@ -20,3 +20,34 @@ class FakeIntents:
 
     def end_run(self, who: str) -> None:
         self.asked.append(("end_run", who))
+
+
+class FakeHand:
+    """Keeps what was done at the simulated scale."""
+
+    def __init__(self) -> None:
+        self.done: list[tuple[str, float]] = []
+        self.is_plugged = True
+
+    def put_bag(self) -> None:
+        self.done.append(("put_bag", 0))
+
+    def pour(self, grams: float) -> None:
+        self.done.append(("pour", grams))
+
+    def take_out(self, grams: float) -> None:
+        self.done.append(("take_out", grams))
+
+    def lift(self) -> None:
+        self.done.append(("lift", 0))
+
+    def press_zero(self) -> None:
+        self.done.append(("press_zero", 0))
+
+    def unplug(self) -> None:
+        self.is_plugged = False
+        self.done.append(("unplug", 0))
+
+    def plug_in(self) -> None:
+        self.is_plugged = True
+        self.done.append(("plug_in", 0))

@@ -10,12 +10,21 @@ from pathlib import Path
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 os.environ["QT_SCALE_FACTOR"] = "1"
 
-from PySide6.QtWidgets import QApplication, QWidget  # noqa: E402
+from PySide6.QtWidgets import QApplication, QWidget
 
-from station.screens.bridge import Bridge  # noqa: E402
-from station.screens.packer import PackerScreen  # noqa: E402
-from tests.station.screens.fakes import FakeIntents  # noqa: E402
-from tests.station.screens.states import LONG_NAME, every_state, make_product, make_run  # noqa: E402
+from station.screens.bench import BenchWindow
+from station.screens.bridge import Bridge
+from station.screens.lead import LeadPanel
+from station.screens.packer import PackerScreen
+from station.screens.window import StationWindow
+from tests.station.screens.fakes import FakeHand, FakeIntents
+from tests.station.screens.states import (
+    LONG_NAME,
+    every_state,
+    make_offer,
+    make_product,
+    make_run,
+)
 
 SIZES = ((1920, 1080), (1280, 800))
 
@@ -43,10 +52,54 @@ def packer(folder: Path) -> None:
         screen.close()
 
 
+def lead(folder: Path) -> None:
+    offer = make_offer()
+    for wide, tall in SIZES:
+        panel = LeadPanel(Bridge(), FakeIntents(), offer, in_doubt=("P1-7K-000131",))
+        panel.resize(wide, tall)
+        panel.show()
+        states = every_state()
+        panel.show_state(states["start_run"])
+        shoot(panel, folder / f"lead_{wide}_1_product.png")
+        panel.products.touched.emit("HARBOUR-250")
+        panel.lots.touched.emit("ROM-2611")
+        panel.lots.touched.emit("ROM-2609")
+        shoot(panel, folder / f"lead_{wide}_2_lots.png")
+        panel.lots.touched.emit("RAD-0418")
+        panel.lots.touched.emit("CAR-7710")
+        panel.steps[2].click()
+        panel.crew.changed.emit("P01", "P02", "400")
+        shoot(panel, folder / f"lead_{wide}_3_crew.png")
+        panel.show_state(states["bag_on"])
+        shoot(panel, folder / f"lead_{wide}_4_run.png")
+        panel.show_state(states["stopped"])
+        shoot(panel, folder / f"lead_{wide}_5_stopped.png")
+        panel.close()
+
+
+def window(folder: Path) -> None:
+    bridge = Bridge()
+    whole = StationWindow(bridge, FakeIntents(), make_offer())
+    whole.resize(*SIZES[1])
+    whole.show()
+    whole.packer.show_state(every_state()["short_t1"])
+    whole.packer.call_button.click()
+    whole.band.say("The disk is nearly full: 180 MB are left. Call maintenance.")
+    shoot(whole, folder / "window_bands.png")
+    whole.close()
+    bench = BenchWindow(FakeHand())
+    bench.show()
+    bench.bag_button.click()
+    bench.drawing.grams = 170
+    shoot(bench, folder / "bench.png")
+    bench.close()
+
+
 def main(folder: Path) -> None:
     folder.mkdir(parents=True, exist_ok=True)
     application = QApplication.instance() or QApplication([])
-    packer(folder)
+    for part in (packer, lead, window):
+        part(folder)
     application.processEvents()
 
 

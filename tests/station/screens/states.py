@@ -20,6 +20,7 @@ from station.core.metrology.verdict import (
 from station.core.product import BagItem, Component, PackMode, Product, Share
 from station.core.run import Run
 from station.line.state import LastPack, LineState, Phase, Shown, Tally, Verb
+from station.screens.offer import LeadOffer, Person
 
 DAY = date(2026, 11, 25)
 LONG_NAME = "Hand-cut rainbow carrot, fennel and red cabbage slaw with garden herbs"
@@ -185,6 +186,38 @@ def every_state(run: Run | None = None) -> dict[str, LineState]:
             because="label P1-7K-000131 is in doubt: the printer's line broke while it was sent",
         ),
     }
+
+
+def make_offer() -> LeadOffer:
+    people = (
+        Person("P01", "Ilse Marrow", "lead"),
+        Person("P05", "Bram Okafor", "lead"),
+        Person("P02", "Tamsin Reyes", "packer"),
+        Person("P03", "Joss Adeyemi", "packer"),
+    )
+    products = (
+        make_product(),
+        make_product(
+            code="TARN-400",
+            name="Tarn root slaw",
+            nominal=grams(400),
+            floor=grams(400),
+            target=grams(403),
+            upper=grams(415),
+            version=1,
+        ),
+        make_product(code="SLAW-250", name=LONG_NAME, version=12),
+        make_product(
+            code="GLEN-180",
+            name="Glen rocket & radicchio",
+            nominal=grams(180),
+            floor=grams(180),
+            target=grams(182),
+            upper=grams(190),
+            version=2,
+        ),
+    )
+    return LeadOffer(products, LOTS, people)
 
 
 def all_verbs(states: Sequence[LineState]) -> set[Verb]:

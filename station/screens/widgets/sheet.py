@@ -1,0 +1,107 @@
+"""Pieces of a lead's sheet: plain text in the station's type, a scrolling page, a scan field."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QSize, Qt
+from PySide6.QtWidgets import (
+    QFrame,
+    QLabel,
+    QLineEdit,
+    QScrollArea,
+    QScroller,
+    QVBoxLayout,
+    QWidget,
+)
+from typing_extensions import override
+
+from station.screens.theme import Face, Palette, Ruler, font_of
+
+TEXT_MM = 4.6
+"""Read at 0.7 m by who stands at the screen."""
+
+
+class Text(QLabel):
+    """Plain text that wraps; markup in it is shown as it is written."""
+
+    def __init__(
+        self,
+        palette: Palette,
+        words: str = "",
+        face: Face = Face.TEXT,
+        mm: float = TEXT_MM,
+        colour: str = "",
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(words, parent)
+        self._face = face
+        self._mm = mm
+        self.setTextFormat(Qt.TextFormat.PlainText)
+        self.setWordWrap(True)
+        self.setStyleSheet(f"color: {colour or palette.ink}; background: transparent;")
+        self.setFont(font_of(face, Ruler.of(self.screen()).px(mm)))
+
+
+class Title(Text):
+    """A heading on one line, so that the height of its page does not depend on its width."""
+
+    def __init__(self, palette: Palette, words: str = "", parent: QWidget | None = None) -> None:
+        super().__init__(palette, words, Face.VERB, 5.2, parent=parent)
+        self.setWordWrap(False)
+
+
+class Page(QScrollArea):
+    """A column of parts that scrolls by touch when it is higher than its place."""
+
+    def __init__(self, palette: Palette, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        ruler = Ruler.of(self.screen())
+        bar = round(ruler.px(7))
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setWidgetResizable(True)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setStyleSheet(
+            f"QScrollArea {{ background: {palette.ground}; }}"
+            f"QScrollBar:vertical {{ background: {palette.quiet}; width: {bar}px; }}"
+            f"QScrollBar::handle:vertical {{ background: {palette.edge};"
+            f" min-height: {bar * 2}px; }}"
+            "QScrollBar::add-line, QScrollBar::sub-line { height: 0; }"
+        )
+        self.body = QWidget()
+        self.body.setStyleSheet(f"background: {palette.ground};")
+        self.column = QVBoxLayout(self.body)
+        self.column.setContentsMargins(0, 0, round(ruler.px(2)), 0)
+        self.column.setSpacing(round(ruler.px(3)))
+        self.setWidget(self.body)
+        QScroller.grabGesture(self.viewport(), QScroller.ScrollerGestureType.TouchGesture)
+
+    def clear(self) -> None:
+        """Take every part off the page."""
+        while self.column.count():
+            item = self.column.takeAt(0)
+            widget = item.widget() if item is not None else None
+            if widget is not None:
+                widget.hide()
+                widget.deleteLater()
+
+
+class ScanField(QLineEdit):
+    """Takes a code from a scanner or a keyboard; Enter ends it."""
+
+    def __init__(self, palette: Palette, hint: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        ruler = Ruler.of(self.screen())
+        self._side = ruler.touch()
+        self.setPlaceholderText(hint)
+        self.setMaxLength(40)
+        self.setFont(font_of(Face.CODE, ruler.px(6.4)))
+        self.setAccessibleName(hint)
+        self.setMinimumHeight(self._side)
+        self.setStyleSheet(
+            f"QLineEdit {{ color: {palette.ink}; background: {palette.paper};"
+            f" border: 2px solid {palette.ink}; padding: 0 {round(ruler.px(4))}px; }}"
+            f"QLineEdit:focus {{ border: 4px solid {palette.act}; }}"
+        )
+
+    @override
+    def minimumSizeHint(self) -> QSize:
+        return QSize(self._side * 2, self._side)

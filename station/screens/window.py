@@ -1,0 +1,133 @@
+"""The station's window: the packer's screen, the lead's panel behind a key, a band for faults."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QRectF, Qt, Slot
+from PySide6.QtGui import QColor, QKeySequence, QMouseEvent, QPainter, QResizeEvent, QShortcut
+from PySide6.QtWidgets import QMainWindow, QStackedWidget, QWidget
+from typing_extensions import override
+
+from station.line.state import Intents
+from station.screens.bridge import Bridge
+from station.screens.lead import LeadPanel
+from station.screens.offer import LeadOffer
+from station.screens.packer import HEIGHT_MM, WIDTH_MM, PackerScreen
+from station.screens.theme import LIGHT, Face, Palette, Ruler, register_fonts
+from station.screens.widgets.lettering import draw, fit
+from station.screens.widgets.painted import Painted, hatch, stroke
+
+TITLE = "Pack line"
+_LEAD_WANTED = "Lead is wanted at this line"
+_KEPT = 2
+"""Messages shown at once."""
+
+
+class Band(Painted[tuple[str, ...]]):
+    """Words over the counts, beside diagonal bars; a touch closes it. Nothing below it moves."""
+
+    def __init__(self, palette: Palette, parent: QWidget | None = None) -> None:
+        super().__init__(palette, (), parent)
+        self.hide()
+
+    def say(self, words: str) -> None:
+        """Show words, the newest first, until somebody touches them."""
+        kept = tuple(one for one in self.view if one != words)[: _KEPT - 1]
+        self.set((words, *kept))
+        self.setAccessibleName(words)
+        self.show()
+        self.raise_()
+
+    @override
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        self.set(())
+        self.hide()
+
+    @override
+    def paint(self, painter: QPainter) -> None:
+        px = Ruler.of(self.screen()).px
+        box = QRectF(self.rect())
+        painter.fillRect(box, QColor(self.colours.paper))
+        bars = QRectF(0, 0, px(12), box.height())
+        hatch(painter, bars, self.colours.attend, self.colours.ink, px(6))
+        line = px(0.6)
+        painter.setPen(stroke(self.colours.ink, 2 * line))
+        painter.drawRect(box.adjusted(line, line, -line, -line))
+        left, right = bars.right() + px(5), box.right() - px(5)
+        share = box.height() / max(len(self.view), 1)
+        for index, words in enumerate(self.view):
+            text = fit(words, Face.VERB, px(6.4), right - left, share - px(5), least=0.4)
+            top = share * index + (share - text.height) / 2
+            draw(painter, text, left, top, self.colours.ink)
+
+
+class StationWindow(QMainWindow):
+    """The packer's screen; F2 or RUN shows the lead's panel, F1 the rules and the notice.
+
+    Args:
+        bridge: the doorway to the station's threads.
+        intents: what people may ask of the line.
+        offer: what a lead may choose from.
+        palette: colours.
+        in_doubt: serials of labels nobody knows the fate of.
+    """
+
+    def __init__(
+        self,
+        bridge: Bridge,
+        intents: Intents,
+        offer: LeadOffer,
+        palette: Palette = LIGHT,
+        in_doubt: tuple[str, ...] = (),
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(parent)
+        register_fonts()
+        self.setWindowTitle(TITLE)
+        self.packer = PackerScreen(bridge, intents, palette)
+        self.lead = LeadPanel(bridge, intents, offer, palette, in_doubt)
+        self.screens = QStackedWidget()
+        self.screens.addWidget(self.packer)
+        self.screens.addWidget(self.lead)
+        self.setCentralWidget(self.screens)
+        self.band = Band(palette, self)
+        ruler = Ruler.of(self.screen())
+        self.resize(round(ruler.px(WIDTH_MM)), round(ruler.px(HEIGHT_MM)))
+        self.packer.lead_asked.connect(self.show_lead)
+        self.packer.lead_called.connect(self._call_lead)
+        self.lead.left.connect(self.show_packer)
+        bridge.fault.connect(self.band.say, Qt.ConnectionType.DirectConnection)
+        for key, slot in (
+            (Qt.Key.Key_F1, self.packer.toggle_about),
+            (Qt.Key.Key_F2, self.toggle_lead),
+            (Qt.Key.Key_Escape, self.show_packer),
+        ):
+            QShortcut(QKeySequence(key), self).activated.connect(slot)
+
+    @Slot()
+    def show_packer(self) -> None:
+        """Show the packer's screen."""
+        self.screens.setCurrentWidget(self.packer)
+        self.packer.setFocus()
+
+    @Slot()
+    def show_lead(self) -> None:
+        """Show the lead's panel."""
+        self.screens.setCurrentWidget(self.lead)
+
+    @Slot()
+    def toggle_lead(self) -> None:
+        """Change between the two."""
+        if self.screens.currentWidget() is self.lead:
+            self.show_packer()
+        else:
+            self.show_lead()
+
+    @Slot()
+    def _call_lead(self) -> None:
+        self.band.say(_LEAD_WANTED)
+
+    @override
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        row = self.packer.counts.geometry().united(self.packer.label.geometry())
+        self.band.setGeometry(row)
