@@ -3,16 +3,19 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Signal, Slot
-from PySide6.QtWidgets import QHBoxLayout, QWidget
+from PySide6.QtWidgets import QWidget
 
 from station.line.state import LineState
 from station.screens.offer import Draft, LeadOffer
 from station.screens.theme import Face, Palette, Ruler
 from station.screens.widgets.gap_geometry import mass_text
 from station.screens.widgets.number_pad import NumberPad
-from station.screens.widgets.sheet import Page, ScanField, Text, Title
+from station.screens.widgets.sheet import Page, ScanField, Text, Title, side_by_side
 from station.screens.widgets.tiles import Tile, Tiles
 from station.screens.words import long_date, lots_line, mean_text, short_date, why_not_free
+
+_NAME_MM = 40.0
+"""Width of a component's name beside its lots."""
 
 
 class ProductPage(Page):
@@ -87,11 +90,12 @@ class LotsPage(Page):
                 )
                 for lot in offer.lots_of(component.code)
             ]
-            self.column.addWidget(Title(self._palette, component.name))
             row = Tiles(self._palette, tiles, columns=3)
             row.touched.connect(self.touched)
             self.rows[component.code] = row
-            self.column.addWidget(row)
+            name = Text(self._palette, component.name, Face.VERB, 5.2)
+            name.setFixedWidth(Ruler.of(self.screen()).touch(_NAME_MM))
+            self.column.addWidget(side_by_side(name, row))
         self.column.addStretch(1)
         self.check(draft)
 
@@ -143,12 +147,7 @@ class CrewPage(Page):
             self.column.addWidget(Title(self._palette, title))
             self.column.addWidget(part)
         self.column.addWidget(self.order)
-        holder = QWidget()
-        row = QHBoxLayout(holder)
-        row.setContentsMargins(0, 0, 0, Ruler.of(self.screen()).touch(2))
-        row.addWidget(self.pad)
-        row.addStretch(1)
-        self.column.addWidget(holder)
+        self.column.addWidget(side_by_side(self.pad))
         self.order.show()
         self.column.addStretch(1)
 

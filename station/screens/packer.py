@@ -30,7 +30,7 @@ WIDTH_MM, HEIGHT_MM = 339.0, 212.0
 """The layout is drawn for this size and grows or shrinks with the window."""
 _MARGIN, _TOP, _HEADER, _FIGURE, _BOTTOM, _GAP = 7.0, 3.5, 33.0, 66.7, 33.0, 3.5
 
-NO_BAG_TO_GUIDE = (Verb.CALL_LEAD, Verb.NO_READING, Verb.START_RUN)
+NO_BAG_TO_GUIDE = (Verb.CALL_LEAD, Verb.NO_READING, Verb.START_RUN, Verb.ORDER_DONE)
 """With these verbs a card with the reason stands in place of figure and strip."""
 
 
@@ -45,10 +45,12 @@ class PackerScreen(QWidget):
     Signals:
         lead_called: the packer wants the lead to come.
         lead_asked: somebody wants the lead's panel.
+        arranged: the parts have new places.
     """
 
     lead_called = Signal()
     lead_asked = Signal()
+    arranged = Signal()
 
     def __init__(
         self,
@@ -161,6 +163,7 @@ class PackerScreen(QWidget):
         for part in self._parts:
             part.set_unit(unit)
         self.aside_panel.set_unit(unit)
+        self.arranged.emit()
 
     def _place_bottom(self, row: QRect, ruler: Ruler) -> None:
         """From the left: counts, last label; from the right: lead, call, set aside."""

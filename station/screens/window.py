@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QRectF, Qt, Slot
-from PySide6.QtGui import QColor, QKeySequence, QMouseEvent, QPainter, QResizeEvent, QShortcut
+from PySide6.QtGui import QColor, QKeySequence, QMouseEvent, QPainter, QShortcut
 from PySide6.QtWidgets import QMainWindow, QStackedWidget, QWidget
 from typing_extensions import override
 
@@ -92,6 +92,7 @@ class StationWindow(QMainWindow):
         self.band = Band(palette, self)
         ruler = Ruler.of(self.screen())
         self.resize(round(ruler.px(WIDTH_MM)), round(ruler.px(HEIGHT_MM)))
+        self.packer.arranged.connect(self._place_band)
         self.packer.lead_asked.connect(self.show_lead)
         self.packer.lead_called.connect(self._call_lead)
         self.lead.left.connect(self.show_packer)
@@ -126,8 +127,7 @@ class StationWindow(QMainWindow):
     def _call_lead(self) -> None:
         self.band.say(_LEAD_WANTED)
 
-    @override
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        super().resizeEvent(event)
+    @Slot()
+    def _place_band(self) -> None:
         row = self.packer.counts.geometry().united(self.packer.label.geometry())
         self.band.setGeometry(row)

@@ -51,6 +51,7 @@ SHOWN_AS: dict[Verb, tuple[Picture, Tone]] = {
     Verb.NO_READING: (Picture.NO_READING, Tone.ATTEND),
     Verb.CALL_LEAD: (Picture.CALL_LEAD, Tone.STOP),
     Verb.START_RUN: (Picture.START_RUN, Tone.PLAIN),
+    Verb.ORDER_DONE: (Picture.ORDER_DONE, Tone.DONE),
 }
 
 

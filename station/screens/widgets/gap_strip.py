@@ -16,7 +16,7 @@ from station.screens.widgets.pictograms import Picture, draw_picture
 # Heights from the top, in layout millimetres; the band takes what is left.
 _QUAY = 9.0
 _AIR = 2.0
-_SIGN = 5.0
+_SIGN = 4.6
 _MASS = 6.4
 _LABELS = 17.5
 _CHEVRON = 1.25
@@ -248,12 +248,12 @@ class GapStrip(Painted[GapView]):
 
     def _signs(self, painter: QPainter, base: float) -> None:
         wide = self.width() * 0.105
-        top = base + 1.8 * self.unit
+        top = base + 1.5 * self.unit
         for mark, sign, mass in self.labels:
             box = QRectF(0, top, wide, _SIGN * self.unit)
             box.moveCenter(QPointF(self.along(mark.at), box.center().y()))
             draw_centred(painter, sign, box, self.colours.muted)
-            box.translate(0, 7.6 * self.unit)
+            box.translate(0, 8.0 * self.unit)
             draw_centred(painter, mass, box, self.colours.ink)
 
 

@@ -30,6 +30,7 @@ class Picture(Enum):
     CALL_LEAD = "call lead"
     SET_ASIDE = "set aside"
     START_RUN = "start run"
+    ORDER_DONE = "order done"
     BURST_SEAL = "burst seal"
     FOREIGN_BODY = "foreign body"
     WRONG_WEIGHT = "wrong weight"
@@ -197,6 +198,14 @@ def _start_run(painter: QPainter) -> None:
     _filled(painter, _closed((72, 8), (94, 22), (72, 36)))
 
 
+def _order_done(painter: QPainter) -> None:
+    """Bags in a row under a tick."""
+    for left in (4, 37, 70):
+        _bag(painter, left, 60, 26)
+    _line(painter, (2, 95), (98, 95))
+    _line(painter, (34, 26), (46, 40), (70, 8))
+
+
 def _burst_seal(painter: QPainter) -> None:
     path = QPainterPath(QPointF(16, 36))
     path.cubicTo(-4, 62, 4, 94, 20, 94)
@@ -242,6 +251,7 @@ _DRAWN: dict[Picture, Callable[[QPainter], None]] = {
     Picture.CALL_LEAD: _call_lead,
     Picture.SET_ASIDE: _set_aside,
     Picture.START_RUN: _start_run,
+    Picture.ORDER_DONE: _order_done,
     Picture.BURST_SEAL: _burst_seal,
     Picture.FOREIGN_BODY: _foreign_body,
     Picture.WRONG_WEIGHT: _wrong_weight,

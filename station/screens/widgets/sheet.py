@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QSize, Qt
 from PySide6.QtWidgets import (
     QFrame,
+    QHBoxLayout,
     QLabel,
     QLineEdit,
     QScrollArea,
@@ -105,3 +106,14 @@ class ScanField(QLineEdit):
     @override
     def minimumSizeHint(self) -> QSize:
         return QSize(self._side * 2, self._side)
+
+
+def side_by_side(*parts: QWidget) -> QWidget:
+    """Return a row of parts; the last one takes what room is left."""
+    row = QWidget()
+    line = QHBoxLayout(row)
+    line.setContentsMargins(0, 0, 0, 0)
+    for part in parts:
+        line.addWidget(part)
+    line.setStretch(len(parts) - 1, 1)
+    return row

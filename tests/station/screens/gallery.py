@@ -30,7 +30,8 @@ SIZES = ((1920, 1080), (1280, 800))
 
 
 def shoot(widget: QWidget, path: Path) -> None:
-    QApplication.processEvents()
+    for _ in range(3):  # a page settles its layout in steps
+        QApplication.processEvents()
     widget.grab().save(str(path))
 
 

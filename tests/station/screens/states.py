@@ -164,6 +164,14 @@ def every_state(run: Run | None = None) -> dict[str, LineState]:
         "set_aside": state(
             lift, Verb.SET_ASIDE, 241, run=run, because="not labelled: below T1", good=False
         ),
+        "order_done": state(
+            Phase.READY,
+            Verb.ORDER_DONE,
+            0,
+            run=run,
+            loaded=False,
+            because="400 bags are packed: the lead ends the run",
+        ),
         "wipe_pan": state(
             clear,
             Verb.WIPE_PAN,
