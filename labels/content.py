@@ -14,6 +14,7 @@ from decimal import Decimal
 
 from labels import gs1
 from labels.errors import LabelError
+from labels.gs1_digits import describe, gtin_14
 from labels.rules.figure_height import MARKETS
 
 INPUT_LOT_CODE = re.compile(r"[A-Z0-9./-]{1,20}", re.ASCII)
@@ -160,7 +161,7 @@ class PackLabel:
                 raise LabelError(where, error.detail) from error
         if not isinstance(self.gtin, str):
             raise LabelError("GTIN", f"{_shown(self.gtin)} is no text of digits")
-        gs1.gtin_14(self.gtin)
+        gtin_14(self.gtin)
         if not _matches(COPY_MARK, self.copy_mark):
             raise LabelError(
                 "Copy mark",
@@ -216,7 +217,7 @@ def _text(field: str, value: object) -> str:
         if unicodedata.category(character) in UNPRINTABLE:
             raise LabelError(
                 where,
-                f"{_shown(text)} has {gs1.describe(character)} at place {position}; allowed: "
+                f"{_shown(text)} has {describe(character)} at place {position}; allowed: "
                 "printable characters on one line",
             )
     return text
@@ -228,7 +229,7 @@ def _culprit(code: object) -> str:
         return " (no text)"
     for position, character in enumerate(code, start=1):
         if not INPUT_LOT_CODE.fullmatch(character):
-            return f": {gs1.describe(character)} at place {position}"
+            return f": {describe(character)} at place {position}"
     return f": it has {len(code)} characters"
 
 

@@ -12,7 +12,9 @@ from collections.abc import Sequence
 from labels.content import PackLabel
 from labels.design import LabelDesign
 from labels.errors import LabelError
-from labels.gs1 import Element, check_pairs, date_value, gtin_14
+from labels.gs1 import Element, check_pairs
+from labels.gs1_dates import date_value
+from labels.gs1_digits import gtin_14
 from labels.layout import Box, Ink, break_code
 from labels.sheet import PlacedSymbol, Sheet
 from labels.symbol import QUIET_ZONE_MODULES, Symbol, gs1_128

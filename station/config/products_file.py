@@ -10,8 +10,8 @@ from dataclasses import dataclass
 from decimal import Decimal
 from fractions import Fraction
 
-from labels import gs1
 from labels.errors import LabelError
+from labels.gs1_digits import gtin_14
 from station.config.check import check_keys, check_rows, codes
 from station.config.faults import Faults, shown, unknown
 from station.config.packhouse import StationSettings
@@ -135,7 +135,7 @@ def _check_gtin(row: ProductRow, _around: _Around) -> Iterator[_Problem]:
         yield "gtin", f"{shown(row.gtin)} has {len(row.gtin)} characters", allowed
         return
     try:
-        gs1.gtin_14(row.gtin)
+        gtin_14(row.gtin)
     except LabelError as fault:
         yield "gtin", fault.detail, allowed
 

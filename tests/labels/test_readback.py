@@ -8,7 +8,8 @@ import pytest
 
 from labels.design import PACK_100_BY_60
 from labels.errors import LabelError
-from labels.gs1 import CSET_82, Element
+from labels.gs1 import Element
+from labels.gs1_components import CSET_82
 from labels.pdf import PRINT_HEADS, LabelDrawer
 from labels.raster import rasterise
 from labels.readback import Found, read_back

@@ -7,7 +7,8 @@ import pytest
 import zxingcpp
 
 from labels.errors import LabelError
-from labels.gs1 import CSET_82, Element
+from labels.gs1 import Element
+from labels.gs1_components import CSET_82
 from labels.symbol import Symbol, gs1_128
 
 MODULE = 3  # pixels
