@@ -18,6 +18,7 @@ writing fails at once with SQLITE_BUSY_SNAPSHOT, whatever the busy timeout.
 
 from __future__ import annotations
 
+import os
 import sqlite3
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
@@ -65,7 +66,7 @@ def writer_engine(path: Path) -> Engine:
     """
     engine = create_engine(
         "sqlite+pysqlite://",
-        creator=_opener(path, "rwc", _WRITER),
+        creator=_opener(path, _writing_uri, _WRITER),
         poolclass=QueuePool,
         pool_size=1,
         max_overflow=0,
@@ -78,7 +79,7 @@ def migration_engine(path: Path) -> Engine:
 
     The pragma does nothing inside a transaction, so it has to be set on connecting.
     """
-    opener = _opener(path, "rwc", _MIGRATION)
+    opener = _opener(path, _writing_uri, _MIGRATION)
     engine = create_engine("sqlite+pysqlite://", creator=opener, poolclass=NullPool)
     return _beginning(engine, "BEGIN IMMEDIATE")
 
@@ -86,7 +87,7 @@ def migration_engine(path: Path) -> Engine:
 @lru_cache(maxsize=8)
 def reader_engine(path: Path) -> Engine:
     """Return an engine that opens the file read-only for each use and closes it again."""
-    opener = _opener(path, "ro", _READER)
+    opener = _opener(path, read_only_uri, _READER)
     engine = create_engine("sqlite+pysqlite://", creator=opener, poolclass=NullPool)
     return _beginning(engine, "BEGIN")
 
@@ -119,14 +120,29 @@ def reading(home: Path) -> Iterator[Connection]:
         raise EnvironmentFault(f"cannot read {path}", explain(fault).words) from fault
 
 
-def _opener(path: Path, mode: str, pragmas: _Pragmas) -> Callable[[], sqlite3.Connection]:
-    uri = f"{path.resolve().as_uri()}?mode={mode}"
+def read_only_uri(path: Path) -> str:
+    """Return the address that opens a database file for reading, on a read-only medium too.
 
+    SQLite reads a WAL database with the help of a file it makes beside it. Where none can be made
+    and no log is left to be read, nothing can change either, and the file may be read as it is.
+    """
+    log = path.with_name(path.name + "-wal")
+    frozen = not os.access(path.parent, os.W_OK) and not (log.exists() and log.stat().st_size)
+    return f"{path.resolve().as_uri()}?mode=ro{'&immutable=1' if frozen else ''}"
+
+
+def _writing_uri(path: Path) -> str:
+    return f"{path.resolve().as_uri()}?mode=rwc"
+
+
+def _opener(
+    path: Path, uri_of: Callable[[Path], str], pragmas: _Pragmas
+) -> Callable[[], sqlite3.Connection]:
     def open_file() -> sqlite3.Connection:
         connection = None
         try:
             connection = sqlite3.connect(
-                uri,
+                uri_of(path),
                 uri=True,
                 isolation_level=None,
                 check_same_thread=False,

@@ -17,7 +17,7 @@ from sqlalchemy import Connection
 from sqlalchemy.exc import DBAPIError
 
 from station.errors import BadInput, EnvironmentFault
-from station.store.engine import migration_engine
+from station.store.engine import migration_engine, read_only_uri
 from station.store.faults import explain
 
 HEAD = "0001"
@@ -71,8 +71,7 @@ def _revision(path: Path) -> str | None:
     """Return the shape of the file, or None for a missing or empty one."""
     if not path.exists():
         return None
-    uri = f"{path.resolve().as_uri()}?mode=ro"
-    with closing(sqlite3.connect(uri, uri=True)) as connection:
+    with closing(sqlite3.connect(read_only_uri(path), uri=True)) as connection:
         tables = {name for (name,) in connection.execute("SELECT name FROM sqlite_schema")}
         if not tables:
             return None

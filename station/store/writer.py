@@ -107,6 +107,8 @@ class StationStore:
             if isinstance(fault, DBAPIError | sqlite3.Error):
                 words = explain(fault).words
                 raise EnvironmentFault(f"cannot open the record in {home}", words) from fault
+            if isinstance(fault, ChainFault | UnknownFact | JournalError):
+                raise EnvironmentFault(f"cannot open the record in {home}", str(fault)) from fault
             raise
         return store
 
