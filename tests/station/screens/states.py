@@ -217,6 +217,7 @@ def make_offer() -> LeadOffer:
         make_product(code="SLAW-250", name=LONG_NAME, version=12),
         make_product(
             code="GLEN-180",
+            recipe=(Share(COMPONENTS[0], Decimal(70)), Share(COMPONENTS[1], Decimal(30))),
             name="Glen rocket & radicchio",
             nominal=grams(180),
             floor=grams(180),

@@ -17,8 +17,11 @@ from tests.station.screens.states import every_state
 FLOOD = 10_000
 
 
+SHORT = every_state()["short_t1"]
+
+
 def numbered(count: int) -> LineState:
-    return replace(every_state()["short_t1"], tally=Tally(good=count))
+    return replace(SHORT, tally=Tally(good=count))
 
 
 def test_newest_of_a_flood_is_painted_and_the_screen_lives(qtbot) -> None:

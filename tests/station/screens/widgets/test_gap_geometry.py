@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 
 from station.core.mass import Mass, Unit
 from station.core.metrology.rule_sets.registry import rule_set
-from station.core.metrology.verdict import Verdict, Window, lowest_floor
+from station.core.metrology.verdict import Verdict, Window, classify, lowest_floor
 from station.line.state import LineState, Phase, Verb
 from station.screens.widgets.gap_geometry import (
     COMB_AT_LEAST,
@@ -71,7 +71,7 @@ def test_landmarks_stand_at_the_same_places_for_every_product(window: Window) ->
 
 
 @given(windows())
-def test_landmarks_out_of_order_lie_where_their_mass_falls(window: Window) -> None:
+def test_no_landmark_stands_right_of_its_mass(window: Window) -> None:
     course = Course(window)
     by_mass = sorted(
         (mark.at, course.at(Mass.parse(mark.mass.replace("\u00a0", " "))))
@@ -82,8 +82,6 @@ def test_landmarks_out_of_order_lie_where_their_mass_falls(window: Window) -> No
 
 
 def loaded(net: Decimal, run, *, spread: Decimal = Decimal(0)) -> LineState:
-    from station.core.metrology.verdict import classify
-
     verdict = classify(grams(net), run.window)
     verb = {Verdict.OVER: Verb.TAKE_OUT, Verdict.IN_WINDOW: Verb.WAIT}.get(verdict, Verb.ADD)
     return state(Phase.LOADED, verb, net, run=run, steady=not spread, spread=spread)

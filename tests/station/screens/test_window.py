@@ -1,0 +1,84 @@
+"""The station's window: two screens, three keys, one band for what must be known."""
+
+import pytest
+from PySide6.QtCore import Qt
+
+from station.screens.bridge import Bridge
+from station.screens.window import StationWindow
+from tests.station.screens.fakes import FakeIntents
+from tests.station.screens.states import every_state, make_offer
+
+pytestmark = pytest.mark.qt_log_ignore("propagateSizeHints")  # Qt's offscreen platform only
+
+
+@pytest.fixture
+def bridge(qtbot) -> Bridge:
+    return Bridge()
+
+
+@pytest.fixture
+def window(qtbot, bridge: Bridge) -> StationWindow:
+    one = StationWindow(bridge, FakeIntents(), make_offer())
+    qtbot.addWidget(one)
+    one.resize(1280, 800)
+    with qtbot.waitExposed(one):
+        one.show()
+    one.activateWindow()
+    qtbot.waitUntil(one.isActiveWindow)
+    return one
+
+
+def test_title_and_first_screen(window: StationWindow) -> None:
+    assert window.windowTitle() == "Pack line"
+    assert window.packer.isVisible()
+    assert (window.width(), window.height()) == (1280, 800)
+
+
+def test_f2_changes_screens_and_escape_comes_back(qtbot, window: StationWindow) -> None:
+    qtbot.keyClick(window, Qt.Key.Key_F2)
+    assert window.lead.isVisible()
+    qtbot.keyClick(window, Qt.Key.Key_F2)
+    assert window.packer.isVisible()
+    qtbot.keyClick(window, Qt.Key.Key_F2)
+    qtbot.keyClick(window, Qt.Key.Key_Escape)
+    assert window.packer.isVisible()
+
+
+def test_touch_changes_screens(qtbot, window: StationWindow) -> None:
+    qtbot.mouseClick(window.packer.run_button, Qt.MouseButton.LeftButton)
+    assert window.lead.isVisible()
+    qtbot.mouseClick(window.lead.back_button, Qt.MouseButton.LeftButton)
+    assert window.packer.isVisible()
+
+
+def test_f1_shows_the_notice(qtbot, window: StationWindow) -> None:
+    window.packer.show_state(every_state()["bag_on"])
+    qtbot.keyClick(window, Qt.Key.Key_F1)
+    assert window.packer.about.isVisible()
+    qtbot.keyClick(window, Qt.Key.Key_F1)
+    assert not window.packer.about.isVisible()
+
+
+def test_both_screens_follow_the_line(qtbot, window: StationWindow, bridge: Bridge) -> None:
+    bridge.publish(every_state()["bag_on"])
+    qtbot.waitUntil(lambda: window.packer.state is not None)
+    assert window.packer.header.view.product == "Harbour leaf mix"
+    assert window.lead.run.name.text() == "Harbour leaf mix"
+
+
+def test_a_fault_and_a_call_stand_in_a_band_and_nothing_moves(
+    qtbot, window: StationWindow, bridge: Bridge
+) -> None:
+    window.packer.show_state(every_state()["short_t1"])
+    before = [part.geometry() for part in (window.packer.strip, window.packer.aside_button)]
+    qtbot.mouseClick(window.packer.call_button, Qt.MouseButton.LeftButton)
+    bridge.report("the disk is nearly full")
+    qtbot.waitUntil(lambda: len(window.band.view) == 2)
+    assert window.band.isVisible()
+    assert window.band.view == ("the disk is nearly full", "Lead is wanted at this line")
+    assert not window.band.geometry().intersects(window.packer.aside_button.geometry())
+    after = [part.geometry() for part in (window.packer.strip, window.packer.aside_button)]
+    assert before == after
+    qtbot.mouseClick(window.band, Qt.MouseButton.LeftButton)
+    assert not window.band.isVisible()
+    assert window.band.view == ()
