@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen, QPolygonF
+from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen, QPixmap, QPolygonF
 from PySide6.QtWidgets import QWidget
 from typing_extensions import override
 
@@ -33,6 +33,8 @@ class GapStrip(Painted[GapView]):
     def __init__(self, palette: Palette, parent: QWidget | None = None) -> None:
         self.labels: tuple[tuple[Landmark, Fitted, Fitted], ...] = ()
         """Landmark, its sign and its mass as they are set; for whoever checks the layout."""
+        self._backdrop: QPixmap | None = None
+        self._backdrop_of: object = None
         super().__init__(palette, GapView(Body.ABSENT), parent)
 
     @override
@@ -60,7 +62,7 @@ class GapStrip(Painted[GapView]):
     @override
     def paint(self, painter: QPainter) -> None:
         view = self.view
-        self._quay(painter, view)
+        painter.drawPixmap(0, 0, self._still())
         if view.body is Body.JOINED:
             self._joined(painter, view)
             return
@@ -211,6 +213,21 @@ class GapStrip(Painted[GapView]):
         draw_picture(painter, Picture.TICK, tick, self.colours.on_dark)
         left, top = tick.right() + 0.5 * cap, socket.center().y() - word.cap / 2
         draw(painter, word, left, top, self.colours.on_dark)
+
+    def _still(self) -> QPixmap:
+        """The quay and its signs, drawn once for a run and a size: they stand while bags come."""
+        ratio = self.devicePixelRatioF()
+        of = (self.view.landmarks, self.size(), self.unit, ratio)
+        if self._backdrop is None or self._backdrop_of != of:
+            self._backdrop = QPixmap(self.size() * ratio)
+            self._backdrop.setDevicePixelRatio(ratio)
+            self._backdrop.fill(QColor(self.colours.ground))
+            painter = QPainter(self._backdrop)
+            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+            self._quay(painter, self.view)
+            painter.end()
+            self._backdrop_of = of
+        return self._backdrop
 
     # --- the quay ---------------------------------------------------------------------------
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
 
 from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter
@@ -50,6 +51,7 @@ def text_width(text: str, font: QFont) -> float:
     return QFontMetricsF(font).horizontalAdvance(text)
 
 
+@lru_cache(maxsize=512)
 def fit(
     text: str,
     face: Face,

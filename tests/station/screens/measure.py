@@ -45,8 +45,7 @@ def measure(count: int, busy: bool) -> list[float]:
             taken.append((time.monotonic_ns() - began) / 1e6)
 
     base = state(Phase.LOADED, Verb.ADD, 200, steady=False, spread=3)
-    assert base.amount is not None
-    states = [replace(base, amount=base.amount * 0 + base.amount * n) for n in range(1, count + 1)]
+    states = [replace(base, amount=grams(n)) for n in range(1, count + 1)]
     over = threading.Event()
 
     def publish() -> None:
