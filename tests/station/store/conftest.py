@@ -200,6 +200,29 @@ def world(tmp_path: Path) -> World:
     return World(tmp_path / "a home %20 with signs?#")
 
 
+@dataclass(frozen=True)
+class Packed:
+    """A closed record and what is in it."""
+
+    home: Path
+    serials: list[str]
+    runs: tuple[Run, Run]
+
+
+@pytest.fixture(scope="session")
+def packed_once(tmp_path_factory: pytest.TempPathFactory) -> Packed:
+    """Bags 1-5 from LF-101 and CR-201, bags 6-10 also from LF-102; bag 1 taken back."""
+    world = World(tmp_path_factory.mktemp("packed") / "home")
+    with world.stocked() as store:
+        first = world.start(store)
+        serials = world.fill(store, first, 5)
+        store.take_back(serials[0], "torn", world.clock.now(), "i.sedge")
+        store.end_run(first.id, world.clock.now(), "p.marsh")
+        second = world.start(store, 2, ("LF-101", "LF-102", "CR-201"))
+        serials += world.fill(store, second, 5)
+    return Packed(world.home, serials, (first, second))
+
+
 @pytest.fixture
 def store(world: World) -> Iterator[StationStore]:
     """An open store that knows the lots."""

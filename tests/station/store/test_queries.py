@@ -10,16 +10,8 @@ from station.store import queries
 
 
 @pytest.fixture
-def packed(world):
-    """Two runs: bags 1-5 from LF-101 and CR-201, bags 6-10 also from LF-102; bag 1 taken back."""
-    with world.stocked() as store:
-        first = world.start(store)
-        serials = world.fill(store, first, 5)
-        store.take_back(serials[0], "torn", world.clock.now(), "i.sedge")
-        store.end_run(first.id, world.clock.now(), "p.marsh")
-        second = world.start(store, 2, ("LF-101", "LF-102", "CR-201"))
-        serials += world.fill(store, second, 5)
-    return world.home, serials, (first, second)
+def packed(packed_once):
+    return packed_once.home, packed_once.serials, packed_once.runs
 
 
 def test_the_day_s_rejects_are_all_there_in_order_with_why(packed, world):

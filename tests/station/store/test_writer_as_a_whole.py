@@ -136,5 +136,5 @@ def test_the_store_keeps_its_promises_under_random_use(world):
     world.open().close()
     Packing.world, Packing.template = world, world.home
     case = Packing.TestCase
-    case.settings = settings(max_examples=15, stateful_step_count=25, deadline=None)
+    case.settings = settings(max_examples=10, stateful_step_count=25, deadline=None)
     case("runTest").runTest()
