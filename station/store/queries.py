@@ -28,7 +28,7 @@ from station.store.answers import (
 from station.store.bodies import draft_of, run_of
 from station.store.columns import mass_of
 from station.store.engine import reading
-from station.store.tables import blend, journal, lot, lot_use, pack, run
+from station.store.tables import LABEL_OPEN, REJECTED, blend, journal, lot, lot_use, pack, run
 
 NEIGHBOURS = 20
 """Bags shown before and after a traced one."""
@@ -56,7 +56,7 @@ def rejects_of_day(home: Path, day: date) -> tuple[RejectRow, ...]:
         select(pack, blend.c.code.label("blend_lot"), run)
         .join(blend, pack.c.blend_id == blend.c.id)
         .join(run, blend.c.run_id == run.c.id)
-        .where(blend.c.production_day == day, pack.c.rejected == 1)
+        .where(blend.c.production_day == day, REJECTED)
         .order_by(pack.c.id)
     )
     columns = (
@@ -176,8 +176,16 @@ def trace_pack(home: Path, serial: str) -> PackTrace:
 
 
 def labels_in(home: Path, state: LabelState) -> tuple[str, ...]:
-    """Return the serials whose label is in one state, oldest first."""
+    """Return the serials whose label is in one state, oldest first; reads all bags."""
     statement = select(pack.c.serial).where(pack.c.label == state).order_by(pack.c.id)
+    with reading(home) as connection:
+        return tuple(connection.execute(statement).scalars())
+
+
+def in_doubt(home: Path) -> tuple[str, ...]:
+    """Return the serials of bags about whose label a person must answer, oldest first."""
+    doubtful = (LABEL_OPEN, pack.c.label == LabelState.IN_DOUBT)
+    statement = select(pack.c.serial).where(*doubtful).order_by(pack.c.id)
     with reading(home) as connection:
         return tuple(connection.execute(statement).scalars())
 

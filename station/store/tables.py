@@ -144,6 +144,10 @@ blend = Table(
     sqlite_strict=True,
 )
 
+# SQLite uses a partial index only for a query that repeats its condition word for word.
+LABEL_OPEN = text("pack.label IN ('recorded', 'submitted', 'spooled', 'in doubt')")
+REJECTED = text("pack.rejected = 1")
+
 pack = Table(
     "pack",
     metadata,

@@ -15,7 +15,7 @@ from importlib.metadata import version
 from pathlib import Path
 from types import TracebackType
 
-from sqlalchemy import Connection, Engine, bindparam, select
+from sqlalchemy import Connection, Engine, select
 from sqlalchemy.exc import DBAPIError
 
 from station.core.ids import uuid7
@@ -30,29 +30,18 @@ from station.store.engine import database, writer_engine
 from station.store.faults import explain
 from station.store.heads import SeenHead, read_head, write_head
 from station.store.journal import ChainFault, Head, Journal
+from station.store.label_steps import check_label, on_their_way
 from station.store.lock import HomeLock
 from station.store.migrate import HEAD, upgrade
 from station.store.opening import Opened, establish
-from station.store.prepared import Prepared, driver_of
+from station.store.prepared import driver_of
 from station.store.projections import Projections, UnknownFact
 from station.store.run_facts import RunFacts
-from station.store.tables import blend, lot, pack
+from station.store.tables import blend, lot
 from station.store.tables import run as run_table
 
 CHECKPOINT_EVERY = 250
 """Commits between checkpoints: about 6 MB of log."""
-
-_UNFINISHED = (LabelState.RECORDED, LabelState.SUBMITTED, LabelState.SPOOLED)
-_MAY_BECOME = {
-    LabelState.NONE: (),
-    LabelState.VOIDED: (),
-    LabelState.APPLIED: (LabelState.IN_DOUBT, LabelState.VOIDED),
-}
-"""Label states that allow only some others; the ones not listed allow all but ``none``."""
-
-_LABEL_OF = Prepared(
-    select(pack.c.label, pack.c.quality).where(pack.c.serial == bindparam("serial"))
-)
 
 
 class StationStore:
@@ -124,7 +113,7 @@ class StationStore:
 
     def in_doubt(self) -> tuple[str, ...]:
         """Serials of bags about whose label a person must answer, oldest first."""
-        return queries.labels_in(self._home, LabelState.IN_DOUBT)
+        return queries.in_doubt(self._home)
 
     def add_lots(self, lots: Sequence[InputLot], at: Moment, who: str) -> int:
         """Record input lots that are not known yet, and known ones whose status changed.
@@ -209,7 +198,7 @@ class StationStore:
     def mark_label(self, serial: str, state: LabelState, at: Moment, who: str, why: str) -> None:
         """Record how far the label of a bag has come."""
         with self._transaction():
-            self._check_label(serial, state)
+            check_label(self._connection, serial, state)
             body: bodies.Body = {"serial": serial, "label": str(state), "why": why}
             self._append(EntryKind.LABEL, at, who, body)
 
@@ -218,7 +207,7 @@ class StationStore:
         if not reason:
             raise StoreFault(f"setting bag {serial} aside needs a reason: choose one")
         with self._transaction():
-            quality = self._check_label(serial, LabelState.VOIDED)
+            quality = check_label(self._connection, serial, LabelState.VOIDED)
             if quality is not Quality.GOOD:
                 raise StoreFault(f"bag {serial} is {quality}: only a good bag can be set aside")
             body: bodies.Body = {
@@ -329,8 +318,7 @@ class StationStore:
             self._journal = Journal(self._site, self._station, opened.epoch, opened.head)
             self._journal.begin(self._connection)
             self._append(EntryKind.START, at, "station", _start_body(opened, seen))
-            unfinished = select(pack.c.serial).where(pack.c.label.in_(_UNFINISHED))
-            for serial in self._connection.execute(unfinished.order_by(pack.c.id)).scalars().all():
+            for serial in on_their_way(self._connection):
                 body: bodies.Body = {
                     "serial": serial,
                     "label": str(LabelState.IN_DOUBT),
@@ -346,19 +334,6 @@ class StationStore:
         self._engine.dispose()
         self._lock.release()
         self._refusal = "the store is closed"
-
-    def _check_label(self, serial: str, state: LabelState) -> Quality:
-        row = _LABEL_OF.execute(self._connection, {"serial": serial}).fetchone()
-        if row is None:
-            raise StoreFault(f"bag {serial} is not in the record: check the serial")
-        label, quality = LabelState(row[0]), Quality(row[1])
-        allowed = _MAY_BECOME.get(label, tuple(LabelState)[1:])
-        if state not in allowed:
-            raise StoreFault(
-                f"the label of bag {serial} is {label} and cannot become {state}: allowed is "
-                f"{', '.join(allowed) or 'nothing more'}"
-            )
-        return quality
 
 
 def _delivery(known: InputLot) -> tuple[object, ...]:
