@@ -230,6 +230,7 @@ class BenchWindow(QWidget):
         else:
             self._repeat.stop()
         self._grams = min(self._grams * _GROWTH, _MOST_GRAMS)
+        self.pour_button.strong = False
         self.drawing.update()
 
     def _refresh(self) -> None:

@@ -34,6 +34,10 @@ NO_BAG_TO_GUIDE = (Verb.CALL_LEAD, Verb.NO_READING, Verb.START_RUN, Verb.ORDER_D
 """With these verbs a card with the reason stands in place of figure and strip."""
 
 
+_BEFORE_ALL = (Verb.CALL_LEAD, Verb.NO_READING)
+"""Nothing may cover these."""
+
+
 class PackerScreen(QWidget):
     """Paints a LineState and nothing else; touches become intents.
 
@@ -103,7 +107,11 @@ class PackerScreen(QWidget):
     @Slot(object)
     def show_state(self, state: LineState) -> None:
         """Paint a state; called in the GUI thread."""
-        self._state = state
+        before, self._state = self._state, state
+        if before is None or state.phase is not before.phase:
+            self.about.hide()  # what the bag needs comes before what can be read at leisure
+        if state.verb in _BEFORE_ALL:
+            self.aside_button.setChecked(False)
         self.header.set(heading(state.run))
         self.counts.set(counted(state))
         said = instruction(state)

@@ -69,21 +69,18 @@ def _closed(*points: tuple[float, float]) -> QPainterPath:
 
 
 def _bag(painter: QPainter, left: float, top: float, size: float) -> None:
-    """A pillow bag: crimped above and below, full between."""
+    """A pouch: straight sides, a welded seam above, a round bottom."""
     s = size / 100
-    path = QPainterPath(QPointF(left + 12 * s, top))
-    path.lineTo(left + 88 * s, top)
-    path.lineTo(left + 84 * s, top + 18 * s)
-    path.cubicTo(
-        left + 104 * s, top + 40 * s, left + 104 * s, top + 66 * s, left + 90 * s, top + 100 * s
-    )
-    path.lineTo(left + 10 * s, top + 100 * s)
-    path.cubicTo(
-        left - 4 * s, top + 66 * s, left - 4 * s, top + 40 * s, left + 16 * s, top + 18 * s
-    )
+    right, bottom, bend = left + size, top + size, 26 * s
+    path = QPainterPath(QPointF(left, top))
+    path.lineTo(right, top)
+    path.lineTo(right, bottom - bend)
+    path.quadTo(right, bottom, right - bend, bottom)
+    path.lineTo(left + bend, bottom)
+    path.quadTo(left, bottom, left, bottom - bend)
     path.closeSubpath()
     painter.drawPath(path)
-    _line(painter, (left + 16 * s, top + 18 * s), (left + 84 * s, top + 18 * s))
+    _line(painter, (left, top + 26 * s), (right, top + 26 * s))
 
 
 def _pan(painter: QPainter, top: float = 84.0) -> None:
@@ -133,14 +130,14 @@ def _tick(painter: QPainter) -> None:
 
 
 def _lift_bag(painter: QPainter) -> None:
-    _bag(painter, 30, 40, 40)
-    _arrow(painter, 50, 30, 2)
+    _bag(painter, 32, 42, 36)
+    _arrow(painter, 50, 32, 2)
     _pan(painter, 89)
 
 
 def _bag_on(painter: QPainter) -> None:
-    _bag(painter, 30, 42, 38)
-    _arrow(painter, 50, 4, 34)
+    _bag(painter, 32, 42, 36)
+    _arrow(painter, 50, 2, 33)
     _pan(painter, 89)
 
 
@@ -207,21 +204,24 @@ def _order_done(painter: QPainter) -> None:
 
 
 def _burst_seal(painter: QPainter) -> None:
-    path = QPainterPath(QPointF(16, 36))
-    path.cubicTo(-4, 62, 4, 94, 20, 94)
-    path.lineTo(80, 94)
-    path.cubicTo(96, 94, 104, 62, 84, 36)
+    """A pouch torn open along its seam."""
+    path = QPainterPath(QPointF(14, 34))
+    path.lineTo(14, 76)
+    path.quadTo(14, 95, 34, 95)
+    path.lineTo(66, 95)
+    path.quadTo(86, 95, 86, 76)
+    path.lineTo(86, 34)
     painter.drawPath(path)
-    _line(painter, (16, 36), (30, 22), (38, 38), (50, 18), (58, 40), (70, 24), (84, 36))
-    for x, y in ((28, 6), (50, 2), (72, 6)):
-        painter.drawPoint(QPointF(x, y))
+    _line(painter, (14, 34), (28, 22), (38, 38), (50, 20), (62, 38), (72, 22), (86, 34))
+    _line(painter, (14, 16), (30, 4))
+    _line(painter, (86, 16), (70, 4))
 
 
 def _foreign_body(painter: QPainter) -> None:
-    _bag(painter, 14, 6, 72)
-    bolt = ((40, 46), (60, 46), (60, 54), (54, 54), (54, 70), (46, 70), (46, 54), (40, 54))
+    """A bolt in a pouch."""
+    _bag(painter, 12, 8, 78)
+    bolt = ((36, 44), (66, 44), (66, 54), (57, 54), (57, 74), (45, 74), (45, 54), (36, 54))
     _filled(painter, _closed(*bolt))
-    _line(painter, (8, 94), (92, 94))
 
 
 def _wrong_weight(painter: QPainter) -> None:

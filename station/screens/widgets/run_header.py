@@ -21,7 +21,7 @@ LOTS_MM = 6.4
 """Read at 1 m."""
 
 
-_TWO_LINES_MM = 18.6
+_TWO_LINES_MM = 17.6
 """Room for a name that does not fit on one line."""
 _RISE_MM = 2.6
 """Of letters above the capitals."""
@@ -91,7 +91,7 @@ class RunHeader(Painted[Heading]):
         draw_right(painter, date, self.width(), rise + title - date.cap, self.colours.ink)
         second = rise + title + 5.4 * self.unit
         lots, words = self.texts["lots"], self.texts["use_by_words"]
-        below = max(second, rise + name + 4.6 * self.unit)
+        below = max(second, rise + name + 4.2 * self.unit)
         draw(painter, lots, 0, below + small - lots.cap, self.colours.muted)
         draw_right(painter, words, self.width(), below, self.colours.muted)
         painter.setPen(stroke(self.colours.edge, 0.4 * self.unit))

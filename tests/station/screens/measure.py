@@ -21,7 +21,7 @@ from station.screens.bridge import Bridge
 from station.screens.packer import PackerScreen
 from station.screens.widgets.big_figure import BigFigure
 from tests.station.screens.fakes import FakeIntents
-from tests.station.screens.states import state
+from tests.station.screens.states import grams, state
 
 PERIOD_S = 0.0203
 """Not a multiple of the screen's frame."""

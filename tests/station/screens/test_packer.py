@@ -104,6 +104,26 @@ def test_notice_and_rules_are_one_touch_away(qtbot, screen: PackerScreen) -> Non
     assert not screen.about.isVisible()
 
 
+def test_a_bag_closes_what_was_being_read(screen: PackerScreen) -> None:
+    screen.show_state(STATES["bag_on"])
+    screen.toggle_about()
+    screen.show_state(STATES["bag_on"])
+    assert screen.about.isVisible()
+    screen.show_state(STATES["short_t1"])
+    assert not screen.about.isVisible()
+
+
+@pytest.mark.parametrize("name", ["stopped", "no_reading"])
+def test_nothing_covers_a_stop(screen: PackerScreen, name: str) -> None:
+    screen.show_state(STATES["short_t1"])
+    screen.aside_button.click()
+    screen.toggle_about()
+    screen.show_state(STATES[name])
+    assert screen.card.isVisible()
+    assert not screen.aside_panel.isVisible()
+    assert not screen.about.isVisible()
+
+
 def test_screen_words_promise_nothing(screen: PackerScreen) -> None:
     screen.show_state(STATES["seal"])
     words = " ".join(
