@@ -16,8 +16,9 @@ from labels.gs1 import Element, check_pairs
 from labels.gs1_dates import date_value
 from labels.gs1_digits import gtin_14
 from labels.layout import Box, Ink, break_code
+from labels.linear import gs1_128
 from labels.sheet import PlacedSymbol, Sheet
-from labels.symbol import QUIET_ZONE_MODULES, Symbol, gs1_128
+from labels.symbol import QUIET_ZONE_MODULES, Symbol
 from labels.typeface import Face, type_of
 
 COLUMN_GAP = 0.5  # between the slot of the bar codes and the column beside it, mm

@@ -10,10 +10,10 @@ from labels.design import PACK_100_BY_60
 from labels.errors import LabelError
 from labels.gs1 import Element
 from labels.gs1_components import CSET_82
+from labels.linear import gs1_128
 from labels.pdf import PRINT_HEADS, LabelDrawer
 from labels.raster import rasterise
 from labels.readback import Found, read_back
-from labels.symbol import gs1_128
 
 
 def test_a_good_label_reads_equal(make_label, drawer) -> None:

@@ -1,29 +1,14 @@
-"""GS1-128 symbols, read by zxing-cpp from their bare modules."""
+"""GS1-128, EAN-13 and UPC-A symbols, read by zxing-cpp from their bare modules."""
 
 import random
 
-import numpy as np
 import pytest
-import zxingcpp
 
 from labels.errors import LabelError
 from labels.gs1 import Element
 from labels.gs1_components import CSET_82
-from labels.symbol import Symbol, gs1_128
-
-MODULE = 3  # pixels
-
-
-def read(symbol: Symbol) -> tuple[str, bytes]:
-    """Read one symbol from a picture of its modules and quiet zones alone."""
-    row = np.array([int(module) for module in "0" * 10 + symbol.modules + "0" * 10], np.uint8)
-    picture = np.tile(np.repeat(255 - 255 * row, MODULE), (40, 1))
-    (code,) = zxingcpp.read_barcodes(picture)
-    return code.symbology_identifier, bytes(code.bytes)
-
-
-def assert_reads(symbol: Symbol) -> None:
-    assert read(symbol) == (symbol.identifier, symbol.expected_bytes)
+from labels.linear import ean_13, gs1_128, retail, upc_a
+from tests.labels.pictures import assert_reads
 
 
 @pytest.mark.parametrize("pair", [f"{number:02d}" for number in range(100)])
@@ -73,3 +58,37 @@ def test_the_same_elements_give_the_same_symbol() -> None:
 def test_no_elements_no_symbol() -> None:
     with pytest.raises(LabelError):
         gs1_128([])
+
+
+def test_ean_13_has_95_modules_and_reads_with_its_guards() -> None:
+    """ISO/IEC 15420: 3 + 42 + 5 + 42 + 3 modules, normal guards 101, centre guard 01010."""
+    symbol = ean_13("9521234543213")
+    assert len(symbol.modules) == 95
+    assert symbol.modules[:3] == symbol.modules[-3:] == "101"
+    assert symbol.modules[45:50] == "01010"
+    starts = [start for place, (start, _) in enumerate(symbol.bars) if place in symbol.guards]
+    assert starts == [0, 2, 46, 48, 92, 94]
+    assert symbol.hri == "9 521234 543213"
+    assert_reads(symbol)
+
+
+def test_upc_a_is_transmitted_as_thirteen_digits() -> None:
+    symbol = upc_a("012345678905")
+    assert symbol.expected_bytes == b"0012345678905"
+    assert symbol.hri == "0 12345 67890 5"
+    assert_reads(symbol)
+
+
+def test_a_gtin_at_the_till_gets_the_symbol_of_its_length() -> None:
+    assert retail("012345678905") == retail("00012345678905") == upc_a("012345678905")
+    assert retail("9521234543213") == retail("09521234543213") == ean_13("9521234543213")
+    with pytest.raises(LabelError, match="indicator 1"):
+        retail("19521234543210")
+
+
+@pytest.mark.parametrize("digits", ["", "952123454321", "9521234543214", "952123454321X"])
+def test_bad_digits_make_no_ean(digits: str) -> None:
+    with pytest.raises(LabelError):
+        ean_13(digits)
+    with pytest.raises(LabelError):
+        upc_a(digits[:11])
