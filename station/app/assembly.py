@@ -25,6 +25,7 @@ from station.line.effects import Sound
 from station.line.opening import Catalogue
 from station.line.runner import LineRunner, Listeners, Timing
 from station.line.state import LineState, RunAnswer
+from station.store.queries import last_run
 from station.store.writer import StationStore
 
 _MS = 1_000_000
@@ -102,6 +103,9 @@ class Station:
         self.store = StationStore.open(self.home, settings.site, settings.station, self.clock)
         self.in_doubt = self.store.in_doubt()
         now = self.clock.now()
+        left = last_run(self.home)
+        if left is not None and left.open:  # the station stopped in it; nothing was lost
+            self.store.end_run(left.run.id, now, "station")
         self.store.add_lots(tuple(self.house.lots.values()), now, "station")
         self.desk = PrintingDesk(
             drawer=LabelDrawer(PACK_100_BY_60),

@@ -6,9 +6,9 @@ import time
 from collections.abc import Callable
 from pathlib import Path
 
-from drivers.packer import PackerCue, SimulatedPacker
+from drivers.packer import SimulatedPacker
 from station.app.assembly import Audience, Station
-from station.app.practice import bench_scale, cue_of, habits_for, practice_station, run_choice
+from station.app.practice import bench_scale, habits_for, practice_station, run_choice
 from station.app.summary import DemoSummary
 from station.app.watch import Watch
 from station.config.packhouse import Packhouse
@@ -61,7 +61,7 @@ def pack_headless(
             for number, product in enumerate(house.products.values()):
                 share = _share(packs, len(house.products), number)
                 if share:
-                    hands = SimulatedPacker(bench, _eyes(watch), habits_for(product), seed + number)
+                    hands = SimulatedPacker(bench, watch.cue, habits_for(product), seed + number)
                     _pack_run(station, house, watch, hands, product, share, done, progress)
                     done += share
             seconds = time.monotonic() - began
@@ -77,13 +77,6 @@ def pack_headless(
 def _share(packs: int, products: int, number: int) -> int:
     """Bags of one product, so that all products together give ``packs``."""
     return packs * (number + 1) // products - packs * number // products
-
-
-def _eyes(watch: Watch) -> Callable[[], PackerCue | None]:
-    def see() -> PackerCue | None:
-        return None if watch.newest is None else cue_of(watch.newest)
-
-    return see
 
 
 def _pack_run(

@@ -7,6 +7,8 @@ import threading
 from collections.abc import Callable
 from functools import partial
 
+from drivers.packer import PackerCue
+from station.app.practice import cue_of
 from station.errors import EnvironmentFault
 from station.line.runner import Timing
 from station.line.state import LineState, RunAnswer
@@ -40,6 +42,10 @@ class Watch:
     def newest(self) -> LineState | None:
         """The newest state, or None before the first."""
         return self._state
+
+    def cue(self) -> PackerCue | None:
+        """What a packer sees of the line now, or None before the first state."""
+        return None if self._state is None else cue_of(self._state)
 
     def next_answer(self, timeout_s: float) -> RunAnswer:
         """Wait for the next answer.

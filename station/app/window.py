@@ -1,0 +1,214 @@
+"""The station in its window: builds Qt's side, lends it to the station's threads, takes it down."""
+
+from __future__ import annotations
+
+import logging
+import os
+import signal
+import sys
+import threading
+import time
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from pathlib import Path
+from types import TracebackType
+from typing import TypeVar
+
+from PySide6.QtCore import QTimer
+from PySide6.QtWidgets import QApplication, QWidget
+
+from drivers.packer import SimulatedPacker
+from station.app.assembly import Audience, Station, port_settings
+from station.app.bench_hand import DemoHand
+from station.app.practice import bench_scale, habits_for, practice_station, run_choice
+from station.app.summary import DemoSummary
+from station.app.watch import Watch
+from station.config.packhouse import Packhouse
+from station.errors import EnvironmentFault
+from station.line.opening import day_of
+from station.line.state import Verb
+from station.screens.bench import BenchWindow
+from station.screens.bridge import Bridge
+from station.screens.offer import LeadOffer, Person
+from station.screens.window import StationWindow
+from station.store.queries import summary
+
+T = TypeVar("T")
+_LOG = logging.getLogger(__name__)
+_SWITCH_S = 0.0005
+"""Threads change this often, so that drawing a label does not hold up the number on the screen."""
+_WINDOW_SPEED = 3.0
+"""The simulated packer works this much faster than a person, so that a newcomer need not wait."""
+_LOOK_MS = 200
+
+
+def show_station(house: Packhouse, home: Path) -> None:
+    """Run the station on its own scale until its window is closed.
+
+    Raises:
+        StationError: the record, the printer's folder or the screen does not serve.
+    """
+    with _application() as application:
+        bridge = Bridge()
+        audience = Audience(bridge.publish, bridge.answer, label=bridge.show_label)
+        settings = house.settings
+        folder = settings.printer.folder
+        station = Station(house, home, port_settings(settings.scale), folder, audience)
+        with _faults_to(bridge), _running(station):
+            window = _window(bridge, station, house)
+            window.showMaximized()
+            application.exec()
+            window.close()
+
+
+def show_demo(house: Packhouse, home: Path, packs: int | None, seed: int) -> DemoSummary:
+    """Run the station on the bench scale until its window is closed, or ``packs`` bags are done.
+
+    Args:
+        house: the settings; the scale's port is replaced by the bench.
+        home: folder of the record; labels go to its folder ``labels``.
+        packs: a simulated packer packs this many bags and the window closes; None leaves the bench
+            to the newcomer.
+        seed: same seed, same noise and the same hands.
+
+    Raises:
+        StationError: the record or the screen does not serve, or a run was refused.
+    """
+    with _application() as application:
+        bridge, watch = Bridge(), Watch()
+        audience = Audience(
+            _both(bridge.publish, watch.state),
+            _both(bridge.answer, watch.answer),
+            timing=watch.timing,
+            label=bridge.show_label,
+        )
+        bench = bench_scale(house, _WINDOW_SPEED if packs else 1.0, seed)
+        bench.start()
+        try:
+            labels = home / "labels"
+            station = practice_station(house, home, labels, bench, audience)
+            before, began = summary(home), time.monotonic()
+            day = day_of(station.clock.now(), house.settings.cut_off)
+            with _faults_to(bridge), _running(station):
+                product = next(iter(house.products.values()))
+                choice = run_choice(house, product, day, packs)
+                station.line.start_run(choice)
+                window = _window(bridge, station, house)
+                window.show()
+                if packs is None:
+                    bench_window = BenchWindow(DemoHand(bench, watch, seed))
+                    _side_by_side(window, bench_window)
+                    application.exec()
+                    bench_window.close()
+                else:
+                    hands = SimulatedPacker(bench, watch.cue, habits_for(product), seed)
+                    _pack(application, hands, watch)
+                station.line.end_run(choice.lead)
+                window.close()
+        finally:
+            bench.stop()
+        seconds = time.monotonic() - began
+        equal = station.desk.read_back_equal
+        return DemoSummary(home, labels, day, before, equal, seconds, watch.timings)
+
+
+def _pack(application: QApplication, hands: SimulatedPacker, watch: Watch) -> None:
+    """Let the simulated packer work until the order is done or the window is closed."""
+
+    def look() -> None:
+        if watch.newest is not None and watch.newest.verb is Verb.ORDER_DONE:
+            application.quit()
+
+    timer = QTimer()
+    timer.timeout.connect(look)
+    timer.start(_LOOK_MS)
+    hands.start()
+    try:
+        application.exec()
+    finally:
+        timer.stop()
+        hands.stop()
+
+
+def _window(bridge: Bridge, station: Station, house: Packhouse) -> StationWindow:
+    people = tuple(Person(one.id, one.name, str(one.role)) for one in house.people.values())
+    offer = LeadOffer(tuple(house.products.values()), tuple(house.lots.values()), people)
+    return StationWindow(bridge, station.line, offer, in_doubt=station.in_doubt)
+
+
+def _side_by_side(window: QWidget, beside: QWidget) -> None:
+    """Put the bench at the right edge of the screen, the station in what is left of it."""
+    room = window.screen().availableGeometry()
+    width = min(max(beside.sizeHint().width(), room.width() // 5), room.width() // 3)
+    beside.setGeometry(room.right() + 1 - width, room.top(), width, beside.sizeHint().height())
+    window.setGeometry(room.left(), room.top(), room.width() - width, room.height())
+    beside.show()
+    beside.raise_()
+
+
+def _both(one: Callable[[T], None], other: Callable[[T], None]) -> Callable[[T], None]:
+    def tell(value: T) -> None:
+        one(value)
+        other(value)
+
+    return tell
+
+
+@contextmanager
+def _application() -> Iterator[QApplication]:
+    """Qt's application, which ends on Ctrl-C as well as with its last window.
+
+    Raises:
+        EnvironmentFault: there is no screen to show a window on.
+    """
+    named = ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM")
+    if sys.platform == "linux" and not any(os.environ.get(name) for name in named):
+        raise EnvironmentFault(
+            "there is no screen", "start in a desktop session, or use demo --headless"
+        )
+    application = QApplication.instance() or QApplication(sys.argv[:1])
+    assert isinstance(application, QApplication)
+    before, switch = signal.getsignal(signal.SIGINT), sys.getswitchinterval()
+    signal.signal(signal.SIGINT, lambda *_: application.quit())
+    sys.setswitchinterval(_SWITCH_S)
+    awake = QTimer()  # Python sees a signal only while Python runs
+    awake.timeout.connect(_nothing)
+    awake.start(_LOOK_MS)
+    try:
+        yield application
+    finally:
+        awake.stop()
+        sys.setswitchinterval(switch)
+        signal.signal(signal.SIGINT, before)
+
+
+def _nothing() -> None:
+    """Let Python run."""
+
+
+@contextmanager
+def _running(station: Station) -> Iterator[None]:
+    station.start()
+    try:
+        yield
+    finally:
+        station.stop()
+
+
+@contextmanager
+def _faults_to(bridge: Bridge) -> Iterator[None]:
+    """Log what nobody foresaw, on any thread, and show it: the station never ends silently."""
+    threads, main = threading.excepthook, sys.excepthook
+
+    def told(
+        kind: type[BaseException], fault: BaseException | None, where: TracebackType | None
+    ) -> None:
+        _LOG.critical("unforeseen", exc_info=(kind, fault or kind(), where))
+        bridge.report(f"The station has a fault, call the lead: {kind.__name__}: {fault}")
+
+    threading.excepthook = lambda args: told(args.exc_type, args.exc_value, args.exc_traceback)
+    sys.excepthook = told
+    try:
+        yield
+    finally:
+        threading.excepthook, sys.excepthook = threads, main
