@@ -20,7 +20,7 @@ from station.clock import SystemClock
 from station.config.packhouse import Packhouse, ScaleSettings
 from station.core.ids import new_uid
 from station.line import events
-from station.line.cycle import LineRules
+from station.line.cycle_state import LineRules
 from station.line.effects import Sound
 from station.line.opening import Catalogue
 from station.line.runner import LineRunner, Listeners, Timing

@@ -11,15 +11,24 @@ events.
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field, replace
+from dataclasses import replace
 
 from drivers.frames.base import Kind
 from drivers.steady import Reading
-from station.core.mass import Mass, Unit
+from station.core.mass import Mass
 from station.core.metrology.verdict import Verdict, classify
-from station.core.pack import LabelState, PackRecord, Quality, Weighing
+from station.core.pack import LabelState, Quality, Weighing
 from station.core.product import PackMode
 from station.core.run import Run
+from station.line.cycle_state import (
+    NO_FRAME_YET,
+    Cycle,
+    Load,
+    indication,
+    load_threshold,
+    net_of,
+    order_done,
+)
 from station.line.effects import (
     Cue,
     Effect,
@@ -46,58 +55,7 @@ from station.line.events import (
     Tick,
     Weighed,
 )
-from station.line.state import Phase, Tally
-
-_NO_FRAME_YET = "waiting for the scale's first reading"
-
-
-@dataclass(frozen=True, slots=True)
-class LineRules:
-    """The line's own timing and thresholds.
-
-    Args:
-        interval: the scale interval, in the scale's unit.
-        dwell_ns: how long a reading must be steady before a bag is judged.
-        stale_ns: a reading older than this does not exist.
-    """
-
-    interval: Mass
-    dwell_ns: int = 300_000_000
-    stale_ns: int = 500_000_000
-
-
-@dataclass(frozen=True, slots=True)
-class Load:
-    """The bag on the pan, from the first load to its judgement."""
-
-    since_ns: int
-    steady_since_ns: int | None = None
-    plateau: Mass | None = None
-    """Newest steady net."""
-    top_ups: int = 0
-    aside: str = ""
-    """Why the packer wants it set aside; it is recorded at the next steady reading."""
-
-
-@dataclass(frozen=True, slots=True)
-class Cycle:
-    """The whole state of a line."""
-
-    rules: LineRules
-    phase: Phase = Phase.CLOSED
-    run: Run | None = None
-    number: int = 0
-    reading: Reading | None = None
-    trouble: str = _NO_FRAME_YET
-    """Why no reading can be believed; empty when the newest can."""
-    port: str = ""
-    load: Load | None = None
-    last: PackRecord | None = None
-    last_is_good: bool = False
-    tally: Tally = field(default_factory=Tally)
-    stop: str = ""
-    """What a person must look at, in phase STOPPED."""
-
+from station.line.state import Phase
 
 Step = tuple[Cycle, tuple[Effect, ...]]
 
@@ -109,32 +67,6 @@ def step(cycle: Cycle, event: Event) -> Step:
     """
     handler = _TABLE.get((cycle.phase, type(event))) or _ANY_PHASE.get(type(event))
     return handler(cycle, event) if handler is not None else (cycle, ())
-
-
-def indication(reading: Reading) -> Mass:
-    """The reading as a mass in the scale's unit, digits kept."""
-    return Mass.of(reading.digits, reading.unit)
-
-
-def net_of(reading: Reading, run: Run) -> Mass:
-    """The indication minus the preset tare of the run's bag, in the scale's unit."""
-    gross = indication(reading)
-    return gross - run.product.bag.tare.in_unit(gross.unit)
-
-
-def load_threshold(run: Run, rules: LineRules) -> Mass:
-    """From this indication on something is on the pan: half a bag, at least two intervals."""
-    tare = run.product.bag.tare.in_unit(rules.interval.unit)
-    return max(tare * _HALF, rules.interval * 2)
-
-
-_HALF = Mass.of("0.5", Unit.GRAM).amount
-
-
-def order_done(cycle: Cycle) -> bool:
-    """Whether the run has all the good bags that were ordered; no more are taken then."""
-    run = cycle.run
-    return run is not None and run.order_size is not None and cycle.tally.good >= run.order_size
 
 
 # --- readings -------------------------------------------------------------------------------
@@ -189,7 +121,7 @@ def _tick(cycle: Cycle, event: Tick) -> Step:
 
 def _link_up(cycle: Cycle, event: LinkUp) -> Step:
     return (
-        replace(cycle, port=event.port, reading=None, trouble=_NO_FRAME_YET),
+        replace(cycle, port=event.port, reading=None, trouble=NO_FRAME_YET),
         (Note(f"scale line open on {event.port}"),),
     )
 

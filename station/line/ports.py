@@ -26,7 +26,8 @@ class Clock(Protocol):
 class StoreFault(Exception):
     """The store could not make something durable; the message says what to do.
 
-    Nothing of the failed call is recorded.
+    Nothing of the failed call is recorded, unless the message says that this is not known: after
+    an error of the disk itself only the next start can tell.
     """
 
 

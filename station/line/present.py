@@ -11,7 +11,7 @@ from station.core.metrology.verdict import (
 )
 from station.core.product import PackMode
 from station.core.run import Run
-from station.line.cycle import Cycle, indication, load_threshold, net_of, order_done
+from station.line.cycle_state import Cycle, indication, load_threshold, net_of, order_done
 from station.line.state import LastPack, LineState, Phase, Shown, Verb
 
 _Said = tuple[Verb, Mass | None, str]

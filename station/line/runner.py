@@ -11,10 +11,11 @@ import logging
 import queue
 import threading
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from station.core.pack import Moment, PackDraft, Quality
-from station.line.cycle import Cycle, LineRules, step
+from station.line.cycle import step
+from station.line.cycle_state import Cycle, LineRules
 from station.line.effects import (
     Effect,
     IssueLabel,
@@ -175,11 +176,12 @@ class LineRunner:
             try:
                 self._take(message)
             except StoreFault as fault:
-                # A note or a label's state could not be kept: the line stops with the reason.
-                self._show(RecordFailed(str(fault)))
-            except Exception:
+                # A note or a label's state could not be kept: no more bags until a person looked.
+                self._halt(message, str(fault))
+            except Exception as bug:  # noqa: BLE001  the line stops in words, never silently
                 _LOG.exception("the line could not handle %s", type(message).__name__)
-                raise
+                named = f"{type(bug).__name__}: {bug}"
+                self._halt(message, f"the station has a fault ({named}): call maintenance")
 
     def _take(self, message: Event | _Start | _End) -> None:
         if isinstance(message, _Start):
@@ -188,6 +190,13 @@ class LineRunner:
             self._listeners.answer(self._close(message.who))
         else:
             self._show(message)
+
+    def _halt(self, message: Event | _Start | _End, words: str) -> None:
+        if isinstance(message, _Start | _End):
+            self._listeners.answer(RunAnswer(False, words))
+        if self._cycle.run is not None:
+            self._cycle = replace(self._cycle, phase=Phase.STOPPED, stop=words, load=None)
+        self._listeners.state(line_state(self._cycle))
 
     def _show(self, event: Event) -> None:
         self._cycle, effects = step(self._cycle, event)

@@ -11,7 +11,8 @@ from drivers.frames.base import Kind
 from station.core.metrology.verdict import Verdict
 from station.core.pack import LabelState, PackDraft, PackId, PackRecord, Quality
 from station.core.product import PackMode
-from station.line.cycle import Cycle, LineRules, load_threshold, step
+from station.line.cycle import step
+from station.line.cycle_state import Cycle, LineRules, load_threshold
 from station.line.effects import Cue, IssueLabel, MarkLabel, Record, Sound, TakeBack
 from station.line.events import (
     Disturbed,

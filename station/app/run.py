@@ -1,0 +1,36 @@
+"""The verb ``run``: the station on its own scale, in its window."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+from station.app.demo import home_folder, packhouse
+from station.cli.answer import Answer, run_verb
+from station.cli.options import AsJson
+
+Settings = Annotated[
+    Path, typer.Option("--config", metavar="DIR", envvar="STATION_CONFIG", help="The settings.")
+]
+HomeFolder = Annotated[
+    Path | None,
+    typer.Option(
+        "--home", metavar="DIR", envvar="STATION_HOME", help="Folder of the record, if another."
+    ),
+]
+
+
+def run(config: Settings, home: HomeFolder = None, as_json: AsJson = False) -> None:
+    """Run the station: read the scale, check, label and record every bag."""
+    run_verb(as_json, lambda: _run(config, home))
+
+
+def _run(config: Path, home: Path | None) -> Answer:
+    from station.app.window import show_station
+
+    house = packhouse(config)
+    place = home_folder(home or house.settings.home)
+    show_station(house, place)
+    return Answer({"home": str(place)}, ())

@@ -1,0 +1,86 @@
+"""The whole state of a line between two events, and what follows from it alone."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from decimal import Decimal
+
+from drivers.steady import Reading
+from station.core.mass import Mass
+from station.core.pack import PackRecord
+from station.core.run import Run
+from station.line.state import Phase, Tally
+
+_HALF = Decimal("0.5")
+NO_FRAME_YET = "waiting for the scale's first reading"
+
+
+@dataclass(frozen=True, slots=True)
+class LineRules:
+    """The line's own timing and thresholds.
+
+    Args:
+        interval: the scale interval, in the scale's unit.
+        dwell_ns: how long a reading must be steady before a bag is judged.
+        stale_ns: a reading older than this does not exist.
+    """
+
+    interval: Mass
+    dwell_ns: int = 300_000_000
+    stale_ns: int = 500_000_000
+
+
+@dataclass(frozen=True, slots=True)
+class Load:
+    """The bag on the pan, from the first load to its judgement."""
+
+    since_ns: int
+    steady_since_ns: int | None = None
+    plateau: Mass | None = None
+    """Newest steady net."""
+    top_ups: int = 0
+    aside: str = ""
+    """Why the packer wants it set aside; it is recorded at the next steady reading."""
+
+
+@dataclass(frozen=True, slots=True)
+class Cycle:
+    """The whole state of a line."""
+
+    rules: LineRules
+    phase: Phase = Phase.CLOSED
+    run: Run | None = None
+    number: int = 0
+    reading: Reading | None = None
+    trouble: str = NO_FRAME_YET
+    """Why no reading can be believed; empty when the newest can."""
+    port: str = ""
+    load: Load | None = None
+    last: PackRecord | None = None
+    last_is_good: bool = False
+    tally: Tally = field(default_factory=Tally)
+    stop: str = ""
+    """What a person must look at, in phase STOPPED."""
+
+
+def indication(reading: Reading) -> Mass:
+    """The reading as a mass in the scale's unit, digits kept."""
+    return Mass.of(reading.digits, reading.unit)
+
+
+def net_of(reading: Reading, run: Run) -> Mass:
+    """The indication minus the preset tare of the run's bag, in the scale's unit."""
+    gross = indication(reading)
+    return gross - run.product.bag.tare.in_unit(gross.unit)
+
+
+def load_threshold(run: Run, rules: LineRules) -> Mass:
+    """From this indication on something is on the pan: half a bag, at least two intervals."""
+    tare = run.product.bag.tare.in_unit(rules.interval.unit)
+    return max(tare * _HALF, rules.interval * 2)
+
+
+def order_done(cycle: Cycle) -> bool:
+    """Whether the run has all the good bags that were ordered; no more are taken then."""
+    run = cycle.run
+    return run is not None and run.order_size is not None and cycle.tally.good >= run.order_size
