@@ -57,4 +57,6 @@ def _parity_found(sample: bytes, new_parser: Callable[[], FrameParser]) -> str:
     if len(frames) < 2 or len(frames) * 2 < len(items):
         return ""
     odd = sum(byte.bit_count() % 2 for byte in sample)
-    return "odd" if odd * 2 > len(sample) else "even"
+    if odd * 20 > len(sample) * 19:
+        return "odd"
+    return "even" if odd * 20 < len(sample) else ""

@@ -232,9 +232,7 @@ _NOT_A_PORT = {errno.ENOTTY, errno.EISDIR, errno.EINVAL, errno.ENXIO}
 
 
 def _not_opened(settings: PortSettings, fault: Exception) -> PortError:
-    code = fault.errno if isinstance(fault, OSError) else None
-    if code is None and fault.args and isinstance(fault.args[0], int):
-        code = fault.args[0]  # termios.error
+    code = _code_of(fault)
     title = f"scale's port {settings.url} cannot be opened"
     if not settings.is_tty:
         return PortError(
@@ -254,6 +252,15 @@ def _not_opened(settings: PortSettings, fault: Exception) -> PortError:
     else:
         why = f"{_plain(fault)}; present are: {ports_present()}"
     return PortError(title, why)
+
+
+def _code_of(fault: BaseException | None) -> int | None:
+    """The system's number for a fault, or for the one beneath it; None where there is none."""
+    if fault is None:
+        return None
+    if fault.args and isinstance(fault.args[0], int):
+        return fault.args[0]
+    return _code_of(fault.__context__)
 
 
 def _plain(fault: Exception) -> str:
