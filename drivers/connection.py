@@ -112,10 +112,11 @@ class Connection:
         self._line.say(LinkUp(self._port.name, self._epoch))
         while not stopping.is_set():
             self._send(commands)
-            self._forget_if_held()
             chunk = self._port.read()
-            self._read_ns = self._line.clock()
-            if chunk:
+            before_ns, self._read_ns = self._read_ns, self._line.clock()
+            if self._read_ns - before_ns > _HELD_NS:
+                self._forget()
+            elif chunk:
                 self._take(chunk)
             elif self._conversation.is_silence_to_tell(self._read_ns):
                 self._tell_silence()
@@ -128,9 +129,8 @@ class Connection:
         elif asked := self._conversation.due(now_ns):
             self._port.write(asked)
 
-    def _forget_if_held(self) -> None:
-        if self._line.clock() - self._read_ns <= _HELD_NS:
-            return
+    def _forget(self) -> None:
+        """Throw away what came in while the program was held, what was just read included."""
         self._port.discard_input()
         self._parser = self._line.new_parser()
         self._line.reader.disturbed()

@@ -13,6 +13,7 @@ import queue
 import threading
 import time
 from collections.abc import Callable
+from contextlib import closing
 from functools import partial
 
 from drivers.backoff import Backoff
@@ -97,27 +98,25 @@ class ScaleLink:
         epoch = 0
         while not self._stopping.is_set():
             try:
-                port = self._open()
+                with closing(self._open()) as port:
+                    epoch += 1
+                    self._name = port.name
+                    self._forget_commands()
+                    connection = Connection(self._line, port, epoch)
+                    try:
+                        connection.serve(self._stopping, self._commands)
+                    finally:
+                        if connection.worked:
+                            self._backoff.reset()
             except PortError as fault:
-                self._down(fault)
-                continue
-            epoch += 1
-            self._name = port.name
-            self._forget_commands()
-            connection = Connection(self._line, port, epoch)
-            try:
-                connection.serve(self._stopping, self._commands)
-            except PortError as fault:
-                port.close()
-                if connection.worked:
-                    self._backoff.reset()
-                self._down(fault)
-            finally:
-                port.close()
+                self._down(str(fault))
+            except Exception as fault:  # noqa: BLE001  the line must come back whatever happens
+                _LOG.exception("the link to the scale failed")
+                self._down(f"the program failed at the scale's line: {fault!r}; it tries again")
 
-    def _down(self, fault: PortError) -> None:
+    def _down(self, why: str) -> None:
         wait_s = self._backoff.next_s()
-        self._say(LinkDown(self._name, str(fault), wait_s))
+        self._say(LinkDown(self._name, why, wait_s))
         self._stopping.wait(wait_s)
 
     def _forget_commands(self) -> None:

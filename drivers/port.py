@@ -2,7 +2,8 @@
 
 Everything that can go wrong leaves here as a PortError that names the port, the cause and what to
 do. pyserial itself raises SerialException, plain OSError (``in_waiting`` on a pulled plug),
-termios.error (which is no OSError; flushing a pulled plug) and TypeError (a port closed meanwhile).
+termios.error (which is no OSError; flushing a pulled plug), TypeError and AttributeError (a port
+closed meanwhile).
 """
 
 from __future__ import annotations
@@ -24,9 +25,9 @@ if os.name == "posix":
     import fcntl
     import termios
 
-    FAULTS: tuple[type[Exception], ...] = (OSError, termios.error, TypeError)
+    FAULTS: tuple[type[Exception], ...] = (OSError, termios.error, TypeError, AttributeError)
 else:
-    FAULTS = (OSError, TypeError)
+    FAULTS = (OSError, TypeError, AttributeError)
 _OPEN_FAULTS: tuple[type[Exception], ...] = (*FAULTS, ValueError)
 
 READ_WAIT_S = 0.05
@@ -175,9 +176,10 @@ def open_port(settings: PortSettings) -> Port:
         "bytesize": settings.bytesize,
         "parity": settings.parity,
         "stopbits": settings.stopbits,
-        "write_timeout": 2.0,
         "timeout": READ_WAIT_S,
     }
+    if not settings.url.startswith("rfc2217:"):  # there pyserial refuses it, and has its own
+        options["write_timeout"] = 2.0
     if settings.is_tty:
         options["exclusive"] = True
         if _parity_of(settings) is not None:
@@ -270,6 +272,6 @@ def _plain(fault: Exception) -> str:
         return "the device is gone, or another program reads the same port"
     if "refused" in text:
         return "nothing answers there"
-    if isinstance(fault, TypeError):
+    if isinstance(fault, TypeError | AttributeError):
         return "the port was closed"
     return text

@@ -1,0 +1,467 @@
+"""The link on real lines: unplugged, replugged, noisy, silent, held, misused."""
+
+import select
+import socket
+import threading
+import time
+from collections.abc import Iterator
+from contextlib import contextmanager
+from dataclasses import replace
+from decimal import Decimal
+from pathlib import Path
+from typing import Any
+
+import pytest
+import serial
+import serial.rfc2217
+
+from drivers.backoff import Backoff
+from drivers.bench import BenchScale
+from drivers.budget import BudgetRules
+from drivers.connection import LinkRules
+from drivers.conversation import AskRules
+from drivers.errors import PortError
+from drivers.frames import scp0499_commands as command
+from drivers.frames.base import Answer, AnswerKind, Condition, Garbage, Kind, WeightFrame
+from drivers.frames.scp0499 import Scp0499Parser, render
+from drivers.link import LinkDown, LinkUp, ScaleLink
+from drivers.parity import ParityLine
+from drivers.port import PortSettings, open_port
+from drivers.steady import Reading, SteadyRules, is_stale
+from tests.drivers.listening import Listener, bare_line, linked
+
+MS = 1_000_000
+GRAMS = SteadyRules(interval=Decimal(1), unit="g")
+QUICK = LinkRules(
+    ask=AskRules(
+        first_frame_ns=60 * MS,
+        ask_every_ns=20 * MS,
+        answer_ns=40 * MS,
+        silent_after_ns=150 * MS,
+        tell_again_ns=400 * MS,
+    ),
+    budget=BudgetRules(window_ns=300 * MS),
+)
+
+
+def frame(digits: str, **changes: object) -> bytes:
+    plain = WeightFrame(digits, "g", Kind.GROSS, False, False, Condition.NORMAL, 1)
+    return render(replace(plain, **changes))
+
+
+def bench(transport: str) -> Iterator[BenchScale]:
+    running = BenchScale(frames_per_s=200, speed=20, transport=transport)
+    running.start()
+    yield running
+    running.stop()
+
+
+@pytest.fixture(params=["pty", "tcp"])
+def scale(request: pytest.FixtureRequest) -> Iterator[BenchScale]:
+    yield from bench(request.param)
+
+
+@pytest.fixture
+def tty_scale() -> Iterator[BenchScale]:
+    yield from bench("pty")
+
+
+# --- the usual case ------------------------------------------------------------------------
+
+
+def test_bag_is_read_from_the_line(scale: BenchScale) -> None:
+    with linked(PortSettings(scale.url), GRAMS) as (heard, _):
+        up = heard.up()
+        assert (up.port, up.epoch) == (scale.url, 1)
+        zero = heard.next(Reading, lambda r: r.steady)
+        assert (zero.digits, zero.at_zero, zero.fault) == ("0", True, None)
+        scale.put_bag(6)
+        scale.pour(248, 0.5)
+        heard.next(Reading, lambda r: not r.steady and r.spread > 0)
+        full = heard.steady("254")
+        assert (full.value, full.unit, full.epoch, full.at_zero) == (254, "g", 1, False)
+        assert full.raw == frame("254")
+        scale.lift()
+        assert heard.steady("0").at_zero
+
+
+def test_commands_are_answered_and_the_repeating_goes_on(scale: BenchScale) -> None:
+    with linked(PortSettings(scale.url), GRAMS, rules=QUICK) as (heard, link):
+        heard.steady("0")
+        link.send(command.about_first())
+        link.send(command.about_next())
+        assert heard.next(Answer).text == "SMA:2/1.0"
+        assert heard.next(Answer).text.startswith("MFG:")
+        link.send(b"\nK\r")
+        assert heard.next(Answer).kind is AnswerKind.UNKNOWN_COMMAND
+        heard.steady("0")
+        scale.residue(15)
+        heard.steady("15")
+        link.send(command.zero())
+        assert heard.steady("0").at_zero
+
+
+# --- plugs -----------------------------------------------------------------------------------
+
+
+def test_unplugged_while_idle_and_plugged_in_again(scale: BenchScale) -> None:
+    with linked(PortSettings(scale.url), GRAMS) as (heard, _):
+        heard.steady("0")
+        scale.freeze(True)
+        scale.unplug()
+        down = heard.down()
+        assert scale.url in down.why
+        assert "check the plug" in down.why
+        assert 0 < down.retry_in_s <= 0.1
+        assert "cannot be opened" in heard.down().why
+        scale.plug_in()
+        scale.freeze(False)
+        assert heard.up().epoch == 2
+        first = heard.next(Reading)
+        assert (first.epoch, first.steady) == (2, False)
+        heard.steady("0")
+
+
+def test_unplugged_in_mid_frame_while_the_listener_is_busy() -> None:
+    class Slow(Listener):
+        def __call__(self, item: object) -> None:
+            super().__call__(item)
+            if isinstance(item, Reading):
+                busy.set()
+                gone.wait(10)
+
+    busy, gone = threading.Event(), threading.Event()
+    with bare_line() as line, linked(PortSettings(line.name), listener=Slow()) as (heard, _):
+        heard.up()
+        line.write(frame("254") * 5 + frame("254")[:11])
+        assert busy.wait(10)
+        line.close()
+        gone.set()
+        assert "check the plug" in heard.down().why
+        readings = [item for item in heard.items if isinstance(item, Reading)]
+        assert {reading.digits for reading in readings} == {"254"}
+
+
+def test_what_was_sent_before_opening_is_never_read() -> None:
+    with bare_line() as line:
+        line.write(frame("111") * 20 + frame("111")[:7])
+        with linked(PortSettings(line.name)) as (heard, _):
+            select.select([line.end], [], [], 10)  # the link has discarded, and now asks
+            assert line.read() == command.repeat()
+            line.write(frame("111")[7:] + frame("254") * 2)
+            heard.steady("254")
+        assert not [i for i in heard.items if isinstance(i, Reading) and i.digits == "111"]
+        assert not [i for i in heard.items if isinstance(i, Garbage)]
+
+
+def test_missing_port_is_told_with_what_is_there_and_found_when_it_comes(tmp_path: Path) -> None:
+    name = tmp_path / "tty-scale"
+    with linked(PortSettings(str(name))) as (heard, _):
+        down = heard.down()
+        assert str(name) in down.why
+        assert "present are:" in down.why
+        with bare_line() as line:
+            name.symlink_to(line.name)
+            assert heard.up().epoch == 1
+
+
+def test_second_station_on_one_port_is_told(tty_scale: BenchScale) -> None:
+    with linked(PortSettings(tty_scale.url)) as (first, _):
+        first.steady("0")
+        with linked(PortSettings(tty_scale.url)) as (second, _):
+            assert "another program has it" in second.down().why
+        first.forget()
+        first.steady("0")
+
+
+def test_stops_at_once_in_every_state(tmp_path: Path) -> None:
+    never = ScaleLink(PortSettings("/dev/ttyNONE"), Scp0499Parser, GRAMS, Listener())
+    never.stop()
+    patient = Backoff(60, 60)
+    began = time.monotonic()
+    with linked(PortSettings(str(tmp_path / "none")), backoff=patient) as (heard, _):
+        heard.down()
+    with bare_line() as line, linked(PortSettings(line.name)) as (heard, _):
+        heard.up()
+    assert time.monotonic() - began < 5
+
+
+def test_port_is_free_after_the_stop() -> None:
+    with bare_line() as line:
+        with linked(PortSettings(line.name)) as (heard, _):
+            heard.up()
+        open_port(PortSettings(line.name)).close()
+
+
+# --- bad lines ---------------------------------------------------------------------------------
+
+
+def test_wrong_baud_is_told_in_words() -> None:
+    # each bit arrives twice as long: bits of the frames spread over bytes that mean nothing
+    bits = "".join(f"0{byte:08b}1" for byte in frame("254") * 20)
+    doubled = "".join(bit * 2 for bit in bits)
+    noise = bytes(int(doubled[n : n + 8], 2) | 0x80 for n in range(0, len(doubled) - 8, 10))
+    with bare_line() as line, linked(PortSettings(line.name)) as (heard, _):
+        heard.up()
+        line.write(noise)
+        told = heard.degraded()
+        assert "none is a frame: check baud rate and parity (here: 9600 8N1)" in told.why
+        assert told.bad == told.total >= 3
+
+
+def test_noise_disturbs_for_a_while_and_every_reading_says_so(scale: BenchScale) -> None:
+    with linked(PortSettings(scale.url), GRAMS, rules=QUICK) as (heard, _):
+        heard.steady("0")
+        scale.noise_burst(600)
+        heard.next(Garbage)
+        told = heard.degraded()
+        assert "damaged" in told.why
+        assert 0 < told.bad <= told.total
+        marked = heard.next(Reading)
+        assert (marked.fault, marked.steady, marked.at_zero) == (told.why, False, False)
+        heard.steady("0")
+
+
+def test_single_damaged_frame_restarts_agreement_only() -> None:
+    with bare_line() as line, linked(PortSettings(line.name)) as (heard, _):
+        heard.up()
+        line.write(frame("254") * 3 + frame("254")[:-3] + frame("254"))
+        heard.next(Garbage)
+        assert heard.next(Reading).agreeing == 1
+        line.write(frame("254"))
+        assert heard.next(Reading).steady
+
+
+def test_seven_bit_line_is_read_with_its_parity_checked() -> None:
+    parity = ParityLine("E")
+    with (
+        bare_line() as line,
+        linked(PortSettings(line.name, bytesize=7, parity="E")) as (heard, _),
+    ):
+        heard.up()
+        assert select.select([line.end], [], [], 10)[0]
+        assert line.read() == parity.sent(command.repeat())
+        line.write(parity.sent(frame("254")) * 2)
+        heard.steady("254")
+        damaged = bytearray(parity.sent(frame("254")))
+        damaged[13] ^= 1
+        line.write(bytes(damaged))
+        assert "not a number" in heard.next(Garbage).why
+
+
+def test_seven_bit_line_taken_for_eight_bits_is_named() -> None:
+    with bare_line() as line, linked(PortSettings(line.name)) as (heard, _):
+        heard.up()
+        line.write(ParityLine("E").sent(frame("254")) * 10)
+        assert "even parity: set bytesize 7 and parity E" in heard.degraded().why
+
+
+def test_frozen_scale_goes_stale_is_told_and_comes_back(scale: BenchScale) -> None:
+    with linked(PortSettings(scale.url), GRAMS, rules=QUICK) as (heard, _):
+        last = heard.steady("0")
+        scale.freeze(True)
+        heard.forget()
+        told = heard.degraded()
+        assert scale.url in told.why
+        assert "has sent nothing for 0.15 s" in told.why
+        assert is_stale(last, last.seen_at_ns + 501 * MS, GRAMS)
+        heard.degraded()  # told again while it lasts
+        scale.freeze(False)
+        heard.steady("0")
+
+
+# --- what a frame may say ------------------------------------------------------------------------
+
+
+def test_other_unit_is_a_fault_in_words(scale: BenchScale) -> None:
+    with linked(PortSettings(scale.url), GRAMS) as (heard, _):
+        heard.steady("0")
+        scale.press_unit("kg")
+        other = heard.next(Reading, lambda r: r.unit == "kg")
+        assert other.fault == "other unit kg, the line runs in g: set the scale back"
+        assert not other.steady
+        scale.press_unit("g")
+        heard.steady("0")
+
+
+def test_over_capacity_and_negative(scale: BenchScale) -> None:
+    with linked(PortSettings(scale.url), GRAMS) as (heard, _):
+        heard.steady("0")
+        scale.put_bag(6050)
+        over = heard.next(Reading, lambda r: r.over)
+        assert over.fault == "over capacity: take the load off the pan"
+        scale.lift()
+        heard.steady("0")
+        scale.residue(40)
+        heard.steady("40")
+        assert scale.press_zero()
+        scale.residue(0)
+        under = heard.next(Reading, lambda r: r.under and r.steady)
+        assert (under.value, under.at_zero) == (-40, False)
+
+
+# --- other scales, other hosts --------------------------------------------------------------
+
+
+class AskedScale:
+    """A Level 1 scale in memory: refuses to repeat, answers W."""
+
+    name = "asked scale"
+
+    def __init__(self) -> None:
+        self.sent: list[bytes] = []
+        self.discarded = 0
+        self._waiting = b""
+
+    def read(self) -> bytes:
+        time.sleep(0.001)
+        chunk, self._waiting = self._waiting, b""
+        return chunk
+
+    def write(self, data: bytes) -> None:
+        self.sent.append(data)
+        self._waiting += frame("254") if data == command.weight() else b"\n?\r"
+
+    def discard_input(self) -> None:
+        self.discarded += 1
+
+    def close(self) -> None:
+        self._waiting = b""
+
+
+def test_scale_that_cannot_repeat_is_asked_one_by_one() -> None:
+    port = AskedScale()
+    with linked(lambda: port, rules=QUICK) as (heard, _):
+        assert heard.next(Answer).kind is AnswerKind.UNKNOWN_COMMAND
+        assert heard.steady("254").agreeing == 2
+    assert port.sent[0] == command.repeat()
+    assert set(port.sent[1:]) == {command.weight()}
+
+
+def test_program_held_for_a_while_forgets_what_arrived_meanwhile() -> None:
+    now = [0]
+    port = AskedScale()
+    with linked(lambda: port, rules=QUICK, clock=lambda: now[0]) as (heard, _):
+        now[0] += 1
+        heard.next(Answer)
+        before = port.discarded
+        now[0] += 30_000 * MS  # as if the computer had slept
+        heard.next(Reading)
+        assert port.discarded == before + 1
+
+
+def test_port_lost_on_write_is_opened_again() -> None:
+    class Broken(AskedScale):
+        def write(self, data: bytes) -> None:
+            raise PortError("scale lost on broken", "the plug")
+
+    ports = [Broken(), AskedScale()]
+    with linked(lambda: ports.pop(0) if len(ports) > 1 else ports[0]) as (heard, _):
+        assert heard.down().why == "scale lost on broken: the plug"
+        assert heard.up().epoch == 2
+        heard.next(Reading)
+
+
+@pytest.mark.expects_log("the link to the scale failed")
+def test_own_fault_is_told_and_does_not_end_the_link() -> None:
+    class Wrong(AskedScale):
+        def read(self) -> bytes:
+            raise AttributeError("a bug of the port")
+
+    ports = [Wrong(), AskedScale()]
+    with linked(lambda: ports.pop(0) if len(ports) > 1 else ports[0], rules=QUICK) as (heard, _):
+        assert "a bug of the port" in heard.down().why
+        heard.steady("254")
+
+
+@pytest.mark.expects_log("the listener failed on LinkUp")
+def test_listener_that_fails_does_not_end_the_link() -> None:
+    class Failing(Listener):
+        def __call__(self, item: object) -> None:
+            super().__call__(item)
+            if isinstance(item, LinkUp):
+                raise RuntimeError("a bug of the listener")
+
+    with linked(AskedScale, listener=Failing(), rules=QUICK) as (heard, _):
+        heard.steady("254")
+
+
+@pytest.mark.filterwarnings("ignore:set(Daemon|Name).*deprecated:DeprecationWarning")
+def test_serial_port_behind_rfc2217(tty_scale: BenchScale) -> None:
+    """Against pyserial's own RFC 2217 server, which opens the bench scale's line."""
+    with (
+        rfc2217_server(tty_scale.url) as (url, _),
+        linked(PortSettings(url), GRAMS) as (heard, _),
+    ):
+        assert heard.up().port == url
+        heard.steady("0")
+        tty_scale.put_bag(6)
+        heard.steady("6")
+
+
+@pytest.mark.filterwarnings("ignore:set(Daemon|Name).*deprecated:DeprecationWarning")
+def test_server_of_rfc2217_that_goes_away(tty_scale: BenchScale) -> None:
+    with (
+        rfc2217_server(tty_scale.url) as (url, leave),
+        linked(PortSettings(url), GRAMS) as (heard, _),
+    ):
+        heard.steady("0")
+        leave.set()
+        assert url in heard.down().why
+
+
+@contextmanager
+def rfc2217_server(path: str) -> Iterator[tuple[str, threading.Event]]:
+    leave = threading.Event()
+    with (
+        Tty(path, timeout=0, exclusive=True) as device,
+        socket.create_server(("127.0.0.1", 0)) as listener,
+    ):
+        thread = threading.Thread(target=serve_rfc2217, args=(device, listener, leave))
+        thread.start()
+        try:
+            yield f"rfc2217://127.0.0.1:{listener.getsockname()[1]}", leave
+        finally:
+            leave.set()
+            thread.join()
+
+
+class Tty(serial.Serial):
+    """A pseudo-terminal has no modem lines; here they stand still."""
+
+    cts = dsr = ri = cd = True
+
+    def _update_rts_state(self) -> None:
+        return
+
+    def _update_dtr_state(self) -> None:
+        return
+
+
+class Out:
+    """What the server answers by itself."""
+
+    def __init__(self, client: socket.socket) -> None:
+        self.write = client.sendall
+
+
+def serve_rfc2217(device: Any, listener: socket.socket, leave: threading.Event) -> None:
+    client, _ = listener.accept()
+    with client:
+        manager = serial.rfc2217.PortManager(device, Out(client))
+        while not leave.is_set():
+            ready, _, _ = select.select([client, device], [], [], 0.05)
+            if client in ready:
+                received = client.recv(1024)
+                if not received:
+                    return
+                device.write(b"".join(manager.filter(received)))
+            if device in ready:
+                client.sendall(b"".join(manager.escape(device.read(1024))))
+
+
+def test_down_is_told_for_each_try() -> None:
+    with linked(PortSettings("/dev/ttyNONE")) as (heard, _):
+        waits = [heard.down().retry_in_s for _ in range(4)]
+    assert waits == sorted(waits) or max(waits) <= 0.1
+    assert all(isinstance(item, LinkDown) for item in heard.items)
