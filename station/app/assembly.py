@@ -147,6 +147,7 @@ class Station:
             Scp0499Parser,
             SteadyRules(
                 interval=scale.interval.amount,
+                zero_band=scale.interval.amount / 2,  # one interval left on the pan is no zero
                 unit=str(scale.unit),
                 spread_window_ns=self._hasty(_SPREAD_MS),
                 stale_after_ns=settings.timing.stale_ms * _MS,

@@ -140,7 +140,7 @@ def _side_by_side(window: QWidget, beside: QWidget) -> None:
     """Put the bench at the right edge of the screen, the station in what is left of it."""
     room = window.screen().availableGeometry()
     width = min(max(beside.sizeHint().width(), room.width() // 5), room.width() // 3)
-    beside.setGeometry(room.right() + 1 - width, room.top(), width, beside.sizeHint().height())
+    beside.setGeometry(room.right() + 1 - width, room.top(), width, room.height())
     window.setGeometry(room.left(), room.top(), room.width() - width, room.height())
     beside.show()
     beside.raise_()

@@ -147,7 +147,11 @@ def _clear_pan(cycle: Cycle, reading: Reading) -> Step:
 
 def _ready(cycle: Cycle, reading: Reading) -> Step:
     assert cycle.run is not None
-    if order_done(cycle) or indication(reading) < load_threshold(cycle.run, cycle.rules):
+    if indication(reading) < load_threshold(cycle.run, cycle.rules):
+        # A residue, or a zero that went below, would be in the next bag's net.
+        lost = reading.steady and not reading.at_zero
+        return (replace(cycle, phase=Phase.CLEAR_PAN) if lost else cycle), ()
+    if order_done(cycle):
         return cycle, ()
     loaded = replace(cycle, phase=Phase.LOADED, load=Load(reading.seen_at_ns))
     return _loaded(loaded, reading)

@@ -194,6 +194,18 @@ def test_no_second_bag_without_zero_between():
     assert len([one for one in line.effects if isinstance(one, Record)]) == 1
 
 
+@pytest.mark.parametrize("residue", [2, -20])
+def test_a_zero_that_was_lost_closes_the_pan_again(residue):
+    line = Line()
+    line.weigh(0)
+    line.weigh(residue, steady=False)
+    assert line.phase is Phase.READY
+    line.weigh(residue)
+    assert line.verb is Verb.WIPE_PAN
+    line.rest(258)
+    assert not any(isinstance(one, Record) for one in line.effects)
+
+
 def test_wipe_pan_when_only_a_residue_is_left():
     line = Line()
     line.weigh(2)

@@ -1,0 +1,77 @@
+"""A whole station on the bench scale, for tests that pull its plugs."""
+
+from collections.abc import Callable
+from contextlib import contextmanager
+from datetime import UTC, datetime
+from pathlib import Path
+
+from drivers.packer import SimulatedPacker
+from station.app.assembly import Audience
+from station.app.practice import (
+    bench_scale,
+    demo_settings,
+    habits_for,
+    practice_station,
+    run_choice,
+)
+from station.app.watch import Watch
+from station.config.load import load
+from station.line.opening import day_of
+from station.line.state import LineState
+
+PATIENCE_S = 60.0
+SPEED = 40.0
+
+
+class Bench:
+    """A station, its bench and its watch, while they run."""
+
+    def __init__(self, home: Path, seen: Callable[[LineState], None] | None = None):
+        today = datetime.now(UTC).date()  # noqa: TID251  the demo's lots are days old
+        self.house = load(demo_settings(), today)
+        self.bench = bench_scale(self.house, SPEED, seed=7)
+        self.bench.start()
+        self.watch = Watch()
+
+        def state(state: LineState) -> None:
+            if seen is not None:
+                seen(state)
+            self.watch.state(state)
+
+        audience = Audience(state, self.watch.answer, timing=self.watch.timing)
+        self.labels = home / "labels"
+        self.station = practice_station(self.house, home, self.labels, self.bench, audience)
+        self.station.start()
+
+    def close(self) -> None:
+        self.station.stop()
+        self.bench.stop()
+
+    def open_run(self, product="ROCKET-SPINACH-200", order=None, **changes):
+        product = self.house.products[product]
+        day = day_of(self.station.clock.now(), self.house.settings.cut_off)
+        self.station.line.start_run(run_choice(self.house, product, day, order))
+        answer = self.watch.next_answer(PATIENCE_S)
+        assert answer.started, answer.words
+        return product
+
+    def until(self, holds) -> LineState:
+        return self.watch.until(holds, PATIENCE_S)
+
+    @contextmanager
+    def packer(self, product, seed=3):
+        hands = SimulatedPacker(self.bench, self.watch.cue, habits_for(product), seed)
+        hands.start()
+        try:
+            yield hands
+        finally:
+            hands.stop()
+
+
+@contextmanager
+def bench_line(home: Path, seen=None):
+    line = Bench(home, seen)
+    try:
+        yield line
+    finally:
+        line.close()
