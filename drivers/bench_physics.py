@@ -21,7 +21,7 @@ class Feel:
     Args:
         noise_g: standard deviation of the electrical noise, in grams.
         natural_hz: how fast the cell swings.
-        damping: 1 just does not swing; below, it overshoots.
+        damping: above 0 and below 1; the smaller, the longer it swings.
         splash: share of a pour's rate, in g/s, that shows as shaking, in grams.
         rest_s: how long the cell must stay within the rest band to be at rest.
     """
@@ -54,6 +54,7 @@ class Pan:
         self._now_s = 0.0
         self._cell = 0.0
         self._speed = 0.0
+        self._swing = _one_step(math.tau * feel.natural_hz, feel.damping)
         self._recent: deque[float] = deque([0.0], maxlen=max(2, round(feel.rest_s / STEP_S)))
         self.bag: float | None = None
         """Mass of the empty bag on the pan, or None."""
@@ -99,17 +100,17 @@ class Pan:
         target = self.load + self._drifted
         if shaking:
             target += self._chance.gauss(0.0, shaking)
-        pull = math.tau * feel.natural_hz
-        force = pull * (pull * (target - self._cell) - 2.0 * feel.damping * self._speed)
-        self._speed += force * STEP_S
-        self._cell += self._speed * STEP_S
+        away, speed = self._cell - target, self._speed
+        kept, gained, pulled, kept_speed = self._swing
+        self._cell = target + kept * away + gained * speed
+        self._speed = pulled * away + kept_speed * speed
         self._recent.append(self._cell + self._chance.gauss(0.0, feel.noise_g))
 
     def _run_pours(self) -> float:
         """Move product for one step; return the rate in g/s."""
         rate = 0.0
         for pour in self._pours:
-            share = min(1.0, STEP_S / pour.seconds_left)
+            share = 1.0 if pour.seconds_left <= STEP_S else STEP_S / pour.seconds_left
             moved = pour.grams_left * share
             pour.grams_left -= moved
             pour.seconds_left -= STEP_S
@@ -119,5 +120,22 @@ class Pan:
             else:
                 self.content += moved
         if self._pours:
-            self._pours = [pour for pour in self._pours if pour.seconds_left > STEP_S / 2]
+            self._pours = [pour for pour in self._pours if pour.grams_left]
         return rate
+
+
+def _one_step(pull: float, damping: float) -> tuple[float, float, float, float]:
+    """Return what one step makes of distance and speed: a damped oscillator, solved exactly.
+
+    Args:
+        pull: undamped angular frequency, in 1/s.
+        damping: above 0 and below 1.
+
+    Returns:
+        distance from distance, distance from speed, speed from distance, speed from speed.
+    """
+    swing = pull * math.sqrt(1.0 - damping**2)
+    fade = math.exp(-damping * pull * STEP_S)
+    cos, sin = fade * math.cos(swing * STEP_S), fade * math.sin(swing * STEP_S)
+    lag = damping * pull / swing
+    return cos + lag * sin, sin / swing, -(pull**2) / swing * sin, cos - lag * sin

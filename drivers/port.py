@@ -11,6 +11,8 @@ from __future__ import annotations
 import errno
 import os
 import select
+import socket
+from contextlib import nullcontext
 from dataclasses import dataclass
 from typing import Any
 from urllib.parse import urlsplit
@@ -153,7 +155,9 @@ class Port:
     def close(self) -> None:
         """Give the port back; a port already lost closes without a word."""
         try:
-            self._device.close()
+            # where the far end left first, pyserial leaves its socket open
+            with _socket_of(self._device) or nullcontext():
+                self._device.close()
         except FAULTS:
             return
 
@@ -220,9 +224,18 @@ def _handle_of(device: Any) -> int | None:  # noqa: ANN401
     return int(device.fileno())
 
 
+def _socket_of(device: Any) -> socket.socket | None:  # noqa: ANN401
+    """The socket beneath a network port, or None."""
+    beneath = getattr(device, "_socket", None)
+    return beneath if isinstance(beneath, socket.socket) else None
+
+
 def _keep_others_out(device: Any) -> None:  # noqa: ANN401
-    """Refuse opens that do not ask for a lock, too; the system's administrator still may."""
-    if os.name == "posix":
+    """Refuse opens that do not ask for a lock, too; the system's administrator still may.
+
+    Not on a pseudo-terminal: it keeps the refusal after its last user has gone.
+    """
+    if os.name == "posix" and not os.ttyname(device.fileno()).startswith("/dev/pts/"):
         try:
             fcntl.ioctl(device.fileno(), termios.TIOCEXCL)
         except FAULTS:

@@ -2,7 +2,7 @@
 
 import os
 import socket
-import stat
+from collections.abc import Callable
 from pathlib import Path
 
 import pytest
@@ -74,25 +74,44 @@ def test_second_opener_is_refused_and_then_let_in() -> None:
         open_port(PortSettings(line.name)).close()
 
 
-def test_port_of_another_user_names_the_group(tmp_path: Path) -> None:
-    """In a child that gives up the administrator's rights where it has them."""
+def as_plain_user(task: Callable[[], bool]) -> bool:
+    """Run ``task`` in a child that gives up the administrator's rights where it has them."""
+    child = os.fork()
+    if child == 0:
+        done = False
+        try:
+            if os.getuid() == 0:
+                os.setgid(65534)
+                os.setuid(65534)
+            done = task()
+        finally:
+            os._exit(not done)
+    _, status = os.waitpid(child, 0)
+    return os.waitstatus_to_exitcode(status) == 0
+
+
+def test_port_of_another_user_names_the_group() -> None:
+    def refused() -> bool:
+        try:
+            open_port(PortSettings(line.name))
+        except PortError as fault:
+            return "dialout" in str(fault)
+        return False
+
     with bare_line() as line:
         Path(line.name).chmod(0)
-        child = os.fork()
-        if child == 0:
-            code = 1
-            try:
-                if os.getuid() == 0:
-                    os.setgid(65534)
-                    os.setuid(65534)
-                open_port(PortSettings(line.name))
-            except PortError as refused:
-                code = 0 if "dialout" in str(refused) else 2
-            finally:
-                os._exit(code)
-        _, status = os.waitpid(child, 0)
-        Path(line.name).chmod(stat.S_IRUSR | stat.S_IWUSR)
-        assert os.waitstatus_to_exitcode(status) == 0
+        assert as_plain_user(refused)
+
+
+def test_plain_user_may_open_again_after_closing() -> None:
+    def twice() -> bool:
+        for _ in range(2):
+            open_port(PortSettings(line.name)).close()
+        return True
+
+    with bare_line() as line:
+        Path(line.name).chmod(0o666)
+        assert as_plain_user(twice)
 
 
 def test_nothing_answers_at_an_address() -> None:
