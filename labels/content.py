@@ -119,6 +119,11 @@ class PackLabel:
         self._check_codes()
         self._check_ingredients()
 
+    @property
+    def subject(self) -> str:
+        """What the label is of, in a few words."""
+        return f"{self.product_name}, lot {self.blend_lot}"
+
     def _check_quantity(self) -> None:
         if self.market not in MARKETS:
             raise LabelError(
@@ -203,15 +208,28 @@ def _is_exact(value: object) -> bool:
 
 def _text(field: str, value: object) -> str:
     """Return a text in normal form C, or say why it cannot be printed."""
-    where = field.replace("_", " ").capitalize()
+    return checked_text(field.replace("_", " ").capitalize(), value, LONGEST[field])
+
+
+def checked_text(where: str, value: object, longest: int) -> str:
+    """Return a text of one printable line in normal form C.
+
+    Args:
+        where: What the text is, for the message.
+        value: The text.
+        longest: Most characters.
+
+    Raises:
+        LabelError: No text, an empty or too long one, or a character that cannot be printed.
+    """
     if not isinstance(value, str):
         raise LabelError(where, f"{_shown(value)} is no text")
     text = unicodedata.normalize("NFC", value)
     if not text.strip():
         raise LabelError(where, "is empty; a text is needed here")
-    if len(text) > LONGEST[field]:
+    if len(text) > longest:
         raise LabelError(
-            where, f"{_shown(text)} has {len(text)} characters; allowed: up to {LONGEST[field]}"
+            where, f"{_shown(text)} has {len(text)} characters; allowed: up to {longest}"
         )
     for position, character in enumerate(text, start=1):
         if unicodedata.category(character) in UNPRINTABLE:

@@ -40,12 +40,24 @@ class LabelDesign:
         use_by_row: Height of the use-by bar.
         use_by_cap: Greatest cap height of the use-by date.
         use_by_cap_least: Least cap height of the use-by date.
+        use_by_words_cap: Cap height of the words on the slab.
+        use_by_padding: Left and right of the words on the slab, and of the date.
+        row_gap: Between rows.
         body_x: Greatest x-height of running text.
         body_x_least: Least x-height; Regulation (EU) No 1169/2011 Art. 13(2): 1.2 mm.
         body_leadings: Distance of baselines in em and extra distance between paragraphs in mm,
             tried in this order.
+        foot: True for two GS1-128 symbols across the foot.
+        column: Width of a column on the right, beside the running text, with a matrix symbol of
+            everything and lot and serial in words below it; 0 for none.
+        column_gap: Between running text and that column.
+        matrix_dots: Widths of a matrix module to try, in dots of an 8 dots/mm head, wide first.
+        link_stem: Start of the web address where the matrix is a QR Code with a GS1 Digital Link;
+            empty for GS1 DataMatrix.
         bars: Height of each bar code, tried in this order; the last is the least.
+        tallest_bar: Height beyond which bar codes do not grow into free paper.
         hri_cap: Cap height of the text below a bar code.
+        below_hri: Between that text and what follows.
         code_caps: Cap heights of lot and serial in words, tried in this order.
         symbol_slot: Width left of which the bar codes end, right quiet zone included.
         module_dots: Widths of a bar code module to try, in dots of an 8 dots/mm head, wide first.
@@ -69,15 +81,89 @@ class LabelDesign:
     use_by_row: float = 7.0
     use_by_cap: float = 3.8
     use_by_cap_least: float = 2.6
+    use_by_words_cap: float = 3.0
+    use_by_padding: float = 2.2
+    row_gap: float = 1.0
     body_x: float = 1.4
     body_x_least: float = 1.2
     body_leadings: tuple[tuple[float, float], ...] = ((1.16, 0.7), (1.12, 0.35), (1.08, 0.0))
+    foot: bool = True
+    column: float = 0.0
+    column_gap: float = 2.5
+    matrix_dots: tuple[int, ...] = (5, 4, 3)
+    link_stem: str = ""
     bars: tuple[float, ...] = (8.0, 7.0, 6.0)
+    tallest_bar: float = 30.0
     hri_cap: float = 1.5
+    below_hri: float = 0.7
     code_caps: tuple[float, ...] = (2.1, 1.9, 1.7, 1.5, 1.3)
     symbol_slot: float = 78.25
     module_dots: tuple[int, ...] = (3, 2)
 
 
 PACK_100_BY_60 = LabelDesign("pack 100 x 60", 100.0, 60.0)
-DESIGNS = {design.name: design for design in (PACK_100_BY_60,)}
+
+PACK_100_BY_100 = LabelDesign(
+    "pack 100 x 100",
+    100.0,
+    100.0,
+    left_margin=5.5,
+    right_margin=4.5,
+    top_margin=4.5,
+    bottom_margin=3.0,
+    net_figure=7.0,
+    name_row=13.5,
+    name_steps=(
+        NameStep(Face.STRONG, 1, 6.4, 4.8),
+        NameStep(Face.NARROW_STRONG, 1, 6.0, 4.2),
+        NameStep(Face.STRONG, 2, 4.4, 3.8),
+        NameStep(Face.NARROW_STRONG, 2, 4.4, 3.0),
+    ),
+    use_by_row=10.5,
+    use_by_cap=5.4,
+    use_by_cap_least=3.0,
+    use_by_words_cap=3.6,
+    use_by_padding=2.6,
+    row_gap=1.8,
+    body_x=2.0,
+    body_leadings=((1.24, 1.3), (1.18, 0.8), (1.12, 0.35), (1.08, 0.0)),
+    column=20.0,
+    matrix_dots=(6, 5, 4, 3),
+    bars=(13.0, 11.0, 9.0, 8.0),
+    tallest_bar=13.0,
+    hri_cap=1.8,
+    below_hri=1.6,
+    symbol_slot=100.0,
+    module_dots=(4, 3, 2),
+)
+
+PACK_60_BY_40 = LabelDesign(
+    "pack 60 x 40",
+    60.0,
+    40.0,
+    left_margin=2.0,
+    right_margin=2.0,
+    top_margin=1.5,
+    bottom_margin=1.5,
+    net_figure=4.0,
+    name_row=7.0,
+    name_steps=(
+        NameStep(Face.STRONG, 1, 3.2, 2.6),
+        NameStep(Face.NARROW_STRONG, 1, 3.2, 2.6),
+        NameStep(Face.NARROW_STRONG, 2, 2.3, 1.8),
+    ),
+    use_by_row=5.0,
+    use_by_cap=2.6,
+    use_by_cap_least=2.0,
+    use_by_words_cap=2.0,
+    use_by_padding=1.3,
+    row_gap=0.75,
+    body_x=1.3,
+    foot=False,
+    column=12.5,
+    column_gap=1.5,
+    matrix_dots=(4, 3),
+    code_caps=(1.9, 1.7, 1.5, 1.3),
+)
+
+DESIGNS = {design.name: design for design in (PACK_100_BY_60, PACK_100_BY_100, PACK_60_BY_40)}

@@ -1,37 +1,93 @@
-"""The plan of one label: where each text, plate and bar code goes, before any ink.
+"""The plan of a pack label: where each text, plate and bar code goes, before any ink.
 
 From top to bottom: name and net quantity in one field of vision; the use-by date as a black slab
 joined to a framed slot; storage, ingredients, input lots and packer as running text; two bar codes
-with lot and serial in words beside them. Running text takes what it needs down to its least
-height; the bar codes take the rest.
+with lot and serial in words beside them, or one matrix symbol in a column beside the running text,
+or both. Running text takes what it needs down to its least height; the bar codes take the rest.
+Input lots that do not fit go to a second label, whole; what does not fit there is refused.
 """
 
 from labels.content import PackLabel
 from labels.design import LabelDesign
-from labels.parts import bar_codes, heading, running_text, specimen, use_by
-from labels.sheet import Plan, Sheet
+from labels.errors import LabelError
+from labels.parts import bar_codes, heading, matrix_column, running_text, specimen, use_by
+from labels.parts.running_text import Which
+from labels.sheet import PackSheet, Plan
 
-ROW_GAP = 1.0  # between rows, mm
+SECOND_MARK = "2 / 2"
 
 
-def arrange(
+def arrange_pack(
     label: PackLabel, design: LabelDesign, dots_per_mm: int = 8, language: str = "en"
-) -> Plan:
-    """Place everything one label says.
+) -> tuple[Plan, ...]:
+    """Place everything one pack label says, on a second label too where the input lots need one.
 
     Raises:
         LabelError: A text or bar code does not fit, or a character has no glyph.
     """
-    sheet = Sheet(design, dots_per_mm, language)
+    try:
+        return (arrange(label, design, dots_per_mm, language),)
+    except LabelError as refusal:
+        if refusal.title != running_text.TITLE:
+            raise
+        try:
+            first = arrange(label, design, dots_per_mm, language, Which.WITHOUT_LOTS)
+            return (first, arrange_second(label, design, dots_per_mm, language))
+        except LabelError as again:
+            raise LabelError(
+                refusal.title, f"{refusal.detail}. A second label does not help: {again.detail}"
+            ) from again
+
+
+def arrange(
+    label: PackLabel,
+    design: LabelDesign,
+    dots_per_mm: int = 8,
+    language: str = "en",
+    which: Which = Which.ALL,
+) -> Plan:
+    """Place everything one label says, or all but the input lots.
+
+    Raises:
+        LabelError: A text or bar code does not fit, or a character has no glyph.
+    """
+    sheet = PackSheet(design, dots_per_mm, language)
     y = design.top_margin
     heading.place(sheet, label, y)
-    y += design.name_row + ROW_GAP
+    y += design.name_row + design.row_gap
     use_by.place(sheet, label, y)
-    y += design.use_by_row + ROW_GAP
+    _fill(sheet, label, y + design.use_by_row + design.row_gap, which)
+    return sheet.plan(f"Pack label {label.serial}")
+
+
+def arrange_second(
+    label: PackLabel, design: LabelDesign, dots_per_mm: int = 8, language: str = "en"
+) -> Plan:
+    """Place the input lots of a label on a second one, with name, lot, serial and bar codes.
+
+    Raises:
+        LabelError: They do not fit.
+    """
+    sheet = PackSheet(design, dots_per_mm, language)
+    y = design.top_margin
+    heading.place_second(sheet, label, SECOND_MARK, y)
+    y += design.name_row + design.row_gap
+    _fill(sheet, label, y, Which.LOTS)
+    return sheet.plan(f"Pack label {label.serial}, {SECOND_MARK}")
+
+
+def _fill(sheet: PackSheet, label: PackLabel, y: float, which: Which) -> None:
+    """Place running text, column and bar codes from `y` mm to the foot."""
+    design = sheet.design
     chosen = bar_codes.choose(sheet, label)
-    foot = design.height - design.bottom_margin - ROW_GAP
-    room = [foot - y - len(chosen) * (bar + bar_codes.words_height(design)) for bar in design.bars]
-    y = running_text.place(sheet, label, y, room)
-    bar_codes.place(sheet, label, chosen, y + ROW_GAP)
+    gap = design.row_gap
+    foot = design.height - design.bottom_margin
+    words = bar_codes.words_height(design)
+    rooms = [foot - gap - y - len(chosen) * (bar + words) for bar in design.bars]
+    if not chosen:
+        rooms = [foot - y]
+    column_end = matrix_column.place(sheet, label, y, rooms[-1] + y)
+    width = sheet.width - (design.column + design.column_gap if design.column else 0.0)
+    end = running_text.place(sheet, label, y, rooms, width, which)
+    bar_codes.place(sheet, label, chosen, max(end, column_end) + gap)
     specimen.place(sheet, label)
-    return sheet.plan()

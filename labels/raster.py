@@ -28,15 +28,31 @@ def rasterise(pdf: bytes, dots_per_mm: int) -> NDArray[np.uint8]:
     Raises:
         LabelError: The bytes are no PDF that can be opened.
     """
+    return rasterise_pages(pdf, dots_per_mm)[0]
+
+
+def rasterise_pages(pdf: bytes, dots_per_mm: int) -> list[NDArray[np.uint8]]:
+    """Return every page in grey, 0 black to 255 white, shape (rows, columns).
+
+    Args:
+        pdf: A PDF file.
+        dots_per_mm: Pixels per millimetre.
+
+    Raises:
+        LabelError: The bytes are no PDF that can be opened.
+    """
     with pdfium_lock:
         try:
             document = pypdfium2.PdfDocument(pdf)
         except pypdfium2.PdfiumError as error:
             raise LabelError("Label PDF", f"cannot be opened: {error}; draw it anew") from error
         try:
-            page = document[0]
-            bitmap = page.render(scale=dots_per_mm / POINTS_PER_MM * JUST_BELOW, grayscale=True)
-            grey: NDArray[np.uint8] = bitmap.to_numpy().copy()
+            scale = dots_per_mm / POINTS_PER_MM * JUST_BELOW
+            return [_grey(page.render(scale=scale, grayscale=True)) for page in document]
         finally:
             document.close()
+
+
+def _grey(bitmap: pypdfium2.PdfBitmap) -> NDArray[np.uint8]:
+    grey: NDArray[np.uint8] = bitmap.to_numpy().copy()
     return grey[..., 0] if grey.ndim == 3 else grey

@@ -1,6 +1,7 @@
 """Reads the bar codes of a finished label back, before the label is released.
 
-The encoder (python-barcode) and the reader (zxing-cpp) share no code. Compared are the transmitted
+The linear and QR encoders share no code with the reader (zxing-cpp); the DataMatrix writer is
+another library within it, and tests have libdmtx read it too. Compared are the transmitted
 bytes and the symbology identifier: a reader's text may look alike for data that differ, and a plain
 Code 128 symbol carries the same bytes as a GS1-128 one.
 """
@@ -10,7 +11,7 @@ from dataclasses import dataclass
 
 import zxingcpp
 
-from labels.raster import rasterise
+from labels.raster import rasterise_pages
 from labels.symbol import Symbol
 
 # What to look for, by the first two characters of the symbology identifier (ISO/IEC 15424).
@@ -59,14 +60,18 @@ def read_back(pdf: bytes, expected: tuple[Symbol, ...], dots_per_mm: int = 8) ->
     formats = sorted({FORMATS[symbol.identifier[:2]] for symbol in expected}, key=int)
     if not formats:
         return ReadBack(False, (), "no bar code is expected; a label must carry at least one")
-    read = zxingcpp.read_barcodes(
-        rasterise(pdf, dots_per_mm),
-        formats=zxingcpp.BarcodeFormats(formats),
-        try_rotate=False,
-        try_downscale=False,
-        try_invert=False,
-        binarizer=zxingcpp.Binarizer.FixedThreshold,  # as a head does: a dot is set or not
-    )
+    read = [
+        code
+        for page in rasterise_pages(pdf, dots_per_mm)
+        for code in zxingcpp.read_barcodes(
+            page,
+            formats=zxingcpp.BarcodeFormats(formats),
+            try_rotate=False,
+            try_downscale=False,
+            try_invert=False,
+            binarizer=zxingcpp.Binarizer.FixedThreshold,  # as a head does: a dot is set or not
+        )
+    ]
     found = tuple(Found(code.symbology_identifier, bytes(code.bytes)) for code in read)
     wanted = Counter(Found(symbol.identifier, symbol.expected_bytes) for symbol in expected)
     missing, extra = wanted - Counter(found), Counter(found) - wanted

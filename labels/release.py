@@ -3,9 +3,8 @@
 import hashlib
 from dataclasses import dataclass
 
-from labels.content import PackLabel
 from labels.errors import LabelError
-from labels.pdf import LabelDrawer
+from labels.pdf import Label, LabelDrawer
 from labels.readback import read_back
 from labels.symbol import Symbol
 
@@ -15,17 +14,20 @@ class ReleasedLabel:
     """A label whose bar codes were read back equal.
 
     Attributes:
-        pdf: The page, byte for byte what goes to the printer.
-        sha256: Digest of the page, hexadecimal, for the pack's record.
-        symbols: The bar codes it carries.
+        pdf: The page, byte for byte what goes to the printer; two pages where the input lots need
+            a second label.
+        sha256: Digest of the file, hexadecimal, for the pack's record.
+        symbols: The bar codes it carries, on all pages.
+        pages: Pieces of paper it takes.
     """
 
     pdf: bytes
     sha256: str
     symbols: tuple[Symbol, ...]
+    pages: int = 1
 
 
-def release(drawer: LabelDrawer, label: PackLabel) -> ReleasedLabel:
+def release(drawer: LabelDrawer, label: Label) -> ReleasedLabel:
     """Draw a label and return it once its bar codes read back equal.
 
     Raises:
@@ -40,4 +42,4 @@ def release(drawer: LabelDrawer, label: PackLabel) -> ReleasedLabel:
             f"label {label.serial} was not released: {outcome.why}. Do not print it; report the "
             "serial to the line lead",
         )
-    return ReleasedLabel(pdf, hashlib.sha256(pdf).hexdigest(), symbols)
+    return ReleasedLabel(pdf, hashlib.sha256(pdf).hexdigest(), symbols, len(drawer.plans(label)))

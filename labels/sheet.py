@@ -1,6 +1,7 @@
 """The sheet a label is laid out on, and the finished plan of it."""
 
 from dataclasses import dataclass
+from typing import Protocol
 
 from labels.design import LabelDesign
 from labels.errors import LabelError
@@ -19,7 +20,7 @@ class PlacedSymbol:
         x_dots: Left edge of its first bar.
         y_dots: Upper edge of its bars.
         module_dots: Width of one module.
-        height_dots: Height of its bars.
+        height_dots: Height of its bars; a matrix is as high as its rows.
     """
 
     symbol: Symbol
@@ -39,6 +40,7 @@ class Plan:
         texts: All texts.
         plates: Black areas, mm, on whole dots.
         symbols: The bar codes.
+        title: What the page is, for the file's own title.
     """
 
     page: Box
@@ -46,13 +48,34 @@ class Plan:
     texts: tuple[PlacedText, ...]
     plates: tuple[Box, ...]
     symbols: tuple[PlacedSymbol, ...]
+    title: str = ""
+
+
+class Paper(Protocol):
+    """What a sheet needs to know of a design; lengths in mm."""
+
+    @property
+    def width(self) -> float:
+        """Width of the paper."""
+
+    @property
+    def height(self) -> float:
+        """Height of the paper."""
+
+    @property
+    def left_margin(self) -> float:
+        """Free paper on the left."""
+
+    @property
+    def right_margin(self) -> float:
+        """Free paper on the right."""
 
 
 class Sheet:
     """Collects the parts of one label.
 
     Args:
-        design: Sizes of the label.
+        paper: Size and margins of the label.
         dots_per_mm: Resolution of the print head.
         language: Language of the fixed words and of dates.
 
@@ -60,8 +83,8 @@ class Sheet:
         LabelError: No fixed words are known for the language.
     """
 
-    def __init__(self, design: LabelDesign, dots_per_mm: int, language: str) -> None:
-        self.design = design
+    def __init__(self, paper: Paper, dots_per_mm: int, language: str) -> None:
+        self.page = Box(0, 0, paper.width, paper.height)
         self.dots_per_mm = dots_per_mm
         self.language = language
         if language not in WORDS:
@@ -70,8 +93,8 @@ class Sheet:
                 f"no fixed words for {language!r}; known: {', '.join(sorted(WORDS))}",
             )
         self.words = WORDS[language]
-        self.left = design.left_margin
-        self.right = design.width - design.right_margin
+        self.left = paper.left_margin
+        self.right = paper.width - paper.right_margin
         self.texts: list[PlacedText] = []
         self.plates: list[Box] = []
         self.symbols: list[PlacedSymbol] = []
@@ -105,9 +128,20 @@ class Sheet:
         self.texts.append(placed)
         return placed
 
-    def plan(self) -> Plan:
+    def put_symbol(self, symbol: Symbol, at: tuple[int, int], module: int, height: int = 0) -> None:
+        """Place a bar code with its first module at `at`, all in dots; a matrix needs no height."""
+        tall = len(symbol.rows) * module if symbol.is_matrix else height
+        self.symbols.append(PlacedSymbol(symbol, at[0], at[1], module, tall))
+
+    def plan(self, title: str = "") -> Plan:
         """Return what has been placed."""
-        page = Box(0, 0, self.design.width, self.design.height)
-        return Plan(
-            page, self.dots_per_mm, tuple(self.texts), tuple(self.plates), tuple(self.symbols)
-        )
+        placed = (tuple(self.texts), tuple(self.plates), tuple(self.symbols))
+        return Plan(self.page, self.dots_per_mm, *placed, title)
+
+
+class PackSheet(Sheet):
+    """The sheet of a pack label, which knows the sizes of its design."""
+
+    def __init__(self, design: LabelDesign, dots_per_mm: int, language: str) -> None:
+        super().__init__(design, dots_per_mm, language)
+        self.design = design

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 
 from labels.gs1 import Element
 
+GUARD_MODULES = 5  # guard bars of EAN and UPC are this much longer, GenSpecs 5.2.3
 QUIET_ZONE_MODULES = 10  # each side of GS1-128, GenSpecs 5.4.4
 
 

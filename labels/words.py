@@ -14,6 +14,7 @@ class LabelWords:
         serial: Word before the serial of the pack.
         packed: Word before the packing date.
         copy: Word before the copy mark of a reprint.
+        see_second: Sentence in the place of input lots that stand on a second label.
     """
 
     ingredients: str
@@ -22,8 +23,12 @@ class LabelWords:
     serial: str
     packed: str
     copy: str
+    see_second: str
 
 
 WORDS = {
-    "en": LabelWords("Ingredients", "Lot", "Input lots", "Serial", "Packed", "Copy"),
+    "en": LabelWords(
+        *("Ingredients", "Lot", "Input lots", "Serial", "Packed", "Copy"),
+        "Input lots: see label 2 of 2.",
+    ),
 }

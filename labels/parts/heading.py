@@ -9,37 +9,49 @@ from labels.content import PackLabel
 from labels.errors import LabelError
 from labels.layout import Word, set_line, steps_down, words_of, wrap
 from labels.rules.figure_height import E_MARK, E_MARK_MM, least_figure_height
-from labels.sheet import Sheet
+from labels.sheet import PackSheet
 from labels.typeface import Face, type_of
 
 BETWEEN = 4.0  # between name and net quantity, mm
-LINE_GAP = 1.55  # between two lines of the name, from baseline to the top of capitals, mm
+LINE_GAP, LINE_GAP_CAPS = 1.55, 0.5  # mm, at least these cap heights: baseline to capitals
+SECOND_CAP = 3.0  # of the mark of a second label, mm
 DESCENT = 1.1  # kept free below the baseline of the row, mm
 FACE = Face.STRONG  # of the net quantity
 
 
-def place(sheet: Sheet, label: PackLabel, y: float) -> None:
+def place(sheet: PackSheet, label: PackLabel, y: float) -> None:
     """Place both in the row that begins at `y` mm.
 
     Raises:
         LabelError: One does not fit with letters and figures of the least height.
     """
-    quantity = label.net_quantity_text
     size = net_quantity_size(sheet, label)
-    width = type_of(FACE).width(quantity) * size
-    lines, face, cap = fit_name(sheet, label.product_name, sheet.width - width - BETWEEN)
+    _place_pair(sheet, label.product_name, label.net_quantity_text, size, "Net quantity", y)
+
+
+def place_second(sheet: PackSheet, label: PackLabel, mark: str, y: float) -> None:
+    """Place the name again, with the mark of a second label where the net quantity stood."""
+    size = SECOND_CAP / type_of(FACE).cap_height
+    _place_pair(sheet, label.product_name, mark, size, "Label number", y)
+
+
+def _place_pair(sheet: PackSheet, name: str, aside: str, size: float, role: str, y: float) -> None:
+    """Place the name on the left and a text of an em of `size` mm on the right."""
+    width = type_of(FACE).width(aside) * size
+    lines, face, cap = fit_name(sheet, name, sheet.width - width - BETWEEN)
     row = sheet.design.name_row - DESCENT
-    block = len(lines) * cap + (len(lines) - 1) * LINE_GAP
+    gap = max(LINE_GAP, LINE_GAP_CAPS * cap)
+    block = len(lines) * cap + (len(lines) - 1) * gap
     baseline = y + (row - block) / 2 + cap
     figures = y + (row + size * type_of(FACE).cap_height) / 2
     for number, line in enumerate(lines):
-        down = baseline + number * (cap + LINE_GAP)
+        down = baseline + number * (cap + gap)
         sheet.texts += set_line(line, sheet.left, down, cap / type_of(face).cap_height, "Name")
     at = (sheet.right - width, baseline if len(lines) == 1 else figures)
-    sheet.put(quantity, FACE, size, at, "Net quantity")
+    sheet.put(aside, FACE, size, at, role)
 
 
-def net_quantity_size(sheet: Sheet, label: PackLabel) -> float:
+def net_quantity_size(sheet: PackSheet, label: PackLabel) -> float:
     """Return the em of the net quantity, mm: its own figures must reach the height asked for."""
     text, face, design = label.net_quantity_text, type_of(FACE), sheet.design
     face.check(text, "Net quantity")
@@ -57,7 +69,7 @@ def net_quantity_size(sheet: Sheet, label: PackLabel) -> float:
     )
 
 
-def fit_name(sheet: Sheet, name: str, room: float) -> tuple[list[list[Word]], Face, float]:
+def fit_name(sheet: PackSheet, name: str, room: float) -> tuple[list[list[Word]], Face, float]:
     """Return the name in lines, its face and its cap height in mm."""
     for step in sheet.design.name_steps:
         face = type_of(step.face)

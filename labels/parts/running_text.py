@@ -8,6 +8,7 @@ their serial only, so the last settings are kept.
 import re
 from collections.abc import Sequence
 from dataclasses import dataclass
+from enum import Enum
 from functools import lru_cache
 from itertools import product
 
@@ -25,7 +26,7 @@ from labels.layout import (
     words_of,
     wrap,
 )
-from labels.sheet import Sheet
+from labels.sheet import PackSheet
 from labels.typeface import Face, type_of
 
 DOT = " ·"  # between two input lots
@@ -33,6 +34,15 @@ X_STEP = 0.05  # mm
 SETTINGS_KEPT = 32
 
 Lines = list[list[Word]]
+TITLE = "Text of the label"
+
+
+class Which(Enum):
+    """What of the running text stands on a label."""
+
+    ALL = "everything"
+    WITHOUT_LOTS = "everything but the input lots, which stand on a second label"
+    LOTS = "the input lots alone, on a second label"
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,9 +57,17 @@ class _Copy:
     lots_heading: str
     lots: tuple[InputLot, ...]
     packer: str
+    see_second: str = ""
 
 
-def place(sheet: Sheet, label: PackLabel, y: float, rooms: Sequence[float]) -> float:
+def place(
+    sheet: PackSheet,
+    label: PackLabel,
+    y: float,
+    rooms: Sequence[float],
+    width: float,
+    which: Which = Which.ALL,
+) -> float:
     """Place the running text from `y` mm down and return where it ends, mm.
 
     Args:
@@ -57,12 +75,20 @@ def place(sheet: Sheet, label: PackLabel, y: float, rooms: Sequence[float]) -> f
         label: Whose text.
         y: Upper edge, mm.
         rooms: Heights the text may take, mm, the most wanted first.
+        width: Width it may take, mm.
+        which: Everything, everything but the input lots, or the input lots alone.
 
     Raises:
         LabelError: The text does not fit the last height with letters of the least height.
     """
     words = sheet.words
     packed = label.packed_on
+    if which is Which.LOTS:
+        copy = _Copy("", "", "", (), (), f"{words.input_lots}:", label.input_lots, "")
+        texts, height = _set(copy, sheet.design, y, tuple(rooms), width)
+        sheet.texts += texts
+        return y + height
+    here = which is Which.ALL
     copy = _Copy(
         label.storage_text,
         f"{words.packed} {short_date_in_words(packed, sheet.language)}." if packed else "",
@@ -70,21 +96,21 @@ def place(sheet: Sheet, label: PackLabel, y: float, rooms: Sequence[float]) -> f
         label.ingredients,
         label.allergens,
         f"{words.input_lots}:",
-        label.input_lots,
+        label.input_lots if here else (),
         label.packer_text,
+        "" if here else words.see_second,
     )
-    texts, height = _set(copy, sheet.design, y, tuple(rooms))
+    texts, height = _set(copy, sheet.design, y, tuple(rooms), width)
     sheet.texts += texts
     return y + height
 
 
 @lru_cache(SETTINGS_KEPT)
 def _set(
-    copy: _Copy, design: LabelDesign, y: float, rooms: tuple[float, ...]
+    copy: _Copy, design: LabelDesign, y: float, rooms: tuple[float, ...], width: float
 ) -> tuple[tuple[PlacedText, ...], float]:
     """Return the texts and the height they take, mm, in the first setting that fits."""
     _check_glyphs(copy)
-    width = design.width - design.left_margin - design.right_margin
     sizes = steps_down(design.body_x, design.body_x_least, X_STEP)
     paragraphs = {x_height: _paragraphs(copy, width, _em(x_height)) for x_height in sizes}
     for room, (leading_em, gap), x_height in product(rooms, design.body_leadings, sizes):
@@ -97,7 +123,7 @@ def _set(
     fitting = int(rooms[-1] / (_em(sizes[-1]) * design.body_leadings[-1][0]))
     needs = ", ".join(f"{role} {len(lines)}" for role, lines in least.items())
     raise LabelError(
-        "Text of the label",
+        TITLE,
         f"too much for a label of {design.width:g} x {design.height:g} mm with letters of "
         f"{design.body_x_least} mm: lines needed: {needs}; lines that fit: {fitting}. Nothing is "
         "cut off: shorten a text, put fewer input lots in one blend, or use a larger label",
@@ -121,12 +147,20 @@ def _check_glyphs(copy: _Copy) -> None:
 def _paragraphs(copy: _Copy, width: float, size: float) -> dict[str, Lines]:
     """Return the lines of each paragraph by its role."""
     storage = [*words_of(copy.storage, Face.NARROW_STRONG), *words_of(copy.packed, Face.NARROW)]
-    return {
-        "Storage": _wrapped("Storage", storage, width, size),
-        "Ingredients": _wrapped("Ingredients", _ingredients(copy), width, size),
-        "Input lots": _lot_lines(copy, width, size),
-        "Packer": _wrapped("Packer", words_of(copy.packer, Face.NARROW), width, size),
-    }
+    found: dict[str, Lines] = {}
+    if copy.storage:
+        found["Storage"] = _wrapped("Storage", storage, width, size)
+    if copy.ingredients:
+        found["Ingredients"] = _wrapped("Ingredients", _ingredients(copy), width, size)
+    if copy.lots:
+        found["Input lots"] = _lot_lines(copy, width, size)
+    if copy.see_second:
+        pointer = words_of(copy.see_second, Face.NARROW_STRONG)
+        found["Input lots"] = _wrapped("Input lots", pointer, width, size)
+    if copy.packer:
+        packer = words_of(copy.packer, Face.NARROW)
+        found["Packer"] = _wrapped("Packer", packer, width, size)
+    return found
 
 
 def _wrapped(role: str, words: Sequence[Word], width: float, size: float) -> Lines:

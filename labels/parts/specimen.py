@@ -7,14 +7,14 @@ import math
 
 from labels.content import PackLabel
 from labels.layout import Ink
-from labels.sheet import Sheet
+from labels.sheet import PackSheet
 from labels.typeface import Face, type_of
 
 ANGLE = 9.0  # degrees
 SHARE = 0.96  # of the width between the margins
 
 
-def place(sheet: Sheet, label: PackLabel) -> None:
+def place(sheet: PackSheet, label: PackLabel) -> None:
     """Overprint a label whose copy mark says SPECIMEN."""
     if label.copy_mark != "SPECIMEN":
         return

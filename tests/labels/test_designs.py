@@ -1,0 +1,139 @@
+"""Every design of a pack label: apart, within the paper, on whole dots, read back, continued."""
+
+import dataclasses
+import itertools
+
+import numpy as np
+import pytest
+
+from labels.content import InputLot
+from labels.design import DESIGNS, PACK_60_BY_40, PACK_100_BY_60, PACK_100_BY_100
+from labels.errors import LabelError
+from labels.layout import Box, Ink
+from labels.pdf import LabelDrawer
+from labels.plan import arrange, arrange_pack
+from labels.readback import read_back
+from labels.release import release
+from labels.sheet import Plan
+
+EVERY = pytest.mark.parametrize("name", sorted(DESIGNS))
+HEADS = (8, 12, 24)  # 203, 300 and 600 dpi
+LINK_100_BY_100 = dataclasses.replace(PACK_100_BY_100, link_stem="https://id.example.org")
+
+
+def zones_of(plan: Plan) -> list[Box]:
+    """Return the area of each bar code with its quiet zones, mm."""
+    found = []
+    for placed in plan.symbols:
+        left, right = (modules * placed.module_dots for modules in placed.symbol.quiet)
+        above = left if placed.symbol.is_matrix else 0
+        wide = len(placed.symbol.modules) * placed.module_dots + left + right
+        edges = (
+            *(placed.x_dots - left, placed.y_dots - above, wide),
+            placed.height_dots + 2 * above,
+        )
+        found.append(Box(*(edge / plan.dots_per_mm for edge in edges)))
+    return found
+
+
+def assert_sound(plan: Plan) -> None:
+    """Nothing outside the paper, nothing over anything else."""
+    for text in plan.texts:
+        assert plan.page.contains(text.box), text
+        on_plate = any(plate.overlaps(text.box) for plate in plan.plates)
+        assert on_plate == (text.ink is Ink.WHITE), text
+    for one, other in itertools.combinations(plan.texts, 2):
+        assert not one.box.overlaps(other.box), (one, other)
+    zones = zones_of(plan)
+    for zone in zones:
+        assert plan.page.contains(zone)
+        for ink in (*(text.box for text in plan.texts), *plan.plates):
+            assert not zone.overlaps(ink), (zone, ink)
+    for first, second in itertools.combinations(zones, 2):
+        assert not first.overlaps(second)
+
+
+@EVERY
+@pytest.mark.parametrize("lots", [1, 3, 6, 8])
+def test_nothing_overlaps_and_every_lot_stands_whole(
+    make_label, eight_lots, name: str, lots: int
+) -> None:
+    label = make_label(input_lots=eight_lots[:lots])
+    plans = arrange_pack(label, DESIGNS[name])
+    for plan in plans:
+        assert_sound(plan)
+    words = " ".join(text.text for plan in plans for text in plan.texts)
+    assert all(lot.code in words and lot.component in words for lot in label.input_lots)
+
+
+@EVERY
+@pytest.mark.parametrize("dots_per_mm", HEADS)
+@pytest.mark.parametrize("copy_mark", ["", "R1", "SPECIMEN"])
+def test_every_symbol_is_in_whole_dots_on_paper_and_reads_back(
+    make_label, dots_of, name: str, dots_per_mm: int, copy_mark: str
+) -> None:
+    drawer = LabelDrawer(DESIGNS[name], dots_per_mm)
+    label = make_label(copy_mark=copy_mark, input_lots=make_label().input_lots[:3])
+    pdf = drawer.draw(label)
+    dots = dots_of(pdf, dots_per_mm)
+    for placed in drawer.plan(label).symbols:
+        rows = placed.symbol.rows
+        wanted = np.array([[one == "1" for one in row] for row in rows])
+        tall = placed.module_dots if placed.symbol.is_matrix else placed.height_dots
+        wanted = np.repeat(np.repeat(wanted, placed.module_dots, 1), tall, 0)
+        got = dots[placed.y_dots :, placed.x_dots :][: wanted.shape[0], : wanted.shape[1]]
+        assert (got == wanted).all()
+    assert read_back(pdf, drawer.symbols(label), dots_per_mm).ok
+
+
+def test_a_digital_link_takes_the_place_of_the_data_matrix(make_label) -> None:
+    drawer = LabelDrawer(LINK_100_BY_100)
+    released = release(drawer, make_label())
+    link = next(symbol for symbol in released.symbols if symbol.is_matrix)
+    assert link.identifier == "]Q1"
+    assert link.hri == (
+        "https://id.example.org/01/09521234543213/10/B261124-2/21/A1-000123?17=261129"
+    )
+    assert_sound(drawer.plan(make_label()))
+
+
+@pytest.mark.parametrize("design", [PACK_100_BY_60, PACK_60_BY_40])
+def test_lots_that_do_not_fit_take_a_second_label(make_label, design) -> None:
+    count = 24 if design is PACK_100_BY_60 else 8
+    lots = tuple(InputLot(f"Component {n}", f"LOT-{n:012d}") for n in range(count))
+    label = make_label(input_lots=lots)
+    with pytest.raises(LabelError, match="Nothing is cut off"):
+        arrange(label, design)
+    first, second = arrange_pack(label, design)
+    for plan in (first, second):
+        assert_sound(plan)
+    words = [text.text for text in first.texts]
+    assert "Input lots: see label 2 of 2." in words
+    assert not any(lot.code in word for word in words for lot in lots)
+    continued = " ".join(text.text for text in second.texts)
+    assert all(lot.code in continued and lot.component in continued for lot in lots)
+    assert "2 / 2" in continued
+    assert label.blend_lot in continued
+    released = release(LabelDrawer(design), label)
+    assert released.pages == 2
+    assert len(released.symbols) == len(first.symbols) + len(second.symbols)
+
+
+def test_lots_that_do_not_fit_a_second_label_either_are_refused(make_label) -> None:
+    lots = tuple(InputLot(f"A component of long name {n}", f"LOT-{n:016d}") for n in range(24))
+    with pytest.raises(LabelError) as caught:
+        arrange_pack(make_label(input_lots=lots), PACK_60_BY_40)
+    assert "A second label does not help" in caught.value.detail
+
+
+def test_text_that_is_too_long_without_any_lot_is_refused(make_label) -> None:
+    with pytest.raises(LabelError, match="A second label does not help"):
+        arrange_pack(
+            make_label(storage_text="keep cold " * 20, packer_text="x y " * 50), PACK_60_BY_40
+        )
+
+
+def test_long_codes_in_a_narrow_column_are_parted_or_refused(make_label) -> None:
+    with pytest.raises(LabelError) as caught:
+        arrange_pack(make_label(blend_lot="W" * 20, serial="W" * 20), PACK_60_BY_40)
+    assert caught.value.title in ("Lot", "Lot and serial", "Bar code")
