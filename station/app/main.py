@@ -6,6 +6,7 @@ import sys
 
 from station.app.demo import demo
 from station.app.run import run
+from station.app.speed.verb import bench
 from station.cli.entry import run as run_command
 from station.cli.verbs import build
 
@@ -15,6 +16,7 @@ def main() -> None:
     app = build()
     app.command("run")(run)
     app.command("demo")(demo)
+    app.command("bench")(bench)
     sys.exit(run_command(app, sys.argv[1:]))
 
 

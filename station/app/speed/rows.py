@@ -1,0 +1,138 @@
+"""What is measured: the hot path of a bag, step by step."""
+
+from __future__ import annotations
+
+import tempfile
+from collections.abc import Iterator
+from contextlib import closing
+from dataclasses import dataclass
+from decimal import Decimal
+from pathlib import Path
+
+from drivers.frames.scp0499 import Scp0499Parser
+from labels.design import PACK_100_BY_60
+from labels.pdf import LabelDrawer
+from labels.readback import read_back
+from station.app.assembly import software
+from station.app.label_facts import pack_label
+from station.app.practice import run_choice
+from station.app.speed.row import Row, measure
+from station.clock import SystemClock
+from station.config.packhouse import Packhouse
+from station.core.ids import new_uid
+from station.core.mass import Mass
+from station.core.metrology.verdict import classify
+from station.core.pack import PackDraft, Quality, Weighing
+from station.core.run import Run
+from station.line.opening import Catalogue, day_of, open_run
+from station.store.floor import BareTable
+from station.store.writer import StationStore
+
+_FRAME = b"\n 1G         258g  \r"
+_FRAMES = 1000
+
+
+@dataclass(frozen=True, slots=True)
+class Subject:
+    """What the rows are measured on: the first product of a packhouse."""
+
+    house: Packhouse
+    clock: SystemClock
+    run: Run
+
+
+def subject(house: Packhouse) -> Subject:
+    """Open a run of the first product, on paper only."""
+    settings = house.settings
+    clock = SystemClock(settings.zone)
+    at = clock.now()
+    product = next(iter(house.products.values()))
+    choice = run_choice(house, product, day_of(at, settings.cut_off), None)
+    catalogue = Catalogue(
+        house.products,
+        house.lots,
+        settings.line,
+        settings.cut_off,
+        settings.scale.id,
+        settings.scale.unit,
+        software(),
+    )
+    return Subject(house, clock, open_run(choice, catalogue, at, 1, new_uid(at)))
+
+
+def rows(given: Subject, calls: int) -> Iterator[Row]:
+    """Measure row by row; ``calls`` calls of the quick ones, a tenth of the slow ones."""
+    yield _frames(calls // 10)
+    yield _verdict(given, calls)
+    yield _commit(given, calls)
+    yield _label(given, calls // 10)
+
+
+def _frames(calls: int) -> Row:
+    stream = _FRAME * _FRAMES
+    return measure(
+        f"parse {_FRAMES} frames strictly",
+        lambda: Scp0499Parser().feed(stream),
+        "split them at their ends",
+        lambda: stream.split(b"\r"),
+        calls,
+    )
+
+
+def _verdict(given: Subject, calls: int) -> Row:
+    window, net, floor = given.run.window, given.run.product.target, given.run.product.floor
+    return measure(
+        "judge a bag exactly",
+        lambda: classify(net, window),
+        "compare two decimals",
+        lambda: net.amount < floor.amount,
+        calls,
+    )
+
+
+def _commit(given: Subject, calls: int) -> Row:
+    """A bag with its lot set, tables and journal entry, against one bare row, on one disk."""
+    run, settings = given.run, given.house.settings
+    net, tare = run.product.target, run.product.bag.tare
+    still = Mass(Decimal(0), net.unit)
+    with tempfile.TemporaryDirectory(prefix="packhouse-speed-") as folder:
+        home = Path(folder) / "home"
+        home.mkdir()
+        store = StationStore.open(home, settings.site, settings.station, given.clock)
+        with store, closing(BareTable(Path(folder) / "bare.sqlite")) as bare:
+            store.add_lots(run.lots, given.clock.now(), "station")
+            store.start_run(run, given.clock.now())
+
+            def record() -> None:
+                store.add_pack(
+                    PackDraft(
+                        run=run.id,
+                        weighing=Weighing(net + tare, tare, net, still, 900, 1, _FRAME.hex()),
+                        verdict=classify(net, run.window),
+                        quality=Quality.GOOD,
+                        reason="",
+                        blend_lot=run.blend_lot,
+                        lot_set=run.lot_set.key,
+                        use_by=run.dating.use_by,
+                        production_day=run.dating.production_day,
+                        operator=run.operator,
+                        judged_at=given.clock.now(),
+                    )
+                )
+
+            return measure(
+                "record a bag durably", record, "insert one bare row durably", bare.insert, calls
+            )
+
+
+def _label(given: Subject, calls: int) -> Row:
+    drawer = LabelDrawer(PACK_100_BY_60)
+    label = pack_label("A1-00-000001", given.run, given.house.settings.packer)
+    page, symbols = drawer.draw(label), drawer.symbols(label)
+    return measure(
+        "draw a label",
+        lambda: drawer.draw(label),
+        "read its bar codes back",
+        lambda: read_back(page, symbols, drawer.dots_per_mm),
+        calls,
+    )

@@ -1,0 +1,50 @@
+"""The benchmark measures real pairs; its figures are for people, so only their form is tested."""
+
+import json
+
+import pytest
+from typer.testing import CliRunner
+
+from station.app.speed.row import Row, measure
+from station.app.speed.verb import bench
+from station.cli.verbs import build
+
+ROWS = (
+    "parse 1000 frames strictly",
+    "judge a bag exactly",
+    "record a bag durably",
+    "draw a label",
+)
+
+
+@pytest.fixture(scope="module")
+def app():
+    app = build()
+    app.command("bench")(bench)
+    return app
+
+
+def test_every_row_holds_a_ratio_of_medians(app):
+    done = CliRunner().invoke(app, ["bench", "--calls", "20", "--json"])
+    assert done.exit_code == 0, done.output
+    rows = json.loads(done.stdout)["rows"]
+    assert tuple(row["name"] for row in rows) == ROWS
+    for row in rows:
+        assert 0 < row["ours_us"]["p50"] <= row["ours_us"]["p99"]
+        assert row["ratio"] > 0
+
+
+def test_too_few_calls_are_refused(app):
+    done = CliRunner().invoke(app, ["bench", "--calls", "3"])
+    assert done.exit_code == 2
+
+
+def test_both_sides_are_called_as_often():
+    calls = []
+    row = measure("ours", lambda: calls.append(1), "floor", lambda: calls.append(2), 10)
+    assert calls == [1, 2] * 11
+    assert len(row.ours) == len(row.floor) == 10
+
+
+def test_the_ratio_is_of_medians():
+    assert Row("a", "b", (1.0, 4.0, 100.0), (2.0, 2.0, 2.0)).ratio == 2.0
