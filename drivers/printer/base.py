@@ -53,11 +53,11 @@ class PrintState(StrEnum):
     """How far a page came."""
 
     SUBMITTED = "submitted"
-    """The printer was asked; whether it took the page is not known."""
+    """The printer was asked; what became of the page is not known: it is in doubt."""
     SPOOLED = "spooled"
     """A queue has the whole page and will print it."""
     DONE = "done"
-    """The page is out."""
+    """The page is out, as far as the printer can tell."""
     FAILED = "failed"
     """The page is not out and will not come."""
 
