@@ -15,7 +15,7 @@ from station.config.packhouse import Packhouse
 from station.core.product import Product
 from station.errors import EnvironmentFault
 from station.line.opening import day_of
-from station.line.state import LineState, Verb
+from station.line.state import LineState, Phase, Verb
 from station.store.queries import summary
 
 SPEED = 40.0
@@ -99,6 +99,8 @@ def _pack_run(
 
         def packed(state: LineState) -> bool:
             progress(done + state.tally.good)
+            if state.phase is Phase.STOPPED:  # nobody is here to look at it
+                raise EnvironmentFault("the line stopped", state.because)
             return state.verb is Verb.ORDER_DONE
 
         watch.until(packed, _PATIENCE_S)

@@ -25,7 +25,6 @@ def pack_label(serial: str, run: Run, packer: str, copy_mark: str = "") -> PackL
         labels.errors.LabelError: a fact cannot be carried by a label or a bar code.
     """
     product = run.product
-    names = {component.code: component.name for component in product.components}
     return PackLabel(
         product_name=product.name,
         net_quantity_text=str(product.nominal),
@@ -35,7 +34,11 @@ def pack_label(serial: str, run: Run, packer: str, copy_mark: str = "") -> PackL
         use_by_words=product.use_by_words,
         packed_on=run.dating.production_day,
         blend_lot=run.blend_lot,
-        input_lots=tuple(InputLot(names[use.component], use.lot) for use in run.lot_set.uses),
+        input_lots=tuple(
+            InputLot(component.name, lot)
+            for component in product.components
+            for lot in run.lot_set.lots_of(component.code)
+        ),
         ingredients=tuple(component.name for component in product.components),
         allergens=tuple(one.name for one in product.components if one.allergen),
         storage_text=product.storage,
@@ -43,6 +46,7 @@ def pack_label(serial: str, run: Run, packer: str, copy_mark: str = "") -> PackL
         serial=serial,
         gtin=product.gtin,
         copy_mark=copy_mark,
+        shares=tuple(sorted((share.percent for share in product.recipe), reverse=True)),
     )
 
 

@@ -1,6 +1,7 @@
 """Plugs pulled while bags are packed: no wrong record, the screen says so, the line goes on."""
 
 import json
+import resource
 import signal
 import subprocess
 import sys
@@ -17,6 +18,8 @@ from station.line.state import Phase, Verb
 from station.store.queries import rejects_of_day, summary, trace_pack
 from station.store.verify import verify
 from tests.end_to_end.line import Bench, bench_line
+
+MAIN = (sys.executable, "-m", "station.app.main")
 
 
 class Witness:
@@ -177,11 +180,38 @@ def test_the_verdicts_on_record_follow_the_published_limits(tmp_path):
         assert row.label == "none"
 
 
+def test_a_full_disk_ends_the_demo_in_words_and_loses_nothing(tmp_path):
+    """A limit on the size of files stands for a disk that is full: writes are refused alike."""
+
+    def limit():
+        resource.setrlimit(resource.RLIMIT_FSIZE, (400_000, 400_000))
+
+    done = subprocess.run(
+        [*MAIN, "demo", "--headless", "--packs", "300", "--home", str(tmp_path)],
+        capture_output=True,
+        text=True,
+        check=False,
+        timeout=120,
+        preexec_fn=limit,
+    )
+    assert done.returncode == 3
+    assert "the line stopped" in done.stderr
+    assert "disk" in done.stderr
+    assert "Traceback" not in done.stderr
+    printed = {path.stem for path in (tmp_path / "labels").glob("*.pdf")}
+    assert printed
+    with bench_line(tmp_path):
+        pass
+    assert verify(tmp_path).whole
+    for serial in printed:
+        trace_pack(tmp_path, serial)
+
+
 @pytest.mark.parametrize("after", [3, 9])
 def test_a_killed_station_keeps_every_bag_and_asks_about_open_labels(tmp_path, after):
     words = ["demo", "--headless", "--packs", "400", "--json", "--home", str(tmp_path)]
     process = subprocess.Popen(
-        [sys.executable, "-m", "station.app.main", *words],
+        [*MAIN, *words],
         stdout=subprocess.PIPE,
         stderr=subprocess.PIPE,
     )
@@ -204,7 +234,7 @@ def test_a_killed_station_keeps_every_bag_and_asks_about_open_labels(tmp_path, a
     assert kept.duplicate_serials == 0
     assert kept.good >= len(printed)
     done = subprocess.run(
-        [sys.executable, "-m", "station.app.main", *words[:3], "4", *words[4:]],
+        [*MAIN, *words[:3], "4", *words[4:]],
         capture_output=True,
         check=True,
     )
