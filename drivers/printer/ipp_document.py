@@ -30,7 +30,7 @@ def hundredths(job: PrintJob) -> tuple[int, int]:
         PrinterError: a size that is no whole number of them.
     """
     sizes = [Decimal(str(mm)) * 100 for mm in (job.media_width_mm, job.media_height_mm)]
-    if any(size % 1 or size >= 1 << 31 for size in sizes):
+    if any(size >= 1 << 31 or size % 1 for size in sizes):
         raise PrinterError(
             f"label size {job.media_width_mm} × {job.media_height_mm} mm of job {job.name}",
             "IPP takes whole hundredths of a millimetre",

@@ -203,6 +203,8 @@ def _cause(fault: Exception) -> str:
         return "it does not answer: is it switched on, is its cable in?"
     if isinstance(fault, ConnectionRefusedError):
         return "nothing listens there: is it switched on, is the port right?"
+    if isinstance(fault, ssl.SSLCertVerificationError):
+        return f"its certificate is not trusted ({fault.verify_message}): give this station its own"
     if isinstance(fault, ssl.SSLError):
         return f"encryption failed: {fault.reason or fault}"
     if isinstance(fault, ConnectionError | http.client.HTTPException):

@@ -157,6 +157,7 @@ def reason_words(reasons: Iterable[str]) -> str:
     for reason in reasons:
         bare = _bare(reason)
         if bare not in _SILENT:
-            words = _STOPS.get(bare) or _WARNINGS.get(bare) or _JOB_REASONS.get(bare)
+            # A job's reasons have no severity, but some end like one: document-format-error.
+            words = _JOB_REASONS.get(reason) or _STOPS.get(bare) or _WARNINGS.get(bare)
             told[words or f"the printer says {printable(bare)!r}"] = None
     return "; ".join(told)

@@ -304,6 +304,7 @@ MESSAGES = st.builds(
 )
 
 
+@settings(max_examples=60)
 @given(MESSAGES)
 def test_any_message_comes_back_as_it_was(message: Message) -> None:
     assert decode(encode(message)) == message
@@ -319,7 +320,7 @@ def test_any_bytes_are_a_message_or_refused_in_words(garbage: bytes) -> None:
     assert whole.endswith(message.data)
 
 
-@settings(max_examples=50)
+@settings(max_examples=30)
 @given(MESSAGES, st.data())
 def test_message_broken_off_anywhere_is_refused(message: Message, data: st.DataObject) -> None:
     whole = encode(Message(message.code, message.request_id, message.groups))
@@ -367,7 +368,7 @@ KEPT = st.builds(
 )
 
 
-@settings(max_examples=100, suppress_health_check=[HealthCheck.function_scoped_fixture])
+@settings(max_examples=50, suppress_health_check=[HealthCheck.function_scoped_fixture])
 @given(KEPT)
 def test_the_cups_library_reads_and_writes_the_same_bytes(
     tmp_path: Path, groups: tuple[Group, ...]

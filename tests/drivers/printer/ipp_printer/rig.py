@@ -142,6 +142,7 @@ class TestPrinter:
         formats: documents it takes.
         dots_per_inch: its print head.
         raster_types: how it takes dots.
+        keys: folder where it keeps the certificate that it makes for itself; None for no matter.
     """
 
     __test__ = False
@@ -154,6 +155,7 @@ class TestPrinter:
         formats: Sequence[str] = ("application/pdf", "image/pwg-raster"),
         dots_per_inch: int = 203,
         raster_types: Sequence[str] = ("black_1",),
+        keys: Path | None = None,
     ) -> None:
         self.out = folder
         self.port = free_port()
@@ -161,7 +163,7 @@ class TestPrinter:
         self._command = [
             _tool("ippeveprinter", need_tool), "-v", "-n", "localhost", "-p", str(self.port),
             "-d", str(folder / "spool"), "-a", str(folder / "abilities.conf"),
-            "-c", str(HERE / "print.sh"), f"Labels {self.port}",
+            "-c", str(HERE / "print.sh"), "-K", str(keys or folder), f"Labels {self.port}",
         ]  # fmt: skip
         self._environment = {
             "OUT": str(folder), "DBUS_SYSTEM_BUS_ADDRESS": announcer.address, "TMPDIR": str(folder),
