@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import socket
 import ssl
+import threading
 from collections.abc import Callable
 from pathlib import Path
 
@@ -71,8 +73,26 @@ def test_encrypted_printer_must_be_known(
     assert printer.page(job.name) == job.document
 
 
-def test_printer_that_speaks_no_encryption(printer: TestPrinter, tmp_path: Path) -> None:
+@pytest.mark.parametrize(
+    "address", ["ipps://localhost:1/ipp/print", "ipp://no-such-printer.invalid/ipp/print"]
+)
+def test_nobody_there(address: str) -> None:
     with pytest.raises(NotReached, match=r"is not reached"):
-        IppPrinter("ipps://localhost:1/ipp/print").status()
-    with pytest.raises(NotReached, match=r"is not reached"):
-        IppPrinter("ipp://no-such-printer.invalid/ipp/print").status()
+        IppPrinter(address).status()
+
+
+def test_printer_that_speaks_no_encryption() -> None:
+    with socket.create_server(("127.0.0.1", 0)) as plain:
+        port = plain.getsockname()[1]
+        answer = threading.Thread(target=_speak_plainly, args=(plain,))
+        answer.start()
+        with pytest.raises(NotReached, match=r"encryption failed"):
+            IppPrinter(f"ipps://localhost:{port}/ipp/print").status()
+        answer.join()
+
+
+def _speak_plainly(listener: socket.socket) -> None:
+    connection, _ = listener.accept()
+    with connection:
+        connection.recv(1000)
+        connection.sendall(b"HTTP/1.1 400 Bad Request\r\n\r\n")

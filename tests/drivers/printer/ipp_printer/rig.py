@@ -100,14 +100,17 @@ class Announcer:
         ]
         try:
             wait_for("message bus", path.exists)
+            command = [
+                avahi, "-f", str(HERE / "avahi.conf"),
+                "--no-drop-root", "--no-chroot", "--no-rlimits",
+            ]  # fmt: skip
             self._daemons.append(
                 Daemon(
-                    [avahi, "-f", HERE / "avahi.conf", "--no-drop-root", "--no-chroot",
-                     "--no-rlimits"],
+                    [*_own_run_folder(folder), *command],
                     folder / "avahi.log",
                     DBUS_SYSTEM_BUS_ADDRESS=self.address,
                 )
-            )  # fmt: skip
+            )
             wait_for("Avahi", self._is_announcing)
         except BaseException:
             self.stop()
@@ -116,7 +119,7 @@ class Announcer:
     def _is_announcing(self) -> bool:
         avahi = self._daemons[-1]
         if not avahi.is_running():
-            # Only root may, and only where no other Avahi runs.
+            # Where no folder of its own can be had, only root may, beside no other Avahi.
             last = avahi.words().strip().splitlines()[-1:]
             pytest.skip(f"needs an Avahi of its own, which does not start here: {last}")
         return "startup complete" in avahi.words()
@@ -124,6 +127,29 @@ class Announcer:
     def stop(self) -> None:
         for daemon in reversed(self._daemons):
             daemon.stop()
+
+
+def _own_run_folder(folder: Path) -> list[str]:
+    """Return what to put before a command so that it sees an empty /run; nothing where that fails.
+
+    Avahi keeps its number in /run, where a plain user may not write and only one Avahi may. It
+    gives its folder there to the user avahi, who for a plain user's Avahi must be that user.
+    """
+    mounts = "mount -t tmpfs tmpfs /run"
+    namespace = ["unshare", "-m"]
+    if os.geteuid() != 0:
+        namespace += ["-U", "--map-current-user", "--keep-caps"]
+        user, group = os.geteuid(), os.getegid()
+        (folder / "passwd").write_text(f"avahi:x:{user}:{group}::/:/bin/false\n", encoding="utf-8")
+        (folder / "group").write_text(f"avahi:x:{group}:\n", encoding="utf-8")
+        for name in ("passwd", "group"):
+            mounts += f" && mount --bind {folder}/{name} /etc/{name}"
+    try:
+        trial = [*namespace, "sh", "-c", mounts]
+        subprocess.run(trial, check=True, timeout=10, capture_output=True)
+    except (OSError, subprocess.CalledProcessError):
+        return []
+    return [*namespace, "sh", "-c", f'{mounts} && exec "$@"', "sh"]
 
 
 def free_port() -> int:
