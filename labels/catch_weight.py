@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 from enum import Enum
 
-from labels.errors import LabelError
+from labels.errors import LabelError, shown
 from labels.gs1_digits import check_digit, check_digits_only, measure_verifier
 
 
@@ -100,7 +100,7 @@ def catch_weight_number(country: str, prefix: str, item: str, value: Decimal) ->
     if len(item) != pattern.item:
         raise LabelError(
             "Item number",
-            f"{item!r} has {len(item)} digits; {country} {prefix} takes {pattern.item}",
+            f"{shown(item)} has {len(item)} digits; {country} {prefix} takes {pattern.item}",
         )
     digits = _digits(pattern, value)
     verifier = measure_verifier(digits) if pattern.verifier else ""
@@ -118,11 +118,13 @@ def pattern_of(country: str, prefix: str) -> Pattern:
     if known is None:
         raise LabelError(
             "Catch-weight number",
-            f"no rules are known for {country!r}; known: {', '.join(sorted(COUNTRIES))}",
+            f"no rules are known for {shown(country)}; known: {', '.join(sorted(COUNTRIES))}",
         )
     if prefix not in known:
         meanings = ", ".join(f"{one} {pattern.meaning.value}" for one, pattern in known.items())
-        raise LabelError("Catch-weight prefix", f"{prefix!r} in {country}; allowed: {meanings}")
+        raise LabelError(
+            "Catch-weight prefix", f"{shown(prefix)} in {country}; allowed: {meanings}"
+        )
     return known[prefix]
 
 

@@ -8,14 +8,15 @@ paper is known only when they are laid out (`labels.layout`).
 
 import datetime
 import re
-import unicodedata
 from dataclasses import dataclass
 from decimal import Decimal
 
 from labels import gs1
-from labels.errors import LabelError
+from labels.errors import LabelError, shown
 from labels.gs1_digits import describe, gtin_14
-from labels.rules.figure_height import MARKETS
+from labels.rules.figure_height import E_MARK, MARKETS
+from labels.texts import checked_text
+from labels.words import Durability, durability_of
 
 INPUT_LOT_CODE = re.compile(r"[A-Z0-9./-]{1,20}", re.ASCII)
 INPUT_LOT_CODE_WORDS = "1 to 20 of A-Z, 0-9, full stop, slash and hyphen"
@@ -24,20 +25,17 @@ MOST_INPUT_LOTS = 24
 MOST_INGREDIENTS = 40
 FIRST_DAY, LAST_DAY = datetime.date(2000, 1, 1), datetime.date(2099, 12, 31)
 
-# Categories that are never ink: controls, formats (bidi overrides among them), surrogates, private
-# and unassigned characters, line and paragraph separators.
-UNPRINTABLE = frozenset({"Cc", "Cf", "Cs", "Co", "Cn", "Zl", "Zp"})
-
 # Most characters of each text; more could not be fitted on any label this station prints.
 LONGEST = {
     "product_name": 80,
     "net_quantity_text": 24,
-    "use_by_words": 24,
+    "use_by_words": 40,
     "storage_text": 200,
     "packer_text": 200,
     "ingredients": 80,
     "allergens": 40,
     "component": 40,
+    "origin": 80,
 }
 
 
@@ -58,9 +56,34 @@ class InputLot:
         if not _matches(INPUT_LOT_CODE, self.code):
             raise LabelError(
                 f"Lot code of {self.component}",
-                f"{_shown(self.code)} cannot be printed{_culprit(self.code)}; "
+                f"{shown(self.code)} cannot be printed{_culprit(self.code)}; "
                 f"allowed: {INPUT_LOT_CODE_WORDS}",
             )
+
+
+@dataclass(frozen=True, slots=True)
+class Translation:
+    """The texts of a label in a second language.
+
+    Attributes:
+        language: The language.
+        product_name: Name of the food.
+        ingredients: The same ingredients in the same order.
+        allergens: Words within them to emphasise.
+        storage_text: Storage conditions.
+    """
+
+    language: str
+    product_name: str
+    ingredients: tuple[str, ...]
+    allergens: tuple[str, ...]
+    storage_text: str
+
+    def __post_init__(self) -> None:
+        for field in ("product_name", "storage_text"):
+            _put(self, field, _text(field, getattr(self, field)))
+        for field in ("ingredients", "allergens"):
+            _put(self, field, tuple(_text(field, word) for word in getattr(self, field)))
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,6 +107,11 @@ class PackLabel:
         serial: Serial of the pack, AI (21): 1 to 20 of GS1 character set 82.
         gtin: GTIN of 8, 12, 13 or 14 digits with its check digit.
         copy_mark: '' for the first label, 'R1' to 'R99' for a reprint, 'SPECIMEN' for a specimen.
+        shares: Percent by weight of each ingredient, in their order; empty where not known.
+        e_mark: True where the packer declares to be entitled to the sign ℮ (76/211/EEC Art. 3).
+        origin: Country or place of origin, where it is given.
+        language: Language of the texts and of fixed words.
+        second: The same texts in a second language, where the market asks for two.
 
     Raises:
         LabelError: A field holds what a label or a bar code cannot carry.
@@ -105,6 +133,11 @@ class PackLabel:
     serial: str
     gtin: str
     copy_mark: str = ""
+    shares: tuple[Decimal, ...] = ()
+    e_mark: bool = False
+    origin: str = ""
+    language: str = "en"
+    second: Translation | None = None
 
     def __post_init__(self) -> None:
         for field in (
@@ -114,10 +147,29 @@ class PackLabel:
             _put(self, field, _text(field, getattr(self, field)))
         for field in ("ingredients", "allergens"):
             _put(self, field, tuple(_text(field, word) for word in getattr(self, field)))
+        if self.origin:
+            _put(self, "origin", _text("origin", self.origin))
         self._check_quantity()
         self._check_dates()
         self._check_codes()
         self._check_ingredients()
+
+    @property
+    def quantity_shown(self) -> str:
+        """The net quantity as printed, with the sign ℮ where it is declared."""
+        if self.e_mark and E_MARK not in self.net_quantity_text:
+            return f"{self.net_quantity_text} {E_MARK}"
+        return self.net_quantity_text
+
+    @property
+    def names(self) -> tuple[str, ...]:
+        """The name of the food in each language."""
+        return (self.product_name, *([self.second.product_name] if self.second else []))
+
+    @property
+    def durability(self) -> Durability:
+        """What the date means, by the words before it."""
+        return durability_of(self.use_by_words)
 
     @property
     def subject(self) -> str:
@@ -127,18 +179,18 @@ class PackLabel:
     def _check_quantity(self) -> None:
         if self.market not in MARKETS:
             raise LabelError(
-                "Market", f"{_shown(self.market)} is not known; allowed: {', '.join(MARKETS)}"
+                "Market", f"{shown(self.market)} is not known; allowed: {', '.join(MARKETS)}"
             )
         grams = self.nominal_grams
         if not _is_exact(grams) or not 0 < grams <= 50000:
             raise LabelError(
                 "Nominal quantity",
-                f"{_shown(grams)} g; allowed: an exact number above 0 and up to 50000 g",
+                f"{shown(grams)} g; allowed: an exact number above 0 and up to 50000 g",
             )
         if not re.search("[0-9]", self.net_quantity_text):
             raise LabelError(
                 "Net quantity",
-                f"{_shown(self.net_quantity_text)} holds no figure 0-9; write it like '250 g'",
+                f"{shown(self.net_quantity_text)} holds no figure 0-9; write it like '250 g'",
             )
 
     def _check_dates(self) -> None:
@@ -146,7 +198,7 @@ class PackLabel:
             if day is None and field == "Packing date":
                 continue
             if type(day) is not datetime.date or not FIRST_DAY <= day <= LAST_DAY:
-                raise LabelError(field, f"{_shown(day)} is no date from {FIRST_DAY} to {LAST_DAY}")
+                raise LabelError(field, f"{shown(day)} is no date from {FIRST_DAY} to {LAST_DAY}")
         if self.packed_on is not None and self.use_by < self.packed_on:
             raise LabelError(
                 "Use-by date",
@@ -159,18 +211,18 @@ class PackLabel:
             ("Serial", "21", self.serial),
         ):
             if not isinstance(code, str):
-                raise LabelError(where, f"{_shown(code)} is no text")
+                raise LabelError(where, f"{shown(code)} is no text")
             try:
                 gs1.Element(ai, code)
             except LabelError as error:
                 raise LabelError(where, error.detail) from error
         if not isinstance(self.gtin, str):
-            raise LabelError("GTIN", f"{_shown(self.gtin)} is no text of digits")
+            raise LabelError("GTIN", f"{shown(self.gtin)} is no text of digits")
         gtin_14(self.gtin)
         if not _matches(COPY_MARK, self.copy_mark):
             raise LabelError(
                 "Copy mark",
-                f"{_shown(self.copy_mark)} is not allowed; allowed: nothing, R1 to R99, SPECIMEN",
+                f"{shown(self.copy_mark)} is not allowed; allowed: nothing, R1 to R99, SPECIMEN",
             )
 
     def _check_ingredients(self) -> None:
@@ -184,12 +236,29 @@ class PackLabel:
             raise LabelError(
                 "Ingredients", f"{len(self.ingredients)} given; allowed: 1 to {MOST_INGREDIENTS}"
             )
+        if self.shares and len(self.shares) != len(self.ingredients):
+            raise LabelError(
+                "Shares of ingredients",
+                f"{len(self.shares)} given for {len(self.ingredients)} ingredients; give one each",
+            )
+        for share in self.shares:
+            if not _is_exact(share) or not 0 < share <= 100:
+                raise LabelError(
+                    "Shares of ingredients",
+                    f"{shown(share)} %; allowed: an exact number above 0 and up to 100",
+                )
+        if self.second and len(self.second.ingredients) != len(self.ingredients):
+            raise LabelError(
+                "Ingredients",
+                f"{len(self.ingredients)} in one language, {len(self.second.ingredients)} in the "
+                "other; give the same ones in the same order",
+            )
         listed = [ingredient.casefold() for ingredient in self.ingredients]
         for allergen in self.allergens:
             if not any(allergen.casefold() in ingredient for ingredient in listed):
                 raise LabelError(
                     "Allergens",
-                    f"{_shown(allergen)} is to be emphasised but stands in no ingredient; "
+                    f"{shown(allergen)} is to be emphasised but stands in no ingredient; "
                     f"ingredients: {', '.join(self.ingredients)}",
                 )
 
@@ -211,36 +280,6 @@ def _text(field: str, value: object) -> str:
     return checked_text(field.replace("_", " ").capitalize(), value, LONGEST[field])
 
 
-def checked_text(where: str, value: object, longest: int) -> str:
-    """Return a text of one printable line in normal form C.
-
-    Args:
-        where: What the text is, for the message.
-        value: The text.
-        longest: Most characters.
-
-    Raises:
-        LabelError: No text, an empty or too long one, or a character that cannot be printed.
-    """
-    if not isinstance(value, str):
-        raise LabelError(where, f"{_shown(value)} is no text")
-    text = unicodedata.normalize("NFC", value)
-    if not text.strip():
-        raise LabelError(where, "is empty; a text is needed here")
-    if len(text) > longest:
-        raise LabelError(
-            where, f"{_shown(text)} has {len(text)} characters; allowed: up to {longest}"
-        )
-    for position, character in enumerate(text, start=1):
-        if unicodedata.category(character) in UNPRINTABLE:
-            raise LabelError(
-                where,
-                f"{_shown(text)} has {describe(character)} at place {position}; allowed: "
-                "printable characters on one line",
-            )
-    return text
-
-
 def _culprit(code: object) -> str:
     """Name the first character a lot code must not have, or its length."""
     if not isinstance(code, str):
@@ -249,9 +288,3 @@ def _culprit(code: object) -> str:
         if not INPUT_LOT_CODE.fullmatch(character):
             return f": {describe(character)} at place {position}"
     return f": it has {len(code)} characters"
-
-
-def _shown(value: object) -> str:
-    """Quote a value in a message, unprintable characters escaped, long ones shortened."""
-    text = ascii(value) if not str(value).isprintable() else repr(value)
-    return text if len(text) <= 60 else text[:57] + "..."

@@ -4,7 +4,7 @@ Every length is in millimetres. Heights of text are heights on paper (of the let
 figures), never type sizes.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from decimal import Decimal
 
 from labels.typeface import Face
@@ -47,6 +47,9 @@ class LabelDesign:
         body_x_least: Least x-height; Regulation (EU) No 1169/2011 Art. 13(2): 1.2 mm.
         body_leadings: Distance of baselines in em and extra distance between paragraphs in mm,
             tried in this order.
+        quantity_row: Height of a row at the foot for the net quantity alone; 0 where it stands
+            beside the name.
+        panel_is_label: True where the label is itself the principal display panel of the pack.
         foot: True for two GS1-128 symbols across the foot.
         column: Width of a column on the right, beside the running text, with a matrix symbol of
             everything and lot and serial in words below it; 0 for none.
@@ -87,6 +90,8 @@ class LabelDesign:
     body_x: float = 1.4
     body_x_least: float = 1.2
     body_leadings: tuple[tuple[float, float], ...] = ((1.16, 0.7), (1.12, 0.35), (1.08, 0.0))
+    quantity_row: float = 0.0
+    panel_is_label: bool = False
     foot: bool = True
     column: float = 0.0
     column_gap: float = 2.5
@@ -137,6 +142,27 @@ PACK_100_BY_100 = LabelDesign(
     module_dots=(4, 3, 2),
 )
 
+# The net quantity in the lower 30 % of the panel, as 21 CFR 101.7(f) asks for.
+PACK_100_BY_100_US = replace(
+    PACK_100_BY_100,
+    name="pack 100 x 100 US",
+    panel_cm2=Decimal(100),
+    net_figure=6.4,
+    quantity_row=13.0,
+    panel_is_label=True,
+    foot=False,
+    name_row=16.0,
+    use_by_words_cap=3.2,
+    use_by_padding=2.2,
+    name_steps=(
+        NameStep(Face.STRONG, 1, 8.4, 5.6),
+        NameStep(Face.STRONG, 2, 5.2, 3.8),
+        NameStep(Face.NARROW_STRONG, 2, 4.6, 3.0),
+    ),
+    column=24.0,
+    matrix_dots=(7, 6, 5, 4, 3),
+)
+
 PACK_60_BY_40 = LabelDesign(
     "pack 60 x 40",
     60.0,
@@ -166,4 +192,7 @@ PACK_60_BY_40 = LabelDesign(
     code_caps=(1.9, 1.7, 1.5, 1.3),
 )
 
-DESIGNS = {design.name: design for design in (PACK_100_BY_60, PACK_100_BY_100, PACK_60_BY_40)}
+DESIGNS = {
+    design.name: design
+    for design in (PACK_100_BY_60, PACK_100_BY_100, PACK_100_BY_100_US, PACK_60_BY_40)
+}

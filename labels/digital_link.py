@@ -9,7 +9,7 @@ import re
 from collections.abc import Iterable
 from urllib.parse import quote, unquote
 
-from labels.errors import LabelError
+from labels.errors import LabelError, shown
 from labels.gs1 import Element, check_pairs, readable
 from labels.gs1_table import IDENTIFIERS, LINK_KEYS
 
@@ -30,7 +30,8 @@ def digital_link(stem: str, elements: Iterable[Element]) -> str:
     """
     if not STEM.fullmatch(stem):
         raise LabelError(
-            f"{WHERE} stem", f"{stem!r}; write it like 'https://id.example.org', no '/' at the end"
+            f"{WHERE} stem",
+            f"{shown(stem)}; write it like 'https://id.example.org', no '/' at the end",
         )
     row = tuple(elements)
     check_pairs(row)

@@ -1,4 +1,4 @@
-"""The one error a label can give."""
+"""The one error a label can give, and how a value is quoted in it."""
 
 
 class LabelError(Exception):
@@ -13,3 +13,9 @@ class LabelError(Exception):
         super().__init__(f"{title}: {detail}")
         self.title = title
         self.detail = detail
+
+
+def shown(value: object) -> str:
+    """Quote a value in a message, unprintable characters escaped, long ones shortened."""
+    text = ascii(value) if not str(value).isprintable() else repr(value)
+    return text if len(text) <= 60 else text[:57] + "..."

@@ -14,7 +14,7 @@ import re
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
-from labels.errors import LabelError
+from labels.errors import LabelError, shown
 from labels.gs1_dates import wrong_date, wrong_time
 from labels.gs1_digits import DIGITS, check_digit, describe, has_valid_check_digit
 
@@ -47,11 +47,11 @@ SEVERAL_COUNTRIES = "999"  # AI 703n only
 def _wrong_key(value: str) -> str:
     if has_valid_check_digit(value):
         return ""
-    return f"{value!r} ends in {value[-1]}, but its check digit is {check_digit(value[:-1])}"
+    return f"{shown(value)} ends in {value[-1]}, but its check digit is {check_digit(value[:-1])}"
 
 
 def _wrong_country(value: str) -> str:
-    return "" if value in COUNTRIES else f"{value!r} is no numeric country code of ISO 3166-1"
+    return "" if value in COUNTRIES else f"{shown(value)} is no numeric country code of ISO 3166-1"
 
 
 CHECKS: dict[str, Callable[[str], str]] = {
@@ -126,7 +126,7 @@ def check_value(where: str, value: str, parts: Sequence[Component]) -> None:
         words = " or ".join(
             str(span[0]) if len(span) == 1 else f"{span[0]} to {span[-1]}" for span in allowed
         )
-        raise LabelError(where, f"{value!r} has {len(value)} characters; allowed: {words}")
+        raise LabelError(where, f"{shown(value)} has {len(value)} characters; allowed: {words}")
     start = 0
     for part in parts:
         piece = value[start : start + part.longest]
@@ -143,5 +143,5 @@ def _check_characters(where: str, value: str, start: int, piece: str, *, numeric
         if character not in allowed:
             raise LabelError(
                 where,
-                f"{value!r} has {describe(character)} at place {position}; allowed: {words}",
+                f"{shown(value)} has {describe(character)} at place {position}; allowed: {words}",
             )

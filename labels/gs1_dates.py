@@ -5,7 +5,7 @@ Source: GS1 General Specifications 3.4 (YYMMDD, day 00) and 7.12 (century).
 
 import datetime
 
-from labels.errors import LabelError
+from labels.errors import LabelError, shown
 from labels.gs1_digits import check_digits_only
 
 YEARS_AHEAD = 50  # GenSpecs 7.12: a year lies 49 back to 50 ahead of today
@@ -27,7 +27,7 @@ def read_date(value: str, today: datetime.date) -> datetime.date:
         LabelError: Not six digits, or no such day.
     """
     if len(value) != 6:
-        raise LabelError("Date", f"{value!r} has {len(value)} characters; allowed: 6 (YYMMDD)")
+        raise LabelError("Date", f"{shown(value)} has {len(value)} characters; allowed: 6 (YYMMDD)")
     check_digits_only("Date", value)
     year, month, day = int(value[:2]), int(value[2:4]), int(value[4:])
     century, this_year = today.year - today.year % 100, today.year % 100
@@ -38,7 +38,7 @@ def read_date(value: str, today: datetime.date) -> datetime.date:
     try:
         return _calendar_day(century + year, month, day)
     except ValueError as error:
-        raise LabelError("Date", f"{value!r} is no day YYMMDD: {error}") from error
+        raise LabelError("Date", f"{shown(value)} is no day YYMMDD: {error}") from error
 
 
 def _calendar_day(year: int, month: int, day: int) -> datetime.date:
@@ -52,11 +52,11 @@ def _calendar_day(year: int, month: int, day: int) -> datetime.date:
 def wrong_date(value: str, *, day_00: bool) -> str:
     """Return why six digits are no date YYMMDD, or '' where they are one."""
     if value[4:] == "00" and not day_00:
-        return f"{value!r} has day 00, which is not allowed here; give the day"
+        return f"{shown(value)} has day 00, which is not allowed here; give the day"
     try:
         _calendar_day(2000 + int(value[:2]), int(value[2:4]), int(value[4:]))
     except ValueError as error:
-        return f"{value!r} is no day YYMMDD: {error}"
+        return f"{shown(value)} is no day YYMMDD: {error}"
     return ""
 
 
@@ -65,5 +65,5 @@ def wrong_time(value: str) -> str:
     parts = [int(value[place : place + 2]) for place in range(0, len(value), 2)]
     for part, limit in zip(parts, TIME_LIMITS, strict=False):
         if part >= limit:
-            return f"{value!r} is no time HH[MM[SS]]: {part} is not below {limit}"
+            return f"{shown(value)} is no time HH[MM[SS]]: {part} is not below {limit}"
     return ""

@@ -4,7 +4,7 @@ Source: GS1 General Specifications 7.9 (standard check digit 7.9.1; price and we
 7.9.4) and 1.4 (keys).
 """
 
-from labels.errors import LabelError
+from labels.errors import LabelError, shown
 
 DIGITS = frozenset("0123456789")
 GTIN_LENGTHS = (8, 12, 13, 14)
@@ -30,7 +30,8 @@ def check_digits_only(where: str, value: str) -> None:
         if character not in DIGITS:
             raise LabelError(
                 where,
-                f"{value!r} has {describe(character)} at place {position}; allowed: digits 0-9",
+                f"{shown(value)} has {describe(character)} at place {position}; "
+                "allowed: digits 0-9",
             )
 
 
@@ -46,7 +47,7 @@ def check_digit(payload: str) -> str:
         LabelError: The payload is empty or not all digits.
     """
     if not payload or not set(payload) <= DIGITS:
-        raise LabelError("Check digit", f"{payload!r} is not a row of digits 0-9")
+        raise LabelError("Check digit", f"{shown(payload)} is not a row of digits 0-9")
     total = sum(int(digit) * (3, 1)[place % 2] for place, digit in enumerate(reversed(payload)))
     return str(-total % 10)
 
@@ -62,7 +63,8 @@ def check_key(where: str, value: str) -> None:
     if not has_valid_check_digit(value):
         raise LabelError(
             where,
-            f"{value!r} ends in {value[-1:]}, but its check digit is {check_digit(value[:-1])}",
+            f"{shown(value)} ends in {value[-1:]}, but its check digit is "
+            f"{check_digit(value[:-1])}",
         )
 
 
@@ -73,7 +75,9 @@ def gtin_14(gtin: str) -> str:
         LabelError: Wrong length, a character that is no digit, or a wrong check digit.
     """
     if len(gtin) not in GTIN_LENGTHS:
-        raise LabelError("GTIN", f"{gtin!r} has {len(gtin)} characters; allowed: 8, 12, 13 or 14")
+        raise LabelError(
+            "GTIN", f"{shown(gtin)} has {len(gtin)} characters; allowed: 8, 12, 13 or 14"
+        )
     check_key("GTIN", gtin)
     return gtin.zfill(14)
 
@@ -95,7 +99,8 @@ def sscc(extension: int, company_prefix: str, serial: int) -> str:
     check_digits_only("Company prefix", company_prefix)
     if len(company_prefix) not in PREFIX_LENGTHS:
         raise LabelError(
-            "Company prefix", f"{company_prefix!r} has {len(company_prefix)} digits; allowed: 4-12"
+            "Company prefix",
+            f"{shown(company_prefix)} has {len(company_prefix)} digits; allowed: 4-12",
         )
     room = SSCC_LENGTH - 2 - len(company_prefix)
     if not 0 <= serial < 10**room:
@@ -123,4 +128,6 @@ def measure_verifier(digits: str) -> str:
         weights_5 = (FIVE_PLUS, TWO_MINUS, FIVE_MINUS, FIVE_PLUS, TWO_MINUS)
         total = sum(weight[value] for weight, value in zip(weights_5, values, strict=True))
         return str(FIVE_MINUS.index(-total % 10))
-    raise LabelError("Price or weight", f"{digits!r} has {len(digits)} digits; allowed: 4 or 5")
+    raise LabelError(
+        "Price or weight", f"{shown(digits)} has {len(digits)} digits; allowed: 4 or 5"
+    )

@@ -10,7 +10,7 @@ from collections.abc import Iterable
 from barcode.codex import Gs1_128
 from barcode.ean import EuropeanArticleNumber13
 
-from labels.errors import LabelError
+from labels.errors import LabelError, shown
 from labels.gs1 import SEPARATOR, Element, element_string, readable
 from labels.gs1_digits import check_key, gtin_14
 from labels.symbol import Symbol
@@ -46,7 +46,7 @@ def ean_13(digits: str) -> Symbol:
         LabelError: Not thirteen digits, or a wrong check digit.
     """
     if len(digits) != 13:
-        raise LabelError("EAN-13", f"{digits!r} has {len(digits)} characters; allowed: 13")
+        raise LabelError("EAN-13", f"{shown(digits)} has {len(digits)} characters; allowed: 13")
     check_key("EAN-13", digits)
     (modules,) = EuropeanArticleNumber13(digits).build()
     hri = f"{digits[0]} {digits[1:7]} {digits[7:]}"
@@ -62,7 +62,7 @@ def upc_a(digits: str) -> Symbol:
         LabelError: Not twelve digits, or a wrong check digit.
     """
     if len(digits) != 12:
-        raise LabelError("UPC-A", f"{digits!r} has {len(digits)} characters; allowed: 12")
+        raise LabelError("UPC-A", f"{shown(digits)} has {len(digits)} characters; allowed: 12")
     check_key("UPC-A", digits)
     (modules,) = EuropeanArticleNumber13("0" + digits).build()
     hri = f"{digits[0]} {digits[1:6]} {digits[6:11]} {digits[11]}"
@@ -85,6 +85,6 @@ def retail(gtin: str) -> Symbol:
         return ean_13(number[1:])
     raise LabelError(
         "Retail bar code",
-        f"{gtin!r} is a GTIN-14 with indicator {number[0]}: a case, or a variable measure; allowed "
-        "at the till: a GTIN of 12 or 13 digits",
+        f"{shown(gtin)} is a GTIN-14 with indicator {number[0]}: a case, or a variable measure; "
+        "allowed at the till: a GTIN of 12 or 13 digits",
     )

@@ -7,7 +7,6 @@ import datetime
 from dataclasses import dataclass
 from decimal import Decimal
 
-from labels.content import checked_text
 from labels.dates import date_in_words
 from labels.errors import LabelError
 from labels.frames import Fact, Framed
@@ -16,8 +15,9 @@ from labels.gs1_dates import date_value
 from labels.gs1_digits import gtin_14
 from labels.linear import gs1_128
 from labels.matrix import gs1_data_matrix
+from labels.texts import checked_text
 
-LONGEST = {"product": 80, "contents": 40, "date_words": 24, "packer": 200}
+LONGEST = {"product": 80, "contents": 40, "date_words": 40, "packer": 200}
 WEIGHT_STEP = Decimal("0.1")  # kg; (3301) carries one decimal
 
 

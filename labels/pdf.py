@@ -22,6 +22,7 @@ from labels.frames import Framed, FrameDesign
 from labels.framing import arrange_frames
 from labels.layout import Ink, PlacedText
 from labels.plan import arrange_pack
+from labels.rules.judge import judge
 from labels.sheet import PlacedSymbol, Plan
 from labels.symbol import GUARD_MODULES, Symbol, runs
 from labels.typeface import Face, type_of
@@ -79,7 +80,9 @@ class LabelDrawer:
 
     def _arrange(self, label: Label) -> tuple[Plan, ...]:
         if isinstance(label, PackLabel) and isinstance(self.design, LabelDesign):
-            return arrange_pack(label, self.design, self.dots_per_mm)
+            plans = arrange_pack(label, self.design, self.dots_per_mm)
+            judge(label, self.design, plans)
+            return plans
         if isinstance(label, Framed) and isinstance(self.design, FrameDesign):
             return (arrange_frames(label, self.design, self.dots_per_mm),)
         raise LabelError(

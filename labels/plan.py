@@ -18,9 +18,11 @@ SECOND_MARK = "2 / 2"
 
 
 def arrange_pack(
-    label: PackLabel, design: LabelDesign, dots_per_mm: int = 8, language: str = "en"
+    label: PackLabel, design: LabelDesign, dots_per_mm: int = 8, language: str | None = None
 ) -> tuple[Plan, ...]:
     """Place everything one pack label says, on a second label too where the input lots need one.
+
+    Fixed words and dates are in the given language, or in that of the label.
 
     Raises:
         LabelError: A text or bar code does not fit, or a character has no glyph.
@@ -43,7 +45,7 @@ def arrange(
     label: PackLabel,
     design: LabelDesign,
     dots_per_mm: int = 8,
-    language: str = "en",
+    language: str | None = None,
     which: Which = Which.ALL,
 ) -> Plan:
     """Place everything one label says, or all but the input lots.
@@ -51,7 +53,7 @@ def arrange(
     Raises:
         LabelError: A text or bar code does not fit, or a character has no glyph.
     """
-    sheet = PackSheet(design, dots_per_mm, language)
+    sheet = PackSheet(design, dots_per_mm, language or label.language, label.market)
     y = design.top_margin
     heading.place(sheet, label, y)
     y += design.name_row + design.row_gap
@@ -61,14 +63,14 @@ def arrange(
 
 
 def arrange_second(
-    label: PackLabel, design: LabelDesign, dots_per_mm: int = 8, language: str = "en"
+    label: PackLabel, design: LabelDesign, dots_per_mm: int = 8, language: str | None = None
 ) -> Plan:
     """Place the input lots of a label on a second one, with name, lot, serial and bar codes.
 
     Raises:
         LabelError: They do not fit.
     """
-    sheet = PackSheet(design, dots_per_mm, language)
+    sheet = PackSheet(design, dots_per_mm, language or label.language, label.market)
     y = design.top_margin
     heading.place_second(sheet, label, SECOND_MARK, y)
     y += design.name_row + design.row_gap
@@ -81,7 +83,7 @@ def _fill(sheet: PackSheet, label: PackLabel, y: float, which: Which) -> None:
     design = sheet.design
     chosen = bar_codes.choose(sheet, label)
     gap = design.row_gap
-    foot = design.height - design.bottom_margin
+    foot = design.height - design.bottom_margin - design.quantity_row
     words = bar_codes.words_height(design)
     rooms = [foot - gap - y - len(chosen) * (bar + words) for bar in design.bars]
     if not chosen:

@@ -6,11 +6,11 @@ Its one bar code carries the serial under an identifier for internal use, (90), 
 import datetime
 from dataclasses import dataclass
 
-from labels.content import checked_text
 from labels.errors import LabelError
 from labels.frames import Fact, Framed
 from labels.gs1 import Element
 from labels.matrix import gs1_data_matrix
+from labels.texts import checked_text
 
 NOT_FOR_SALE = {"en": "NOT FOR SALE"}
 CODE_PREFIX = "REJECT/"

@@ -4,11 +4,11 @@ from dataclasses import dataclass
 from typing import Protocol
 
 from labels.design import LabelDesign
-from labels.errors import LabelError
 from labels.layout import Box, Ink, PlacedText
+from labels.rules.letter_height import least_letter_height
 from labels.symbol import Symbol
 from labels.typeface import Face, type_of
-from labels.words import WORDS
+from labels.words import words_of_language
 
 
 @dataclass(frozen=True, slots=True)
@@ -87,12 +87,7 @@ class Sheet:
         self.page = Box(0, 0, paper.width, paper.height)
         self.dots_per_mm = dots_per_mm
         self.language = language
-        if language not in WORDS:
-            raise LabelError(
-                "Language of the label",
-                f"no fixed words for {language!r}; known: {', '.join(sorted(WORDS))}",
-            )
-        self.words = WORDS[language]
+        self.words = words_of_language(language)
         self.left = paper.left_margin
         self.right = paper.width - paper.right_margin
         self.texts: list[PlacedText] = []
@@ -140,8 +135,9 @@ class Sheet:
 
 
 class PackSheet(Sheet):
-    """The sheet of a pack label, which knows the sizes of its design."""
+    """The sheet of a pack label, which knows the sizes of its design and its market."""
 
-    def __init__(self, design: LabelDesign, dots_per_mm: int, language: str) -> None:
+    def __init__(self, design: LabelDesign, dots_per_mm: int, language: str, market: str) -> None:
         super().__init__(design, dots_per_mm, language)
         self.design = design
+        self.least_x = max(design.body_x_least, float(least_letter_height(market)))

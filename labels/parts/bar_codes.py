@@ -51,7 +51,7 @@ def elements_of(label: PackLabel) -> tuple[Element, ...]:
     """Return what the bar codes of a label carry between them: GTIN, use-by date, lot, serial."""
     row = (
         Element("01", gtin_14(label.gtin)),
-        Element("17", date_value(label.use_by)),
+        Element(label.durability.value, date_value(label.use_by)),
         Element("10", label.blend_lot),
         Element("21", label.serial),
     )

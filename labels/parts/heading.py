@@ -26,19 +26,31 @@ def place(sheet: PackSheet, label: PackLabel, y: float) -> None:
         LabelError: One does not fit with letters and figures of the least height.
     """
     size = net_quantity_size(sheet, label)
-    _place_pair(sheet, label.product_name, label.net_quantity_text, size, "Net quantity", y)
+    if sheet.design.quantity_row:
+        _place_pair(sheet, label.names, "", size, "Net quantity", y)
+        _place_quantity(sheet, label, size)
+    else:
+        _place_pair(sheet, label.names, label.quantity_shown, size, "Net quantity", y)
+
+
+def _place_quantity(sheet: PackSheet, label: PackLabel, size: float) -> None:
+    """Place the net quantity in a row of its own at the foot (21 CFR 101.7(f))."""
+    baseline = sheet.page.height - sheet.design.bottom_margin - type_of(FACE).extent("g")[0] * -size
+    sheet.put(label.quantity_shown, FACE, size, (sheet.left, baseline), "Net quantity")
 
 
 def place_second(sheet: PackSheet, label: PackLabel, mark: str, y: float) -> None:
     """Place the name again, with the mark of a second label where the net quantity stood."""
     size = SECOND_CAP / type_of(FACE).cap_height
-    _place_pair(sheet, label.product_name, mark, size, "Label number", y)
+    _place_pair(sheet, label.names, mark, size, "Label number", y)
 
 
-def _place_pair(sheet: PackSheet, name: str, aside: str, size: float, role: str, y: float) -> None:
+def _place_pair(
+    sheet: PackSheet, names: tuple[str, ...], aside: str, size: float, role: str, y: float
+) -> None:
     """Place the name on the left and a text of an em of `size` mm on the right."""
     width = type_of(FACE).width(aside) * size
-    lines, face, cap = fit_name(sheet, name, sheet.width - width - BETWEEN)
+    lines, face, cap = fit_name(sheet, names, sheet.width - width - BETWEEN)
     row = sheet.design.name_row - DESCENT
     gap = max(LINE_GAP, LINE_GAP_CAPS * cap)
     block = len(lines) * cap + (len(lines) - 1) * gap
@@ -48,40 +60,46 @@ def _place_pair(sheet: PackSheet, name: str, aside: str, size: float, role: str,
         down = baseline + number * (cap + gap)
         sheet.texts += set_line(line, sheet.left, down, cap / type_of(face).cap_height, "Name")
     at = (sheet.right - width, baseline if len(lines) == 1 else figures)
-    sheet.put(aside, FACE, size, at, role)
+    if aside:
+        sheet.put(aside, FACE, size, at, role)
 
 
 def net_quantity_size(sheet: PackSheet, label: PackLabel) -> float:
     """Return the em of the net quantity, mm: its own figures must reach the height asked for."""
-    text, face, design = label.net_quantity_text, type_of(FACE), sheet.design
+    text, face, design = label.quantity_shown, type_of(FACE), sheet.design
     face.check(text, "Net quantity")
     least = least_figure_height(label.market, label.nominal_grams, design.panel_cm2)
     figure = face.height("".join(re.findall("[0-9]", text)))
     sign = float(E_MARK_MM) / face.height(E_MARK) if E_MARK in text else 0.0
+    room = sheet.width if design.quantity_row else sheet.width / 2
     for height in (max(design.net_figure, float(least)), float(least)):
         size = max(height / figure, sign)
-        if face.width(text) * size <= sheet.width / 2:
+        if face.width(text) * size <= room:
             return size
     raise LabelError(
         "Net quantity",
         f"{text!r} with figures of {least:.1f} mm, as {label.market} asks for, takes more than "
-        "half the width of the label; shorten it or use a larger label",
+        f"{room:.0f} mm of the width of the label; shorten it or use a larger label",
     )
 
 
-def fit_name(sheet: PackSheet, name: str, room: float) -> tuple[list[list[Word]], Face, float]:
-    """Return the name in lines, its face and its cap height in mm."""
+def fit_name(
+    sheet: PackSheet, names: tuple[str, ...], room: float
+) -> tuple[list[list[Word]], Face, float]:
+    """Return the name in lines, its face and its cap height in mm; each language begins a line."""
     for step in sheet.design.name_steps:
         face = type_of(step.face)
-        face.check(name, "Product name")
-        words = words_of(name, step.face)
+        for name in names:
+            face.check(name, "Product name")
         for cap in steps_down(step.largest_cap, step.smallest_cap, 0.1):
-            lines = wrap(words, room, cap / face.cap_height)
-            if lines is not None and len(lines) <= step.lines:
+            size = cap / face.cap_height
+            wrapped = [wrap(words_of(name, step.face), room, size) for name in names]
+            lines = [line for part in wrapped if part is not None for line in part]
+            if None not in wrapped and len(lines) <= step.lines:
                 return lines, step.face, cap
     last = sheet.design.name_steps[-1]
     raise LabelError(
         "Product name",
-        f"{name!r} does not fit on {last.lines} lines of {room:.0f} mm with capitals of "
-        f"{last.smallest_cap} mm; shorten the name",
+        f"{' / '.join(names)!r} does not fit on {last.lines} lines of {room:.0f} mm with capitals "
+        f"of {last.smallest_cap} mm; shorten the name",
     )

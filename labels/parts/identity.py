@@ -35,7 +35,7 @@ def _place_entry(
 ) -> float:
     """Place a title, its code below, and a copy mark beside the title; return where it ends."""
     x, y = at
-    size = TITLE_X / type_of(Face.NARROW).x_height
+    size = max(TITLE_X, sheet.least_x) / type_of(Face.NARROW).x_height
     cap = type_of(Face.NARROW).cap_height * size
     baseline = y + cap
     placed = sheet.put(title, Face.NARROW, size, (x, baseline), title)

@@ -13,9 +13,10 @@ from functools import lru_cache
 from itertools import product
 
 from labels.content import InputLot, PackLabel
-from labels.dates import short_date_in_words
+from labels.dates import date_for_market, short_date_in_words
 from labels.design import LabelDesign
 from labels.errors import LabelError
+from labels.ingredients import listed
 from labels.layout import (
     PlacedText,
     Span,
@@ -28,6 +29,7 @@ from labels.layout import (
 )
 from labels.sheet import PackSheet
 from labels.typeface import Face, type_of
+from labels.words import LabelWords, words_of_language
 
 DOT = " ·"  # between two input lots
 X_STEP = 0.05  # mm
@@ -46,17 +48,26 @@ class Which(Enum):
 
 
 @dataclass(frozen=True, slots=True)
+class _List:
+    """The list of ingredients in one language."""
+
+    heading: str
+    ingredients: tuple[str, ...]
+    allergens: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class _Copy:
     """The running text of a label as it is to be set, headings included."""
 
-    storage: str
-    packed: str
-    ingredients_heading: str
-    ingredients: tuple[str, ...]
-    allergens: tuple[str, ...]
-    lots_heading: str
-    lots: tuple[InputLot, ...]
-    packer: str
+    least_x: float
+    storages: tuple[str, ...] = ()
+    packed: str = ""
+    lists: tuple[_List, ...] = ()
+    origin: str = ""
+    lots_heading: str = ""
+    lots: tuple[InputLot, ...] = ()
+    packer: str = ""
     see_second: str = ""
 
 
@@ -81,28 +92,55 @@ def place(
     Raises:
         LabelError: The text does not fit the last height with letters of the least height.
     """
-    words = sheet.words
-    packed = label.packed_on
-    if which is Which.LOTS:
-        copy = _Copy("", "", "", (), (), f"{words.input_lots}:", label.input_lots, "")
-        texts, height = _set(copy, sheet.design, y, tuple(rooms), width)
-        sheet.texts += texts
-        return y + height
-    here = which is Which.ALL
-    copy = _Copy(
-        label.storage_text,
-        f"{words.packed} {short_date_in_words(packed, sheet.language)}." if packed else "",
-        f"{words.ingredients}:",
-        label.ingredients,
-        label.allergens,
-        f"{words.input_lots}:",
-        label.input_lots if here else (),
-        label.packer_text,
-        "" if here else words.see_second,
-    )
-    texts, height = _set(copy, sheet.design, y, tuple(rooms), width)
+    texts, height = _set(_copy_of(sheet, label, which), sheet.design, y, tuple(rooms), width)
     sheet.texts += texts
     return y + height
+
+
+def _copy_of(sheet: PackSheet, label: PackLabel, which: Which) -> _Copy:
+    languages = [sheet.words]
+    if label.second is not None:
+        languages.append(words_of_language(label.second.language))
+    lots_heading = " / ".join(words.input_lots for words in languages) + ":"
+    if which is Which.LOTS:
+        return _Copy(sheet.least_x, lots_heading=lots_heading, lots=label.input_lots)
+    here = which is Which.ALL
+    storages = [label.storage_text]
+    lists = [_list(label, label.ingredients, label.allergens, sheet.language)]
+    if label.second is not None:
+        second = label.second
+        storages.append(second.storage_text)
+        lists.append(_list(label, second.ingredients, second.allergens, second.language))
+    return _Copy(
+        sheet.least_x,
+        tuple(storages),
+        _packed(label, sheet.language, languages),
+        tuple(lists),
+        " / ".join(words.origin for words in languages) + f": {label.origin}."
+        if label.origin
+        else "",
+        lots_heading,
+        label.input_lots if here else (),
+        label.packer_text,
+        "" if here else " ".join(words.see_second for words in languages),
+    )
+
+
+def _packed(label: PackLabel, language: str, languages: Sequence[LabelWords]) -> str:
+    """Return the day of packing in words; two languages share one date."""
+    if label.packed_on is None:
+        return ""
+    words = " / ".join(words.packed for words in languages)
+    if label.second is not None:
+        return f"{words} {date_for_market(label.packed_on, label.market, language)}."
+    return f"{words} {short_date_in_words(label.packed_on, language)}."
+
+
+def _list(
+    label: PackLabel, ingredients: tuple[str, ...], allergens: tuple[str, ...], language: str
+) -> _List:
+    heading = f"{words_of_language(language).ingredients}:"
+    return _List(heading, listed(label, ingredients, language), allergens)
 
 
 @lru_cache(SETTINGS_KEPT)
@@ -111,7 +149,7 @@ def _set(
 ) -> tuple[tuple[PlacedText, ...], float]:
     """Return the texts and the height they take, mm, in the first setting that fits."""
     _check_glyphs(copy)
-    sizes = steps_down(design.body_x, design.body_x_least, X_STEP)
+    sizes = steps_down(max(design.body_x, copy.least_x), copy.least_x, X_STEP)
     paragraphs = {x_height: _paragraphs(copy, width, _em(x_height)) for x_height in sizes}
     for room, (leading_em, gap), x_height in product(rooms, design.body_leadings, sizes):
         lines = paragraphs[x_height]
@@ -125,7 +163,7 @@ def _set(
     raise LabelError(
         TITLE,
         f"too much for a label of {design.width:g} x {design.height:g} mm with letters of "
-        f"{design.body_x_least} mm: lines needed: {needs}; lines that fit: {fitting}. Nothing is "
+        f"{copy.least_x} mm: lines needed: {needs}; lines that fit: {fitting}. Nothing is "
         "cut off: shorten a text, put fewer input lots in one blend, or use a larger label",
     )
 
@@ -136,22 +174,31 @@ def _em(x_height: float) -> float:
 
 def _check_glyphs(copy: _Copy) -> None:
     narrow = type_of(Face.NARROW)
-    type_of(Face.NARROW_STRONG).check(copy.storage, "Storage")
+    for storage in copy.storages:
+        type_of(Face.NARROW_STRONG).check(storage, "Storage")
     narrow.check(copy.packer, "Packer")
-    for ingredient in copy.ingredients:
-        narrow.check(ingredient, "Ingredients")
+    narrow.check(copy.origin, "Origin")
+    for one in copy.lists:
+        narrow.check(" ".join(one.ingredients), "Ingredients")
     for lot in copy.lots:
         narrow.check(lot.component, "Input lots")
 
 
 def _paragraphs(copy: _Copy, width: float, size: float) -> dict[str, Lines]:
     """Return the lines of each paragraph by its role."""
-    storage = [*words_of(copy.storage, Face.NARROW_STRONG), *words_of(copy.packed, Face.NARROW)]
     found: dict[str, Lines] = {}
-    if copy.storage:
-        found["Storage"] = _wrapped("Storage", storage, width, size)
-    if copy.ingredients:
-        found["Ingredients"] = _wrapped("Ingredients", _ingredients(copy), width, size)
+    last = len(copy.storages) - 1
+    for number, storage in enumerate(copy.storages):
+        words = words_of(storage, Face.NARROW_STRONG)
+        if number == last:
+            words += words_of(copy.packed, Face.NARROW)
+        found[_role("Storage", number)] = _wrapped("Storage", words, width, size)
+    last = len(copy.lists) - 1
+    for number, one in enumerate(copy.lists):
+        words = _ingredients(one)
+        if number == last:
+            words += words_of(copy.origin, Face.NARROW)
+        found[_role("Ingredients", number)] = _wrapped("Ingredients", words, width, size)
     if copy.lots:
         found["Input lots"] = _lot_lines(copy, width, size)
     if copy.see_second:
@@ -161,6 +208,10 @@ def _paragraphs(copy: _Copy, width: float, size: float) -> dict[str, Lines]:
         packer = words_of(copy.packer, Face.NARROW)
         found["Packer"] = _wrapped("Packer", packer, width, size)
     return found
+
+
+def _role(role: str, number: int) -> str:
+    return f"{role}, second language" if number else role
 
 
 def _wrapped(role: str, words: Sequence[Word], width: float, size: float) -> Lines:
@@ -175,16 +226,16 @@ def _wrapped(role: str, words: Sequence[Word], width: float, size: float) -> Lin
     return lines
 
 
-def _ingredients(copy: _Copy) -> list[Word]:
+def _ingredients(one: _List) -> list[Word]:
     """Return the list of ingredients, its allergens in the strong face (Art. 21(1)(b))."""
-    words = words_of(copy.ingredients_heading, Face.NARROW)
-    for number, ingredient in enumerate(copy.ingredients, start=1):
+    words = words_of(one.heading, Face.NARROW)
+    for number, ingredient in enumerate(one.ingredients, start=1):
         strong = [
             match.span()
-            for allergen in copy.allergens
+            for allergen in one.allergens
             for match in re.finditer(re.escape(allergen), ingredient, re.IGNORECASE)
         ]
-        end = Span("." if number == len(copy.ingredients) else ",", Face.NARROW)
+        end = Span("." if number == len(one.ingredients) else ",", Face.NARROW)
         parts = list(re.finditer(r"\S+", ingredient))
         for part in parts:
             bold = any(start < part.end() and part.start() < stop for start, stop in strong)

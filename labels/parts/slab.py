@@ -8,6 +8,7 @@ from labels.sheet import Sheet
 from labels.typeface import Face, type_of
 
 FRAME = 0.375  # mm
+SMALLER = (1.0, 0.85, 0.7)  # how much words may shrink to leave the value its least height
 FACE = Face.STRONG
 
 
@@ -35,11 +36,15 @@ def place(sheet: Sheet, box: Box, words: str, value: str, sizes: SlabSizes, role
         LabelError: They do not fit on one line with letters of the least height.
     """
     face = type_of(FACE)
-    words_size = sizes.words_cap / face.cap_height
-    slab = sheet.on_dots(face.width(words) * words_size + 2 * sizes.padding)
-    room = box.width - slab - 2 * sizes.padding
-    cap = min(sizes.cap, room / face.width(value) * face.cap_height)
-    if cap < sizes.least:
+    for smaller in SMALLER:
+        words_cap = sizes.words_cap * smaller
+        words_size = words_cap / face.cap_height
+        slab = sheet.on_dots(face.width(words) * words_size + 2 * sizes.padding)
+        room = box.width - slab - 2 * sizes.padding
+        cap = min(sizes.cap, room / face.width(value) * face.cap_height)
+        if cap >= sizes.least:
+            break
+    else:
         raise LabelError(
             f"{role} words",
             f"{words!r} and {value!r} do not fit on one line with capitals of {sizes.least} mm; "
@@ -55,7 +60,7 @@ def place(sheet: Sheet, box: Box, words: str, value: str, sizes: SlabSizes, role
         Box(left + width - frame, top, frame, height),
     ]
     middle = top + height / 2
-    at = (left + sizes.padding, middle + sizes.words_cap / 2)
+    at = (left + sizes.padding, middle + words_cap / 2)
     sheet.put(words, FACE, words_size, at, f"{role} words", Ink.WHITE)
     at = (left + slab + sizes.padding, middle + cap / 2)
     sheet.put(value, FACE, cap / face.cap_height, at, f"{role} date")

@@ -4,7 +4,7 @@ Regulation (EU) No 1169/2011 Annex X 2: the words 'use by', then the date itself
 """
 
 from labels.content import PackLabel
-from labels.dates import date_in_words
+from labels.dates import date_for_market
 from labels.layout import Box
 from labels.parts import slab
 from labels.parts.slab import SlabSizes
@@ -23,5 +23,5 @@ def place(sheet: PackSheet, label: PackLabel, y: float) -> None:
         *(design.use_by_words_cap, design.use_by_cap, design.use_by_cap_least),
         design.use_by_padding,
     )
-    day = date_in_words(label.use_by, sheet.language)
+    day = date_for_market(label.use_by, label.market, sheet.language)
     slab.place(sheet, box, label.use_by_words, day, sizes, "Use-by")

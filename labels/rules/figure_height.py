@@ -15,7 +15,7 @@ Sources:
 from dataclasses import dataclass
 from decimal import Decimal
 
-from labels.errors import LabelError
+from labels.errors import LabelError, shown
 
 E_MARK = "℮"
 E_MARK_MM = Decimal(3)  # Directive 76/211/EEC Annex I 3.3: the sign at least 3 mm high
@@ -89,6 +89,6 @@ def least_figure_height(market: str, nominal_grams: Decimal, panel_cm2: Decimal)
     """
     table = TABLES.get(market)
     if table is None:
-        raise LabelError("Market", f"{market!r} is not known; allowed: {', '.join(MARKETS)}")
+        raise LabelError("Market", f"{shown(market)} is not known; allowed: {', '.join(MARKETS)}")
     value = {"grams": nominal_grams, "panel_cm2": panel_cm2}[table.basis]
     return next((height for limit, height in table.steps if value <= limit), table.beyond_mm)

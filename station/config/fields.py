@@ -13,7 +13,7 @@ from zoneinfo import ZoneInfo
 from pydantic import GetCoreSchemaHandler
 from pydantic_core import CoreSchema, PydanticCustomError, core_schema
 
-from labels.content import UNPRINTABLE
+from labels.texts import UNPRINTABLE
 from station.core.lots import LotError, checked_lot_code
 from station.core.mass import Mass, MassError
 

@@ -10,7 +10,7 @@ from pathlib import Path
 import numpy as np
 import pytest
 
-from labels.content import InputLot, PackLabel
+from labels.content import InputLot, PackLabel, Translation
 from labels.design import PACK_100_BY_60
 from labels.pdf import LabelDrawer
 
@@ -27,7 +27,7 @@ LOTS = (
 
 GARDEN_SALAD = PackLabel(
     product_name="Crisp Garden Salad",
-    net_quantity_text="250 g ℮",
+    net_quantity_text="250 g",
     nominal_grams=Decimal(250),
     market="EU",
     use_by=datetime.date(2026, 11, 29),
@@ -41,7 +41,44 @@ GARDEN_SALAD = PackLabel(
     packer_text="Packed by Saltmarsh Fresh, 4 Dyke Road, Holmouth HM2 7QT",
     serial="A1-000123",
     gtin="9521234543213",  # prefix 952: reserved by GS1 for examples
+    e_mark=True,
 )
+
+
+# What other markets ask for beside the facts of the garden salad.
+AMERICAN = {
+    "market": "US",
+    "net_quantity_text": "Net Wt 8.8 oz (250 g)",
+    "e_mark": False,
+    "use_by_words": "Best if used by",
+    "packer_text": "Packed by Saltmarsh Fresh, 4 Dyke Road, Holmouth, ME 04000",
+}
+CANADIAN = {
+    "market": "CA",
+    "net_quantity_text": "250 g",
+    "e_mark": False,
+    "use_by_words": "Best before / Meilleur avant",
+    "packer_text": "Saltmarsh Fresh, 4 Dyke Road, Holmouth NB E0E 0E0",
+    "second": Translation(
+        "fr",
+        "Salade du jardin croquante",
+        ("romaine", "iceberg", "carotte", "chou rouge", "roquette", "céleri"),
+        ("céleri",),
+        "Garder au frais entre 0 et 5 °C. Lavée, prête à manger.",
+    ),
+}
+
+
+@pytest.fixture(scope="session")
+def american() -> dict[str, object]:
+    """What makes the demo label one for the United States."""
+    return AMERICAN
+
+
+@pytest.fixture(scope="session")
+def canadian() -> dict[str, object]:
+    """What makes the demo label one for Canada."""
+    return CANADIAN
 
 
 @pytest.fixture(scope="session")

@@ -76,8 +76,6 @@ def test_every_bar_and_space_is_a_whole_number_of_dots(
         ("1000", "1000 g", "DE"),
         ("2500", "2.5 kg", "EU"),
         ("1800", "1 800 g", "GB"),
-        ("250", "250 g", "CA"),
-        ("250", "8.8 oz (250 g)", "US"),
     ],
 )
 def test_figures_of_the_net_quantity_reach_the_legal_height_on_paper(
@@ -97,7 +95,7 @@ def test_the_x_height_of_running_text_is_at_least_1_2_mm_on_paper(
     make_label, eight_lots, drawer, dots_of, lots: int
 ) -> None:
     """Regulation (EU) No 1169/2011 Art. 13(2)."""
-    label = make_label(input_lots=eight_lots[:lots], packer_text="Packed by x x x")
+    label = make_label(input_lots=eight_lots[:lots], packer_text="Packed by x, x, x")
     (placed,) = (one for one in drawer.plan(label).texts if one.role == "Packer")
     heights = ink_heights(dots_of(drawer.draw(label), FINE), placed)
     assert heights["x"] >= 1.2 - 1 / FINE
