@@ -71,8 +71,10 @@ class ScaleLink:
         """Start the link's thread."""
         self._thread.start()
 
-    def stop(self, timeout_s: float = 5.0) -> None:
+    def stop(self, timeout_s: float = 15.0) -> None:
         """Close the port and end the thread; a link that was never started stops at once.
+
+        A network port that is being opened ends its try first, which takes up to 8 seconds.
 
         Raises:
             TimeoutError: the thread did not end in time.

@@ -1,9 +1,7 @@
 """The only module that knows pyserial: a tty, a TCP socket or a serial port behind RFC 2217.
 
 Everything that can go wrong leaves here as a PortError that names the port, the cause and what to
-do. pyserial itself raises SerialException, plain OSError (``in_waiting`` on a pulled plug),
-termios.error (which is no OSError; flushing a pulled plug), TypeError and AttributeError (a port
-closed meanwhile).
+do.
 """
 
 from __future__ import annotations
@@ -22,19 +20,16 @@ from serial.tools import list_ports
 
 from drivers.errors import PortError
 from drivers.parity import ParityLine
+from drivers.port_faults import FAULTS, OPEN_FAULTS, code_of, plain
 
 if os.name == "posix":
     import fcntl
     import termios
 
-    FAULTS: tuple[type[Exception], ...] = (OSError, termios.error, TypeError, AttributeError)
-else:
-    FAULTS = (OSError, TypeError, AttributeError)
-_OPEN_FAULTS: tuple[type[Exception], ...] = (*FAULTS, ValueError)
-
 READ_WAIT_S = 0.05
 """How long one read waits for the first byte."""
 _MOST_AT_ONCE = 4096
+_UNHEARD_MS = 10_000
 _NET_SCHEMES = ("socket", "rfc2217")
 _BAUDS = (300, 600, 1200, 2400, 4800, 9600, 19200, 38400, 57600, 115200)
 
@@ -164,7 +159,7 @@ class Port:
     def _lost(self, fault: Exception) -> PortError:
         return PortError(
             f"scale lost on {self.name}",
-            f"{_plain(fault)}: check the plug, the cable and the scale's power;"
+            f"{plain(fault)}: check the plug, the cable and the scale's power;"
             " it comes back by itself",
         )
 
@@ -190,12 +185,13 @@ def open_port(settings: PortSettings) -> Port:
             options |= {"bytesize": 8, "parity": "N"}
     try:
         device = serial.serial_for_url(settings.url, **options)
-    except _OPEN_FAULTS as fault:
+    except OPEN_FAULTS as fault:
         raise _not_opened(settings, fault) from fault
     if _handle_of(device) is not None:
         device.timeout = 0  # reads wait on the handle, then take all that is there
         if settings.is_tty:
             _keep_others_out(device)
+    _give_up_when_unheard(device)
     return Port(device, settings)
 
 
@@ -242,16 +238,27 @@ def _keep_others_out(device: Any) -> None:  # noqa: ANN401
             return  # the lock of pyserial stays
 
 
+def _give_up_when_unheard(device: Any) -> None:  # noqa: ANN401
+    """Let a converter that lost its power be missed soon: it closes nothing and answers nothing.
+
+    A silent scale is asked again and again. What the far end does not confirm in time ends the
+    connection (RFC 5482), where the system would go on trying for a quarter of an hour.
+    """
+    beneath = _socket_of(device)
+    if beneath is not None and hasattr(socket, "TCP_USER_TIMEOUT"):
+        beneath.setsockopt(socket.IPPROTO_TCP, socket.TCP_USER_TIMEOUT, _UNHEARD_MS)
+
+
 _BUSY = {errno.EAGAIN, errno.EBUSY, errno.EWOULDBLOCK}
 _NOT_A_PORT = {errno.ENOTTY, errno.EISDIR, errno.EINVAL, errno.ENXIO}
 
 
 def _not_opened(settings: PortSettings, fault: Exception) -> PortError:
-    code = _code_of(fault)
+    code = code_of(fault)
     title = f"scale's port {settings.url} cannot be opened"
     if not settings.is_tty:
         return PortError(
-            title, f"{_plain(fault)}: check the address, the network and the converter's power"
+            title, f"{plain(fault)}: check the address, the network and the converter's power"
         )
     if code in _BUSY or (os.name == "nt" and "PermissionError" in str(fault)):
         why = "another program has it: close that program, or name another port"
@@ -265,26 +272,5 @@ def _not_opened(settings: PortSettings, fault: Exception) -> PortError:
     elif code in _NOT_A_PORT:
         why = f"it is no serial port; present are: {ports_present()}"
     else:
-        why = f"{_plain(fault)}; present are: {ports_present()}"
+        why = f"{plain(fault)}; present are: {ports_present()}"
     return PortError(title, why)
-
-
-def _code_of(fault: BaseException | None) -> int | None:
-    """The system's number for a fault, or for the one beneath it; None where there is none."""
-    if fault is None:
-        return None
-    if fault.args and isinstance(fault.args[0], int):
-        return fault.args[0]
-    return _code_of(fault.__context__)
-
-
-def _plain(fault: Exception) -> str:
-    """The cause without the program's own words around it."""
-    text = str(fault)
-    if "returned no data" in text or "disconnected" in text or "Input/output error" in text:
-        return "the device is gone, or another program reads the same port"
-    if "refused" in text:
-        return "nothing answers there"
-    if isinstance(fault, TypeError | AttributeError):
-        return "the port was closed"
-    return text

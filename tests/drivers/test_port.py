@@ -2,6 +2,7 @@
 
 import os
 import socket
+import threading
 from collections.abc import Callable
 from pathlib import Path
 
@@ -114,11 +115,38 @@ def test_plain_user_may_open_again_after_closing() -> None:
         assert as_plain_user(twice)
 
 
-def test_nothing_answers_at_an_address() -> None:
+@pytest.mark.parametrize("scheme", ["socket", "rfc2217"])
+def test_nothing_answers_at_an_address(scheme: str) -> None:
     with socket.create_server(("127.0.0.1", 0)) as taken:
         number = taken.getsockname()[1]
     with pytest.raises(PortError, match="nothing answers there: check the address"):
-        open_port(PortSettings(f"socket://127.0.0.1:{number}"))
+        open_port(PortSettings(f"{scheme}://127.0.0.1:{number}"))
+
+
+def test_no_machine_of_that_name() -> None:
+    # RFC 6761, 6.4: names under invalid. never resolve
+    with pytest.raises(PortError, match="opened: no machine of that name is known: check the addr"):
+        open_port(PortSettings("socket://scale.invalid:4001"))
+
+
+@pytest.mark.filterwarnings("ignore:set(Daemon|Name).*deprecated:DeprecationWarning")
+def test_server_that_does_not_speak_rfc2217() -> None:
+    threads = threading.active_count()
+    with socket.create_server(("127.0.0.1", 0)) as silent:
+        url = f"rfc2217://127.0.0.1:{silent.getsockname()[1]}?timeout=0.1"
+        with pytest.raises(PortError, match=r"rfc2217://127.* does not speak RFC 2217.*socket://"):
+            open_port(PortSettings(url))
+    assert threading.active_count() == threads
+
+
+@pytest.mark.skipif(not hasattr(socket, "TCP_USER_TIMEOUT"), reason="a setting of Linux")
+def test_far_end_that_lost_its_power_is_missed_soon() -> None:
+    """Linux, tcp(7): what is not confirmed within TCP_USER_TIMEOUT ends the connection."""
+    with socket.create_server(("127.0.0.1", 0)) as server:
+        port = open_port(PortSettings(f"socket://127.0.0.1:{server.getsockname()[1]}"))
+        beneath = port._device._socket
+        assert beneath.getsockopt(socket.IPPROTO_TCP, socket.TCP_USER_TIMEOUT) == 10_000
+        port.close()
 
 
 def test_bytes_both_ways_and_old_input_discarded() -> None:
