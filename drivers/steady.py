@@ -217,6 +217,11 @@ def _fault(frame: WeightFrame, rules: SteadyRules) -> str | None:
         return "the scale sent dashes instead of a weight"
     if rules.interval is not None and value % rules.interval:
         return f"{frame.digits} {frame.unit} is not a multiple of {rules.interval} {frame.unit}"
+    if frame.condition is Condition.UNDER_CAPACITY and not frame.motion:
+        return (
+            f"{frame.digits} {frame.unit} is below what the scale weighs: see that the pan lies"
+            " right and nothing lifts it, empty it and set the scale to zero"
+        )
     at_centre = frame.condition is Condition.CENTRE_OF_ZERO
     if at_centre and frame.kind is Kind.GROSS and value and not frame.motion:
         return f"the scale says centre of zero and shows {frame.digits} {frame.unit}"

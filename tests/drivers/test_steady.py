@@ -140,12 +140,21 @@ def test_without_interval_only_zero_is_an_empty_pan() -> None:
     assert read(replace(BAG, digits="0"), rules=rules)[0].at_zero
 
 
-def test_negative_is_a_value_and_under_is_said() -> None:
-    frame = replace(BAG, digits="-12", condition=Condition.UNDER_CAPACITY)
-    reading = read(frame)[0]
-    assert (reading.value, reading.under, reading.over) == (Decimal(-12), True, False)
-    assert reading.fault is None
+def test_negative_is_a_value_and_no_empty_pan() -> None:
+    reading = read(replace(BAG, digits="-12"))[0]
+    assert (reading.value, reading.under, reading.fault) == (Decimal(-12), False, None)
     assert not reading.at_zero
+
+
+def test_below_the_range_is_a_fault_at_rest_and_only_said_in_motion() -> None:
+    frame = replace(BAG, digits="-42", condition=Condition.UNDER_CAPACITY)
+    swinging, resting, still = read(replace(frame, motion=True), frame, frame)
+    assert (swinging.value, swinging.under, swinging.fault) == (Decimal(-42), True, None)
+    for reading in (resting, still):
+        assert (reading.value, reading.under, reading.over) == (Decimal(-42), True, False)
+        assert "-42 g is below what the scale weighs" in str(reading.fault)
+        assert not reading.steady
+        assert not reading.at_zero
 
 
 def test_spread_is_the_range_within_the_window() -> None:
