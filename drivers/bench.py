@@ -6,6 +6,7 @@ TCP port), so that a station reads it exactly as it reads a scale.
 
 from __future__ import annotations
 
+import math
 import os
 import random
 import threading
@@ -54,8 +55,8 @@ class BenchScale:
     ) -> None:
         if not 1 <= frames_per_s <= 1000:
             raise BenchError(f"{frames_per_s} frames a second", "allowed are 1 to 1000")
-        if not speed > 0:
-            raise BenchError(f"speed {speed} of the bench", "must be above 0")
+        if not 0 < speed < math.inf:
+            raise BenchError(f"speed {speed} of the bench", "must be a number above 0")
         self._indicator = Indicator(
             _number("capacity", capacity), _number("interval", interval), unit
         )
@@ -72,7 +73,7 @@ class BenchScale:
         self._noise = b""
         self._stopping = threading.Event()
         self._thread = threading.Thread(target=self._work, name="bench scale")
-        self._started_s = 0.0
+        self._lived_s = 0.0
         self._passed_s = 0.0
         self.speed = speed
         """How much faster than real time everything on the pan goes."""
@@ -81,7 +82,7 @@ class BenchScale:
 
     def start(self) -> str:
         """Switch the scale on; return where it can be opened, the same after replugging."""
-        self._started_s = time.monotonic()
+        self._lived_s = time.monotonic()
         self._wire.plug()
         self._plugged = True
         self._thread.start()
@@ -122,8 +123,8 @@ class BenchScale:
             BenchError: the mass is not above 0, or the time below 0.
         """
         _above_zero("product", grams)
-        if not over_s >= 0:
-            raise BenchError(f"pouring for {over_s} s", "must be 0 or above")
+        if not 0 <= over_s < math.inf:
+            raise BenchError(f"pouring for {over_s} s", "must be a number, 0 or above")
         with self._lock:
             self._pan.pour(float(grams), float(over_s))
 
@@ -154,13 +155,19 @@ class BenchScale:
         Raises:
             BenchError: the mass is below 0.
         """
-        if not grams >= 0:
-            raise BenchError(f"residue of {grams} g", "must be 0 or above")
+        if not 0 <= grams < math.inf:
+            raise BenchError(f"residue of {grams} g", "must be a number, 0 or above")
         with self._lock:
             self._pan.residue = float(grams)
 
     def drift(self, grams_per_min: float) -> None:
-        """Let the cell drift from now on; 0 ends it."""
+        """Let the cell drift from now on; 0 ends it.
+
+        Raises:
+            BenchError: no number.
+        """
+        if not math.isfinite(grams_per_min):
+            raise BenchError(f"drift of {grams_per_min} g a minute", "must be a number")
         with self._lock:
             self._pan.drift_per_s = float(grams_per_min) / 60.0
 
@@ -201,11 +208,19 @@ class BenchScale:
             self._noise += self._chance.randbytes(n_bytes)
 
     def unplug(self) -> None:
-        """Pull the plug of the line; the scale itself stays on. Returns once it is out."""
+        """Pull the plug of the line; the scale itself stays on. Returns once it is out.
+
+        Raises:
+            BenchError: the scale does not run.
+        """
         self._plug(False)
 
     def plug_in(self) -> None:
-        """Put the plug back. Returns once it is in."""
+        """Put the plug back. Returns once it is in.
+
+        Raises:
+            BenchError: the scale does not run.
+        """
         self._plug(True)
 
     # --- what a person sees -----------------------------------------------------------------
@@ -245,7 +260,9 @@ class BenchScale:
     def _plug(self, wanted: bool) -> None:
         with self._plug_changed:
             self._wants_plug = wanted
-            if not self._plug_changed.wait_for(lambda: self._plugged is wanted, _PLUG_TIMEOUT_S):
+            if not self._thread.is_alive() or not self._plug_changed.wait_for(
+                lambda: self._plugged is wanted, _PLUG_TIMEOUT_S
+            ):
                 raise BenchError("the bench scale does not run", "start it first")
 
     def _work(self) -> None:
@@ -283,10 +300,11 @@ class BenchScale:
     def _live(self, now_s: float, received: bytes, is_due: bool) -> bytes:
         """Let the time pass; return what goes out on the line."""
         indicator = self._indicator
-        passed_s = (now_s - self._started_s) * self.speed
-        self._pan.advance(passed_s)
-        indicator.update(self._pan.signal, self._pan.swing(), passed_s - self._passed_s)
-        self._passed_s = passed_s
+        step_s = (now_s - self._lived_s) * self.speed
+        self._lived_s = now_s
+        self._passed_s += step_s
+        self._pan.advance(self._passed_s)
+        indicator.update(self._pan.signal, self._pan.swing(), step_s)
         sent, self._noise = self._noise, b""
         if self._frozen:
             return sent
@@ -316,5 +334,5 @@ def _number(name: str, digits: str) -> Decimal:
 
 
 def _above_zero(what: str, grams: float) -> None:
-    if not grams > 0:
-        raise BenchError(f"{what} of {grams} g", "must be above 0")
+    if not 0 < grams < math.inf:
+        raise BenchError(f"{what} of {grams} g", "must be a number above 0")

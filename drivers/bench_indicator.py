@@ -3,7 +3,8 @@
 Speaks SMA SCP-0499 (1st ed., 1999), Level 2. What the standard leaves to the scale follows common
 practice: zero is set only at rest and within 2 % of capacity, the first zero within 10 %; more than
 9 intervals above capacity is over, 20 below zero is under; centre of zero is a quarter interval; an
-empty pan's zero is tracked by half an interval a second.
+empty pan's zero is tracked by half an interval a second. The cell's signal ends at twice the
+capacity, either side.
 """
 
 from __future__ import annotations
@@ -20,6 +21,7 @@ GRAMS = {"g": 1.0, "kg": 1000.0, "lb": 453.59237, "oz": 28.349523125}
 """Units of the bench scale; pound and ounce by their international definition."""
 
 _HYSTERESIS = 0.1
+_DIGITS = 10
 _COMMAND = re.compile(rb"\n([^\n\r]{0,30})\r")
 _DASHED = {Condition.ZERO_ERROR, Condition.INITIAL_ZERO_ERROR, Condition.TARE_ERROR}
 _UNKNOWN = b"\n?\r"
@@ -47,6 +49,13 @@ def step_in(unit: str, interval: Decimal, base: str) -> Decimal:
         power += 1
 
 
+def _longest(capacity: Decimal, interval: Decimal, base: str) -> list[str]:
+    """The longest weight in each unit: the cell at its lower end, with the largest tare."""
+    steps = {unit: step_in(unit, interval, base) / 10 for unit in GRAMS}
+    lowest_g = -3 * float(capacity) * GRAMS[base]
+    return [f"{step * round(lowest_g / float(step) / GRAMS[u]):f}" for u, step in steps.items()]
+
+
 class Indicator:
     """Shows and sends the weight.
 
@@ -63,6 +72,11 @@ class Indicator:
             raise BenchError(
                 f"bench scale of {capacity} {unit} by {interval} {unit}",
                 "the interval must be above 0 and the capacity a multiple of it",
+            )
+        if any(len(shown) > _DIGITS for shown in _longest(capacity, interval, unit)):
+            raise BenchError(
+                f"bench scale of {capacity} {unit} by {interval} {unit}",
+                f"its weights do not fit the {_DIGITS} characters of the protocol in every unit",
             )
         self._base = unit
         self._capacity = capacity
@@ -86,7 +100,8 @@ class Indicator:
 
     def update(self, signal_g: float, swing_g: float, passed_s: float) -> None:
         """Take in the cell's signal, its swing within the rest time, and the time passed."""
-        self._signal = signal_g
+        most_g = 2 * self._capacity_g
+        self._signal = max(-most_g, min(most_g, signal_g))
         self._motion = swing_g > 0.5 * self._interval_g
         gross = self._gross_g
         if not self._motion and abs(gross) < 0.5 * self._interval_g and not self._tare_g:
