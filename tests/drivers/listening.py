@@ -5,14 +5,24 @@ import threading
 import tty
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
+from dataclasses import replace
+from decimal import Decimal
 from typing import Any
 
 from drivers.backoff import Backoff
-from drivers.frames.scp0499 import Scp0499Parser
+from drivers.frames.base import Condition, Kind, WeightFrame
+from drivers.frames.scp0499 import Scp0499Parser, render
 from drivers.link import LinkDegraded, LinkDown, LinkItem, LinkUp, ScaleLink
 from drivers.steady import Reading, SteadyRules
 
 LIMIT_S = 10.0
+GRAMS = SteadyRules(interval=Decimal(1), unit="g")
+
+
+def frame(digits: str, **changes: object) -> bytes:
+    """The bytes of a gross weight at rest in grams, but for what ``changes`` say."""
+    plain = WeightFrame(digits, "g", Kind.GROSS, False, False, Condition.NORMAL, 1)
+    return render(replace(plain, **changes))
 
 
 class Listener:

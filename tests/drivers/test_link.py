@@ -1,37 +1,25 @@
-"""The link on real lines: unplugged, replugged, noisy, silent, held, misused."""
+"""The link on real lines: noisy, silent, held, misused, behind a network."""
 
 import select
-import socket
-import threading
 import time
-from collections.abc import Iterator
-from contextlib import contextmanager
-from dataclasses import replace
-from decimal import Decimal
-from pathlib import Path
-from typing import Any
 
 import pytest
-import serial
-import serial.rfc2217
 
-from drivers.backoff import Backoff
 from drivers.bench import BenchScale
 from drivers.budget import BudgetRules
 from drivers.connection import LinkRules
 from drivers.conversation import AskRules
 from drivers.errors import PortError
 from drivers.frames import scp0499_commands as command
-from drivers.frames.base import Answer, AnswerKind, Condition, Garbage, Kind, WeightFrame
-from drivers.frames.scp0499 import Scp0499Parser, render
-from drivers.link import LinkDown, LinkUp, ScaleLink
+from drivers.frames.base import Answer, AnswerKind, Garbage
+from drivers.link import LinkDown, LinkUp
 from drivers.parity import ParityLine
-from drivers.port import PortSettings, open_port
-from drivers.steady import Reading, SteadyRules, is_stale
-from tests.drivers.listening import Listener, bare_line, linked
+from drivers.port import PortSettings
+from drivers.steady import Reading, is_stale
+from tests.drivers.listening import GRAMS, Listener, bare_line, frame, linked
+from tests.drivers.rfc2217_server import rfc2217_server
 
 MS = 1_000_000
-GRAMS = SteadyRules(interval=Decimal(1), unit="g")
 QUICK = LinkRules(
     ask=AskRules(
         first_frame_ns=60 * MS,
@@ -42,28 +30,6 @@ QUICK = LinkRules(
     ),
     budget=BudgetRules(window_ns=300 * MS),
 )
-
-
-def frame(digits: str, **changes: object) -> bytes:
-    plain = WeightFrame(digits, "g", Kind.GROSS, False, False, Condition.NORMAL, 1)
-    return render(replace(plain, **changes))
-
-
-def bench(transport: str) -> Iterator[BenchScale]:
-    running = BenchScale(frames_per_s=200, speed=20, transport=transport)
-    running.start()
-    yield running
-    running.stop()
-
-
-@pytest.fixture(params=["pty", "tcp"])
-def scale(request: pytest.FixtureRequest) -> Iterator[BenchScale]:
-    yield from bench(request.param)
-
-
-@pytest.fixture
-def tty_scale() -> Iterator[BenchScale]:
-    yield from bench("pty")
 
 
 # --- the usual case ------------------------------------------------------------------------
@@ -99,98 +65,6 @@ def test_commands_are_answered_and_the_repeating_goes_on(scale: BenchScale) -> N
         heard.steady("15")
         link.send(command.zero())
         assert heard.steady("0").at_zero
-
-
-# --- plugs -----------------------------------------------------------------------------------
-
-
-def test_unplugged_while_idle_and_plugged_in_again(scale: BenchScale) -> None:
-    with linked(PortSettings(scale.url), GRAMS) as (heard, _):
-        heard.steady("0")
-        scale.freeze(True)
-        scale.unplug()
-        down = heard.down()
-        assert scale.url in down.why
-        assert "check the plug" in down.why
-        assert 0 < down.retry_in_s <= 0.1
-        assert "cannot be opened" in heard.down().why
-        scale.plug_in()
-        scale.freeze(False)
-        assert heard.up().epoch == 2
-        first = heard.next(Reading)
-        assert (first.epoch, first.steady) == (2, False)
-        heard.steady("0")
-
-
-def test_unplugged_in_mid_frame_while_the_listener_is_busy() -> None:
-    class Slow(Listener):
-        def __call__(self, item: object) -> None:
-            super().__call__(item)
-            if isinstance(item, Reading):
-                busy.set()
-                gone.wait(10)
-
-    busy, gone = threading.Event(), threading.Event()
-    with bare_line() as line, linked(PortSettings(line.name), listener=Slow()) as (heard, _):
-        heard.up()
-        line.write(frame("254") * 5 + frame("254")[:11])
-        assert busy.wait(10)
-        line.close()
-        gone.set()
-        assert "check the plug" in heard.down().why
-        readings = [item for item in heard.items if isinstance(item, Reading)]
-        assert {reading.digits for reading in readings} == {"254"}
-
-
-def test_what_was_sent_before_opening_is_never_read() -> None:
-    with bare_line() as line:
-        line.write(frame("111") * 20 + frame("111")[:7])
-        with linked(PortSettings(line.name)) as (heard, _):
-            select.select([line.end], [], [], 10)  # the link has discarded, and now asks
-            assert line.read() == command.repeat()
-            line.write(frame("111")[7:] + frame("254") * 2)
-            heard.steady("254")
-        assert not [i for i in heard.items if isinstance(i, Reading) and i.digits == "111"]
-        assert not [i for i in heard.items if isinstance(i, Garbage)]
-
-
-def test_missing_port_is_told_with_what_is_there_and_found_when_it_comes(tmp_path: Path) -> None:
-    name = tmp_path / "tty-scale"
-    with linked(PortSettings(str(name))) as (heard, _):
-        down = heard.down()
-        assert str(name) in down.why
-        assert "present are:" in down.why
-        with bare_line() as line:
-            name.symlink_to(line.name)
-            assert heard.up().epoch == 1
-
-
-def test_second_station_on_one_port_is_told(tty_scale: BenchScale) -> None:
-    with linked(PortSettings(tty_scale.url)) as (first, _):
-        first.steady("0")
-        with linked(PortSettings(tty_scale.url)) as (second, _):
-            assert "another program has it" in second.down().why
-        first.forget()
-        first.steady("0")
-
-
-def test_stops_at_once_in_every_state(tmp_path: Path) -> None:
-    never = ScaleLink(PortSettings("/dev/ttyNONE"), Scp0499Parser, GRAMS, Listener())
-    never.stop()
-    patient = Backoff(60, 60)
-    began = time.monotonic()
-    with linked(PortSettings(str(tmp_path / "none")), backoff=patient) as (heard, _):
-        heard.down()
-    with bare_line() as line, linked(PortSettings(line.name)) as (heard, _):
-        heard.up()
-    assert time.monotonic() - began < 5
-
-
-def test_port_is_free_after_the_stop() -> None:
-    with bare_line() as line:
-        with linked(PortSettings(line.name)) as (heard, _):
-            heard.up()
-        open_port(PortSettings(line.name)).close()
 
 
 # --- bad lines ---------------------------------------------------------------------------------
@@ -296,8 +170,11 @@ def test_over_capacity_and_negative(scale: BenchScale) -> None:
         heard.steady("40")
         assert scale.press_zero()
         scale.residue(0)
-        under = heard.next(Reading, lambda r: r.under and r.steady)
-        assert (under.value, under.at_zero) == (-40, False)
+        under = heard.next(Reading, lambda r: r.under and r.fault and r.digits == "-40")
+        assert "set the scale to zero" in under.fault
+        assert (under.value, under.steady, under.at_zero) == (-40, False, False)
+        assert scale.press_zero()
+        assert heard.steady("0").at_zero
 
 
 # --- other scales, other hosts --------------------------------------------------------------
@@ -408,56 +285,6 @@ def test_server_of_rfc2217_that_goes_away(tty_scale: BenchScale) -> None:
         heard.steady("0")
         leave.set()
         assert url in heard.down().why
-
-
-@contextmanager
-def rfc2217_server(path: str) -> Iterator[tuple[str, threading.Event]]:
-    leave = threading.Event()
-    with (
-        Tty(path, timeout=0, exclusive=True) as device,
-        socket.create_server(("127.0.0.1", 0)) as listener,
-    ):
-        thread = threading.Thread(target=serve_rfc2217, args=(device, listener, leave))
-        thread.start()
-        try:
-            yield f"rfc2217://127.0.0.1:{listener.getsockname()[1]}", leave
-        finally:
-            leave.set()
-            thread.join()
-
-
-class Tty(serial.Serial):
-    """A pseudo-terminal has no modem lines; here they stand still."""
-
-    cts = dsr = ri = cd = True
-
-    def _update_rts_state(self) -> None:
-        return
-
-    def _update_dtr_state(self) -> None:
-        return
-
-
-class Out:
-    """What the server answers by itself."""
-
-    def __init__(self, client: socket.socket) -> None:
-        self.write = client.sendall
-
-
-def serve_rfc2217(device: Any, listener: socket.socket, leave: threading.Event) -> None:
-    client, _ = listener.accept()
-    with client:
-        manager = serial.rfc2217.PortManager(device, Out(client))
-        while not leave.is_set():
-            ready, _, _ = select.select([client, device], [], [], 0.05)
-            if client in ready:
-                received = client.recv(1024)
-                if not received:
-                    return
-                device.write(b"".join(manager.filter(received)))
-            if device in ready:
-                client.sendall(b"".join(manager.escape(device.read(1024))))
 
 
 def test_down_is_told_for_each_try() -> None:

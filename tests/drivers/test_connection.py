@@ -1,0 +1,173 @@
+"""One open port, step by step: a port that plays a script, and a clock that it moves."""
+
+import queue
+import random
+import threading
+from collections.abc import Iterable
+
+import pytest
+
+from drivers.connection import Connection, Line, LinkRules
+from drivers.errors import PortError
+from drivers.frames.base import Answer, AnswerKind, Garbage
+from drivers.frames.scp0499 import Scp0499Parser
+from drivers.link_items import LinkDegraded, LinkItem, LinkUp
+from drivers.steady import Reading, SteadyReader, SteadyRules
+
+MS = 1_000_000
+FRAME = b"\n 1G         254g  \r"
+DAMAGED = b"\n 1G         2 4g  \r"
+
+
+class Script:
+    """A port that gives chunks at their times, in milliseconds, and then ends the connection."""
+
+    name = "script"
+
+    def __init__(self, steps: Iterable[tuple[int, bytes]]) -> None:
+        self._steps = list(steps)
+        self.now_ms = 0
+        self.sent: list[tuple[int, bytes]] = []
+        self.discarded: list[int] = []
+        self.ended = threading.Event()
+
+    def read(self) -> bytes:
+        """Give the next chunk at its time; before it nothing, each 50 ms as an open port does."""
+        if not self._steps:
+            self.ended.set()
+            return b""
+        at_ms, chunk = self._steps[0]
+        if at_ms > self.now_ms + 50:
+            self.now_ms += 50
+            return b""
+        self.now_ms = at_ms
+        del self._steps[0]
+        return chunk
+
+    def write(self, data: bytes) -> None:
+        self.sent.append((self.now_ms, data))
+
+    def discard_input(self) -> None:
+        self.discarded.append(self.now_ms)
+
+    def close(self) -> None:
+        self.ended.set()
+
+
+def play(script: Script, commands: Iterable[bytes] = ()) -> list[LinkItem]:
+    items: list[LinkItem] = []
+    line = Line(
+        "9600 8N1",
+        Scp0499Parser,
+        SteadyReader(SteadyRules()),
+        LinkRules(),
+        lambda: script.now_ms * MS,
+        items.append,
+    )
+    waiting: queue.SimpleQueue[bytes] = queue.SimpleQueue()
+    for command in commands:
+        waiting.put(command)
+    Connection(line, script, 7).serve(script.ended, waiting)
+    return items
+
+
+def of(kind: type, items: list[LinkItem]) -> list:
+    return [item for item in items if isinstance(item, kind)]
+
+
+def test_discards_tells_asks_and_reads() -> None:
+    script = Script([(30, FRAME), (60, FRAME)])
+    items = play(script)
+    assert script.discarded == [0]
+    assert script.sent == [(0, b"\nR\r")]
+    assert items[0] == LinkUp("script", 7)
+    first, second = items[1:]
+    assert (first.steady, second.steady) == (False, True)
+    assert (second.seen_at_ns, second.epoch) == (60 * MS, 7)
+
+
+@pytest.mark.parametrize("cut", range(1, 20))
+def test_frame_that_began_before_the_port_was_open_is_no_damage(cut: int) -> None:
+    items = play(Script([(30, FRAME[cut:] + FRAME * 2)]))
+    assert of(Garbage, items) == []
+    assert [r.steady for r in of(Reading, items)] == [False, True]
+
+
+def test_silence_is_told_with_the_settings_and_then_now_and_again() -> None:
+    script = Script([(30, FRAME), (25_000, b"")])
+    told = of(LinkDegraded, play(script))
+    assert [item.bad for item in told] == [0, 0, 0]  # after 2, 12 and 22 s
+    assert "script has sent nothing for 2 s" in told[0].why
+    assert "(here: 9600 8N1)" in told[0].why
+    later = [data for at_ms, data in script.sent if at_ms > 1_000]
+    assert b"\nR\r" in later
+
+
+def test_frames_on_both_sides_of_a_silence_do_not_agree() -> None:
+    readings = of(Reading, play(Script([(30, FRAME), (60, FRAME), (3_000, FRAME), (3_050, FRAME)])))
+    assert [r.steady for r in readings] == [False, True, False, True]
+
+
+def test_damage_beyond_the_budget_marks_every_reading_until_it_is_within() -> None:
+    good = [(n * 50, FRAME) for n in range(1, 500)]
+    bad = [(5_000 + n, DAMAGED) for n in range(10)]
+    items = play(Script(sorted(good + bad)))
+    (told,) = of(LinkDegraded, items)
+    assert "damaged" in told.why
+    assert (told.bad, told.total) == (6, 106)  # 5 of 105 would be within 5 %
+    marked = [r.seen_at_ns // MS for r in of(Reading, items) if r.fault == told.why]
+    assert not any(r.steady or r.at_zero for r in of(Reading, items) if r.fault)
+    assert (min(marked), max(marked)) == (5_050, 9_450)  # from then on 10 are 5 % of 200
+    assert items[-1].steady
+
+
+def test_lasting_damage_is_told_each_ten_seconds() -> None:
+    told = of(LinkDegraded, play(Script([(n * 100, DAMAGED) for n in range(1, 301)])))
+    assert len(told) == 3
+    assert all("check baud rate and parity" in item.why for item in told)
+
+
+def test_refused_and_damaged_commands_restart_agreement() -> None:
+    chunks = [FRAME, FRAME, b"\n?\r", FRAME, FRAME, b"\n!\r", FRAME, FRAME]
+    items = play(Script([(30 * n, chunk) for n, chunk in enumerate(chunks, 1)]))
+    assert [r.agreeing for r in of(Reading, items)] == [1, 2, 1, 2, 1, 2]
+    assert [a.kind for a in of(Answer, items)] == [
+        AnswerKind.UNKNOWN_COMMAND,
+        AnswerKind.LINE_ERROR,
+    ]
+
+
+def test_commands_go_out_one_by_one_and_the_repeating_is_asked_for_again() -> None:
+    script = Script([(n * 50, FRAME) for n in range(1, 40)])
+    play(script, [b"\nA\r", b"\nB\r"])
+    assert script.sent[:3] == [(0, b"\nA\r"), (300, b"\nB\r"), (600, b"\nR\r")]
+
+
+def test_program_that_was_held_forgets_what_is_old() -> None:
+    class Held(Script):
+        def read(self) -> bytes:
+            if len(self._steps) == 1:
+                self.now_ms = 9_000
+            return super().read()
+
+    script = Held([(30, FRAME), (60, FRAME), (9_000, FRAME * 3)])
+    items = play(script)
+    assert script.discarded == [0, 9_000]
+    assert len(of(Reading, items)) == 2
+
+
+def test_lost_port_leaves_as_its_error() -> None:
+    class Lost(Script):
+        def read(self) -> bytes:
+            raise PortError("scale lost on script", "the plug")
+
+    with pytest.raises(PortError, match="the plug"):
+        play(Lost([]))
+
+
+def test_a_minute_of_noise_gives_no_steady_reading_and_is_told() -> None:
+    """A line at 115 200 baud carries 11 520 bytes a second."""
+    chance = random.Random(25)
+    items = play(Script([(n * 50, chance.randbytes(576)) for n in range(1, 1201)]))
+    assert [r for r in of(Reading, items) if r.steady] == []
+    assert len(of(LinkDegraded, items)) == 6
