@@ -11,13 +11,9 @@ from drivers.port_faults import FAULTS, code_of, plain
 
 def wrapped(first: Exception) -> Exception:
     """As pyserial wraps it: the system's fault in words within its own."""
-    try:
-        try:
-            raise first
-        except Exception as fault:
-            raise serial.SerialException(f"could not open port x: {fault}")  # noqa: B904
-    except serial.SerialException as fault:
-        return fault
+    fault = serial.SerialException(f"could not open port x: {first}")
+    fault.__context__ = first
+    return fault
 
 
 @pytest.mark.parametrize(
