@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from station.cli.answer import Answer, Json, run_verb
 from station.cli.options import AsJson, Config, Home, home_of
 from station.cli.page import Weight, facts, heading, note
-from station.store.verify import VerifyReport
-from station.store.verify import verify as verify_record
+
+if TYPE_CHECKING:
+    from station.store.verify import VerifyReport
 
 _CAVEAT = (
     "A chain makes a change evident, it does not prevent one: compare the head with the one kept "
@@ -16,7 +19,13 @@ _CAVEAT = (
 
 def verify(home: Home = None, config: Config = None, as_json: AsJson = False) -> None:
     """Check every entry and every table; exit 1 at the first that does not hold."""
-    run_verb(as_json, lambda: _answer(verify_record(home_of(home, config))))
+
+    def work() -> Answer:
+        from station.store.verify import verify as verify_record  # slow to load
+
+        return _answer(verify_record(home_of(home, config)))
+
+    run_verb(as_json, work)
 
 
 def _answer(report: VerifyReport) -> Answer:

@@ -9,7 +9,6 @@ from typing import Annotated
 
 import typer
 
-from station.config.load import load_settings
 from station.core.mass import Mass, MassError
 from station.errors import BadInput
 
@@ -78,6 +77,8 @@ def home_of(home: Path | None, config: Path | None) -> Path:
     found = home
     if found is None:
         assert config is not None
+        from station.config.load import load_settings  # slow to load
+
         found = load_settings(config).home
     if not found.is_dir():
         raise BadInput(

@@ -3,15 +3,16 @@
 from __future__ import annotations
 
 from datetime import date
-from typing import Annotated
+from typing import TYPE_CHECKING, Annotated
 
 import typer
 
 from station.cli.answer import Answer, Json, run_verb
 from station.cli.options import AsJson, Config, Home, home_of, read_day
 from station.cli.page import Weight, clock_time, day, heading, listing
-from station.store.answers import RejectRow
-from station.store.queries import rejects_of_day
+
+if TYPE_CHECKING:
+    from station.store.answers import RejectRow
 
 _Day = Annotated[str, typer.Option("--day", metavar="YYYY-MM-DD", help="The production day.")]
 _COLUMNS = ("serial", "time", "product", "net", "verdict", "why", "now", "who")
@@ -21,6 +22,8 @@ def rejects(day: _Day, home: Home = None, config: Config = None, as_json: AsJson
     """List the bags set aside on a production day."""
 
     def work() -> Answer:
+        from station.store.queries import rejects_of_day  # slow to load: only where it is used
+
         asked = read_day("--day", day)
         return _answer(asked, rejects_of_day(home_of(home, config), asked))
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import date, timedelta
 from pathlib import Path
-from typing import Annotated
+from typing import TYPE_CHECKING, Annotated
 
 import typer
 
@@ -12,9 +12,11 @@ from station.cli.answer import Answer, Json, run_verb
 from station.cli.options import AsJson
 from station.cli.page import facts, heading, listing
 from station.clock import SystemClock
-from station.config.load import Packhouse, load, load_settings
 from station.core.dating import production_day
 from station.errors import BadInput
+
+if TYPE_CHECKING:
+    from station.config.packhouse import Packhouse
 
 _Config = Annotated[
     Path,
@@ -28,11 +30,19 @@ _RIGHT = "nominal accepted tare"
 
 def check(config: _Config, as_json: AsJson = False) -> None:
     """Read all four settings files and name every fault."""
-    run_verb(as_json, lambda: _answer(config, load(config, today_of(config))))
+
+    def work() -> Answer:
+        from station.config.load import load  # slow to load
+
+        return _answer(config, load(config, today_of(config)))
+
+    run_verb(as_json, work)
 
 
 def today_of(config: Path) -> date:
     """Return the plant's present production day; the day in UTC while its settings are faulty."""
+    from station.config.load import load_settings
+
     try:
         settings = load_settings(config)
     except BadInput:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Annotated
+from typing import TYPE_CHECKING, Annotated
 
 import typer
 from rich.console import RenderableType
@@ -11,9 +11,11 @@ from station.cli.answer import Answer, Json, iso, run_verb
 from station.cli.options import AsJson, Config, Home, home_of
 from station.cli.page import clock_time, day, facts, heading, listing
 from station.core.lots import InputLot
+from station.core.metrology.exact import trimmed
 from station.errors import BadInput
-from station.store.answers import LotTrace, PackLine, PackTrace, RunLine
-from station.store.queries import trace_lot, trace_pack
+
+if TYPE_CHECKING:
+    from station.store.answers import LotTrace, PackLine, PackTrace, RunLine
 
 _Lot = Annotated[str | None, typer.Option("--lot", metavar="CODE", help="An input lot.")]
 _Pack = Annotated[str | None, typer.Option("--pack", metavar="SERIAL", help="Serial of a bag.")]
@@ -33,6 +35,8 @@ def trace(
     """Trace an input lot forward to its bags, or a bag back to its lots."""
 
     def work() -> Answer:
+        from station.store.queries import trace_lot, trace_pack  # slow to load
+
         if lot is not None and pack is None:
             return _lot_answer(trace_lot(home_of(home, config), lot))
         if pack is not None and lot is None:
@@ -43,11 +47,12 @@ def trace(
 
 
 def _lot_answer(found: LotTrace) -> Answer:
+    kilograms = format(trimmed(found.kilograms), "f")
     document: dict[str, Json] = {
         "lot": _lot(found.lot),
         "count": len(found.packs),
         "counts": {str(quality): number for quality, number in found.counts.items()},
-        "kilograms": format(found.kilograms, "f"),
+        "kilograms": kilograms,
         "blend_lots": list(found.blend_lots),
         "runs": [_run(run) for run in found.runs],
         "packs": [_pack(pack) for pack in found.packs],
@@ -59,7 +64,7 @@ def _lot_answer(found: LotTrace) -> Answer:
             (
                 *_lot_facts(found.lot),
                 ("Bags", counts or "none"),
-                ("Together", f"{found.kilograms:f} kg net"),
+                ("Together", f"{kilograms} kg net"),
                 ("Blend lots", ", ".join(found.blend_lots) or "none"),
             )
         ),
