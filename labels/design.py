@@ -51,6 +51,8 @@ class LabelDesign:
             beside the name.
         panel_is_label: True where the label is itself the principal display panel of the pack.
         foot: True for two GS1-128 symbols across the foot.
+        till_bars: Height of the bars of an EAN-13 or UPC-A at the foot; 0 for none.
+        till_dots: Width of its modules, in dots of an 8 dots/mm head.
         column: Width of a column on the right, beside the running text, with a matrix symbol of
             everything and lot and serial in words below it; 0 for none.
         column_gap: Between running text and that column.
@@ -93,6 +95,8 @@ class LabelDesign:
     quantity_row: float = 0.0
     panel_is_label: bool = False
     foot: bool = True
+    till_bars: float = 0.0
+    till_dots: int = 3
     column: float = 0.0
     column_gap: float = 2.5
     matrix_dots: tuple[int, ...] = (5, 4, 3)
@@ -163,6 +167,16 @@ PACK_100_BY_100_US = replace(
     matrix_dots=(7, 6, 5, 4, 3),
 )
 
+# For the till: EAN-13 or UPC-A, and a matrix symbol of everything.
+PACK_100_BY_60_RETAIL = replace(
+    PACK_100_BY_60,
+    name="pack 100 x 60 retail",
+    foot=False,
+    till_bars=13.0,
+    column=17.0,
+    matrix_dots=(5, 4, 3),
+)
+
 PACK_60_BY_40 = LabelDesign(
     "pack 60 x 40",
     60.0,
@@ -194,5 +208,11 @@ PACK_60_BY_40 = LabelDesign(
 
 DESIGNS = {
     design.name: design
-    for design in (PACK_100_BY_60, PACK_100_BY_100, PACK_100_BY_100_US, PACK_60_BY_40)
+    for design in (
+        PACK_100_BY_60,
+        PACK_100_BY_60_RETAIL,
+        PACK_100_BY_100,
+        PACK_100_BY_100_US,
+        PACK_60_BY_40,
+    )
 }

@@ -10,7 +10,7 @@ Input lots that do not fit go to a second label, whole; what does not fit there 
 from labels.content import PackLabel
 from labels.design import LabelDesign
 from labels.errors import LabelError
-from labels.parts import bar_codes, heading, matrix_column, running_text, specimen, use_by
+from labels.parts import bar_codes, heading, matrix_column, running_text, specimen, till, use_by
 from labels.parts.running_text import Which
 from labels.sheet import PackSheet, Plan
 
@@ -87,8 +87,10 @@ def _fill(sheet: PackSheet, label: PackLabel, y: float, which: Which) -> None:
     words = bar_codes.words_height(design)
     rooms = [foot - gap - y - len(chosen) * (bar + words) for bar in design.bars]
     if not chosen:
-        rooms = [foot - y]
-    column_end = matrix_column.place(sheet, label, y, rooms[-1] + y)
+        taken = till.height(sheet)
+        rooms = [foot - y - (taken + gap if taken else 0.0)]
+    column_end = matrix_column.place(sheet, label, y, foot if not chosen else rooms[-1] + y)
+    till.place(sheet, label)
     width = sheet.width - (design.column + design.column_gap if design.column else 0.0)
     end = running_text.place(sheet, label, y, rooms, width, which)
     bar_codes.place(sheet, label, chosen, max(end, column_end) + gap)

@@ -20,7 +20,14 @@ def place(sheet: PackSheet, label: PackLabel) -> None:
         return
     face = type_of(Face.STRONG)
     slope = math.radians(ANGLE)
-    size = sheet.width * SHARE / (face.width(label.copy_mark) * math.cos(slope))
-    lowest = min(symbol.y_dots for symbol in sheet.symbols) / sheet.dots_per_mm
+    design = sheet.design
+    width = sheet.width - (design.column + design.column_gap if design.column else 0.0)
+    size = width * SHARE / (face.width(label.copy_mark) * math.cos(slope))
+    beyond = (sheet.left + width) * sheet.dots_per_mm
+    below = [
+        symbol.y_dots / sheet.dots_per_mm for symbol in sheet.symbols if symbol.x_dots < beyond
+    ]
+    foot = design.height - design.bottom_margin - design.quantity_row
+    lowest = min(below, default=foot)
     at = (sheet.left + size * 0.1, lowest - size * 0.1)
     sheet.put(label.copy_mark, Face.STRONG, size, at, "Specimen", Ink.OUTLINE, ANGLE)

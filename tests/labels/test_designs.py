@@ -2,12 +2,19 @@
 
 import dataclasses
 import itertools
+import math
 
 import numpy as np
 import pytest
 
 from labels.content import InputLot
-from labels.design import DESIGNS, PACK_60_BY_40, PACK_100_BY_60, PACK_100_BY_100
+from labels.design import (
+    DESIGNS,
+    PACK_60_BY_40,
+    PACK_100_BY_60,
+    PACK_100_BY_60_RETAIL,
+    PACK_100_BY_100,
+)
 from labels.errors import LabelError
 from labels.layout import Box, Ink
 from labels.pdf import LabelDrawer
@@ -15,6 +22,7 @@ from labels.plan import arrange, arrange_pack
 from labels.readback import read_back
 from labels.release import release
 from labels.sheet import Plan
+from labels.typeface import type_of
 
 EVERY = pytest.mark.parametrize("name", sorted(DESIGNS))
 HEADS = (8, 12, 24)  # 203, 300 and 600 dpi
@@ -86,6 +94,22 @@ def test_every_symbol_is_in_whole_dots_on_paper_and_reads_back(
     assert read_back(pdf, drawer.symbols(label), dots_per_mm).ok
 
 
+@EVERY
+def test_the_word_specimen_lies_within_the_paper_and_clear_of_bar_codes(
+    make_label, name: str
+) -> None:
+    plan = LabelDrawer(DESIGNS[name]).plan(make_label(copy_mark="SPECIMEN"))
+    (word,) = (text for text in plan.texts if text.ink is Ink.OUTLINE)
+    slope = math.radians(word.angle)
+    cap = type_of(word.face).cap_height * word.size
+    highest = word.baseline - word.width * math.sin(slope) - cap * math.cos(slope)
+    assert highest >= 0
+    right = word.x + word.width * math.cos(slope)
+    assert right <= plan.page.width
+    area = Box(word.x, highest, right - word.x, word.baseline - highest)
+    assert not any(area.overlaps(zone) for zone in zones_of(plan))
+
+
 def test_a_digital_link_takes_the_place_of_the_data_matrix(make_label) -> None:
     drawer = LabelDrawer(LINK_100_BY_100)
     released = release(drawer, make_label())
@@ -95,6 +119,42 @@ def test_a_digital_link_takes_the_place_of_the_data_matrix(make_label) -> None:
         "https://id.example.org/01/09521234543213/10/B261124-2/21/A1-000123?17=261129"
     )
     assert_sound(drawer.plan(make_label()))
+
+
+@pytest.mark.parametrize(
+    ("gtin", "sent", "digits"),
+    [
+        ("9521234543213", b"9521234543213", "9521234543213"),
+        ("09521234543213", b"9521234543213", "9521234543213"),
+        ("012345678905", b"0012345678905", "012345678905"),
+    ],
+)
+@pytest.mark.parametrize("dots_per_mm", HEADS)
+def test_the_till_gets_ean_or_upc_with_its_digits(
+    make_label, dots_of, dots_per_mm: int, gtin: str, sent: bytes, digits: str
+) -> None:
+    drawer = LabelDrawer(PACK_100_BY_60_RETAIL, dots_per_mm)
+    label = make_label(gtin=gtin)
+    plan = drawer.plan(label)
+    assert_sound(plan)
+    released = release(drawer, label)
+    assert sent in [symbol.expected_bytes for symbol in released.symbols]
+    row = sorted((text for text in plan.texts if text.role == "Till digits"), key=lambda t: t.x)
+    assert "".join(text.text for text in row) == digits
+    (placed,) = (one for one in plan.symbols if one.symbol.guards)
+    assert 0.264 <= placed.module_dots / dots_per_mm <= 0.660
+    dots = dots_of(released.pdf, dots_per_mm)
+    guards = [start for n, (start, _) in enumerate(placed.symbol.bars) if n in placed.symbol.guards]
+    below = placed.y_dots + placed.height_dots + 5 * placed.module_dots
+    for start in guards:  # five modules longer, not one dot more
+        column = placed.x_dots + start * placed.module_dots
+        assert dots[placed.y_dots : below, column].all()
+        assert not dots[below, column]
+
+
+def test_a_case_gtin_has_no_place_at_the_till(make_label) -> None:
+    with pytest.raises(LabelError, match="indicator 1"):
+        arrange_pack(make_label(gtin="19521234543210"), PACK_100_BY_60_RETAIL)
 
 
 @pytest.mark.parametrize("design", [PACK_100_BY_60, PACK_60_BY_40])

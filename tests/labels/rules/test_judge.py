@@ -238,4 +238,7 @@ def test_a_substance_is_a_whole_word(make_label) -> None:
 
 
 def test_designs_by_name() -> None:
-    assert set(DESIGNS) == {"pack 100 x 60", "pack 100 x 100", "pack 100 x 100 US", "pack 60 x 40"}
+    assert set(DESIGNS) == {
+        *("pack 100 x 60", "pack 100 x 60 retail", "pack 60 x 40"),
+        *("pack 100 x 100", "pack 100 x 100 US"),
+    }
