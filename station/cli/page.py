@@ -32,24 +32,35 @@ def facts(rows: Iterable[tuple[str, str]]) -> Padding:
     """Name and value, a pair a line; long values wrap in their own column."""
     grid = Table.grid(padding=(0, 3))
     grid.add_column(style="dim", no_wrap=True)
-    grid.add_column()
+    grid.add_column(overflow="fold")
     for name, value in rows:
         grid.add_row(name, Text(value))
     return Padding(grid, (1, 0, 0, 1))
 
 
-def listing(columns: Sequence[str], rows: Iterable[Sequence[str]], right: str = "") -> Padding:
-    """A table; columns named in ``right`` hold figures: to the right, on one line.
+def listing(
+    columns: Sequence[str], rows: Iterable[Sequence[str]], right: str = "", wraps: str = ""
+) -> Padding:
+    """A table.
 
-    The first column names its row and is never broken either.
+    Args:
+        columns: names at the head, blanks written as underscores.
+        rows: cells as text.
+        right: names of columns of figures, blanks between the names.
+        wraps: names of columns of words that may break into lines; the others never do.
     """
-    table = Table(box=box.SIMPLE_HEAD, show_edge=False, pad_edge=False, header_style="dim")
-    for number, name in enumerate(columns):
-        figure = name in right.split()
+    table = Table(
+        box=box.SIMPLE_HEAD,
+        show_edge=False,
+        pad_edge=False,
+        padding=(0, 1, 0, 0),
+        header_style="dim",
+    )
+    for name in columns:
         table.add_column(
-            name,
-            justify="right" if figure else "left",
-            no_wrap=figure or number == 0,
+            name.replace("_", " "),
+            justify="right" if name in right.split() else "left",
+            no_wrap=name not in wraps.split(),
             overflow="fold",
         )
     for row in rows:

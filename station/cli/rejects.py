@@ -15,7 +15,7 @@ if TYPE_CHECKING:
     from station.store.answers import RejectRow
 
 _Day = Annotated[str, typer.Option("--day", metavar="YYYY-MM-DD", help="The production day.")]
-_COLUMNS = ("serial", "time", "product", "net", "verdict", "why", "now", "who")
+_COLUMNS = ("serial", "time", "product", "net", "why", "now", "who")
 
 
 def rejects(day: _Day, home: Home = None, config: Config = None, as_json: AsJson = False) -> None:
@@ -43,16 +43,22 @@ def _answer(asked: date, rows: tuple[RejectRow, ...]) -> Answer:
         (
             row.serial,
             clock_time(row.at),
-            f"{row.name}, {row.nominal}",
+            f"{row.name}, {row.nominal.digits}\u00a0{row.nominal.unit}",
             f"{row.net}",
-            str(row.verdict),
-            row.reason,
+            _why(row),
             str(row.quality),
             row.operator,
         )
         for row in rows
     )
-    return Answer(document, (heading(title, Weight.ATTEND), listing(_COLUMNS, lines, "net")))
+    return Answer(
+        document, (heading(title, Weight.ATTEND), listing(_COLUMNS, lines, "net", "product why"))
+    )
+
+
+def _why(row: RejectRow) -> str:
+    verdict = str(row.verdict)
+    return verdict if row.reason == verdict else f"{row.reason} ({verdict})"
 
 
 def _row(row: RejectRow) -> Json:

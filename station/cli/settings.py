@@ -92,6 +92,6 @@ def _answer(folder: Path, house: Packhouse) -> Answer:
                 ("People", str(len(house.people))),
             )
         ),
-        listing(_PRODUCT_COLUMNS, rows, _RIGHT),
+        listing(_PRODUCT_COLUMNS, rows, _RIGHT, "name"),
     )
     return Answer(document, page)

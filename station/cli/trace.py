@@ -9,7 +9,7 @@ from rich.console import RenderableType
 
 from station.cli.answer import Answer, Json, iso, run_verb
 from station.cli.options import AsJson, Config, Home, home_of
-from station.cli.page import clock_time, day, facts, heading, listing
+from station.cli.page import day, facts, heading, listing
 from station.core.lots import InputLot
 from station.core.metrology.exact import trimmed
 from station.errors import BadInput
@@ -19,8 +19,8 @@ if TYPE_CHECKING:
 
 _Lot = Annotated[str | None, typer.Option("--lot", metavar="CODE", help="An input lot.")]
 _Pack = Annotated[str | None, typer.Option("--pack", metavar="SERIAL", help="Serial of a bag.")]
-_PACK_COLUMNS = ("serial", "packed", "blend lot", "use by", "net", "quality", "label")
-_LOT_COLUMNS = ("lot", "component", "supplier", "harvested", "received", "use by")
+_PACK_COLUMNS = ("serial", "packed", "blend_lot", "net", "quality", "label")
+_LOT_COLUMNS = ("lot", "component", "supplier", "harvested", "received", "use_by")
 _RUN_COLUMNS = ("product", "nominal", "line", "started", "ended", "lead")
 _MOST_SHOWN = 200
 
@@ -70,7 +70,7 @@ def _lot_answer(found: LotTrace) -> Answer:
         ),
     )
     if found.runs:
-        page += (listing(_RUN_COLUMNS, map(_run_cells, found.runs), "nominal"),)
+        page += (listing(_RUN_COLUMNS, map(_run_cells, found.runs), "nominal", "product"),)
     return Answer(document, page + _pack_list(found.packs))
 
 
@@ -117,7 +117,7 @@ def _pack_answer(found: PackTrace) -> Answer:
             )
         ),
         heading("Input lots that could be in it"),
-        listing(_LOT_COLUMNS, map(_lot_cells, found.lots)),
+        listing(_LOT_COLUMNS, map(_lot_cells, found.lots), wraps="supplier"),
         heading("Bags before and after"),
         *_pack_list(found.neighbours),
     )
@@ -159,7 +159,7 @@ def _lot_facts(lot: InputLot) -> tuple[tuple[str, str], ...]:
 
 
 def _lot_cells(lot: InputLot) -> tuple[str, ...]:
-    days = (day(lot.harvested), day(lot.received), day(lot.use_by))
+    days = (iso(at) or "–" for at in (lot.harvested, lot.received, lot.use_by))
     return (lot.code, lot.component, lot.supplier, *days)
 
 
@@ -177,9 +177,8 @@ def _pack(pack: PackLine) -> dict[str, Json]:
 
 
 def _pack_cells(pack: PackLine) -> tuple[str, ...]:
-    packed = f"{day(pack.at.date())} {clock_time(pack.at)}"
-    state = (str(pack.quality), str(pack.label))
-    return (pack.serial, packed, pack.blend_lot, day(pack.use_by), f"{pack.net}", *state)
+    packed = f"{pack.at:%Y-%m-%d %H:%M:%S}"
+    return (pack.serial, packed, pack.blend_lot, f"{pack.net}", str(pack.quality), str(pack.label))
 
 
 def _run(run: RunLine) -> dict[str, Json]:
