@@ -18,6 +18,7 @@ from enum import StrEnum
 _EXACT = Context(prec=60, traps=[Inexact, InvalidOperation, Overflow])
 _ROUNDING = Context(prec=60, rounding=ROUND_HALF_EVEN, traps=[InvalidOperation, Overflow])
 _TEXT = re.compile(r"([-+\u2212]?)([0-9]{1,12}(?:\.[0-9]{1,9})?)[ \u00a0\u202f]?(mg|g|kg|lb|oz)")
+_DIGITS = re.compile(r"[-+]?[0-9]{1,18}(?:\.[0-9]{1,18})?")
 _MICRO = Decimal(10) ** 6
 
 
@@ -43,6 +44,7 @@ _GRAMS = {
     Unit.POUND: Decimal("453.59237"),
     Unit.OUNCE: Decimal("28.349523125"),
 }
+_TENS = {Unit.MILLIGRAM: -3, Unit.GRAM: 0, Unit.KILOGRAM: 3}
 
 
 class MassError(ValueError):
@@ -89,14 +91,14 @@ class Mass:
         """Build from an exact number and a unit; a float is refused.
 
         Raises:
-            MassError: ``amount`` is a float or no number, or ``unit`` is unknown.
+            MassError: ``amount`` is a float or no plain number, or ``unit`` is unknown.
         """
-        if isinstance(amount, float):
-            raise MassError(f"{amount!r} is a binary float: give a string, an int or a Decimal")
+        if isinstance(amount, str) and _DIGITS.fullmatch(amount) is None:
+            raise MassError(f"{amount!r} {unit!s} is not a mass: give plain digits, as in 0.250")
         try:
-            return cls(Decimal(amount), Unit(unit))
+            return cls(_exact(amount), Unit(unit))
         except (InvalidOperation, ValueError) as fault:
-            raise MassError(f"{amount!r} {unit!s} is not a mass") from fault
+            raise MassError(f"{amount!r} {unit!s} is not a mass: {fault}") from fault
 
     @classmethod
     def from_micrograms(cls, micrograms: int, unit: Unit = Unit.GRAM) -> Mass:
@@ -106,7 +108,7 @@ class Mass:
         """
         if unit in (Unit.POUND, Unit.OUNCE):
             raise MassError(f"whole micrograms do not give exact {unit}")
-        amount = _EXACT.divide(Decimal(micrograms), _EXACT.multiply(_MICRO, unit.grams))
+        amount = _EXACT.divide(_exact(micrograms), _EXACT.multiply(_MICRO, unit.grams))
         return cls(amount, unit)
 
     @property
@@ -125,15 +127,20 @@ class Mass:
         return format(self.amount, "f")
 
     def in_unit(self, unit: Unit) -> Mass:
-        """Return the same mass in another metric unit, exact, or in the same unit.
+        """Return the same mass in another unit, exact.
+
+        Between metric units the digits stay as fine as shown: 0.250 kg are 250 g, not 250.000 g.
 
         Raises:
             MassError: the result would not be exact (grams into pounds).
         """
         if unit is self.unit:
             return self
+        if unit in _TENS and self.unit in _TENS:
+            tens = _TENS[self.unit] - _TENS[unit]
+            return Mass(self.amount.scaleb(tens, _EXACT), unit)
         try:
-            return Mass(_EXACT.divide(self.grams, unit.grams), unit)
+            return Mass(_EXACT.divide(self.grams, unit.grams).normalize(_EXACT), unit)
         except Inexact as fault:
             raise MassError(f"{self} has no exact value in {unit}") from fault
 
@@ -144,7 +151,7 @@ class Mass:
         return Mass(_EXACT.subtract(self.amount, self._same_unit(other)), self.unit)
 
     def __mul__(self, factor: int | Decimal) -> Mass:
-        return Mass(_EXACT.multiply(self.amount, Decimal(factor)), self.unit)
+        return Mass(_EXACT.multiply(self.amount, _exact(factor)), self.unit)
 
     def __neg__(self) -> Mass:
         return Mass(self.amount.copy_negate(), self.unit)
@@ -179,3 +186,11 @@ class Mass:
                 f"{self} and {other} are in different units: convert one on purpose with in_unit()"
             )
         return other.amount
+
+
+def _exact(number: int | str | Decimal) -> Decimal:
+    """Return a number as a decimal; Decimal() itself would take a float and keep its error."""
+    if isinstance(number, float | bool):
+        kind = "a binary float" if isinstance(number, float) else "a truth value"
+        raise MassError(f"{number!r} is {kind}: give a string, an int or a Decimal")
+    return Decimal(number)

@@ -30,7 +30,7 @@ _Read = Mapping[str, Any]
 def mass(text: str) -> Mass:
     """Read a mass as written in a body."""
     digits, unit = text.split(" ")
-    return Mass(Decimal(digits), Unit(unit))
+    return Mass.of(digits, unit)
 
 
 def _day(text: str | None) -> date | None:
