@@ -106,6 +106,9 @@ class Weighing:
         dwell_ms: time from first load to the judged reading.
         top_ups: how often product was added or taken out after the first pour.
         frame: the judged frame as hex digits of its raw bytes.
+
+    Raises:
+        ValueError: (PackError, MassError) net is not gross minus tare, or the units differ.
     """
 
     gross: Mass
@@ -117,7 +120,7 @@ class Weighing:
     frame: str
 
     def __post_init__(self) -> None:
-        if self.gross.grams - self.tare.grams != self.net.grams:
+        if self.gross - self.tare != self.net:
             raise PackError(f"gross {self.gross} - tare {self.tare} is not net {self.net}")
 
 
