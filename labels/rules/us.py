@@ -23,6 +23,7 @@ MAJOR_ALLERGENS = (
     *("walnuts", "pecan", "pecans", "cashew", "cashews", "hazelnut", "hazelnuts", "peanut"),
     *("peanuts", "wheat", "soy", "soybean", "sesame"),
 )
+MAJOR_ALLERGEN_WORD = re.compile(rf"\b(?:{'|'.join(MAJOR_ALLERGENS)})\b")
 
 
 def net_weight_words(shown: Shown) -> str:
@@ -74,8 +75,8 @@ def allergens_declared(shown: Shown) -> str:
     label = shown.label
     marked = " ".join(label.allergens).casefold()
     for ingredient in label.ingredients:
-        for substance in MAJOR_ALLERGENS:
-            if re.search(rf"\b{substance}\b", ingredient.casefold()) and substance not in marked:
+        for substance in MAJOR_ALLERGEN_WORD.findall(ingredient.casefold()):
+            if substance not in marked:
                 return f"{ingredient!r} holds {substance}, a major food allergen not declared"
     return ""
 
