@@ -8,6 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from decimal import Decimal
 from enum import StrEnum
+from fractions import Fraction
 
 from station.core.mass import Mass
 
@@ -71,7 +72,7 @@ class Share:
     percent: Decimal
 
     def __post_init__(self) -> None:
-        if not 0 < self.percent <= 100:
+        if not self.percent.is_finite() or not 0 < self.percent <= 100:
             raise ProductError(
                 f"share of {self.component.code}: {self.percent} % must be above 0 and at most 100"
             )
@@ -143,8 +144,9 @@ class Product:
             )
         if not self.recipe:
             raise ProductError(f"{named}: the recipe has no component")
-        total = sum((share.percent for share in self.recipe), Decimal(0))
-        if total != 100:
+        # As fractions: a decimal sum is rounded to the digits of whoever happens to call.
+        if sum(Fraction(share.percent) for share in self.recipe) != 100:
+            total = sum((share.percent for share in self.recipe), Decimal(0))
             raise ProductError(f"{named}: the shares add up to {total} %, they must give 100 %")
         codes = [share.component.code for share in self.recipe]
         if len(set(codes)) != len(codes):
@@ -153,5 +155,5 @@ class Product:
     @property
     def components(self) -> tuple[Component, ...]:
         """The components, heaviest share first (ties in the order given)."""
-        ordered = sorted(self.recipe, key=lambda share: -share.percent)
+        ordered = sorted(self.recipe, key=lambda share: share.percent, reverse=True)
         return tuple(share.component for share in ordered)

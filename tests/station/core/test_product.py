@@ -1,7 +1,7 @@
 """Products: each contradiction is refused by name, with the value and what is allowed."""
 
 from dataclasses import FrozenInstanceError, replace
-from decimal import Decimal
+from decimal import Decimal, localcontext
 
 import pytest
 from hypothesis import given
@@ -57,7 +57,7 @@ def test_an_empty_bag_weighs_something(tare):
         BagItem("B6", "retail bag", grams(tare), "mean of 25")
 
 
-@pytest.mark.parametrize("percent", ["0", "-1", "100.1"])
+@pytest.mark.parametrize("percent", ["0", "-1", "100.1", "NaN", "Infinity"])
 def test_a_share_is_above_nothing_and_at_most_all(percent):
     with pytest.raises(ProductError, match=rf"share of ROM: {percent} % must be above 0"):
         Share(LEAF, Decimal(percent))
@@ -70,6 +70,21 @@ def test_components_stand_heaviest_first_and_ties_as_given(parts):
     product = make_product(recipe=tuple(Share(part, Decimal(share)) for part, share in parts))
     ties = [part for part, _ in parts if part is not HERB]
     assert product.components == (HERB, *ties)
+
+
+@pytest.mark.parametrize("digits", [3, 28])
+def test_no_rounding_makes_shares_fit_or_trade_places(digits):
+    """Decimal arithmetic rounds to its context, 28 digits unless changed; a recipe is exact."""
+    hair = Decimal("1e-30")
+    with localcontext() as context:
+        context.prec = 60
+        more, less = 50 + hair, 50 - hair
+    with localcontext() as context:
+        context.prec = digits
+        with pytest.raises(ProductError, match="the shares add up to"):
+            make_product(recipe=(Share(LEAF, more), Share(ROOT, Decimal(50))))
+        product = make_product(recipe=(Share(LEAF, less), Share(ROOT, more)))
+        assert product.components == (ROOT, LEAF)
 
 
 def test_a_version_does_not_change():
