@@ -205,12 +205,15 @@ def test_repeats_until_escape(host: tuple[BenchScale, Host]) -> None:
 def test_zero_is_refused_in_motion_and_done_at_rest(host: tuple[BenchScale, Host]) -> None:
     scale, line = host
     scale.put_bag(20)
-    scale.pour(40, 20)  # a second of real time
+    until(lambda: shows(scale, "20"))
+    scale.speed = 1.0
+    scale.pour(80, 20)  # 1 g within the rest time of a quarter second: twice the rest band
     until(lambda: scale.display.motion)
     assert line.ask(commands.weight()).motion
     assert line.ask(commands.zero()).condition is Condition.ZERO_ERROR
     assert not scale.press_zero()
-    until(lambda: shows(scale, "60"))
+    scale.speed = 40.0
+    until(lambda: shows(scale, "100"))
     assert line.ask(commands.zero()).condition is Condition.CENTRE_OF_ZERO
     assert line.ask(commands.weight()).digits == "0"
 
