@@ -18,7 +18,7 @@ from enum import StrEnum
 _EXACT = Context(prec=60, traps=[Inexact, InvalidOperation, Overflow])
 _ROUNDING = Context(prec=60, rounding=ROUND_HALF_EVEN, traps=[InvalidOperation, Overflow])
 _TEXT = re.compile(r"([-+\u2212]?)([0-9]{1,12}(?:\.[0-9]{1,9})?)[ \u00a0\u202f]?(mg|g|kg|lb|oz)")
-_DIGITS = re.compile(r"[-+]?[0-9]{1,18}(?:\.[0-9]{1,18})?")
+_DIGITS = re.compile(r"[-+]?[0-9]{1,24}(?:\.[0-9]{1,24})?")  # exact grams in 60 digits
 _MICRO = Decimal(10) ** 6
 
 

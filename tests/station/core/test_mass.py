@@ -87,7 +87,7 @@ def test_no_float_gets_in_by_any_door(amount):
 
 
 @pytest.mark.parametrize(
-    "amount", [True, "", "1e3", "1_0", "NaN", "Infinity", "\u0661", " 1", "1 ", ".5", "9" * 19]
+    "amount", [True, "", "1e3", "1_0", "NaN", "Infinity", "\u0661", " 1", "1 ", ".5", "9" * 25]
 )
 def test_only_plain_digits_make_a_mass(amount):
     with pytest.raises(MassError, match=r"is not a mass|truth value"):
