@@ -2,7 +2,8 @@
 
 An entry's hash is SHA-256(0x00 ‖ hash before ‖ canonical bytes); the leading zero byte is the leaf
 prefix of RFC 9162 section 2.1.1. The canonical form follows RFC 8785 for the values used here:
-object members sorted, no white space, UTF-8, integers and strings only. A chain makes a change
+object members sorted (their names are ASCII, so every order of sorting is the same), no white
+space, UTF-8, strings and whole numbers up to 2**53 - 1 only. A chain makes a change
 evident; it does not prevent one, and who can rewrite the whole file can rewrite the chain, so its
 head must be kept elsewhere too.
 """
@@ -14,7 +15,6 @@ import json
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from enum import StrEnum
-from types import NoneType
 
 from station.core.pack import Moment
 
@@ -22,6 +22,10 @@ Value = str | int | bool | None | list["Value"] | dict[str, "Value"]
 
 GENESIS = bytes(32)
 """Stands before the first entry of an epoch."""
+
+_MOST = 2**53 - 1
+"""Largest whole number that RFC 8785 (section 3.1, by way of RFC 7493) keeps exactly."""
+_WRITE = json.JSONEncoder(sort_keys=True, separators=(",", ":"), ensure_ascii=False).encode
 
 
 class JournalError(ValueError):
@@ -84,9 +88,13 @@ def canonical(entry: Entry) -> bytes:
     """Return the one byte form of an entry.
 
     Raises:
-        JournalError: a float or another type stands in the body.
+        JournalError: a float, a number beyond 2**53 - 1, a name that is not ASCII, half a
+            character or another type stands in the body; the message says where.
     """
-    _check(entry.body, "body")
+    body = dict(entry.body)
+    fault = _fault(body)
+    if fault is not None:
+        raise JournalError(f"body{fault[0]} {fault[1]}")
     whole = {
         "v": 1,
         "site": entry.site,
@@ -99,9 +107,13 @@ def canonical(entry: Entry) -> bytes:
         "zone": entry.at.zone,
         "monotonic": str(entry.at.monotonic_ns),
         "who": entry.who,
-        "body": entry.body,
+        "body": body,
     }
-    return json.dumps(whole, sort_keys=True, separators=(",", ":"), ensure_ascii=False).encode()
+    try:
+        return _WRITE(whole).encode()
+    except UnicodeEncodeError as half:
+        text = half.object[max(0, half.start - 20) : half.end]
+        raise JournalError(f"half a surrogate pair stands in a text: {text!r}") from half
 
 
 def entry_hash(before: bytes, canonical_bytes: bytes) -> bytes:
@@ -118,24 +130,40 @@ def first_break(entries: Iterable[Stored], before: bytes = GENESIS, seq: int = 1
         seq: the seq the first one must have.
     """
     for stored in entries:
-        if stored.seq != seq:
+        if stored.seq > seq:
             return Break(seq, f"entry {seq} is missing: entry {stored.seq} stands in its place")
+        if stored.seq < seq:
+            return Break(stored.seq, f"entry {stored.seq} was added: it stands after {seq - 1}")
         if entry_hash(before, stored.canonical) != stored.hash:
             return Break(seq, f"entry {seq} was changed, or one before it was: its hash differs")
         before, seq = stored.hash, seq + 1
     return None
 
 
-def _check(value: object, path: str) -> None:
-    if isinstance(value, float):
-        raise JournalError(f"{path} is a binary float: give digits as a string")
-    if isinstance(value, Mapping):
-        for key, inner in value.items():
-            if not isinstance(key, str):
-                raise JournalError(f"{path} has a name that is not text: {key!r}")
-            _check(inner, f"{path}.{key}")
-    elif isinstance(value, list | tuple):
+def _fault(value: object) -> tuple[str, str] | None:
+    """Where in a value, and why, the journal cannot keep it; None when it can.
+
+    Every bag passes here, so the exact types come first and a path is built only for a fault.
+    """
+    kind = type(value)
+    if kind is str or value is None or kind is bool:
+        return None
+    if isinstance(value, int):
+        return None if -_MOST <= value <= _MOST else ("", "is beyond 2**53 - 1: give it as text")
+    if isinstance(value, dict):
+        for name, inner in value.items():
+            if not isinstance(name, str) or not name.isascii():
+                return "", f"has a name that is not plain ASCII text: {name!r}"
+            if type(inner) is not str and (found := _fault(inner)) is not None:
+                return f".{name}{found[0]}", found[1]
+        return None
+    if isinstance(value, list | tuple):
         for index, inner in enumerate(value):
-            _check(inner, f"{path}[{index}]")
-    elif not isinstance(value, str | int | NoneType):
-        raise JournalError(f"{path} is {type(value).__name__}: allowed are text and whole numbers")
+            if type(inner) is not str and (found := _fault(inner)) is not None:
+                return f"[{index}]{found[0]}", found[1]
+        return None
+    if isinstance(value, float):
+        return "", "is a binary float: give digits as text"
+    if isinstance(value, str):
+        return None
+    return "", f"is of type {kind.__name__}: allowed are text, whole numbers, lists and objects"
