@@ -20,7 +20,7 @@ from station.clock import SystemClock
 from station.config.load import load, load_settings
 from station.config.packhouse import Packhouse
 from station.errors import BadInput, EnvironmentFault
-from station.line.opening import day_of
+from station.line.opening import calendar_day
 
 _MOST_PACKS = 1_000_000
 
@@ -56,9 +56,9 @@ def demo(
 
 
 def packhouse(config: Path) -> Packhouse:
-    """Read settings, counting days from the present production day of their plant."""
+    """Read settings, counting days from today on the calendar of their plant."""
     settings = load_settings(config)
-    today = day_of(SystemClock(settings.zone).now(), settings.cut_off)
+    today = calendar_day(SystemClock(settings.zone).now())
     return load(config, today)
 
 

@@ -14,7 +14,7 @@ from station.app.watch import Watch
 from station.config.packhouse import Packhouse
 from station.core.product import Product
 from station.errors import EnvironmentFault
-from station.line.opening import day_of
+from station.line.opening import calendar_day, day_of
 from station.line.state import LineState, Phase, Verb
 from station.store.queries import summary
 
@@ -90,7 +90,7 @@ def _pack_run(
     progress: Callable[[int], None],
 ) -> None:
     """One run: start it, pack its share, end it with an empty pan."""
-    day = day_of(station.clock.now(), house.settings.cut_off)
+    day = calendar_day(station.clock.now())
     choice = run_choice(house, product, day, share)
     station.line.start_run(choice)
     _must(watch, f"the run of {product.code}")

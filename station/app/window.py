@@ -25,7 +25,7 @@ from station.app.summary import DemoSummary
 from station.app.watch import Watch
 from station.config.packhouse import Packhouse
 from station.errors import EnvironmentFault
-from station.line.opening import day_of
+from station.line.opening import calendar_day, day_of
 from station.line.state import Verb
 from station.screens.bench import BenchWindow
 from station.screens.bridge import Bridge
@@ -88,10 +88,11 @@ def show_demo(house: Packhouse, home: Path, packs: int | None, seed: int) -> Dem
             labels = home / "labels"
             station = practice_station(house, home, labels, bench, audience)
             before, began = summary(home), time.monotonic()
-            day = day_of(station.clock.now(), house.settings.cut_off)
+            now = station.clock.now()
+            day = day_of(now, house.settings.cut_off)
             with _faults_to(bridge), _running(station):
                 product = next(iter(house.products.values()))
-                choice = run_choice(house, product, day, packs)
+                choice = run_choice(house, product, calendar_day(now), packs)
                 station.line.start_run(choice)
                 window = _window(bridge, station, house)
                 window.show()

@@ -11,16 +11,25 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from datetime import date
 
-from station.core.lots import InputLot, LotError, LotStatus
+from station.core.lots import InputLot, LotError, LotStatus, checked_lot_code
 from station.core.product import Product
 
 
 @dataclass(frozen=True, slots=True, order=True)
 class LotUse:
-    """One input lot as a member of a set."""
+    """One input lot as a member of a set.
+
+    Raises:
+        LotError: the lot code cannot be printed, or the component's holds more than it may.
+    """
 
     component: str
     lot: str
+
+    def __post_init__(self) -> None:
+        checked_lot_code(self.lot)
+        if not self.component.isprintable():  # tabs and line ends part the members in the key
+            raise LotError(f"component code {self.component!r} cannot be printed")
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,11 +73,12 @@ def assemble(
         product: the version to be packed; each component needs at least one lot.
         chosen: lot codes.
         lots: the lots the packhouse knows, by code.
-        day: the pack day; a lot past its own last day is refused.
+        day: today on the plant's calendar. After midnight that is a day later than the production
+            day of a night shift: a lot's own last day and its age go by the calendar.
 
     Raises:
-        LotError: a lot is unknown, held, expired, too old or not in the recipe, or a component
-            has none. The message names the lot and what to do.
+        LotError: a lot is unknown, held, expired, too old, dated later than today or not in the
+            recipe, or a component has none. The message names the lot and what to do.
     """
     uses = []
     by_code = {component.code: component for component in product.components}
@@ -87,6 +97,11 @@ def assemble(
             raise LotError(f"lot {code} had its last day on {lot.use_by}: it must not be used")
         limit = by_code[lot.component].max_age_days
         start = lot.harvested or lot.received
+        if lot.received > day:
+            raise LotError(
+                f"lot {code} is dated as received on {lot.received}, later than today, {day}: "
+                "correct its date or the clock"
+            )
         if limit is not None and (day - start).days > limit:
             raise LotError(
                 f"lot {code} is {(day - start).days} days old, {lot.component} may be packed for "

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from datetime import date, time, timedelta
+from datetime import date, datetime, time, timedelta
 
 from station.core.dating import date_run, production_day
 from station.core.lot_set import assemble, blend_lot_code
@@ -44,8 +44,16 @@ class Catalogue:
 
 def day_of(moment: Moment, cut_off: time) -> date:
     """The production day a moment counts to."""
-    local = moment.utc + timedelta(minutes=moment.offset_minutes)
-    return production_day(local.replace(tzinfo=None), cut_off)
+    return production_day(_local(moment), cut_off)
+
+
+def calendar_day(moment: Moment) -> date:
+    """The day of a moment on the plant's calendar."""
+    return _local(moment).date()
+
+
+def _local(moment: Moment) -> datetime:
+    return (moment.utc + timedelta(minutes=moment.offset_minutes)).replace(tzinfo=None)
 
 
 def open_run(
@@ -82,7 +90,7 @@ def open_run(
     if not choice.lead or not choice.operator:
         raise ProductError("a run needs a lead and a person on the scale")
     day = day_of(at, catalogue.cut_off)
-    lot_set = assemble(product, choice.lots, catalogue.lots, day)
+    lot_set = assemble(product, choice.lots, catalogue.lots, calendar_day(at))
     lots = tuple(catalogue.lots[use.lot] for use in lot_set.uses)
     limits = rule_set(product.rule_set).limits(product.nominal)
     run = Run(

@@ -24,7 +24,7 @@ from station.core.mass import Mass
 from station.core.metrology.verdict import classify
 from station.core.pack import PackDraft, Quality, Weighing
 from station.core.run import Run
-from station.line.opening import Catalogue, day_of, open_run
+from station.line.opening import Catalogue, calendar_day, open_run
 from station.store.floor import BareTable
 from station.store.writer import StationStore
 
@@ -47,7 +47,7 @@ def subject(house: Packhouse) -> Subject:
     clock = SystemClock(settings.zone)
     at = clock.now()
     product = next(iter(house.products.values()))
-    choice = run_choice(house, product, day_of(at, settings.cut_off), None)
+    choice = run_choice(house, product, calendar_day(at), None)
     catalogue = Catalogue(
         house.products,
         house.lots,
