@@ -248,16 +248,25 @@ def _record_failed(cycle: Cycle, event: RecordFailed) -> Step:
 
 
 def _labelled(cycle: Cycle, event: Labelled) -> Step:
-    if cycle.last is None or cycle.last.serial != event.serial:
+    """The answer is kept whatever happened meanwhile; only a waiting line goes on by it."""
+    if not _is_label_of_last(cycle, event.serial):
         return cycle, ()
-    return replace(cycle, phase=Phase.LIFT), (MarkLabel(event.serial, LabelState.SPOOLED),)
+    phase = Phase.LIFT if cycle.phase is Phase.LABELLING else cycle.phase
+    return replace(cycle, phase=phase), (MarkLabel(event.serial, LabelState.SPOOLED),)
 
 
 def _label_failed(cycle: Cycle, event: LabelFailed) -> Step:
-    if cycle.last is None or cycle.last.serial != event.serial:
+    if not _is_label_of_last(cycle, event.serial):
         return cycle, ()
+    mark = MarkLabel(event.serial, LabelState.IN_DOUBT, event.why)
+    if cycle.run is None:
+        return cycle, (mark,)
     stopped, effects = _stopped(cycle, f"label {event.serial} is in doubt: {event.why}")
-    return stopped, (MarkLabel(event.serial, LabelState.IN_DOUBT, event.why), *effects)
+    return stopped, (mark, *effects)
+
+
+def _is_label_of_last(cycle: Cycle, serial: str) -> bool:
+    return cycle.last is not None and cycle.last.serial == serial and cycle.last_is_good
 
 
 def _stopped(cycle: Cycle, why: str) -> Step:
@@ -327,6 +336,8 @@ _ANY_PHASE: Mapping[type, Callable[..., Step]] = {
     LinkUp: _link_up,
     LinkDown: _link_down,
     Disturbed: _disturbed,
+    Labelled: _labelled,
+    LabelFailed: _label_failed,
 }
 
 _TABLE: Mapping[tuple[Phase, type], Callable[..., Step]] = {
@@ -341,6 +352,4 @@ _TABLE: Mapping[tuple[Phase, type], Callable[..., Step]] = {
     (Phase.READY, SetAside): _take_back,
     (Phase.RECORDING, Recorded): _recorded,
     (Phase.RECORDING, RecordFailed): _record_failed,
-    (Phase.LABELLING, Labelled): _labelled,
-    (Phase.LABELLING, LabelFailed): _label_failed,
 }

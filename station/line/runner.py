@@ -13,10 +13,12 @@ import threading
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 
+from drivers.steady import Reading
 from station.core.pack import Moment, PackDraft, Quality
 from station.line.cycle import step
 from station.line.cycle_state import Cycle, LineRules
 from station.line.effects import (
+    Cue,
     Effect,
     IssueLabel,
     MarkLabel,
@@ -26,7 +28,9 @@ from station.line.effects import (
     TakeBack,
 )
 from station.line.events import (
+    Disturbed,
     Event,
+    LabelFailed,
     Labelled,
     Recorded,
     RecordFailed,
@@ -37,7 +41,7 @@ from station.line.events import (
     Tick,
     Weighed,
 )
-from station.line.opening import Catalogue, day_of, open_run
+from station.line.opening import Catalogue, calendar_day, day_of, open_run
 from station.line.ports import Clock, LabelDesk, Store, StoreFault
 from station.line.present import line_state
 from station.line.state import LineState, Phase, RunAnswer, RunChoice
@@ -45,7 +49,8 @@ from station.line.state import LineState, Phase, RunAnswer, RunChoice
 _LOG = logging.getLogger(__name__)
 _TICK_S = 0.1
 _READINGS_KEPT = 2_000
-"""Above this many unread readings the oldest news is dropped: a flood must not fill memory."""
+"""Above this many unread readings new ones are dropped: a flood must not fill memory."""
+_BEHIND = "the station is behind the scale: lift the bag off and wait"
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,7 +90,12 @@ class _End:
     who: str
 
 
-_Message = Event | _Start | _End | None
+@dataclass(frozen=True, slots=True)
+class _Idle:
+    """Nothing came for a while."""
+
+
+_Message = Event | _Start | _End | _Idle
 
 
 class LineRunner:
@@ -117,8 +127,9 @@ class LineRunner:
         self._catalogue = catalogue
         self._new_id = new_id
         self._listeners = listeners
+        self._stale_ns = rules.stale_ns
         self._cycle = Cycle(rules)
-        self._queue: queue.SimpleQueue[_Message] = queue.SimpleQueue()
+        self._queue: queue.SimpleQueue[_Message | None] = queue.SimpleQueue()
         self._thread = threading.Thread(target=self._work, name="line")
         self._waiting: dict[str, tuple[int, int]] = {}
         self.dropped = 0
@@ -165,48 +176,65 @@ class LineRunner:
     # --- on the line's thread -----------------------------------------------------------------
 
     def _work(self) -> None:
-        self._listeners.state(line_state(self._cycle))
-        while True:
-            try:
-                message = self._queue.get(timeout=_TICK_S)
-            except queue.Empty:
-                message = Tick(self._clock.monotonic_ns())
-            if message is None:
-                return
+        message: _Message | None = _Idle()  # the first state is shown before anything comes
+        while message is not None:
             try:
                 self._take(message)
             except StoreFault as fault:
                 # A note or a label's state could not be kept: no more bags until a person looked.
+                _LOG.error("the store could not keep %s: %s", type(message).__name__, fault)
                 self._halt(message, str(fault))
             except Exception as bug:  # noqa: BLE001  the line stops in words, never silently
                 _LOG.exception("the line could not handle %s", type(message).__name__)
                 named = f"{type(bug).__name__}: {bug}"
                 self._halt(message, f"the station has a fault ({named}): call maintenance")
+            try:
+                message = self._queue.get(timeout=_TICK_S)
+            except queue.Empty:
+                message = _Idle()
 
-    def _take(self, message: Event | _Start | _End) -> None:
-        if isinstance(message, _Start):
-            self._listeners.answer(self._open(message.choice))
-        elif isinstance(message, _End):
-            self._listeners.answer(self._close(message.who))
-        else:
-            self._show(message)
+    def _take(self, message: _Message) -> None:
+        match message:
+            case _Start(choice):
+                self._listeners.answer(self._open(choice))
+            case _End(who):
+                self._listeners.answer(self._close(who))
+            case _Idle():
+                self._show(Tick(self._clock.monotonic_ns()))
+            case Weighed(reading) if self._is_old(reading):
+                self._show(Disturbed(_BEHIND))
+            case _:
+                self._show(message)
 
-    def _halt(self, message: Event | _Start | _End, words: str) -> None:
-        if isinstance(message, _Start | _End):
-            self._listeners.answer(RunAnswer(False, words))
-        if self._cycle.run is not None:
-            self._cycle = replace(self._cycle, phase=Phase.STOPPED, stop=words, load=None)
-        self._listeners.state(line_state(self._cycle))
+    def _is_old(self, reading: Reading) -> bool:
+        """Whether a reading waited until it no longer exists: what it says is of the past."""
+        return self._clock.monotonic_ns() - reading.seen_at_ns > self._stale_ns
+
+    def _halt(self, message: _Message, words: str) -> None:
+        """Stop in words. The first reason stays: what comes after it is often its consequence."""
+        cycle = self._cycle
+        if cycle.phase is Phase.LABELLING and cycle.last is not None:
+            words = f"label {cycle.last.serial} is in doubt: {words}"
+        if cycle.run is not None:
+            self._cycle = replace(cycle, phase=Phase.STOPPED, stop=cycle.stop or words, load=None)
+        try:
+            if isinstance(message, _Start | _End):
+                self._listeners.answer(RunAnswer(False, words))
+            self._listeners.sound(Sound(Cue.STOP))
+            self._listeners.state(line_state(self._cycle))
+        except Exception:  # noqa: BLE001  a listener's fault must not end the line's thread
+            _LOG.exception("nobody could be told that the line stopped: %s", words)
 
     def _show(self, event: Event) -> None:
         self._cycle, effects = step(self._cycle, event)
         self._listeners.state(line_state(self._cycle))
         for effect in effects:
             self._carry_out(effect)
-        if isinstance(event, Labelled) and event.serial in self._waiting:
-            stable, durable = self._waiting.pop(event.serial)
-            now = self._clock.monotonic_ns()
-            self._listeners.timing(Timing(event.serial, stable, durable, now))
+        if isinstance(event, Labelled | LabelFailed):
+            began = self._waiting.pop(event.serial, None)
+            if began is not None and isinstance(event, Labelled):
+                now = self._clock.monotonic_ns()
+                self._listeners.timing(Timing(event.serial, *began, now))
 
     def _carry_out(self, effect: Effect) -> None:
         match effect:
@@ -227,8 +255,11 @@ class LineRunner:
                 self._listeners.sound(effect)
 
     def _record(self, effect: Record) -> None:
-        run = self._cycle.run
+        run, now = self._cycle.run, self._clock.now()
         assert run is not None
+        if calendar_day(now) > run.dating.use_by:
+            self._show(RecordFailed(f"its use-by {run.dating.use_by} is past: end the run"))
+            return
         draft = PackDraft(
             run=run.id,
             weighing=effect.weighing,
@@ -240,7 +271,7 @@ class LineRunner:
             use_by=run.dating.use_by,
             production_day=run.dating.production_day,
             operator=run.operator,
-            judged_at=self._clock.now(),
+            judged_at=now,
         )
         try:
             record = self._store.add_pack(draft)
