@@ -20,7 +20,7 @@ class SystemClock:
     def __init__(self, zone: str) -> None:
         try:
             self._zone = ZoneInfo(zone)
-        except (ZoneInfoNotFoundError, ValueError) as fault:
+        except (ZoneInfoNotFoundError, ValueError, OSError) as fault:  # a folder is an OSError
             raise BadInput(
                 f"time zone {zone!r} is not known", "use an IANA name such as Europe/Dublin"
             ) from fault
