@@ -147,8 +147,6 @@ class IppLink:
         octets = response.read(_MOST_REPLY)
         if len(octets) == _MOST_REPLY:
             raise http.client.HTTPException(f"the reply is longer than {_MOST_REPLY} octets")
-        if response.length:
-            raise http.client.IncompleteRead(octets, response.length)
         return response.status, octets
 
     def _judged(self, request: Message, status: int, octets: bytes) -> Message:

@@ -12,7 +12,10 @@ from drivers.errors import PrinterError
 from drivers.printer.base import PrintJob, PrintOutcome, PrintState
 from drivers.printer.ipp import IppPrinter, Patience
 from drivers.printer.ipp_link import NotReached
+from drivers.printer.ipp_values import GroupTag
+from drivers.printer.ipp_wire import decode
 from drivers.printer.pwg_raster import PWG_RASTER, Bitmap, pwg_raster
+from tests.drivers.printer.ipp_printer.proxy import Proxy
 from tests.drivers.printer.ipp_printer.rig import TestPrinter, wait_for
 
 HURRIED = Patience(answer_s=2.0, previous_s=0.2, busy_s=0.3, lost_s=0.5)
@@ -47,6 +50,38 @@ def test_label_arrives_byte_for_byte_on_its_own_size(printer: TestPrinter) -> No
     for side in ("top", "bottom", "left", "right"):
         assert f"media-{side}-margin=0" in settings["IPP_MEDIA_COL"]
     assert printer.address in ipp.describe()
+
+
+def test_what_goes_over_the_wire(printer: TestPrinter) -> None:
+    job = a_job()
+    with Proxy(printer.port) as proxy:
+        ipp = IppPrinter(proxy.address, user="line-1", patience=HURRIED)
+        ipp.submit(job)
+        ipp.settle(job.name, 5)
+    head, body = bytes(proxy.sent[1]).split(b"\r\n\r\n", 1)
+    assert head.startswith(b"POST /ipp/print HTTP/1.1\r\n")  # RFC 8010, section 4
+    assert b"\r\nContent-Type: application/ipp\r\n" in head
+    assert b"\r\nContent-Length: %d\r\n" % len(body) in head
+    request = decode(body)
+    assert request.code == 0x0002
+    assert request.data == job.document
+    operation = request.group(GroupTag.OPERATION)
+    # Their order is fixed: RFC 8011, sections 4.1.4 and 4.1.5.
+    assert [one.name for one in operation.attributes[:3]] == [
+        "attributes-charset",
+        "attributes-natural-language",
+        "printer-uri",
+    ]
+    assert operation.text("attributes-charset") == "utf-8"
+    assert operation.text("printer-uri") == proxy.address
+    assert operation.text("requesting-user-name") == "line-1"
+    assert operation.text("job-name") == job.name
+    assert operation.all("ipp-attribute-fidelity") == (True,)
+    assert operation.text("document-format") == "application/pdf"
+    about_job = decode(bytes(proxy.sent[2]).split(b"\r\n\r\n", 1)[1])
+    assert about_job.code == 0x0009
+    names = [one.name for one in about_job.group(GroupTag.OPERATION).attributes[2:4]]
+    assert names == ["printer-uri", "job-id"]
 
 
 @pytest.mark.parametrize(

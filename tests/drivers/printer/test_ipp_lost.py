@@ -66,6 +66,18 @@ def test_reply_is_lost_and_the_label_is_found_in_the_queue(
     assert printer.page(JOB.name) == JOB.document
 
 
+def test_reply_is_lost_and_the_label_still_waits(printer: TestPrinter) -> None:
+    held = PrintJob("A1-held", PAGE, 100, 60)
+    with Proxy(printer.port, None, Spoil(cut_reply_after=0)) as proxy:
+        ipp = IppPrinter(proxy.address, patience=HURRIED)
+        assert ipp.submit(held).state is PrintState.SPOOLED
+        with pytest.raises(PrinterError, match="A1-held is not out yet"):
+            ipp.submit(NEXT)
+        printer.release()
+        assert ended(ipp, held.name) == NOT_ACKNOWLEDGED
+    assert printer.printed() == [held.name]
+
+
 @pytest.mark.parametrize("octets", [0, 1, 60, 300, 600, 900, 2000, 10_000])
 def test_cut_while_sending(printer: TestPrinter, octets: int) -> None:
     """However far the page came it is in doubt: this printer prints what it got of a page, and

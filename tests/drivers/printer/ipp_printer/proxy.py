@@ -38,6 +38,8 @@ class Proxy:
         self._listener = socket.create_server(("127.0.0.1", 0))
         self.port = int(self._listener.getsockname()[1])
         self.address = f"ipp://localhost:{self.port}/ipp/print"
+        self.sent: list[bytearray] = []
+        """What came in for the printer, by connection."""
         self._stop = threading.Event()
         self._wake, self._woken = socket.socketpair()
         self._threads = [threading.Thread(target=self._accept, name="proxy")]
@@ -71,15 +73,18 @@ class Proxy:
                 if any(key.fileobj is self._listener for key, _ in ready.select()):
                     near, _ = self._listener.accept()
                     spoil = self._plan.pop(0) if self._plan else None
+                    self.sent.append(bytearray())
                     thread = threading.Thread(
-                        target=self._carry, args=(near, spoil or Spoil()), name="proxy carrier"
+                        target=self._carry,
+                        args=(near, spoil or Spoil(), self.sent[-1]),
+                        name="proxy carrier",
                     )
                     self._threads.append(thread)
                     thread.start()
 
-    def _carry(self, near: socket.socket, spoil: Spoil) -> None:
+    def _carry(self, near: socket.socket, spoil: Spoil, sent: bytearray) -> None:
         """Carry octets both ways until an end, or the spoil, closes."""
-        sent = came = 0
+        came = 0
         try:
             far = socket.create_connection(("localhost", self._target), 5)
         except OSError:
@@ -98,9 +103,9 @@ class Proxy:
                     except ConnectionError:
                         return
                     if source is near:
-                        sent += len(octets)
-                        if spoil.cut_after is not None and sent >= spoil.cut_after:
-                            far.sendall(octets[: len(octets) - (sent - spoil.cut_after)])
+                        sent += octets
+                        if spoil.cut_after is not None and len(sent) >= spoil.cut_after:
+                            far.sendall(octets[: len(octets) - (len(sent) - spoil.cut_after)])
                             _reset(near)
                             return
                         if not octets:
