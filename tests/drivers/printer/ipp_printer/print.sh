@@ -1,7 +1,7 @@
 #!/bin/sh
 # What the test printer does with a page: $1 is the page, the job's settings are in IPP_…
 # A name with "fault" in it ends in a fault, one with "empty" runs out of labels, one with "held"
-# is printed when the file $OUT/release is there. What is printed stands in $OUT, and its name in
+# is printed when the file $OUT/release is there, within half a minute. What is printed stands in $OUT, and its name in
 # $OUT/printed, a line for each label.
 : "${OUT:?}"
 name=$IPP_JOB_NAME
@@ -17,7 +17,12 @@ case $name in
     ;;
 *held*)
     : >"$OUT/$name.waiting"
-    until [ -e "$OUT/release" ]; do sleep 0.02; done
+    tries=1500
+    until [ -e "$OUT/release" ]; do
+        tries=$((tries - 1))
+        if [ "$tries" = 0 ]; then exit 1; fi
+        sleep 0.02
+    done
     ;;
 esac
 env | sed -n '/^IPP_/p;/^CONTENT_TYPE=/p' >"$OUT/$name.settings"

@@ -22,6 +22,10 @@ HERE = Path(__file__).parent
 START_S = 20.0
 
 
+# Put before a command: it ends with the tests, also when they are killed.
+WITH_US = ("setpriv", "--pdeathsig", "KILL")
+
+
 class Daemon:
     """A process of our own that is surely gone after ``stop``."""
 
@@ -95,7 +99,8 @@ class Announcer:
         settings.write_text(text.replace("@SOCKET@", str(path)), encoding="utf-8")
         self._daemons = [
             Daemon(
-                [bus, f"--config-file={settings}", "--nofork", "--nopidfile"], folder / "bus.log"
+                [*WITH_US, bus, f"--config-file={settings}", "--nofork", "--nopidfile"],
+                folder / "bus.log",
             )
         ]
         try:
@@ -106,7 +111,7 @@ class Announcer:
             ]  # fmt: skip
             self._daemons.append(
                 Daemon(
-                    [*_own_run_folder(folder), *command],
+                    [*_own_run_folder(folder), *WITH_US, *command],
                     folder / "avahi.log",
                     DBUS_SYSTEM_BUS_ADDRESS=self.address,
                 )
@@ -187,6 +192,7 @@ class TestPrinter:
         self.port = free_port()
         self.address = f"ipp://localhost:{self.port}/ipp/print"
         self._command = [
+            *WITH_US,
             _tool("ippeveprinter", need_tool), "-v", "-n", "localhost", "-p", str(self.port),
             "-d", str(folder / "spool"), "-a", str(folder / "abilities.conf"),
             "-c", str(HERE / "print.sh"), "-K", str(keys or folder), f"Labels {self.port}",
