@@ -223,7 +223,10 @@ def test_program_held_for_a_while_forgets_what_arrived_meanwhile() -> None:
         heard.next(Answer)
         before = port.discarded
         now[0] += 30_000 * MS  # as if the computer had slept
-        heard.next(Reading)
+        for _ in range(50):  # readings asked for before the sleep may still be on their way
+            heard.next(Reading)
+            if port.discarded > before:
+                break
         assert port.discarded == before + 1
 
 

@@ -166,7 +166,6 @@ def test_label_is_found_by_its_name_after_a_restart_of_the_station(printer: Test
 @pytest.mark.parametrize(
     ("changes", "why"),
     [
-        ({"media_width_mm": 210, "media_height_mm": 297}, "not possible: media-col"),
         ({"media_width_mm": Decimal("99.995")}, "whole hundredths of a millimetre"),
         ({"format": "image/png"}, "does not take image/png"),
     ],
@@ -182,6 +181,21 @@ def test_label_that_the_printer_cannot_print_is_refused(
     assert ipp.submit(a_job()).state in (PrintState.SPOOLED, PrintState.DONE)
     assert ipp.settle("A1-000123", 5).state is PrintState.DONE
     assert printer.printed() == ["A1-000123"]
+
+
+def test_a_size_off_the_roll_is_refused_or_told_to_the_printer_as_it_is(
+    printer: TestPrinter,
+) -> None:
+    """ippeveprinter refuses such a size up to CUPS 2.4.2; 2.4.10 leaves it to its print command."""
+    ipp, job = driver(printer), a_job(media_width_mm=210, media_height_mm=297)
+    try:
+        ipp.submit(job)
+    except PrinterError as refused:
+        assert "not possible: media-col" in str(refused)
+        assert printer.printed() == []
+        return
+    assert ipp.settle(job.name, 5).state is PrintState.DONE
+    assert "x-dimension=21000 y-dimension=29700" in printer.settings(job.name)["IPP_MEDIA_COL"]
 
 
 def test_printer_without_pdf_and_nobody_to_make_dots(

@@ -20,6 +20,8 @@ import pytest
 
 HERE = Path(__file__).parent
 START_S = 20.0
+SIZES = ((10000, 6000), (6005, 4000), (5080, 2540), (10000, 15000))
+"""Labels the tests print on, in hundredths of a millimetre."""
 
 
 # Put before a command: it ends with the tests, also when they are killed.
@@ -253,6 +255,10 @@ def _tool(name: str, need_tool: Callable[[str], str]) -> str:
     return shutil.which(name, path="/usr/sbin:/sbin") or need_tool(name)
 
 
+def _size(width: int, height: int) -> str:
+    return f"MEMBER integer x-dimension {width} MEMBER integer y-dimension {height}"
+
+
 def abilities(formats: Sequence[str], dots_per_inch: int, raster_types: Sequence[str]) -> str:
     """Return the printer's attributes: any label from 20 × 20 to 110 × 300 mm, edge to edge.
 
@@ -265,10 +271,11 @@ def abilities(formats: Sequence[str], dots_per_inch: int, raster_types: Sequence
     margins = [f"media-{side}-margin" for side in ("bottom", "left", "right", "top")]
     members = [*margins, "media-size"]
     zeros = " ".join(f"MEMBER integer {margin} 0" for margin in margins)
-    label = "MEMBER integer x-dimension 10000 MEMBER integer y-dimension 6000"
+    label = _size(10000, 6000)
     any_label = (
         "MEMBER rangeOfInteger x-dimension 2000-11000 MEMBER rangeOfInteger y-dimension 2000-30000"
     )
+    sizes = (*(_size(*one) for one in SIZES), any_label)
     takes = ["copies", "media-col", "print-scaling", "ipp-attribute-fidelity", "job-name"]
     lines = [
         'ATTR keyword media-supported "custom_label_100x60mm","custom_min_20x20mm",'
@@ -277,13 +284,14 @@ def abilities(formats: Sequence[str], dots_per_inch: int, raster_types: Sequence
         'ATTR keyword media-ready "custom_label_100x60mm"',
         *(f"ATTR integer {margin}-supported 0" for margin in margins),
         f"ATTR keyword media-col-supported {quoted(members)}",
-        f"ATTR collection media-size-supported {{ {any_label} }}",
+        f"ATTR collection media-size-supported {', '.join(f'{{ {one} }}' for one in sizes)}",
         *(
             f"ATTR collection {name} {{ MEMBER collection media-size {{ {label} }} {zeros} }}"
             for name in ("media-col-default", "media-col-ready")
         ),
+        # Newer printers of this kind look a size up among these and take no range for it.
         "ATTR collection media-col-database "
-        f"{{ MEMBER collection media-size {{ {any_label} }} {zeros} }}",
+        + ",".join(f"{{ MEMBER collection media-size {{ {one} }} {zeros} }}" for one in sizes[:-1]),
         "ATTR rangeOfInteger copies-supported 1-99",
         "ATTR integer copies-default 1",
         'ATTR keyword print-scaling-supported "none","auto"',
