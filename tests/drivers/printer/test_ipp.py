@@ -188,10 +188,13 @@ def test_a_size_off_the_roll_is_refused_or_told_to_the_printer_as_it_is(
 ) -> None:
     """ippeveprinter refuses such a size up to CUPS 2.4.2; 2.4.10 leaves it to its print command."""
     ipp, job = driver(printer), a_job(media_width_mm=210, media_height_mm=297)
+    refusal = ""
     try:
         ipp.submit(job)
     except PrinterError as refused:
-        assert "not possible: media-col" in str(refused)
+        refusal = str(refused)
+    if refusal:
+        assert "not possible: media-col" in refusal
         assert printer.printed() == []
         return
     assert ipp.settle(job.name, 5).state is PrintState.DONE
