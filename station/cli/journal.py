@@ -1,4 +1,4 @@
-"""``station journal verify``: whether the record is whole and its tables follow from it."""
+"""``station journal``: whether the record is whole, and its tables built again from its journal."""
 
 from __future__ import annotations
 
@@ -24,6 +24,25 @@ def verify(home: Home = None, config: Config = None, as_json: AsJson = False) ->
         from station.store.verify import verify as verify_record  # slow to load
 
         return _answer(verify_record(home_of(home, config)))
+
+    run_verb(as_json, work)
+
+
+def rebuild(home: Home = None, config: Config = None, as_json: AsJson = False) -> None:
+    """Build the tables of a stopped station again; exit 1 when its journal does not hold."""
+
+    def work() -> Answer:
+        from station.store.rebuild import JournalBroken  # slow to load
+        from station.store.rebuild import rebuild as rebuild_tables
+
+        try:
+            entries = rebuild_tables(home_of(home, config))
+        except JournalBroken as broken:
+            title = heading(f"{broken.title.upper()}: {broken.detail}", Weight.STOP)
+            refused: dict[str, Json] = {"rebuilt": False, "entries": 0, "why": broken.detail}
+            return Answer(refused, (title,), yes=False)
+        done: dict[str, Json] = {"rebuilt": True, "entries": entries, "why": ""}
+        return Answer(done, (heading(f"All tables built again from {entries} journal entries"),))
 
     run_verb(as_json, work)
 

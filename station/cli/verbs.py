@@ -19,8 +19,9 @@ def build() -> typer.Typer:
     app.command("verdict")(verdict.verdict)
     app.command("rejects")(rejects.rejects)
     app.command("trace")(trace.trace)
-    journal_verbs = _group("Check the record.")
+    journal_verbs = _group("Check the record, or build its tables again.")
     journal_verbs.command("verify")(journal.verify)
+    journal_verbs.command("rebuild")(journal.rebuild)
     journal_verbs.callback()(_journal)
     app.add_typer(journal_verbs, name="journal")
     settings_verbs = _group("Check the settings.")
@@ -52,7 +53,7 @@ def _start(
 
 
 def _journal() -> None:
-    """Check the record."""
+    """Check the record, or build its tables again."""
 
 
 def _settings() -> None:

@@ -17,6 +17,10 @@ from station.store.tables import PROJECTIONS
 from station.store.verify import Chain, Damage, replay
 
 
+class JournalBroken(EnvironmentFault):
+    """The journal does not hold, so nothing can be built from it."""
+
+
 def rebuild(home: Path) -> int:
     """Build the tables of a stopped station again from its journal.
 
@@ -25,8 +29,8 @@ def rebuild(home: Path) -> int:
 
     Raises:
         BadInput: there is no record in ``home``.
-        EnvironmentFault: the station is running, the journal does not hold, or the disk does not
-            serve; the file is as it was.
+        JournalBroken: the journal does not hold; the file is as it was.
+        EnvironmentFault: the station is running or the disk does not serve; the file is as it was.
     """
     path = database(home)
     if not path.is_file():
@@ -41,7 +45,7 @@ def rebuild(home: Path) -> int:
             replay(chain, connection)
         return chain.entries
     except Damage as damage:
-        raise EnvironmentFault(
+        raise JournalBroken(
             "the journal does not hold, nothing was rebuilt", damage.why
         ) from damage
     except (DBAPIError, sqlite3.Error) as fault:

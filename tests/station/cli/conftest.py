@@ -87,7 +87,7 @@ def packed(tmp_path_factory) -> SimpleNamespace:
         opened = open_run(choice, catalogue, at, 1, new_uid(at))
         store.start_run(opened, at)
         serials = [store.add_pack(_draft(opened, clock, net)).serial for net in NETS]
-    return SimpleNamespace(home=home, run=opened, serials=serials)
+    return SimpleNamespace(home=home, run=opened, serials=serials, clock=clock)
 
 
 @pytest.fixture

@@ -26,7 +26,13 @@ def test_help_names_every_verb(station):
 
 
 @pytest.mark.parametrize(
-    "verb", [*((verb,) for verb in VERBS), ("journal", "verify"), ("settings", "check")]
+    "verb",
+    [
+        *((verb,) for verb in VERBS),
+        ("journal", "verify"),
+        ("journal", "rebuild"),
+        ("settings", "check"),
+    ],
 )
 def test_every_verb_has_help_and_json(station, verb):
     found = station(*verb, "--help")

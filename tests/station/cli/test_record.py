@@ -7,6 +7,8 @@ from shutil import copytree
 
 import pytest
 
+from station.store.writer import StationStore
+
 DEMO = Path(__file__).parents[3] / "demo_config"
 DATABASE = "station.sqlite"
 
@@ -166,12 +168,43 @@ def test_a_changed_table_is_named(station, home, packed):
     assert "at a table" in station("journal", "verify", "--home", home).out
 
 
+def test_tables_are_built_again_from_the_journal(station, home, packed):
+    _change(home, "UPDATE pack SET net_digits = '341' WHERE serial = ?", packed.serials[2])
+    entries = station("journal", "verify", "--home", home, "--json").document["entries"]
+    found = station("journal", "rebuild", "--home", home, "--json")
+    assert (found.code, found.document) == (0, {"rebuilt": True, "entries": entries, "why": ""})
+    assert station("journal", "verify", "--home", home, "--json").code == 0
+    page = station("journal", "rebuild", "--home", home).out
+    assert f"built again from {entries} journal entries" in page
+
+
+def test_nothing_is_built_from_a_journal_that_does_not_hold(station, home):
+    _change(
+        home,
+        "UPDATE journal SET canonical = CAST(replace(CAST(canonical AS TEXT), '331', '341')"
+        " AS BLOB) WHERE kind = 'pack' AND instr(CAST(canonical AS TEXT), '331') > 0",
+    )
+    found = station("journal", "rebuild", "--home", home, "--json")
+    assert (found.code, found.document["rebuilt"], found.err) == (1, False, "")
+    assert "was changed" in found.document["why"]
+    page = station("journal", "rebuild", "--home", home)
+    assert (page.code, "NOTHING WAS REBUILT" in page.out) == (1, True)
+
+
+def test_nothing_is_built_under_a_running_station(station, home, packed):
+    with StationStore.open(home, "QH", "A1", packed.clock):
+        found = station("journal", "rebuild", "--home", home)
+    assert (found.code, found.out) == (3, "")
+    assert "in use by another station" in found.err
+
+
 # --- which record ---------------------------------------------------------------------------------
 
 VERBS = [
     ("rejects", "--day", "2026-11-25"),
     ("trace", "--lot", "PW/WCA/26326"),
     ("journal", "verify"),
+    ("journal", "rebuild"),
 ]
 
 
