@@ -117,6 +117,36 @@ class LastRun:
 
 
 @dataclass(frozen=True, slots=True)
+class WeighedPack:
+    """One bag as weighed, with its present quality and the reason it was set aside, if it was.
+
+    ``at`` is aware, in the plant's time of that moment; masses are in the scale's unit.
+    """
+
+    serial: str
+    at: datetime
+    gross: Mass
+    net: Mass
+    quality: Quality
+    reason: str
+
+
+@dataclass(frozen=True, slots=True)
+class RunPacks:
+    """A run with bags of it.
+
+    Args:
+        run: the run as it was frozen at its start.
+        open: it has not ended.
+        packs: the bags asked for, in order of packing.
+    """
+
+    run: Run
+    open: bool
+    packs: tuple[WeighedPack, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Summary:
     """Counts over the whole record.
 

@@ -70,7 +70,7 @@ def rejects_of_day(home: Path, day: date) -> tuple[RejectRow, ...]:
     return tuple(
         RejectRow(
             serial=row["serial"],
-            at=_local(row["judged_at"], row["offset_minutes"]),
+            at=local_time(row["judged_at"], row["offset_minutes"]),
             product=row["product"],
             version=row["version"],
             name=row["name"],
@@ -287,8 +287,8 @@ def _runs(connection: Connection, condition: ColumnElement[bool]) -> tuple[RunLi
             nominal=mass_of(row, "nominal"),
             lead=row["lead"],
             operator=row["operator"],
-            started=_local(row["started_at"], row["offset_minutes"]),
-            ended=row["ended_at"] and _local(row["ended_at"], row["offset_minutes"]),
+            started=local_time(row["started_at"], row["offset_minutes"]),
+            ended=row["ended_at"] and local_time(row["ended_at"], row["offset_minutes"]),
         )
         for row in rows
     )
@@ -297,7 +297,7 @@ def _runs(connection: Connection, condition: ColumnElement[bool]) -> tuple[RunLi
 def _pack_line(row: RowMapping) -> PackLine:
     return PackLine(
         serial=row["serial"],
-        at=_local(row["judged_at"], row["offset_minutes"]),
+        at=local_time(row["judged_at"], row["offset_minutes"]),
         blend_lot=row["blend_lot"],
         use_by=row["use_by"],
         net=mass_of(row, "net"),
@@ -306,7 +306,8 @@ def _pack_line(row: RowMapping) -> PackLine:
     )
 
 
-def _local(utc: datetime, offset_minutes: int) -> datetime:
+def local_time(utc: datetime, offset_minutes: int) -> datetime:
+    """Return a stored moment in the plant's time of that moment."""
     return utc.astimezone(timezone(timedelta(minutes=offset_minutes)))
 
 
@@ -323,7 +324,7 @@ def _unknown_lot(connection: Connection, code: str) -> BadInput:
             f"{code} is a blend lot, not an input lot", f"it is made from {', '.join(inputs)}"
         )
     codes = connection.execute(select(lot.c.code)).scalars().all()
-    return _unknown(f"input lot {code!r}", code, list(codes))
+    return unknown(f"input lot {code!r}", code.upper(), list(codes))
 
 
 def _unknown_serial(connection: Connection, serial: str) -> BadInput:
@@ -332,12 +333,13 @@ def _unknown_serial(connection: Connection, serial: str) -> BadInput:
     if head:
         starting = near.where(pack.c.serial.startswith(head, autoescape=True))
         if found := connection.execute(starting).scalars().all():
-            return _unknown(f"serial {serial!r}", serial, list(found))
-    return _unknown(f"serial {serial!r}", serial, list(connection.execute(near).scalars()))
+            return unknown(f"serial {serial!r}", serial.upper(), list(found))
+    return unknown(f"serial {serial!r}", serial.upper(), list(connection.execute(near).scalars()))
 
 
-def _unknown(what: str, given: str, known: list[str]) -> BadInput:
-    close = difflib.get_close_matches(given.upper(), known, _SHOWN, 0.6)
+def unknown(what: str, given: str, known: list[str]) -> BadInput:
+    """Return the refusal of a name the record has not, with close ones."""
+    close = difflib.get_close_matches(given, known, _SHOWN, 0.6)
     if close:
         return BadInput(f"{what} is not in the record", f"close to it are {', '.join(close)}")
     detail = f"there are {len(known)} others, none alike" if known else "the record has none yet"

@@ -1,0 +1,127 @@
+"""Every bag of a run, a blend lot or a span of time as weighed, with the run that judges it."""
+
+from __future__ import annotations
+
+from datetime import datetime
+from pathlib import Path
+from zoneinfo import ZoneInfo
+
+from sqlalchemy import ColumnElement, Connection, select
+
+from station.errors import BadInput
+from station.store import journal as j
+from station.store.answers import RunPacks, WeighedPack
+from station.store.bodies import run_of
+from station.store.columns import mass_of
+from station.store.engine import reading
+from station.store.queries import local_time, unknown
+from station.store.tables import blend, journal, pack, run
+
+LAST = "last"
+"""Stands for the id of the run started last."""
+
+
+def packs_of_run(home: Path, uid: str) -> RunPacks:
+    """Return a run with all its bags, whatever became of them.
+
+    Args:
+        home: folder of the record.
+        uid: id of the run, or ``last``.
+
+    Raises:
+        BadInput: no such run; the message names close ones.
+    """
+    with reading(home) as connection:
+        newest_first = select(run.c.uid).order_by(run.c.id.desc())
+        known = list(connection.execute(newest_first).scalars())
+        asked = known[0] if uid == LAST and known else uid
+        if asked not in known:
+            raise unknown(f"run {uid!r}", uid.lower(), known)
+        return _grouped(connection, run.c.uid == asked)[0]
+
+
+def packs_of_blend(home: Path, code: str) -> tuple[RunPacks, ...]:
+    """Return the bags that carry a blend lot code, by run.
+
+    Raises:
+        BadInput: no such blend lot; the message names close ones.
+    """
+    with reading(home) as connection:
+        found = _grouped(connection, blend.c.code == code)
+        if not found:
+            codes = connection.execute(select(blend.c.code).distinct()).scalars()
+            raise unknown(f"blend lot {code!r}", code.upper(), list(codes))
+        return found
+
+
+def packs_between(home: Path, after: datetime, until: datetime) -> tuple[RunPacks, ...]:
+    """Return the bags judged after one moment and not after another, by run.
+
+    Args:
+        home: folder of the record.
+        after: aware time.
+        until: aware time.
+    """
+    with reading(home) as connection:
+        return _grouped(connection, (pack.c.judged_at > after) & (pack.c.judged_at <= until))
+
+
+def plant_zone(home: Path) -> ZoneInfo:
+    """Return the time zone the plant's clock was in at the last journal entry.
+
+    Raises:
+        BadInput: the record is empty.
+    """
+    last = select(journal.c.canonical).order_by(journal.c.id.desc()).limit(1)
+    with reading(home) as connection:
+        kept = connection.execute(last).scalar_one_or_none()
+        if kept is None:
+            raise BadInput(f"the record in {home} is empty", "its plant has no time zone yet")
+        return ZoneInfo(j.read_entry(kept).at.zone)
+
+
+def _grouped(connection: Connection, condition: ColumnElement[bool]) -> tuple[RunPacks, ...]:
+    """Runs with the bags that meet a condition, both in order; a run without bags stays."""
+    rows = connection.execute(
+        select(
+            run.c.id.label("run_id"),
+            run.c.ended_at,
+            pack.c.serial,
+            pack.c.judged_at,
+            pack.c.offset_minutes,
+            *(pack.c[f"{name}_{part}"] for name in ("gross", "net") for part in ("digits", "unit")),
+            pack.c.quality,
+            pack.c.reason,
+        )
+        .select_from(run)
+        .outerjoin(blend, blend.c.run_id == run.c.id)
+        .outerjoin(pack, pack.c.blend_id == blend.c.id)
+        .where(condition)
+        .order_by(run.c.id, pack.c.id)
+    ).mappings()
+    packs: dict[int, list[WeighedPack]] = {}
+    still_open: dict[int, bool] = {}
+    for row in rows:
+        still_open[row["run_id"]] = row["ended_at"] is None
+        its_packs = packs.setdefault(row["run_id"], [])
+        if row["serial"] is not None:
+            its_packs.append(
+                WeighedPack(
+                    serial=row["serial"],
+                    at=local_time(row["judged_at"], row["offset_minutes"]),
+                    gross=mass_of(row, "gross"),
+                    net=mass_of(row, "net"),
+                    quality=row["quality"],
+                    reason=row["reason"],
+                )
+            )
+    entries = connection.execute(
+        select(run.c.id, journal.c.canonical)
+        .join(journal, run.c.entry_id == journal.c.id)
+        .where(run.c.id.in_(packs))
+    ).all()
+    facts = {row.id: run_of(j.read_entry(row.canonical).body) for row in entries}
+    return tuple(
+        RunPacks(facts[run_id], still_open[run_id], tuple(its_packs))
+        for run_id, its_packs in packs.items()
+    )
