@@ -8,7 +8,15 @@ from typing import Annotated
 
 import typer
 
-from station.cli import journal, limits, rejects, settings, trace, verdict
+from station.cli import (
+    batch,
+    journal,
+    limits,
+    rejects,
+    settings,
+    trace,
+    verdict,
+)
 
 
 def build() -> typer.Typer:
@@ -17,6 +25,7 @@ def build() -> typer.Typer:
     app.callback(invoke_without_command=True)(_start)
     app.command("limits")(limits.limits)
     app.command("verdict")(verdict.verdict)
+    app.command("batch")(batch.batch)
     app.command("rejects")(rejects.rejects)
     app.command("trace")(trace.trace)
     journal_verbs = _group("Check the record, or build its tables again.")

@@ -1,7 +1,7 @@
 """A record of the demo packhouse, packed through the store, and the command line to ask it."""
 
 import json
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from datetime import UTC, date, datetime, timedelta
 from pathlib import Path
@@ -70,6 +70,19 @@ def station(capsys, monkeypatch) -> Callable[..., Result]:
         return Result(code, *capsys.readouterr())
 
     return call
+
+
+@pytest.fixture
+def weights(tmp_path) -> Callable[[Iterable[str]], Path]:
+    """Give a function that writes net weights to a CSV file."""
+
+    def write(nets: Iterable[str]) -> Path:
+        path = tmp_path / "weights.csv"
+        rows = (f"{bag},{net}" for bag, net in enumerate(nets, 1))
+        path.write_text("\n".join(("bag,net", *rows, "")), encoding="utf-8")
+        return path
+
+    return write
 
 
 @pytest.fixture(scope="session")

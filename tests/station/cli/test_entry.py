@@ -16,7 +16,10 @@ from station.cli.entry import run
 from station.errors import BadInput, EnvironmentFault, StationBug
 
 ROOT = Path(__file__).parents[3]
-VERBS = ("limits", "verdict", "rejects", "trace", "journal", "settings")
+VERBS = (
+    "limits", "verdict", "batch", "rejects", "trace",
+    "journal", "settings",
+)  # fmt: skip
 
 
 def test_help_names_every_verb(station):
