@@ -10,10 +10,12 @@ import typer
 
 from station.cli import (
     batch,
+    forecast,
     journal,
     limits,
     rejects,
     settings,
+    target,
     trace,
     verdict,
 )
@@ -26,6 +28,8 @@ def build() -> typer.Typer:
     app.command("limits")(limits.limits)
     app.command("verdict")(verdict.verdict)
     app.command("batch")(batch.batch)
+    app.command("forecast")(forecast.forecast)
+    app.command("target")(target.target)
     app.command("rejects")(rejects.rejects)
     app.command("trace")(trace.trace)
     journal_verbs = _group("Check the record, or build its tables again.")

@@ -103,6 +103,61 @@ def packed(tmp_path_factory) -> SimpleNamespace:
     return SimpleNamespace(home=home, run=opened, serials=serials, clock=clock)
 
 
+class SetClock(SteppingClock):
+    """Shows the time it was set to."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.utc = datetime(2026, 11, 25, 8, tzinfo=UTC)
+
+    def now(self) -> Moment:
+        self.count += 1
+        return Moment(self.utc, 0, "Europe/Dublin", self.monotonic_ns())
+
+
+SOUP_LOTS = ("SM-C26327.1", "HG-CE26327", "PW/WCA/26326")
+
+
+@pytest.fixture(scope="session")
+def shift(tmp_path_factory) -> SimpleNamespace:
+    """A home with two runs of a morning; never changed by a test.
+
+    Slaw in open 340 g bags, one a minute from 08:31 to 10:00, all of 343 g but the one of 09:30 of
+    340 g; at 09:20:30 a bag of 329 g set aside. Then soup mix in sealed 2.27 kg bags from 11:00 on,
+    150 of an order of 400: the target of 2280 g less 6 g to 8 g more by turns; still open.
+    """
+    home = tmp_path_factory.mktemp("shift") / "home"
+    house, clock = load(DEMO, DAY), SetClock()
+    catalogue = Catalogue(
+        house.products, house.lots, "L1", house.settings.cut_off, "bench", Unit.GRAM, "test"
+    )
+
+    def start(store, choice, number):
+        at = clock.now()
+        opened = open_run(choice, catalogue, at, number, new_uid(at))
+        store.start_run(opened, at)
+        return opened
+
+    def pack_at(store, run, hour, minute, second, net):
+        clock.utc = datetime(2026, 11, 25, hour, minute, second, tzinfo=UTC)
+        return store.add_pack(_draft(run, clock, net)).serial
+
+    with StationStore.open(home, "QH", "A1", clock) as store:
+        store.add_lots(tuple(house.lots.values()), clock.now(), "L01")
+        slaw = start(store, RunChoice("SLAW-340", 3, LOTS, "L01", "P01"), 1)
+        serials = {}
+        for minute in range(31, 121):
+            place = (8 + minute // 60, minute % 60)
+            if place == (9, 21):
+                pack_at(store, slaw, 9, 20, 30, "329")
+            serials[place] = pack_at(store, slaw, *place, 0, "340" if place == (9, 30) else "343")
+        store.end_run(slaw.id, clock.now(), "L01")
+        soup = start(store, RunChoice("SOUP-MIX-2270", 1, SOUP_LOTS, "L01", "P01", 400), 2)
+        for bag in range(150):
+            pack_at(store, soup, 11 + bag // 60, bag % 60, 0, f"{2274 + bag % 15}")
+    return SimpleNamespace(home=home, slaw=slaw, soup=soup, serials=serials)
+
+
 @pytest.fixture
 def home(packed, tmp_path) -> Path:
     """A copy of the packed home, to be spoilt."""
