@@ -14,6 +14,7 @@ from station.cli import (
     journal,
     limits,
     rejects,
+    scale_check,
     settings,
     target,
     trace,
@@ -30,6 +31,7 @@ def build() -> typer.Typer:
     app.command("batch")(batch.batch)
     app.command("forecast")(forecast.forecast)
     app.command("target")(target.target)
+    app.command("scale-check")(scale_check.scale_check)
     app.command("rejects")(rejects.rejects)
     app.command("trace")(trace.trace)
     journal_verbs = _group("Check the record, or build its tables again.")

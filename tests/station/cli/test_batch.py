@@ -4,10 +4,13 @@ All lots are of 250 g. T = 9 g, T1 = 241 g, T2 = 232 g in every metric law; the 
 grams (NIST Handbook 133 Table 2-5, from memory), so 237.3 g.
 """
 
+from dataclasses import replace
 from fractions import Fraction
 from math import isqrt
 
 import pytest
+
+from station.core.metrology.rule_sets import registry
 
 
 @pytest.fixture
@@ -56,7 +59,7 @@ def test_the_mean_may_lie_k_s_below_nominal_and_not_a_millionth_of_a_gram_more(
     for micrograms, holds in ((int(most), True), (int(most) + 1, False)):
         b = Fraction(micrograms, 10**6)
         assert ((b - 1) ** 2 <= r_square * (b + 1) ** 2) is holds
-        light = f"{250 - b.__float__():.6f}"
+        light = f"{float(250 - b):.6f}"
         assert Fraction(light) == 250 - b
         found = batch(rules, [(1, "251"), (1, light)] * (n // 2), "--lot-size", lot)
         document = found.document
@@ -287,10 +290,6 @@ def test_what_the_record_cannot_answer(station, packed, arguments, words):
 def test_a_run_under_another_edition_of_its_law_is_not_judged_by_this_one(
     station, packed, monkeypatch
 ):
-    from dataclasses import replace
-
-    from station.core.metrology.rule_sets import registry
-
     newer = replace(registry.RULE_SETS["eu-76-211"], version="transcription 2")
     monkeypatch.setattr(registry, "RULE_SETS", {**registry.RULE_SETS, "eu-76-211": newer})
     asked = ("batch", "--run", "last", "--home", packed.home, "--json")

@@ -17,7 +17,7 @@ from station.errors import BadInput, EnvironmentFault, StationBug
 
 ROOT = Path(__file__).parents[3]
 VERBS = (
-    "limits", "verdict", "batch", "forecast", "target", "rejects", "trace",
+    "limits", "verdict", "batch", "forecast", "target", "scale-check", "rejects", "trace",
     "journal", "settings",
 )  # fmt: skip
 
