@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from decimal import Decimal
-
 from station.cli.answer import Answer, Json, run_verb
 from station.cli.options import AsJson, Config, Home
 from station.cli.page import Weight, facts, heading, listing, note
@@ -28,7 +26,7 @@ from station.cli.source import (
 )
 from station.core.metrology.batch import Judgement, judge_sample
 from station.core.metrology.clause import RuleRefused
-from station.core.metrology.exact import decimal_of, trimmed
+from station.core.metrology.exact import decimal_of, plain
 from station.core.metrology.plans import PlanKind
 from station.core.metrology.rule_set import RuleSet
 from station.errors import BadInput
@@ -93,14 +91,14 @@ def _lot_of_sample(rules: RuleSet, kind: PlanKind, count: int) -> int:
 def _answer(judged: Judgement, nets: Nets, lot_size: int | None) -> Answer:
     limits, checked = nets.limits, judged.mean_packs
     unit = limits.nominal.unit
-    mean, s = _text(judged.mean_shown), _text(judged.s)
+    mean, s = plain(judged.mean_shown), plain(judged.s)
     document: dict[str, Json] = {
         "rule_set": limits.rule_set,
         "version": limits.version,
         "nominal": limits.nominal.digits,
         "unit": str(unit),
-        "T1": _text(limits.t1.amount),
-        "T2": _text(limits.t2.amount),
+        "T1": plain(limits.t1.amount),
+        "T2": plain(limits.t2.amount),
         "from": nets.origin,
         "lot_size": judged.n if judged.plan.kind is PlanKind.FULL else lot_size,
         "n": judged.n,
@@ -113,8 +111,8 @@ def _answer(judged: Judgement, nets: Nets, lot_size: int | None) -> Answer:
         "t2_accept": judged.plan.t2_accept,
         "mean_check": {
             "n": checked.n,
-            "mean": _text(decimal_of(checked.mean, _PLACES)),
-            "s": _text(checked.spread(_PLACES)),
+            "mean": plain(decimal_of(checked.mean, _PLACES)),
+            "s": plain(checked.spread(_PLACES)),
         },
         "mean_ok": judged.mean_ok,
         "t1_ok": judged.t1_ok,
@@ -151,11 +149,11 @@ def _answer(judged: Judgement, nets: Nets, lot_size: int | None) -> Answer:
 def _clauses(judged: Judgement, nets: Nets) -> list[tuple[str, str, str, str]]:
     limits, plan, checked = nets.limits, judged.plan, judged.mean_packs
     unit = limits.nominal.unit
-    mean = _text(decimal_of(checked.mean, _PLACES))
+    mean = plain(decimal_of(checked.mean, _PLACES))
     rows = [
         (
             f"{mean_words(plan)} of {checked.n}",
-            f"{mean} {unit}, s {_text(checked.spread(_PLACES))} {unit}",
+            f"{mean} {unit}, s {plain(checked.spread(_PLACES))} {unit}",
             f"{limits.nominal} or more",
             _yes(judged.mean_ok),
         ),
@@ -173,7 +171,3 @@ def _clauses(judged: Judgement, nets: Nets) -> list[tuple[str, str, str, str]]:
 
 def _yes(holds: bool) -> str:
     return "yes" if holds else "NO"
-
-
-def _text(number: Decimal) -> str:
-    return format(trimmed(number), "f")

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from decimal import Decimal
 from typing import Annotated
 
 import typer
@@ -25,7 +24,7 @@ from station.cli.source import (
 )
 from station.core.metrology.batch import t1_left
 from station.core.metrology.clause import RuleRefused
-from station.core.metrology.exact import decimal_of, trimmed
+from station.core.metrology.exact import decimal_of, plain
 from station.core.metrology.forecast import Forecast, Outlook
 from station.core.metrology.forecast import forecast as forecast_of
 from station.core.metrology.rehearsal import Rehearsal, rehearse
@@ -148,12 +147,12 @@ def _answer(found: _Found) -> Answer:
         "mean": round(chance.mean, 6),
         "t1": round(chance.t1, 6),
         "t2": round(chance.t2, 6),
-        "mean_so_far": _text(decimal_of(packs.mean, _PLACES)),
-        "s_so_far": _text(packs.spread(_PLACES)),
+        "mean_so_far": plain(decimal_of(packs.mean, _PLACES)),
+        "s_so_far": plain(packs.spread(_PLACES)),
         "t1_count": packs.t1_count,
         "t2_count": packs.t2_count,
         "t1_left": found.t1_left,
-        "mean_needed": None if needed is None else _text(decimal_of(needed, _PLACES)),
+        "mean_needed": None if needed is None else plain(decimal_of(needed, _PLACES)),
         "plan": plan_document(chance.plan),
         "rehearsal": _rehearsal_document(found.rehearsal),
     }
@@ -189,14 +188,14 @@ def _rows(found: _Found) -> list[tuple[str, str]]:
         ("Nominal quantity", f"{limits.nominal}"),
         ("Official test", plan_words(chance.plan)),
         ("Bags so far", f"{packs.n} of {chance.expected}"),
-        ("Mean so far", f"{_text(decimal_of(packs.mean, _SHOWN))} {unit}"),
-        ("Standard deviation", f"{_text(packs.spread(_SHOWN))} {unit}"),
+        ("Mean so far", f"{plain(decimal_of(packs.mean, _SHOWN))} {unit}"),
+        ("Standard deviation", f"{plain(packs.spread(_SHOWN))} {unit}"),
         ("Below T1, below T2", f"{packs.t1_count}, {packs.t2_count}"),
         ("More below T1 allowed", str(found.t1_left)),
     ]
     if needed is not None:
         rest = chance.expected - packs.n
-        words = f"{_text(decimal_of(needed, _SHOWN))} {unit} on the {rest} bags to come"
+        words = f"{plain(decimal_of(needed, _SHOWN))} {unit} on the {rest} bags to come"
         rows.append(("Mean needed", words))
     if found.rehearsal is not None:
         one = found.rehearsal
@@ -218,7 +217,3 @@ def _rehearsal_document(rehearsal: Rehearsal | None) -> dict[str, Json] | None:
         "t2_failed": rehearsal.t2_failed,
         "seed": rehearsal.seed,
     }
-
-
-def _text(number: Decimal) -> str:
-    return format(trimmed(number), "f")

@@ -37,6 +37,7 @@ def knee_answer(rules: str | None, nominal: str | None, sigma: str, shift: Shift
     point = knee_point(limits, spread)
     tolerable = float(limits.tolerable.amount)
     curve = knee_curve(limits, [tolerable * step / _CURVE for step in range(_CURVE + 1)])
+    knee = _knee(limits)
     over = point.mean - float(limits.nominal.amount)
     given = shift.given_away(over * float(unit.grams))
     document: dict[str, Json] = {
@@ -47,7 +48,7 @@ def knee_answer(rules: str | None, nominal: str | None, sigma: str, shift: Shift
         "sigma": spread,
         "target": round(point.mean, 6),
         "governing": point.governing,
-        "knee": round(_knee(limits), 6),
+        "knee": round(knee, 6),
         "giveaway": given.document(),
         "curve": [
             {
@@ -66,7 +67,7 @@ def knee_answer(rules: str | None, nominal: str | None, sigma: str, shift: Shift
                 ("Nominal quantity", f"{limits.nominal}"),
                 ("Spread", f"{spread:g} {unit}"),
                 ("Held up by", f"the {point.governing} rule"),
-                ("Knee", f"above a spread of {_knee(limits):.3f} {unit} the mean must rise"),
+                ("Knee", f"above a spread of {knee:.3f} {unit} the mean must rise"),
                 ("Given away", str(given)),
             )
         ),

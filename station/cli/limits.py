@@ -7,7 +7,7 @@ from station.cli.options import AsJson, Nominal, Rules, read_mass
 from station.cli.page import facts, heading, note
 from station.core.mass import Mass
 from station.core.metrology.clause import RuleRefused
-from station.core.metrology.exact import trimmed
+from station.core.metrology.exact import plain
 from station.core.metrology.rule_set import Limits
 from station.core.metrology.rule_sets.registry import rule_set
 from station.errors import BadInput
@@ -46,9 +46,9 @@ def limits_document(limits: Limits) -> dict[str, Json]:
         "version": limits.version,
         "nominal": limits.nominal.digits,
         "unit": str(limits.nominal.unit),
-        "T": format(trimmed(limits.tolerable.amount), "f"),
-        "T1": format(trimmed(limits.t1.amount), "f"),
-        "T2": format(trimmed(limits.t2.amount), "f"),
+        "T": plain(limits.tolerable.amount),
+        "T1": plain(limits.t1.amount),
+        "T2": plain(limits.t2.amount),
         "source": limits.source,
     }
 

@@ -15,7 +15,7 @@ from station.cli.answer import Json
 from station.cli.page import Weight, clock_time, facts, heading, listing
 from station.cli.source import IN_THE_BATCH, net_in, rules_of
 from station.core.metrology.clause import RuleRefused
-from station.core.metrology.exact import decimal_of, trimmed
+from station.core.metrology.exact import decimal_of, plain
 from station.core.metrology.scale_check import (
     CheckReading,
     CheckStage,
@@ -193,4 +193,4 @@ def _case_cells(case: CaseVerdict, unit: str) -> tuple[str, ...]:
 
 
 def _text(number: Fraction, places: int = _PLACES) -> str:
-    return format(trimmed(decimal_of(number, places)), "f")
+    return plain(decimal_of(number, places))

@@ -11,7 +11,7 @@ from station.cli.answer import Answer, Json, iso, run_verb
 from station.cli.options import AsJson, Config, Home, home_of
 from station.cli.page import day, facts, heading, listing
 from station.core.lots import InputLot
-from station.core.metrology.exact import trimmed
+from station.core.metrology.exact import plain
 from station.errors import BadInput
 
 if TYPE_CHECKING:
@@ -47,7 +47,7 @@ def trace(
 
 
 def _lot_answer(found: LotTrace) -> Answer:
-    kilograms = format(trimmed(found.kilograms), "f")
+    kilograms = plain(found.kilograms)
     document: dict[str, Json] = {
         "lot": _lot(found.lot),
         "count": len(found.packs),

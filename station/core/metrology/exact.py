@@ -26,6 +26,11 @@ def trimmed(value: Decimal) -> Decimal:
     return whole.quantize(Decimal(1)) if value == whole else EXACT.normalize(value)
 
 
+def plain(value: Decimal) -> str:
+    """Return plain digits without trailing zeros and without an exponent."""
+    return format(trimmed(value), "f")
+
+
 def at_least_minus_root(margin: Fraction, factor: Fraction, square: Fraction) -> bool:
     """Tell exactly whether ``margin + factor * sqrt(square) >= 0``.
 
