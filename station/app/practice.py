@@ -23,21 +23,6 @@ from station.line.state import LineState, RunChoice, Verb
 _FRAMES_PER_S = 20.0
 
 
-def demo_settings() -> Path:
-    """The folder of the demo packhouse's settings, beside the station's own code.
-
-    Raises:
-        BadInput: it is not there.
-    """
-    folder = Path(__file__).resolve().parents[2] / "demo_config"
-    if not folder.is_dir():
-        raise BadInput(
-            "the demo packhouse is not here",
-            f"{folder} is missing: run from the project's folder, or name settings with --config",
-        )
-    return folder
-
-
 def bench_scale(house: Packhouse, speed: float, seed: int) -> BenchScale:
     """A simulated scale with capacity, interval and unit of the settings.
 

@@ -7,7 +7,6 @@ from typing import Annotated
 
 import typer
 
-from station.app.demo import home_folder, packhouse
 from station.cli.answer import Answer, run_verb
 from station.cli.options import AsJson
 
@@ -28,6 +27,7 @@ def run(config: Settings, home: HomeFolder = None, as_json: AsJson = False) -> N
 
 
 def _run(config: Path, home: Path | None) -> Answer:
+    from station.app.places import home_folder, packhouse  # slow to load, as Qt is
     from station.app.window import show_station
 
     house = packhouse(config)

@@ -38,19 +38,24 @@ class DemoSummary:
     seconds: float
     timings: Sequence[Timing]
 
-    def document(self) -> dict[str, Json]:
-        """Return the summary for ``--json``; times are text-free numbers in s and ms."""
+    def judged(self) -> tuple[dict[str, Json], bool]:
+        """Return the figures for ``--json``, times in s and ms, and whether the demo holds.
+
+        It holds when each bag has one label that read back equal, and the journal is whole. The
+        record is counted and verified once for both.
+        """
         now = summary(self.home)
         report = verify(self.home)
+        printed = self._printed()
         packs = now.good - self.before.good
         applied = [record.labels.get(LabelState.APPLIED, 0) for record in (now, self.before)]
-        return {
+        figures: dict[str, Json] = {
             "home": str(self.home),
             "day": self.day.isoformat(),
             "packs": packs,
             "rejects": now.rejects - self.before.rejects,
             "runs": now.runs - self.before.runs,
-            "labels": self._printed(),
+            "labels": printed,
             "labels_applied": applied[0] - applied[1],
             "read_back_equal": self.read_back_equal,
             "duplicate_serials": now.duplicate_serials,
@@ -63,14 +68,12 @@ class DemoSummary:
                 "stable_to_label": _quantiles([one.labelled - one.stable for one in self.timings]),
             },
         }
-
-    def holds(self) -> bool:
-        """Whether each bag has one label that read back equal, and the journal is whole."""
-        return (
-            self._printed() == self.read_back_equal == len(self.timings)
-            and summary(self.home).duplicate_serials == 0
-            and verify(self.home).whole
+        holds = (
+            printed == self.read_back_equal == len(self.timings)
+            and now.duplicate_serials == 0
+            and report.whole
         )
+        return figures, holds
 
     def _printed(self) -> int:
         serials = {one.serial for one in self.timings}

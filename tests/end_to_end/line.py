@@ -7,9 +7,9 @@ from pathlib import Path
 
 from drivers.packer import SimulatedPacker
 from station.app.assembly import Audience
+from station.app.places import demo_settings
 from station.app.practice import (
     bench_scale,
-    demo_settings,
     habits_for,
     practice_station,
     run_choice,

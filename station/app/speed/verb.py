@@ -7,10 +7,7 @@ from typing import Annotated
 
 import typer
 
-from station.app.demo import packhouse
-from station.app.practice import demo_settings
 from station.app.speed.row import Row
-from station.app.speed.rows import rows, subject
 from station.cli.answer import Answer, run_verb
 from station.cli.options import AsJson
 from station.cli.page import heading, listing, note
@@ -33,6 +30,9 @@ def bench(calls: Calls = 1000, config: Settings = None, as_json: AsJson = False)
 def _bench(calls: int, config: Path | None) -> Answer:
     if not _LEAST <= calls <= _MOST:
         raise BadInput("--calls", f"{calls}: give {_LEAST} to {_MOST}")
+    from station.app.places import demo_settings, packhouse  # slow to load
+    from station.app.speed.rows import rows, subject
+
     measured = list(rows(subject(packhouse(config or demo_settings())), calls))
     columns = ("what", "µs", "floor", "its-µs", "ratio")
     page = (

@@ -5,7 +5,8 @@ from datetime import UTC, datetime
 import pytest
 
 from station.app.headless import _share
-from station.app.practice import demo_settings, free_lots, habits_for, run_choice
+from station.app.places import demo_settings
+from station.app.practice import free_lots, habits_for, run_choice
 from station.app.summary import _quantiles
 from station.config.load import load
 from station.core.lots import LotStatus
