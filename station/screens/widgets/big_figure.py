@@ -122,7 +122,9 @@ class BigFigure(Painted[Instruction]):
             left += texts.verb.width + 11 * unit
             draw(painter, texts.number, left, baseline - texts.number.cap, self.colours.ink)
             left += texts.number.width + 5 * unit
-            draw(painter, texts.unit, left, baseline - texts.unit.cap, self.colours.ink)
+            # A unit such as g stands on its descender, clear of the sentence below.
+            foot = baseline - texts.unit.descent
+            draw(painter, texts.unit, left, foot - texts.unit.cap, self.colours.ink)
         colour = self.colours.ink if view.because else self.colours.muted
         draw(painter, texts.sentence, 0, plate.bottom() + 5.2 * unit, colour)
 

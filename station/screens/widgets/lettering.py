@@ -45,6 +45,12 @@ class Fitted:
         metrics = QFontMetricsF(self.font)
         return max((metrics.horizontalAdvance(line) for line in self.lines), default=0.0)
 
+    @property
+    def descent(self) -> float:
+        """How far the ink of the last line reaches below its baseline; 0 without descenders."""
+        ink = QFontMetricsF(self.font).tightBoundingRect(self.lines[-1])
+        return max(0.0, ink.bottom())
+
 
 def text_width(text: str, font: QFont) -> float:
     """Width of one line in pixels."""
