@@ -24,6 +24,9 @@ The line gets damaged before a frame (bytes that belong to none), inside one (a 
 allowed) and at its end (a new LF, or no CR at all). Each of these becomes Garbage, and the search
 goes on at the next LF. The frame has no checksum, so a damaged digit may look right: only the
 agreement of frames (drivers.steady) catches that.
+
+A scale sends few different frames and each of them often, so a frame once read strictly is known
+by its bytes from then on.
 """
 
 from __future__ import annotations
@@ -54,7 +57,14 @@ _CONDITIONS = {
     "T": Condition.TARE_ERROR,
     "e": Condition.NOT_DISPLAYED,
 }
-_DASHED = frozenset("EITe")
+_DASHED = frozenset(
+    {
+        Condition.ZERO_ERROR,
+        Condition.INITIAL_ZERO_ERROR,
+        Condition.TARE_ERROR,
+        Condition.NOT_DISPLAYED,
+    }
+)
 _KINDS = {
     "G": (Kind.GROSS, False),
     "N": (Kind.NET, False),
@@ -62,10 +72,22 @@ _KINDS = {
     "g": (Kind.GROSS, True),
     "n": (Kind.NET, True),
 }
+_HEADS = {
+    f"{status}{range_no}{letter}{motion}".encode(): (
+        *kind, motion == "M", condition, range_no, condition in _DASHED
+    )
+    for status, condition in _CONDITIONS.items()
+    for range_no in range(1, 10)
+    for letter, kind in _KINDS.items()
+    for motion in "M "
+}  # fmt: skip
 _CONDITION_BYTES = {condition: byte for byte, condition in _CONDITIONS.items()}
 _KIND_BYTES = {kind: byte for byte, kind in _KINDS.items()}
 
-_NUMBER = re.compile(r" *(-?(?:0|[1-9][0-9]*)(?:\.[0-9]+)?)")
+_WEIGHT = re.compile(  # the first letter after the reserved byte starts the unit, at byte 16
+    rb"\n([ ZOUEITe][1-9][GNTgn][M ])[ -~](?=[-0-9. ]{10}[A-Za-z%])"
+    rb"(?:-{10}| *(-?(?:0|[1-9][0-9]*)(?:\.[0-9]+)?))([A-Za-z%]{1,3})[ _]*\r"
+)
 _UNIT = re.compile(r"([A-Za-z%]{1,3})[ _]*")
 _EDGE = re.compile(rb"[\n\r]")
 _TEXT = re.compile(rb"\n([A-Z0-9 ]{3}:[ -~]{0,25})\r")
@@ -76,7 +98,8 @@ _SHORT = {
 }
 _DIAGNOSES = ("memory fault", "settings memory fault", "calibration fault")
 
-# One row a field: its place, its name, the whole it must match, what is allowed in words.
+# What a frame that is no weight is held against, to say why. One row a field: its place, its name,
+# the whole it must match, what is allowed in words.
 _FIELDS = (
     (slice(1, 2), "status", re.compile("[ ZOUEITe]"), "Z O U E I T e or a space"),
     (slice(2, 3), "range", re.compile("[1-9]"), "1 to 9"),
@@ -92,9 +115,12 @@ class Scp0499Parser:
 
     MAX_PENDING = 64
     """Longer than any reply of the standard (31 bytes)."""
+    MOST_KNOWN = 4096
+    """Different frames kept in mind; when there are more, all are forgotten."""
 
     def __init__(self) -> None:
         self._pending = b""
+        self._known: dict[bytes, Item] = {}
 
     @property
     def pending(self) -> int:
@@ -106,14 +132,32 @@ class Scp0499Parser:
         data = self._pending + chunk
         items: list[Item] = []
         start = 0
-        while start < len(data):
-            item, end = self._next(data, start)
+        size = len(data)
+        while start < size:
+            item, end = self._weight_at(data, start), start + FRAME_LENGTH
+            if item is None:
+                item, end = self._next(data, start)
             if item is None:
                 break
             items.append(item)
             start = end
         self._pending = data[start:]
         return items
+
+    def _weight_at(self, data: bytes, start: int) -> Item | None:
+        """Return the item of 20 bytes at ``start`` where they look like a weight."""
+        raw = data[start : start + FRAME_LENGTH]
+        known = self._known.get(raw)
+        if known is not None:
+            return known
+        found = _WEIGHT.fullmatch(raw)
+        if found is None:
+            return None
+        item = _weight(raw, found)
+        if len(self._known) >= self.MOST_KNOWN:
+            self._known.clear()
+        self._known[raw] = item
+        return item
 
     def _next(self, data: bytes, start: int) -> tuple[Item | None, int]:
         """Return the item at ``start`` and where it ends, or None while it is incomplete."""
@@ -139,43 +183,42 @@ class Scp0499Parser:
 
 def _read(raw: bytes) -> Item:
     """Read one reply, from its LF to its CR."""
+    if len(raw) == FRAME_LENGTH and (weight := _WEIGHT.fullmatch(raw)):
+        return _weight(raw, weight)
     if raw in _SHORT:
         return _SHORT[raw]
-    if len(raw) == FRAME_LENGTH and not _TEXT.fullmatch(raw):
-        return _read_weight(raw)
     if found := _TEXT.fullmatch(raw):
         return Answer(AnswerKind.TEXT, found[1].decode("ascii"), raw)
     if found := _DIAGNOSTICS.fullmatch(raw):
         flags = zip(found.groups(), _DIAGNOSES, strict=True)
         faults = [words for flag, words in flags if flag != b" "]
         return Answer(AnswerKind.DIAGNOSTICS, ", ".join(faults) or "no fault", raw)
+    if len(raw) == FRAME_LENGTH:
+        return Garbage(raw, _refusal(raw))
     return Garbage(raw, f"frame of {len(raw)} bytes, a weight has {FRAME_LENGTH}")
 
 
-def _read_weight(raw: bytes) -> WeightFrame | Garbage:
+def _weight(raw: bytes, found: re.Match[bytes]) -> WeightFrame | Garbage:
+    head, digits, unit = found.groups()
+    kind, high_resolution, motion, condition, range_no, dashed = _HEADS[head]
+    if dashed is not (digits is None):
+        return Garbage(raw, _refusal(raw))
+    shown = None if digits is None else digits.decode("ascii")
+    return WeightFrame(
+        shown, unit.decode("ascii"), kind, high_resolution, motion, condition, range_no, raw
+    )
+
+
+def _refusal(raw: bytes) -> str:
+    """Say why 20 bytes from LF to CR are no weight."""
     text = raw.decode("latin-1")
     for place, name, pattern, allowed in _FIELDS:
         if not pattern.fullmatch(text[place]):
-            return Garbage(raw, f"{name} is {text[place]!r}, allowed is {allowed}")
+            return f"{name} is {text[place]!r}, allowed is {allowed}"
     status, weight = text[1], text[6:16]
-    number = _NUMBER.fullmatch(weight)
-    if status in _DASHED and weight != _DASHES:
-        return Garbage(raw, f"status {status} with the weight {weight!r}, it needs ten dashes")
-    if status not in _DASHED and number is None:
-        return Garbage(raw, f"weight is {weight!r}, not a number of the standard's form")
-    unit = _UNIT.fullmatch(text[16:19])
-    assert unit is not None
-    kind, high_resolution = _KINDS[text[3]]
-    return WeightFrame(
-        digits=None if number is None else number[1],
-        unit=unit[1],
-        kind=kind,
-        high_resolution=high_resolution,
-        motion=text[4] == "M",
-        condition=_CONDITIONS[status],
-        range_no=int(text[2]),
-        raw=raw,
-    )
+    if _CONDITIONS[status] in _DASHED:
+        return f"status {status} with the weight {weight!r}, it needs ten dashes"
+    return f"weight is {weight!r}, not a number of the standard's form"
 
 
 def render(frame: WeightFrame) -> bytes:

@@ -30,6 +30,10 @@ from station.store.writer import StationStore
 
 _FRAME = b"\n 1G         258g  \r"
 _FRAMES = 1000
+_STREAM = b"".join(
+    b"\n 1G%c      %4dg  \r" % (b" M"[n % 5 == 0], n * 7 % 259) for n in range(_FRAMES)
+)
+"""A bag being filled: 259 weights, each a few times, some in motion."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,12 +73,11 @@ def rows(given: Subject, calls: int) -> Iterator[Row]:
 
 
 def _frames(calls: int) -> Row:
-    stream = _FRAME * _FRAMES
     return measure(
         f"parse {_FRAMES} frames strictly",
-        lambda: Scp0499Parser().feed(stream),
+        lambda: Scp0499Parser().feed(_STREAM),
         "split them at their ends",
-        lambda: stream.split(b"\r"),
+        lambda: _STREAM.split(b"\r"),
         calls,
     )
 

@@ -14,6 +14,7 @@ from hypothesis import strategies as st
 
 from drivers.frames.base import Answer, AnswerKind, Condition, Garbage, Kind, WeightFrame
 from drivers.frames.scp0499 import Scp0499Parser, render
+from tests.drivers.frames.scp0499_reference import stretches
 
 GOOD = bytes.fromhex("0a 20 31 4e 20 20 20 20 20 20 20 31 2e 32 35 30 6b 67 20 0d")
 
@@ -244,6 +245,63 @@ def test_any_cutting_gives_the_same_items(stream: bytes, cuts: list[int]) -> Non
         items = parse(*cut)
         assert items == whole
         assert [item.raw for item in items] == [item.raw for item in whole]
+
+
+CONDITIONS = dict(zip(" ZOUEITe", Condition, strict=True))
+LETTERS = {
+    "G": (Kind.GROSS, False),
+    "N": (Kind.NET, False),
+    "T": (Kind.TARE, False),
+    "g": (Kind.GROSS, True),
+    "n": (Kind.NET, True),
+}
+
+
+def as_stretch(item: WeightFrame | Garbage | Answer) -> tuple:
+    match item:
+        case WeightFrame():
+            letters = {kind: letter for letter, kind in LETTERS.items()}
+            statuses = {condition: status for status, condition in CONDITIONS.items()}
+            told = (
+                item.digits,
+                item.unit,
+                letters[item.kind, item.high_resolution],
+                "M" if item.motion else " ",
+                statuses[item.condition],
+                str(item.range_no),
+            )
+            return ("weight", item.raw, told)
+        case Answer():
+            return ("answer", item.raw, None)
+        case Garbage():
+            return ("garbage", item.raw, None)
+
+
+ALPHABET = b"\n\r ZOUEITe1209GNTgnM-.kglbo_:?!RC\x00\xff"
+near_frames = st.tuples(frames.map(render), st.integers(0, 19), st.integers(0, 255)).map(
+    lambda given: given[0][: given[1]] + bytes([given[2]]) + given[0][given[1] + 1 :]
+)
+hard_streams = st.lists(
+    st.one_of(pieces, near_frames, st.lists(st.sampled_from(ALPHABET), max_size=90).map(bytes)),
+    max_size=12,
+).map(lambda some: b"".join(some + some[:2]))  # the first come again, when they are known
+
+
+@given(hard_streams, st.integers(1, 97), st.sampled_from([1, 2, 4096]))
+def test_same_items_as_a_slow_parser_that_shares_no_code(
+    stream: bytes, step: int, most: int
+) -> None:
+    """However the stream is cut and however few frames are kept in mind."""
+
+    class Forgetful(Scp0499Parser):
+        MOST_KNOWN = most
+
+    parser = Forgetful()
+    items = [i for n in range(0, len(stream), step) for i in parser.feed(stream[n : n + step])]
+    expected, rest = stretches(stream)
+    assert [as_stretch(item) for item in items] == expected
+    assert parser.pending == len(rest)
+    assert len(parser._known) <= most
 
 
 @given(st.lists(st.binary(max_size=300), max_size=10))
