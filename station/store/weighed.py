@@ -40,6 +40,31 @@ def packs_of_run(home: Path, uid: str) -> RunPacks:
         return _grouped(connection, run.c.uid == asked)[0]
 
 
+def run_before(home: Path, uid: str) -> RunPacks | None:
+    """Return the run before a run that packed the same version of the same product, or None.
+
+    Args:
+        home: folder of the record.
+        uid: id of the later run.
+    """
+    later, earlier = run.alias("later"), run.alias("earlier")
+    statement = (
+        select(earlier.c.uid)
+        .join(
+            later,
+            (earlier.c.product == later.c.product)
+            & (earlier.c.version == later.c.version)
+            & (earlier.c.id < later.c.id),
+        )
+        .where(later.c.uid == uid)
+        .order_by(earlier.c.id.desc())
+        .limit(1)
+    )
+    with reading(home) as connection:
+        found = connection.execute(statement).scalar_one_or_none()
+        return None if found is None else _grouped(connection, run.c.uid == found)[0]
+
+
 def packs_of_blend(home: Path, code: str) -> tuple[RunPacks, ...]:
     """Return the bags that carry a blend lot code, by run.
 

@@ -4,7 +4,13 @@ import pytest
 
 from station.core.pack import Quality
 from station.errors import BadInput
-from station.store.weighed import packs_between, packs_of_blend, packs_of_run, plant_zone
+from station.store.weighed import (
+    packs_between,
+    packs_of_blend,
+    packs_of_run,
+    plant_zone,
+    run_before,
+)
 
 
 def serials(found):
@@ -32,6 +38,19 @@ def test_a_run_has_all_its_bags_in_order_with_the_run_that_judges_them(packed_on
 
 def test_last_is_the_run_started_last(packed_once):
     assert packs_of_run(packed_once.home, "last").run == packed_once.runs[1]
+
+
+def test_the_run_before_packed_the_same_version_of_the_same_product(packed_once):
+    first, second = packed_once.runs
+    assert (first.product.code, first.product.version) == (
+        second.product.code,
+        second.product.version,
+    )
+    before = run_before(packed_once.home, second.id)
+    assert before is not None
+    assert before.run == first
+    assert serials(before) == packed_once.serials[:5]
+    assert run_before(packed_once.home, first.id) is None
 
 
 def test_a_run_without_bags_is_there_and_empty(world):
