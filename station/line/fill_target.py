@@ -88,13 +88,13 @@ class _Watched(TargetModel):
 def knee_of(limits: Limits) -> Knee:
     """The knee of a nominal quantity."""
     tolerable = float(limits.tolerable.amount)
-    curve = knee_curve(limits, [tolerable * step / _CURVE for step in range(_CURVE + 1)])
     nominal = float(limits.nominal.amount)
     spread = min(
         (nominal - float(limit.amount)) / -normal_quantile(share)
         for limit, share in ((limits.t1, _T1_SHARE), (limits.t2, _T2_SHARE))
     )
-    return Knee(curve, spread)
+    steps = {tolerable * step / _CURVE for step in range(_CURVE + 1)} | {spread}
+    return Knee(knee_curve(limits, sorted(steps)), spread)
 
 
 def advise(

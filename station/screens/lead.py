@@ -42,9 +42,11 @@ class LeadPanel(QWidget):
 
     Signals:
         left: the lead wants the packer's screen back.
+        numbers_asked: the lead wants to see the run's numbers.
     """
 
     left = Signal()
+    numbers_asked = Signal()
 
     def __init__(
         self,
@@ -71,6 +73,8 @@ class LeadPanel(QWidget):
         for page in (self.products, self.lots, self.crew, self.run):
             self.pages.addWidget(page)
         self.steps = tuple(TouchButton(palette, f"{n} {s}") for n, s in enumerate(STEPS, 1))
+        self.numbers_button = TouchButton(palette, "NUMBERS", small="F3")
+        self.numbers_button.hide()  # shown by the window that has them
         self.back_button = TouchButton(palette, "PACKER", small="F2")
         self.start_button = TouchButton(palette, "START RUN")
         self.end_button = TouchButton(palette, "END RUN", small="hold", hold=True)
@@ -93,7 +97,8 @@ class LeadPanel(QWidget):
             step.setCheckable(True)
             step.cap_px = ruler.px(5.2)
             top.addWidget(step, 2)
-        top.addWidget(self.back_button, 1)
+        for button in (self.numbers_button, self.back_button):
+            top.addWidget(button, 1)
         side = QVBoxLayout()
         side.setSpacing(round(ruler.px(3)))
         side.addWidget(self.title)
@@ -125,6 +130,7 @@ class LeadPanel(QWidget):
         self.start_button.clicked.connect(self._start)
         self.end_button.held.connect(self._end)
         self.resume_button.clicked.connect(self._resume)
+        self.numbers_button.clicked.connect(self.numbers_asked)
         self.back_button.clicked.connect(self.left)
         bridge.state_changed.connect(self.show_state, Qt.ConnectionType.DirectConnection)
         bridge.answered.connect(self.show_answer, Qt.ConnectionType.DirectConnection)

@@ -2,14 +2,18 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 from PySide6.QtCore import QRectF, Qt, Slot
-from PySide6.QtGui import QColor, QKeySequence, QMouseEvent, QPainter, QShortcut
+from PySide6.QtGui import QCloseEvent, QColor, QKeySequence, QMouseEvent, QPainter, QShortcut
 from PySide6.QtWidgets import QMainWindow, QStackedWidget, QWidget
 from typing_extensions import override
 
 from station.line.state import Intents
 from station.screens.bridge import Bridge
 from station.screens.lead import LeadPanel
+from station.screens.numbers import NumbersPage
+from station.screens.numbers_work import NumbersSource
 from station.screens.offer import LeadOffer
 from station.screens.packer import HEIGHT_MM, WIDTH_MM, PackerScreen
 from station.screens.theme import LIGHT, Face, Palette, Ruler, register_fonts
@@ -61,7 +65,7 @@ class Band(Painted[tuple[str, ...]]):
 
 
 class StationWindow(QMainWindow):
-    """The packer's screen; F2 or RUN shows the lead's panel, F1 the rules and the notice.
+    """The packer's screen; F2 or RUN shows the lead's panel, F3 the numbers, F1 the rules.
 
     Args:
         bridge: the doorway to the station's threads.
@@ -69,6 +73,8 @@ class StationWindow(QMainWindow):
         offer: what a lead may choose from.
         palette: colours.
         in_doubt: serials of labels nobody knows the fate of.
+        numbers: knows the bags of the run, or None where nobody does.
+        charts: folder for kept charts; needed with ``numbers``.
     """
 
     def __init__(
@@ -78,6 +84,8 @@ class StationWindow(QMainWindow):
         offer: LeadOffer,
         palette: Palette = LIGHT,
         in_doubt: tuple[str, ...] = (),
+        numbers: NumbersSource | None = None,
+        charts: Path | None = None,
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
@@ -88,6 +96,12 @@ class StationWindow(QMainWindow):
         self.screens = QStackedWidget()
         self.screens.addWidget(self.packer)
         self.screens.addWidget(self.lead)
+        self.numbers: NumbersPage | None = None
+        if numbers is not None and charts is not None:
+            self.numbers = NumbersPage(bridge, intents, numbers, charts, palette)
+            self.numbers.left.connect(self.show_lead)
+            self.screens.addWidget(self.numbers)
+            self.lead.numbers_button.show()
         self.setCentralWidget(self.screens)
         self.band = Band(palette, self)
         ruler = Ruler.of(self.screen())
@@ -96,10 +110,12 @@ class StationWindow(QMainWindow):
         self.packer.lead_asked.connect(self.show_lead)
         self.packer.lead_called.connect(self._call_lead)
         self.lead.left.connect(self.show_packer)
+        self.lead.numbers_asked.connect(self.toggle_numbers)
         bridge.fault.connect(self.band.say, Qt.ConnectionType.DirectConnection)
         for key, slot in (
             (Qt.Key.Key_F1, self.packer.toggle_about),
             (Qt.Key.Key_F2, self.toggle_lead),
+            (Qt.Key.Key_F3, self.toggle_numbers),
             (Qt.Key.Key_Escape, self.show_packer),
         ):
             QShortcut(QKeySequence(key), self).activated.connect(slot)
@@ -122,6 +138,18 @@ class StationWindow(QMainWindow):
             self.show_packer()
         else:
             self.show_lead()
+
+    @Slot()
+    def toggle_numbers(self) -> None:
+        """Show the numbers, or the lead's panel again; nothing where there are none."""
+        if self.numbers is not None:
+            shown = self.screens.currentWidget() is self.numbers
+            self.screens.setCurrentWidget(self.lead if shown else self.numbers)
+
+    @override
+    def closeEvent(self, event: QCloseEvent) -> None:
+        if self.numbers is not None:
+            self.numbers.stop()
 
     @Slot()
     def _call_lead(self) -> None:
