@@ -151,7 +151,8 @@ class Connection:
             case Answer():
                 self._answer(item)
             case Garbage():
-                if is_first and not item.raw.startswith(b"\n"):
+                start = self._parser.frame_start
+                if is_first and not (start and item.raw.startswith(start)):
                     return  # the rest of a frame that began before the port was open
                 self._damage()
                 self._line.say(item)

@@ -25,6 +25,10 @@ class CommandError(DriverError):
     """A command that the protocol cannot carry; names what was given and what is allowed."""
 
 
+class DescriptionError(DriverError):
+    """A description of a scale's lines cannot be used; names the place and what is allowed."""
+
+
 class BenchError(DriverError):
     """The bench scale was asked for something that cannot happen on a real one."""
 

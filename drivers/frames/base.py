@@ -111,6 +111,11 @@ class FrameParser(Protocol):
     MAX_PENDING: int
 
     @property
+    def frame_start(self) -> bytes:
+        """What every frame starts with; empty where nothing marks a start."""
+        ...
+
+    @property
     def pending(self) -> int:
         """Number of bytes kept that are not yet part of an item."""
         ...

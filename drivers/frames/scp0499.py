@@ -123,6 +123,11 @@ class Scp0499Parser:
         self._known: dict[bytes, Item] = {}
 
     @property
+    def frame_start(self) -> bytes:
+        """What every frame starts with."""
+        return _LF
+
+    @property
     def pending(self) -> int:
         """Number of bytes kept that are not yet part of an item."""
         return len(self._pending)
