@@ -11,10 +11,8 @@ from enum import Enum
 from functools import lru_cache
 from pathlib import Path
 
-from reportlab.pdfbase import pdfmetrics
 from reportlab.pdfbase.ttfonts import TTFontFace
 
-from labels.embedding import KeptFont
 from labels.errors import LabelError
 
 FONT_FOLDER = Path(__file__).parent / "fonts"
@@ -30,6 +28,8 @@ class Face(Enum):
     NARROW_STRONG = "PackLineSansCondensed-Bold"
     CODE = "PackLineSansCode-SemiBold"  # narrow, slashed zero: 0 and O differ in a lot code
 
+    __hash__ = object.__hash__  # asked for with every text; that of `Enum` hashes the name anew
+
     @property
     def file(self) -> Path:
         """The font file, so that screens can show the same typeface."""
@@ -37,22 +37,26 @@ class Face(Enum):
 
 
 class Type:
-    """One loaded face with its measures."""
+    """One loaded face with its measures.
+
+    Attributes:
+        drawn: The font file, as it is embedded.
+    """
 
     def __init__(self, face: Face) -> None:
         self.face = face
-        self.font = KeptFont(face.value, str(face.file))
-        pdfmetrics.registerFont(self.font)
-        self._units = self.font.face.unitsPerEm
-        self._glyphs = self.font.face.charToGlyph
-        self._widths = self.font.face.charWidths  # thousandths of an em
-        self._ink = _GlyphInk(self.font.face)
+        self.drawn = TTFontFace(str(face.file))
+        self._units = self.drawn.unitsPerEm
+        self._glyphs = self.drawn.charToGlyph
+        self._widths = self.drawn.charWidths  # thousandths of an em
+        self._ink = _GlyphInk(self.drawn)
         self.width = lru_cache(TEXTS_KEPT)(self._width)
         self.extent = lru_cache(None)(self._extent)
+        self.height = lru_cache(TEXTS_KEPT)(self._height)
 
     def _width(self, text: str) -> float:
         """Return the advance width of a text in em, as drawn: no kerning."""
-        widths, default = self._widths, self.font.face.defaultWidth
+        widths, default = self._widths, self.drawn.defaultWidth
         return float(sum(widths.get(ord(c), default) for c in text)) / 1000
 
     def _extent(self, character: str) -> tuple[float, float]:
@@ -60,7 +64,7 @@ class Type:
         low, high = self._ink.vertical(self._glyphs[ord(character)])
         return (low / self._units, high / self._units)
 
-    def height(self, characters: str) -> float:
+    def _height(self, characters: str) -> float:
         """Return the height of the lowest of the given characters, in em, measured on the ink."""
         spans = [self.extent(c) for c in characters]
         return min(high - low for low, high in spans)

@@ -4,8 +4,10 @@ Regulation (EU) No 1169/2011 Art. 13(5): name and net quantity in the same field
 """
 
 import re
+from functools import lru_cache
 
 from labels.content import PackLabel
+from labels.design import NameStep
 from labels.errors import LabelError
 from labels.layout import Word, set_line, steps_down, words_of, wrap
 from labels.rules.figure_height import E_MARK, E_MARK_MM, least_figure_height
@@ -17,6 +19,7 @@ LINE_GAP, LINE_GAP_CAPS = 1.55, 0.5  # mm, at least these cap heights: baseline 
 SECOND_CAP = 3.0  # of the mark of a second label, mm
 DESCENT = 1.1  # kept free below the baseline of the row, mm
 FACE = Face.STRONG  # of the net quantity
+NAMES_KEPT = 32
 
 
 def place(sheet: PackSheet, label: PackLabel, y: float) -> None:
@@ -50,7 +53,7 @@ def _place_pair(
 ) -> None:
     """Place the name on the left and a text of an em of `size` mm on the right."""
     width = type_of(FACE).width(aside) * size
-    lines, face, cap = fit_name(sheet, names, sheet.width - width - BETWEEN)
+    lines, face, cap = fit_name(sheet.design.name_steps, names, sheet.width - width - BETWEEN)
     row = sheet.design.name_row - DESCENT
     gap = max(LINE_GAP, LINE_GAP_CAPS * cap)
     block = len(lines) * cap + (len(lines) - 1) * gap
@@ -83,11 +86,12 @@ def net_quantity_size(sheet: PackSheet, label: PackLabel) -> float:
     )
 
 
+@lru_cache(NAMES_KEPT)
 def fit_name(
-    sheet: PackSheet, names: tuple[str, ...], room: float
+    steps: tuple[NameStep, ...], names: tuple[str, ...], room: float
 ) -> tuple[list[list[Word]], Face, float]:
     """Return the name in lines, its face and its cap height in mm; each language begins a line."""
-    for step in sheet.design.name_steps:
+    for step in steps:
         face = type_of(step.face)
         for name in names:
             face.check(name, "Product name")
@@ -97,7 +101,7 @@ def fit_name(
             lines = [line for part in wrapped if part is not None for line in part]
             if None not in wrapped and len(lines) <= step.lines:
                 return lines, step.face, cap
-    last = sheet.design.name_steps[-1]
+    last = steps[-1]
     raise LabelError(
         "Product name",
         f"{' / '.join(names)!r} does not fit on {last.lines} lines of {room:.0f} mm with capitals "

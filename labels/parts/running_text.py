@@ -71,6 +71,13 @@ class _Copy:
     see_second: str = ""
 
 
+@dataclass(frozen=True, slots=True)
+class _TooMuch:
+    """The text does not fit; kept like a setting, since every label of a run would ask again."""
+
+    why: str
+
+
 def place(
     sheet: PackSheet,
     label: PackLabel,
@@ -92,7 +99,10 @@ def place(
     Raises:
         LabelError: The text does not fit the last height with letters of the least height.
     """
-    texts, height = _set(_copy_of(sheet, label, which), sheet.design, y, tuple(rooms), width)
+    setting = _set(_copy_of(sheet, label, which), sheet.design, y, tuple(rooms), width)
+    if isinstance(setting, _TooMuch):
+        raise LabelError(TITLE, setting.why)
+    texts, height = setting
     sheet.texts += texts
     return y + height
 
@@ -146,7 +156,7 @@ def _list(
 @lru_cache(SETTINGS_KEPT)
 def _set(
     copy: _Copy, design: LabelDesign, y: float, rooms: tuple[float, ...], width: float
-) -> tuple[tuple[PlacedText, ...], float]:
+) -> tuple[tuple[PlacedText, ...], float] | _TooMuch:
     """Return the texts and the height they take, mm, in the first setting that fits."""
     _check_glyphs(copy)
     sizes = steps_down(max(design.body_x, copy.least_x), copy.least_x, X_STEP)
@@ -160,8 +170,7 @@ def _set(
     least = paragraphs[sizes[-1]]
     fitting = int(rooms[-1] / (_em(sizes[-1]) * design.body_leadings[-1][0]))
     needs = ", ".join(f"{role} {len(lines)}" for role, lines in least.items())
-    raise LabelError(
-        TITLE,
+    return _TooMuch(
         f"too much for a label of {design.width:g} x {design.height:g} mm with letters of "
         f"{copy.least_x} mm: lines needed: {needs}; lines that fit: {fitting}. Nothing is "
         "cut off: shorten a text, put fewer input lots in one blend, or use a larger label",

@@ -2,20 +2,24 @@
 
 from __future__ import annotations
 
+import itertools
 import tempfile
 from collections.abc import Iterator
 from contextlib import closing
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from decimal import Decimal
 from pathlib import Path
 
 from drivers.frames.scp0499 import Scp0499Parser
+from labels.content import PackLabel
 from labels.design import PACK_100_BY_60
 from labels.pdf import LabelDrawer
 from labels.readback import read_back
+from labels.release import release
 from station.app.assembly import software
 from station.app.label_facts import pack_label
 from station.app.practice import run_choice
+from station.app.speed.bare_label import draw_bare, register_fonts
 from station.app.speed.row import Row, measure
 from station.clock import SystemClock
 from station.config.packhouse import Packhouse
@@ -69,7 +73,7 @@ def rows(given: Subject, calls: int) -> Iterator[Row]:
     yield _frames(calls // 10)
     yield _verdict(given, calls)
     yield _commit(given, calls)
-    yield _label(given, calls // 10)
+    yield from _labels(given, calls // 10)
 
 
 def _frames(calls: int) -> Row:
@@ -128,13 +132,27 @@ def _commit(given: Subject, calls: int) -> Row:
             )
 
 
-def _label(given: Subject, calls: int) -> Row:
+def _labels(given: Subject, calls: int) -> Iterator[Row]:
+    """Labels of one run, each with a serial of its own, as bags come."""
     drawer = LabelDrawer(PACK_100_BY_60)
-    label = pack_label("A1-00-000001", given.run, given.house.settings.packer)
-    page, symbols = drawer.draw(label), drawer.symbols(label)
-    return measure(
+    first = pack_label("A1-00-000000", given.run, given.house.settings.packer)
+    numbers = itertools.count(1)
+
+    def next_label() -> PackLabel:
+        return replace(first, serial=f"A1-00-{next(numbers):06d}")
+
+    register_fonts()
+    yield measure(
         "draw a label",
-        lambda: drawer.draw(label),
+        lambda: drawer.draw(next_label()),
+        "draw the same marks with reportlab",
+        lambda: draw_bare(drawer.plans(first)),
+        calls,
+    )
+    page, symbols = drawer.draw(first), drawer.symbols(first)
+    yield measure(
+        "release a label: draw it, read it back",
+        lambda: release(drawer, next_label()),
         "read its bar codes back",
         lambda: read_back(page, symbols, drawer.dots_per_mm),
         calls,

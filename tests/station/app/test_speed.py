@@ -14,6 +14,7 @@ ROWS = (
     "judge a bag exactly",
     "record a bag durably",
     "draw a label",
+    "release a label: draw it, read it back",
 )
 
 
