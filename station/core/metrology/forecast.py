@@ -2,10 +2,12 @@
 
 Estimates in floats; no verdict rests on them. For a finished batch the counts of T1 and T2 packs
 are known, so their clauses are exact hypergeometric probabilities; the mean clause is the normal
-approximation with the finite-lot correction. For a running batch the packs still to come are taken
-as normal with the mean and spread so far, which is slightly optimistic. The clauses depend on each
-other (a light sample has a light mean), so the whole chance is summed over the T1 packs the sample
-may hold, each with the mean it brings along. Seeded simulation agrees within 0.015.
+approximation with the finite-lot correction, in which skewness and kurtosis of the packs count:
+fills topped up to a floor are far from normal. For a running batch the mean and spread so far stand
+for the packs still to come, which is slightly optimistic, and a normal tail for the short ones
+among them. The clauses depend on each other (a light sample has a light mean), so the whole chance
+is summed over the T1 packs the sample may hold, each with the mean it brings along. Seeded
+simulation agrees within 0.015.
 """
 
 from __future__ import annotations
@@ -29,6 +31,8 @@ from station.core.metrology.running import RunningBatch
 SAFE_FROM = 0.99
 THIN_FROM = 0.90
 _NEGLIGIBLE = 1e-8
+_SHAPE_FROM = 50.0
+"""From about so many packs on their shape counts more than that of a normal process."""
 
 
 class Outlook(StrEnum):
@@ -110,10 +114,14 @@ class _State:
         nominal = packs.limits.nominal
         self.share_1 = self._share_below(float((packs.limits.t1 - nominal).amount))
         self.share_2 = self._share_below(float((packs.limits.t2 - nominal).amount))
+        skewness, kurtosis = packs.shape()
+        sure = packs.n / (packs.n + _SHAPE_FROM) if self.rest else 1.0
+        self.skewness, self.kurtosis = sure * skewness, 3.0 + sure * (kurtosis - 3.0)
         self.variance = self.spread**2 * self._relative_variance()
         # a sample's s is on average a little below the spread it is drawn from
         drawn = plan.mean_size
-        lag = (1.0 - drawn / lot) / (4.0 * (drawn - 1)) if drawn > 1 else 1.0
+        bent = (self.kurtosis - 1.0) / 8.0
+        lag = bent * (1.0 - drawn / lot) / (drawn - 1) if drawn > 1 else 1.0
         self.expected_s = self.spread * (1.0 - lag)
 
     def _share_below(self, limit: float) -> float:
@@ -122,13 +130,20 @@ class _State:
         return normal_cdf((limit - self.mean) / self.spread)
 
     def _relative_variance(self) -> float:
-        """Variance of mean + k s in the sample, in squares of the spread."""
+        """Variance of mean + k s in the sample, in squares of the spread.
+
+        For large samples s varies as (kurtosis - 1) / 4n and with the mean as skewness / 2n, in
+        squares of the spread (H. Cramer, Mathematical Methods of Statistics, ch. 27, from memory).
+        """
         drawn, lot = self.plan.mean_size, self.lot
         variance = 0.0
         if self.rest:
             variance += (self.rest / lot) ** 2 * (1.0 / self.rest + 1.0 / self.packs.n)
         if drawn < lot:
-            of_spread = self.factor**2 / (2.0 * (drawn - 1)) if drawn > 1 else 0.0
+            of_spread = 0.0
+            if drawn > 1:
+                of_spread = self.factor**2 * (self.kurtosis - 1.0) / (4.0 * (drawn - 1))
+                of_spread += self.factor * self.skewness / drawn
             variance += (1.0 - drawn / lot) * (1.0 / drawn + of_spread)
         return variance
 

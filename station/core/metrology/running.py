@@ -8,7 +8,7 @@ quantity is against it (the fault NIST StRD NumAcc3 and NumAcc4 show in one-pass
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from decimal import Decimal
 from fractions import Fraction
 
@@ -30,6 +30,8 @@ class RunningBatch:
         t2_count: packs strictly below T2.
         t1_deviation: the part of ``deviation`` that T1 packs brought.
         t1_squares: the part of ``squares`` that T1 packs brought.
+        cubes: sum of (net - Qn)^3, for estimates only.
+        fourths: sum of (net - Qn)^4, for estimates only.
     """
 
     limits: Limits
@@ -40,6 +42,8 @@ class RunningBatch:
     t2_count: int = 0
     t1_deviation: Decimal = Decimal(0)
     t1_squares: Decimal = Decimal(0)
+    cubes: float = field(default=0.0, compare=False)
+    fourths: float = field(default=0.0, compare=False)
 
     def add(self, net: Mass) -> RunningBatch:
         """Return the batch with one pack more.
@@ -57,6 +61,7 @@ class RunningBatch:
         n, total, squares = self.n, self.deviation, self.squares
         below_t1, below_t2 = self.t1_count, self.t2_count
         light, light_squares = self.t1_deviation, self.t1_squares
+        cubes, fourths = self.cubes, self.fourths
         for net in nets:
             if net.unit is not unit:
                 raise MassError(f"a pack of {net} cannot join a batch declared in {unit}")
@@ -65,6 +70,9 @@ class RunningBatch:
             total = EXACT.add(total, difference)
             square = EXACT.multiply(difference, difference)
             squares = EXACT.add(squares, square)
+            near = float(square)
+            cubes += near * float(difference)
+            fourths += near * near
             n += 1
             if amount < t1:
                 below_t1 += 1
@@ -80,6 +88,8 @@ class RunningBatch:
             t2_count=below_t2,
             t1_deviation=light,
             t1_squares=light_squares,
+            cubes=cubes,
+            fourths=fourths,
         )
 
     @property
@@ -115,6 +125,18 @@ class RunningBatch:
     def spread(self, places: int = 9) -> Decimal:
         """Standard deviation rounded to ``places`` decimals, for showing and for estimates."""
         return root_of(self.variance, places)
+
+    def shape(self) -> tuple[float, float]:
+        """Estimate skewness and kurtosis; 0 and 3, those of a normal process, without spread."""
+        if self.n < 2 or not self.variance:
+            return 0.0, 3.0
+        n, mean = self.n, float(self.mean_error)
+        first, second = float(self.deviation) / n, float(self.squares) / n
+        third, fourth = self.cubes / n, self.fourths / n
+        spread2 = float(self.variance) * (n - 1) / n
+        third_about = third - 3.0 * mean * second + 3.0 * mean**2 * first - mean**3
+        fourth_about = fourth - 4.0 * mean * third + 6.0 * mean**2 * second - 3.0 * mean**4
+        return third_about / spread2**1.5, fourth_about / spread2**2
 
     def mean_needed(self, expected: int) -> Fraction | None:
         """Mean the packs still to come need so that ``expected`` packs average Qn exactly.

@@ -48,6 +48,21 @@ def test_finished_batch_agrees_with_the_rehearsal(rules, kind, count, mean, spre
     assert chance.passing == pytest.approx(seen.share, abs=WITHIN)
 
 
+@pytest.mark.parametrize("floor", [337, 339, 340])
+@pytest.mark.parametrize("rules", ["eu-76-211", "de-fpackv-2020", "us-hb133"])
+def test_fills_topped_up_to_a_floor_agree_with_the_rehearsal(rules, floor):
+    """They are skewed, so that mean and s of a sample rise and fall together."""
+    law, random, nets = rule_set(rules), Random(3), []
+    while len(nets) < 800:
+        fill = random.gauss(floor + 0.5, 2.4)
+        if fill >= floor:
+            nets.append(Mass.of(f"{fill - (floor - 337.7):.1f}"))
+    limits, plan = law.limits(Q), law.plan(800)
+    chance = forecast(RunningBatch(limits).add_all(nets), plan)
+    seen = rehearse(nets, limits, plan, draws=10_000, seed=4)
+    assert chance.passing == pytest.approx(seen.share, abs=WITHIN)
+
+
 def test_running_batch_agrees_with_batches_packed_to_the_end():
     """200 of 600 packs weighed; the rest, and the sample, drawn 4 000 times from the process.
 

@@ -7,6 +7,7 @@ from statistics import mean, variance
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from scipy import stats
 
 from station.core.mass import Mass, MassError
 from station.core.metrology.rule_sets.registry import rule_set
@@ -106,3 +107,16 @@ def test_sums_of_the_light_packs_are_kept_apart(values):
     light = [Fraction(value - 2500, 10) for value in values if value < 2410]
     assert Fraction(batch.t1_deviation) == sum(light)
     assert Fraction(batch.t1_squares) == sum(one * one for one in light)
+
+
+@given(st.lists(st.integers(2000, 3000), min_size=3, max_size=60).filter(lambda v: len(set(v)) > 1))
+def test_the_shape_is_that_of_a_reference_library(values):
+    skewness, bend = RunningBatch(LIMITS).add_all(tenths(value) for value in values).shape()
+    exact = [value / 10 for value in values]
+    assert skewness == pytest.approx(stats.skew(exact), rel=1e-4, abs=1e-4)
+    assert bend == pytest.approx(stats.kurtosis(exact, fisher=False), rel=1e-4, abs=1e-4)
+
+
+def test_without_spread_the_shape_is_that_of_a_normal_process():
+    assert RunningBatch(LIMITS).shape() == (0.0, 3.0)
+    assert RunningBatch(LIMITS).add_all([tenths(2510)] * 5).shape() == (0.0, 3.0)
