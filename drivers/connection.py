@@ -11,14 +11,21 @@ from typing import Protocol
 from drivers.budget import BudgetRules, ErrorBudget
 from drivers.conversation import AskRules, Conversation
 from drivers.diagnosis import ENOUGH, diagnose
+from drivers.flood import FloodLimit
 from drivers.frames.base import Answer, AnswerKind, FrameParser, Garbage, Item, WeightFrame
+from drivers.frames.scp0499_facts import Discovery
+from drivers.frames.scp0499_outcome import outcome, unanswered
 from drivers.link_items import LinkDegraded, LinkItem, LinkUp
+from drivers.sleep import slept_ns
 from drivers.steady import SteadyReader
+from drivers.zero_gate import ZeroGate
 
 _SAMPLE = 400
 _TELL_AGAIN_NS = 10_000_000_000
 _HELD_NS = 1_000_000_000
 """A longer pause between two reads: the program was held, and what arrived meanwhile is old."""
+_SLEPT_NS = 200_000_000
+_FLOOD_PAUSE_S = 0.05
 
 
 class PortLike(Protocol):
@@ -27,6 +34,11 @@ class PortLike(Protocol):
     @property
     def name(self) -> str:
         """The port as its settings name it."""
+        ...
+
+    @property
+    def identity(self) -> str:
+        """What tells this device from others; empty where nothing does."""
         ...
 
     def read(self) -> bytes:
@@ -48,10 +60,19 @@ class PortLike(Protocol):
 
 @dataclass(frozen=True, slots=True)
 class LinkRules:
-    """How a link asks and judges its line."""
+    """How a link asks and judges its line.
+
+    Args:
+        ask: when the scale is asked for what.
+        budget: the share of damaged frames that is allowed.
+        discover: ask a scale of SMA SCP-0499 about itself after each opening.
+        most_bytes_per_s: what comes beyond is thrown away unread.
+    """
 
     ask: AskRules = field(default_factory=AskRules)
     budget: BudgetRules = field(default_factory=BudgetRules)
+    discover: bool = False
+    most_bytes_per_s: int = 40_000
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,6 +86,8 @@ class Line:
         rules: how the line is asked and judged.
         clock: gives the steady count, in nanoseconds.
         say: told everything.
+        gate: shuts a zero out that may hide a load.
+        slept: gives how long the computer slept so far, in nanoseconds.
     """
 
     settings: str
@@ -73,6 +96,8 @@ class Line:
     rules: LinkRules
     clock: Callable[[], int]
     say: Callable[[LinkItem], None]
+    gate: ZeroGate
+    slept: Callable[[], int] = slept_ns
 
 
 class Connection:
@@ -92,13 +117,18 @@ class Connection:
         self._parser = line.new_parser()
         self._conversation = Conversation(line.rules.ask, now_ns)
         self._budget = ErrorBudget(line.rules.budget)
+        self._flood = FloodLimit(line.rules.most_bytes_per_s)
+        self._discovery = Discovery(now_ns) if line.rules.discover else None
+        self._command: tuple[bytes, int] | None = None
+        """A person's command that waits for its answer, and until when."""
         self._read_ns = now_ns
+        self._slept_ns = line.slept()
         self._sample = b""
         self._started = False
         """The first frame or damage after opening was seen."""
         self._trouble = ""
         """Why no reading may be used for now."""
-        self._told_ns = 0
+        self._told, self._told_ns = "", now_ns - _TELL_AGAIN_NS
         self.worked = False
         """A weight was read over this connection."""
 
@@ -114,8 +144,11 @@ class Connection:
             self._send(commands)
             chunk = self._port.read()
             before_ns, self._read_ns = self._read_ns, self._line.clock()
-            if self._read_ns - before_ns > _HELD_NS:
-                self._forget()
+            if self._read_ns - before_ns > _HELD_NS or self._woke():
+                self._forget("the computer slept or was held up: what the scale sent is too old")
+            elif self._flood.is_over(len(chunk), self._read_ns):
+                self._forget("more bytes arrive than a scale sends: is this the scale's line?")
+                stopping.wait(_FLOOD_PAUSE_S)
             elif chunk:
                 self._take(chunk)
             elif self._conversation.is_silence_to_tell(self._read_ns):
@@ -123,18 +156,40 @@ class Connection:
 
     def _send(self, commands: queue.SimpleQueue[bytes]) -> None:
         now_ns = self._line.clock()
+        if self._discovery is not None:
+            self._discover(self._discovery, now_ns)
+            return
+        if self._command is not None and now_ns >= self._command[1]:
+            self._line.say(unanswered(self._command[0]))
+            self._command = None
         if self._conversation.may_send(now_ns) and not commands.empty():
-            self._port.write(commands.get())
+            command = commands.get()
+            self._port.write(command)
             self._conversation.sent_command(now_ns)
+            self._command = (command, now_ns + self._line.rules.ask.answer_ns)
         elif asked := self._conversation.due(now_ns):
             self._port.write(asked)
 
-    def _forget(self) -> None:
-        """Throw away what came in while the program was held, what was just read included."""
+    def _discover(self, discovery: Discovery, now_ns: int) -> None:
+        if asked := discovery.due(now_ns):
+            self._port.write(asked)
+        elif discovery.over:
+            self._discovery = None
+            self._line.say(discovery.facts)
+
+    def _woke(self) -> bool:
+        before_ns, self._slept_ns = self._slept_ns, self._line.slept()
+        return self._slept_ns - before_ns > _SLEPT_NS
+
+    def _forget(self, why: str) -> None:
+        """Throw away what came in and may not be read, what was just read included."""
         self._port.discard_input()
         self._parser = self._line.new_parser()
         self._line.reader.disturbed()
         self._started = False
+        if self._read_ns - self._told_ns >= _TELL_AGAIN_NS or why != self._told:
+            self._told, self._told_ns = why, self._read_ns
+            self._line.say(LinkDegraded(self._budget.bad, self._budget.total, why))
 
     def _take(self, chunk: bytes) -> None:
         self._conversation.heard_bytes(self._read_ns)
@@ -145,6 +200,10 @@ class Connection:
 
     def _handle(self, item: Item) -> None:
         is_first, self._started = not self._started, True
+        if self._discovery is not None:
+            self._discovery.heard(item)
+        elif self._command is not None:
+            self._hear_outcome(self._command[0], item)
         match item:
             case WeightFrame():
                 self._weight(item)
@@ -157,6 +216,12 @@ class Connection:
                 self._damage()
                 self._line.say(item)
 
+    def _hear_outcome(self, command: bytes, item: Item) -> None:
+        became = outcome(command, item)
+        if became is not None:
+            self._command = None
+            self._line.say(became)
+
     def _weight(self, frame: WeightFrame) -> None:
         self.worked = True
         self._conversation.heard_weight(self._read_ns)
@@ -164,6 +229,7 @@ class Connection:
         if not self._budget.spent:
             self._trouble = ""
         reading = self._line.reader.feed(frame, self._read_ns, self._epoch)
+        reading = self._line.gate.judge(reading)
         if self._trouble and reading.fault is None:
             reading = replace(reading, fault=self._trouble, steady=False, at_zero=False)
         self._line.say(reading)
@@ -192,7 +258,7 @@ class Connection:
         self._trouble = diagnose(
             self._sample, self.worked, self._line.settings, self._line.new_parser
         )
-        self._told_ns = self._read_ns
+        self._told, self._told_ns = self._trouble, self._read_ns
         self._line.say(LinkDegraded(self._budget.bad, self._budget.total, self._trouble))
 
     def _tell_silence(self) -> None:

@@ -29,6 +29,10 @@ class DescriptionError(DriverError):
     """A description of a scale's lines cannot be used; names the place and what is allowed."""
 
 
+class RecordingError(DriverError):
+    """A recording of a scale cannot be written or read; names the file, the place and the cause."""
+
+
 class BenchError(DriverError):
     """The bench scale was asked for something that cannot happen on a real one."""
 

@@ -18,11 +18,15 @@ from functools import partial
 
 from drivers.backoff import Backoff
 from drivers.connection import Connection, Line, LinkRules, PortLike
-from drivers.errors import PortError
+from drivers.errors import PortError, RecordingError
 from drivers.frames.base import FrameParser
+from drivers.identity import check_same
 from drivers.link_items import LinkDegraded, LinkDown, LinkItem, LinkUp
-from drivers.port import PortSettings, open_port
+from drivers.opening import open_scale
+from drivers.port import PortSettings
+from drivers.recording import RecordedPort, Recorder
 from drivers.steady import SteadyReader, SteadyRules
+from drivers.zero_gate import ZeroGate
 
 __all__ = ["LinkDegraded", "LinkDown", "LinkItem", "LinkRules", "LinkUp", "ScaleLink"]
 
@@ -40,6 +44,7 @@ class ScaleLink:
         clock: gives the steady count, in nanoseconds.
         backoff: waits between tries to open the port.
         rules: how the line is asked and judged.
+        recorder: takes in everything the scale sends; closed when the link stops.
     """
 
     def __init__(
@@ -52,16 +57,26 @@ class ScaleLink:
         clock: Callable[[], int] = time.monotonic_ns,
         backoff: Backoff | None = None,
         rules: LinkRules | None = None,
+        recorder: Recorder | None = None,
     ) -> None:
         self._open: Callable[[], PortLike] = (
-            partial(open_port, port) if isinstance(port, PortSettings) else port
+            partial(open_scale, port) if isinstance(port, PortSettings) else port
         )
         self._name = port.url if isinstance(port, PortSettings) else ""
         shown = port.line if isinstance(port, PortSettings) and port.is_tty else ""
         self._line = Line(
-            shown, new_parser, SteadyReader(steady), rules or LinkRules(), clock, self._say
+            shown,
+            new_parser,
+            SteadyReader(steady),
+            rules or LinkRules(),
+            clock,
+            self._say,
+            ZeroGate(steady),
         )
         self._on_item = on_item
+        self._recorder = recorder
+        self._identity = ""
+        """Of the device that gave weights; empty where it has none."""
         self._backoff = backoff or Backoff()
         self._commands: queue.SimpleQueue[bytes] = queue.SimpleQueue()
         self._stopping = threading.Event()
@@ -97,12 +112,26 @@ class ScaleLink:
     # --- on the link's thread ---------------------------------------------------------------
 
     def _work(self) -> None:
+        try:
+            self._serve()
+        finally:
+            self._close_recording()
+
+    def _close_recording(self) -> None:
+        if self._recorder is not None:
+            try:
+                self._recorder.close()
+            except (OSError, RecordingError):
+                _LOG.exception("the end of the recording of %s may be missing", self._name)
+
+    def _serve(self) -> None:
         epoch = 0
         while not self._stopping.is_set():
             try:
-                with closing(self._open()) as port:
+                with closing(self._opened()) as port:
                     epoch += 1
-                    self._name = port.name
+                    self._name, identity = port.name, port.identity
+                    check_same(port.name, self._identity, identity)
                     self._forget_commands()
                     connection = Connection(self._line, port, epoch)
                     try:
@@ -110,11 +139,16 @@ class ScaleLink:
                     finally:
                         if connection.worked:
                             self._backoff.reset()
+                            self._identity = self._identity or identity
             except PortError as fault:
                 self._down(str(fault))
             except Exception as fault:  # noqa: BLE001  the line must come back whatever happens
                 _LOG.exception("the link to the scale failed")
                 self._down(f"the program failed at the scale's line: {fault!r}; it tries again")
+
+    def _opened(self) -> PortLike:
+        port = self._open()
+        return port if self._recorder is None else RecordedPort(port, self._recorder)
 
     def _down(self, why: str) -> None:
         wait_s = self._backoff.next_s()

@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from drivers.frames.base import Answer, Garbage
+from drivers.frames.scp0499_facts import ScaleFacts
+from drivers.frames.scp0499_outcome import Outcome
 from drivers.steady import Reading
 
 
@@ -51,4 +53,4 @@ class LinkDegraded:
     why: str
 
 
-LinkItem = Reading | LinkUp | LinkDown | LinkDegraded | Answer | Garbage
+LinkItem = Reading | LinkUp | LinkDown | LinkDegraded | ScaleFacts | Outcome | Answer | Garbage

@@ -19,6 +19,7 @@ import serial
 from serial.tools import list_ports
 
 from drivers.errors import PortError
+from drivers.identity import FORM, PortFacts, find, wanted
 from drivers.parity import ParityLine
 from drivers.port_faults import FAULTS, OPEN_FAULTS, code_of, plain
 
@@ -40,7 +41,8 @@ class PortSettings:
 
     Args:
         url: path or name of a serial port (best by its id, which stays the same after
-            replugging), or ``socket://host:port``, or ``rfc2217://host:port``.
+            replugging), or ``usb://VVVV:PPPP/SERIAL``, or ``socket://host:port``, or
+            ``rfc2217://host:port``; see drivers.opening for ``hid://`` and ``replay://``.
         baud: bits a second.
         bytesize: 7 or 8 data bits.
         parity: N none, E even, O odd.
@@ -76,7 +78,11 @@ class PortSettings:
     def _check_url(self) -> None:
         if not self.url.strip():
             raise PortError("no port is named", f"present are: {ports_present()}")
-        if "://" not in self.url:
+        if "://" not in self.url or self.url == "hid://" or self.url.startswith("replay://"):
+            return
+        if self.url.startswith(("usb://", "hid://")):
+            if wanted(self.url) is None:
+                raise PortError(f"port {self.url} is not allowed", f"allowed is {FORM}")
             return
         try:
             parts = urlsplit(self.url)
@@ -93,7 +99,7 @@ class PortSettings:
     @property
     def is_tty(self) -> bool:
         """Whether it is a serial port of this machine."""
-        return "://" not in self.url
+        return "://" not in self.url or self.url.startswith("usb://")
 
     @property
     def line(self) -> str:
@@ -118,6 +124,14 @@ class Port:
     def name(self) -> str:
         """The port as the settings name it."""
         return self._settings.url
+
+    @property
+    def identity(self) -> str:
+        """Vendor, product and serial number of the converter; empty where it is no USB device."""
+        if not self._settings.is_tty:
+            return ""
+        here = os.path.realpath(str(self._device.name))
+        return next((port.identity for port in _present() if port.device == here), "")
 
     def read(self) -> bytes:
         """Return what has arrived, waiting at most READ_WAIT_S for the first byte."""
@@ -183,8 +197,10 @@ def open_port(settings: PortSettings) -> Port:
         options["exclusive"] = True
         if _parity_of(settings) is not None:
             options |= {"bytesize": 8, "parity": "N"}
+    by_id = wanted(settings.url) is not None
+    url = find(settings.url, _present()) if by_id else settings.url
     try:
-        device = serial.serial_for_url(settings.url, **options)
+        device = serial.serial_for_url(url, **options)
     except OPEN_FAULTS as fault:
         raise _not_opened(settings, fault) from fault
     if _handle_of(device) is not None:
@@ -204,6 +220,13 @@ def ports_present() -> str:
         for port in sorted(list_ports.comports(), key=lambda port: port.device)
     ]
     return ", ".join(found) or "none"
+
+
+def _present() -> list[PortFacts]:
+    return [
+        PortFacts(port.device, port.vid, port.pid, port.serial_number or "")
+        for port in list_ports.comports()
+    ]
 
 
 def _parity_of(settings: PortSettings) -> ParityLine | None:

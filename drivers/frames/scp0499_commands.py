@@ -28,9 +28,24 @@ def high_resolution() -> bytes:
     return _command("H")
 
 
+def displayed() -> bytes:
+    """Ask for the weight as displayed; look at its motion, not every scale waits for rest."""
+    return _command("P")
+
+
+def displayed_high_resolution() -> bytes:
+    """Ask for the displayed weight ten times finer."""
+    return _command("Q")
+
+
 def repeat() -> bytes:
     """Ask for weights without end, until the next command."""
     return _command("R")
+
+
+def repeat_high_resolution() -> bytes:
+    """Ask for weights ten times finer without end; they are not the indication."""
+    return _command("S")
 
 
 def zero() -> bytes:

@@ -13,6 +13,7 @@ from drivers.frames.base import Answer, AnswerKind, Garbage
 from drivers.frames.scp0499 import Scp0499Parser
 from drivers.link_items import LinkDegraded, LinkItem, LinkUp
 from drivers.steady import Reading, SteadyReader, SteadyRules
+from drivers.zero_gate import ZeroGate
 
 MS = 1_000_000
 FRAME = b"\n 1G         254g  \r"
@@ -23,6 +24,7 @@ class Script:
     """A port that gives chunks at their times, in milliseconds, and then ends the connection."""
 
     name = "script"
+    identity = ""
 
     def __init__(self, steps: Iterable[tuple[int, bytes]]) -> None:
         self._steps = list(steps)
@@ -63,6 +65,7 @@ def play(script: Script, commands: Iterable[bytes] = ()) -> list[LinkItem]:
         LinkRules(),
         lambda: script.now_ms * MS,
         items.append,
+        ZeroGate(SteadyRules()),
     )
     waiting: queue.SimpleQueue[bytes] = queue.SimpleQueue()
     for command in commands:

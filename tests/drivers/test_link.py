@@ -184,6 +184,7 @@ class AskedScale:
     """A Level 1 scale in memory: refuses to repeat, answers W."""
 
     name = "asked scale"
+    identity = ""
 
     def __init__(self) -> None:
         self.sent: list[bytes] = []

@@ -11,7 +11,10 @@ from drivers.frames import scp0499_commands as command
     [
         (command.weight(), "0a 57 0d"),
         (command.high_resolution(), "0a 48 0d"),
+        (command.displayed(), "0a 50 0d"),
+        (command.displayed_high_resolution(), "0a 51 0d"),
         (command.repeat(), "0a 52 0d"),
+        (command.repeat_high_resolution(), "0a 53 0d"),
         (command.zero(), "0a 5a 0d"),
         (command.tare(), "0a 54 0d"),
         (command.preset_tare("0.006"), "0a 54 30 2e 30 30 36 0d"),

@@ -1,0 +1,184 @@
+"""Byte streams on record: what a scale sent, and when; kept and read back.
+
+A recording is ASCII text, one line a chunk: microseconds since the recording began, a space, the
+bytes in hexadecimal. A line that begins with # is a comment, and the first line says what this is.
+A last line cut off by a loss of power is left out when it is read.
+"""
+
+from __future__ import annotations
+
+import logging
+import os
+import time
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from pathlib import Path
+from typing import IO
+
+from drivers.connection import PortLike
+from drivers.errors import RecordingError
+
+_LOG = logging.getLogger(__name__)
+
+HEAD = "# scale recording 1: microseconds and bytes\n"
+MOST_BYTES = 16_000_000
+"""Largest file; then it is put aside as FILE.1, in place of an older one."""
+_SYNC_NS = 1_000_000_000
+_MOST_CHUNK = 65_536
+
+
+@dataclass(frozen=True, slots=True)
+class Chunk:
+    """Bytes, and when they came, in microseconds since the recording began."""
+
+    at_us: int
+    data: bytes
+
+
+class Recorder:
+    """Writes a recording; for one thread.
+
+    What was written is on the disk a second later at most, and when it is closed.
+
+    Args:
+        path: of the file; one that is there is put aside.
+        clock: gives the steady count, in nanoseconds.
+        most_bytes: largest file.
+
+    Raises:
+        RecordingError: the file cannot be made.
+    """
+
+    def __init__(
+        self,
+        path: Path,
+        clock: Callable[[], int] = time.monotonic_ns,
+        most_bytes: int = MOST_BYTES,
+    ) -> None:
+        self._path = path
+        self._clock = clock
+        self._most = most_bytes
+        self._began_ns = self._synced_ns = clock()
+        self._file = self._fresh()
+
+    def add(self, data: bytes) -> None:
+        """Take in a chunk.
+
+        Raises:
+            RecordingError: it cannot be written.
+        """
+        now_ns = self._clock()
+        line = f"{(now_ns - self._began_ns) // 1000} {data.hex()}\n"
+        try:
+            if self._file.tell() + len(line) > self._most:
+                self.close()
+                self._began_ns = now_ns
+                self._file = self._fresh()
+                line = f"0 {data.hex()}\n"
+            self._file.write(line)
+            if now_ns - self._synced_ns >= _SYNC_NS:
+                self._sync()
+                self._synced_ns = now_ns
+        except OSError as fault:
+            raise _refused(self._path, fault) from fault
+
+    def close(self) -> None:
+        """Put everything on the disk and end the recording."""
+        if self._file.closed:
+            return
+        self._sync()
+        self._file.close()
+
+    def _sync(self) -> None:
+        self._file.flush()
+        os.fsync(self._file.fileno())
+
+    def _fresh(self) -> IO[str]:
+        try:
+            if self._path.exists():
+                self._path.replace(self._path.with_name(self._path.name + ".1"))
+            file = self._path.open("w", encoding="ascii", newline="\n")
+            file.write(HEAD)
+        except OSError as fault:
+            raise _refused(self._path, fault) from fault
+        return file
+
+
+def read_recording(path: Path) -> tuple[Chunk, ...]:
+    """Return everything on a recording, in order.
+
+    Raises:
+        RecordingError: it cannot be read, or is none; names the line.
+    """
+    try:
+        text = path.read_bytes().decode("ascii")
+    except OSError as fault:
+        raise _refused(path, fault) from fault
+    except UnicodeDecodeError as fault:
+        raise RecordingError(f"recording {path}", "is no ASCII text") from fault
+    if not text.startswith(HEAD):
+        raise RecordingError(f"recording {path}", f"does not begin with {HEAD.strip()!r}")
+    return tuple(_chunks(path, text))
+
+
+def _chunks(path: Path, text: str) -> Iterator[Chunk]:
+    lines = text.split("\n")
+    last_us = 0
+    for number, line in enumerate(lines[:-1], start=1):  # after the last LF stands what is cut off
+        if not line or line.startswith("#"):
+            continue
+        at, _, digits = line.partition(" ")
+        try:
+            chunk = Chunk(int(at), bytes.fromhex(digits))
+        except ValueError:
+            chunk = Chunk(-1, b"")
+        if chunk.at_us < last_us or len(chunk.data) > _MOST_CHUNK:
+            raise RecordingError(
+                f"recording {path}, line {number}",
+                f"is {line[:40]!r}; allowed is a number not below the one before, and bytes in hex",
+            )
+        last_us = chunk.at_us
+        yield chunk
+
+
+class RecordedPort:
+    """A port whose bytes are recorded; a recording that fails never stops the weighing.
+
+    Args:
+        port: open.
+        recorder: takes in what is read.
+    """
+
+    def __init__(self, port: PortLike, recorder: Recorder) -> None:
+        self._port = port
+        self._recorder = recorder
+        self._works = True
+        self.name = port.name
+        self.identity = port.identity
+
+    def read(self) -> bytes:
+        """Return what has arrived, recorded."""
+        chunk = self._port.read()
+        if chunk and self._works:
+            try:
+                self._recorder.add(chunk)
+            except RecordingError:
+                self._works = False
+                _LOG.exception("the recording of %s stopped", self.name)
+        return chunk
+
+    def write(self, data: bytes) -> None:
+        """Send."""
+        self._port.write(data)
+
+    def discard_input(self) -> None:
+        """Throw away what has arrived."""
+        self._port.discard_input()
+
+    def close(self) -> None:
+        """Give the port back; the recording goes on with the next one."""
+        self._port.close()
+
+
+def _refused(path: Path, fault: OSError) -> RecordingError:
+    return RecordingError(f"recording {path}", (fault.strerror or str(fault)).lower())
