@@ -8,14 +8,16 @@ from importlib.metadata import version
 from pathlib import Path
 
 from drivers.frames.base import Answer, Garbage
-from drivers.frames.scp0499 import Scp0499Parser
-from drivers.link import LinkDegraded, LinkDown, LinkItem, LinkUp, ScaleLink
+from drivers.frames.scp0499_facts import ScaleFacts
+from drivers.frames.scp0499_outcome import Outcome
+from drivers.link import LinkDegraded, LinkDown, LinkItem, LinkUp
 from drivers.port import PortSettings
 from drivers.printer.file import FolderPrinter
-from drivers.steady import Reading, SteadyRules
+from drivers.steady import Reading
 from labels.design import PACK_100_BY_60
 from labels.pdf import LabelDrawer
 from station.app.label_desk import PrintingDesk
+from station.app.scale_line import scale_link, steady_rules
 from station.clock import SystemClock
 from station.config.packhouse import Packhouse, ScaleSettings
 from station.core.ids import new_uid
@@ -71,7 +73,7 @@ def line_event(item: LinkItem) -> events.Event | None:
             return events.LinkDown(item.why)
         case LinkDegraded():
             return events.Disturbed(item.why)
-        case Answer() | Garbage():
+        case ScaleFacts() | Outcome() | Answer() | Garbage():
             return None
 
 
@@ -86,6 +88,7 @@ class Station:
         labels: folder the label files go to.
         audience: who watches.
         haste: how much faster than real time the scale goes; above 1 on a bench only.
+        record: file that takes in everything the scale sends; None for none.
     """
 
     house: Packhouse
@@ -94,6 +97,7 @@ class Station:
     labels: Path
     audience: Audience = field(default_factory=Audience)
     haste: float = 1.0
+    record: Path | None = None
 
     def __post_init__(self) -> None:
         settings = self.house.settings
@@ -142,18 +146,13 @@ class Station:
                 timing=self.audience.timing,
             ),
         )
-        self.link = ScaleLink(
+        self.link = scale_link(
+            scale,
             self.port,
-            Scp0499Parser,
-            SteadyRules(
-                interval=scale.interval.amount,
-                zero_band=scale.interval.amount / 2,  # one interval left on the pan is no zero
-                unit=str(scale.unit),
-                spread_window_ns=self._hasty(_SPREAD_MS),
-                stale_after_ns=settings.timing.stale_ms * _MS,
-            ),
+            steady_rules(scale, settings.timing.stale_ms, self.haste),
             self._on_item,
-            clock=self.clock.monotonic_ns,
+            self.clock.monotonic_ns,
+            self.record,
         )
 
     def start(self) -> None:

@@ -12,6 +12,7 @@ from drivers.bench import BenchScale
 from drivers.packer import Habits, PackerCue
 from drivers.port import PortSettings
 from station.app.assembly import Audience, Station
+from station.app.scale_line import bench_house
 from station.config.packhouse import Packhouse, Role
 from station.core.lot_set import assemble
 from station.core.lots import InputLot, LotError
@@ -46,7 +47,8 @@ def practice_station(
     house: Packhouse, home: Path, labels: Path, bench: BenchScale, audience: Audience
 ) -> Station:
     """A station on the bench scale; its waits go as fast as the bench does."""
-    return Station(house, home, PortSettings(bench.url), labels, audience, haste=bench.speed)
+    port = PortSettings(bench.url)
+    return Station(bench_house(house), home, port, labels, audience, haste=bench.speed)
 
 
 def free_lots(product: Product, lots: Mapping[str, InputLot], day: date) -> tuple[str, ...]:

@@ -21,16 +21,27 @@ HomeFolder = Annotated[
 ]
 
 
-def run(config: Settings, home: HomeFolder = None, as_json: AsJson = False) -> None:
+Recording = Annotated[
+    Path | None,
+    typer.Option("--record", metavar="FILE", help="Keep everything the scale sends."),
+]
+
+
+def run(
+    config: Settings,
+    home: HomeFolder = None,
+    record: Recording = None,
+    as_json: AsJson = False,
+) -> None:
     """Run the station: read the scale, check, label and record every bag."""
-    run_verb(as_json, lambda: _run(config, home))
+    run_verb(as_json, lambda: _run(config, home, record))
 
 
-def _run(config: Path, home: Path | None) -> Answer:
+def _run(config: Path, home: Path | None, record: Path | None) -> Answer:
     from station.app.places import home_folder, packhouse  # slow to load, as Qt is
     from station.app.window import show_station
 
     house = packhouse(config)
     place = home_folder(home or house.settings.home)
-    show_station(house, place)
+    show_station(house, place, record)
     return Answer({"home": str(place)}, ())

@@ -42,18 +42,25 @@ _WINDOW_SPEED = 3.0
 _LOOK_MS = 200
 
 
-def show_station(house: Packhouse, home: Path) -> None:
+def show_station(house: Packhouse, home: Path, record: Path | None = None) -> None:
     """Run the station on its own scale until its window is closed.
+
+    Args:
+        house: the settings.
+        home: folder of the record.
+        record: file that takes in everything the scale sends; None for none.
 
     Raises:
         StationError: the record, the printer's folder or the screen does not serve.
+        RecordingError: the file cannot be made.
     """
     with _application() as application:
         bridge = Bridge()
         audience = Audience(bridge.publish, bridge.answer, label=bridge.show_label)
         settings = house.settings
         folder = settings.printer.folder
-        station = Station(house, home, port_settings(settings.scale), folder, audience)
+        port = port_settings(settings.scale)
+        station = Station(house, home, port, folder, audience, record=record)
         with _faults_to(bridge), _running(station):
             window = _window(bridge, station, house)
             window.showMaximized()

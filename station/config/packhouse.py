@@ -8,6 +8,7 @@ from datetime import time
 from enum import StrEnum
 from pathlib import Path
 
+from drivers.frames.description import Description
 from station.core.lots import InputLot
 from station.core.mass import Mass, Unit
 from station.core.product import BagItem, Component, Product
@@ -57,11 +58,12 @@ class ScaleSettings:
 
     Args:
         id: what identifies it, such as its serial number.
-        protocol: wire protocol it speaks.
+        protocol: ``scp0499``, ``described`` or ``hid``.
         port: the line to it.
         unit: the unit it shows; a reading in another unit stops the line.
         interval: its scale interval, in ``unit``.
         capacity: its greatest load, in ``unit``.
+        description: of its lines; None but with the protocol ``described``.
     """
 
     id: str
@@ -70,6 +72,7 @@ class ScaleSettings:
     unit: Unit
     interval: Mass
     capacity: Mass
+    description: Description | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -82,7 +82,8 @@ class ScaleTable(Shape):
     """``[scale]``."""
 
     id: Annotated[str, printable(40)]
-    protocol: Annotated[str, one_of("scp0499")] = "scp0499"
+    protocol: Annotated[str, one_of("scp0499", "described", "hid")] = "scp0499"
+    description: Annotated[str, printable(300)] | None = None
     unit: Annotated[str, one_of(*(str(unit) for unit in Unit))]
     interval: MassText
     capacity: MassText

@@ -5,6 +5,9 @@ from __future__ import annotations
 from datetime import time
 from pathlib import Path
 
+from drivers.errors import DescriptionError
+from drivers.frames.description import Description
+from drivers.frames.description_file import load_description
 from station.config.check import check_keys, check_table
 from station.config.faults import Faults
 from station.config.packhouse import (
@@ -48,8 +51,10 @@ def read_station(faults: Faults) -> StationSettings | None:
     timing = check_table(TimingTable, table, "timing", FILE, faults)
     if site is not None:
         _check_cut_off(site.production_day_starts, faults)
+    description = None
     if scale is not None:
         _check_scale(scale, faults)
+        description = _description(scale, faults)
     if timing is not None and timing.stale_ms < timing.dwell_ms:
         why = f"{timing.stale_ms} is shorter than dwell_ms {timing.dwell_ms}"
         faults.add(FILE, "timing.stale_ms", why, f"{timing.dwell_ms} or more")
@@ -66,7 +71,7 @@ def read_station(faults: Faults) -> StationSettings | None:
         home=home,
         market=label.market,
         packer=label.packer,
-        scale=_scale(scale),
+        scale=_scale(scale, description),
         printer=PrinterSettings(printer.kind, _folder(printer.folder, home)),
         timing=Timing(timing.dwell_ms, timing.stale_ms),
     )
@@ -88,7 +93,32 @@ def _check_scale(scale: ScaleTable, faults: Faults) -> None:
         faults.add(FILE, "scale.capacity", why, "the greatest load of the scale")
 
 
-def _scale(table: ScaleTable) -> ScaleSettings:
+def _description(scale: ScaleTable, faults: Faults) -> Description | None:
+    """Return the description of the scale's lines, or None after noting what is wrong with it."""
+    key, allowed = "scale.description", "a description beside this file, in quotes"
+    given = scale.description
+    if (given is not None) is not (scale.protocol == "described"):
+        why = "is missing" if given is None else f'"{given}" goes with protocol = "described" only'
+        faults.add(FILE, key, why, allowed)
+    if given is None or scale.protocol != "described":
+        return None
+    path = _folder(given, faults.folder)
+    if not path.resolve().is_relative_to(faults.folder.resolve()):
+        faults.add(FILE, key, f'"{given}" lies elsewhere', allowed)
+        return None
+    try:
+        description = load_description(path)
+    except DescriptionError as fault:
+        faults.add(FILE, key, str(fault), "a description that reads its own examples right")
+        return None
+    units = sorted({*description.units.values(), description.unit} - {""})
+    if scale.unit not in units:
+        why = f'"{scale.unit}" is no unit of {given}'
+        faults.add(FILE, "scale.unit", why, ", ".join(units))
+    return description
+
+
+def _scale(table: ScaleTable, description: Description | None) -> ScaleSettings:
     port = table.port
     return ScaleSettings(
         id=table.id,
@@ -97,6 +127,7 @@ def _scale(table: ScaleTable) -> ScaleSettings:
         unit=Unit(table.unit),
         interval=table.interval,
         capacity=table.capacity,
+        description=description,
     )
 
 

@@ -1,0 +1,111 @@
+"""How the settings' scale is opened, asked, read and believed."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+from functools import partial
+from pathlib import Path
+
+from drivers.connection import LinkRules
+from drivers.conversation import AskRules
+from drivers.frames.base import FrameParser
+from drivers.frames.described import DescribedParser
+from drivers.frames.description import Description
+from drivers.frames.hid_scale import HidScaleParser
+from drivers.frames.scp0499 import Scp0499Parser
+from drivers.link import ScaleLink
+from drivers.link_items import LinkItem
+from drivers.port import PortSettings
+from drivers.recording import Recorder
+from drivers.steady import SteadyRules
+from station.config.packhouse import Packhouse, ScaleSettings
+
+_MS = 1_000_000
+_SPREAD_MS = 500
+"""The spread looks back half a second."""
+_LISTEN = AskRules(repeat=b"", ask=b"")
+"""For a scale that sends by itself and is asked nothing."""
+
+
+def bench_house(house: Packhouse) -> Packhouse:
+    """The same packhouse with the simulated scale in place of its own: that speaks SMA SCP-0499."""
+    scale = replace(house.settings.scale, protocol="scp0499", description=None)
+    return replace(house, settings=replace(house.settings, scale=scale))
+
+
+def new_parser(scale: ScaleSettings) -> Callable[[], FrameParser]:
+    """What makes the parser of the scale's line."""
+    if scale.description is not None:
+        return partial(DescribedParser, scale.description)
+    return HidScaleParser if scale.protocol == "hid" else Scp0499Parser
+
+
+def link_rules(scale: ScaleSettings) -> LinkRules:
+    """How the scale is asked."""
+    if scale.description is not None:
+        return LinkRules(ask=_asked(scale.description))
+    if scale.protocol == "hid":
+        return LinkRules(ask=_LISTEN)
+    return LinkRules(discover=True)
+
+
+def steady_rules(scale: ScaleSettings, stale_ms: int, haste: float) -> SteadyRules:
+    """What makes a reading of the scale usable.
+
+    Args:
+        scale: of the settings.
+        stale_ms: a reading older than this does not exist.
+        haste: how much faster than real time the scale goes.
+    """
+    described = scale.description
+    return SteadyRules(
+        agree_frames=2 if described is None else described.agree_frames,
+        interval=scale.interval.amount,
+        zero_band=scale.interval.amount / 2,  # one interval left on the pan is no zero
+        unit=str(scale.unit),
+        spread_window_ns=max(1, round(_SPREAD_MS * _MS / haste)),
+        stale_after_ns=stale_ms * _MS,
+    )
+
+
+def scale_link(
+    scale: ScaleSettings,
+    port: PortSettings,
+    steady: SteadyRules,
+    on_item: Callable[[LinkItem], None],
+    clock: Callable[[], int],
+    record: Path | None = None,
+) -> ScaleLink:
+    """Make the link to the scale.
+
+    Args:
+        scale: of the settings.
+        port: where it is.
+        steady: what makes a reading usable.
+        on_item: told everything, on the link's thread.
+        clock: gives the steady count, in nanoseconds.
+        record: file that takes in everything the scale sends; None for none.
+
+    Raises:
+        RecordingError: the file cannot be made.
+    """
+    return ScaleLink(
+        port,
+        new_parser(scale),
+        steady,
+        on_item,
+        clock=clock,
+        rules=link_rules(scale),
+        recorder=None if record is None else Recorder(record, clock),
+    )
+
+
+def _asked(description: Description) -> AskRules:
+    poll = description.poll
+    if poll is None:
+        return _LISTEN
+    every_ns = poll.every_ms * _MS
+    return AskRules(
+        repeat=poll.request, ask=poll.request, first_frame_ns=every_ns, ask_every_ns=every_ns
+    )
