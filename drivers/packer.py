@@ -15,6 +15,9 @@ from decimal import Decimal
 
 from drivers.bench import BenchScale
 
+_HAND_G = 400.0
+"""How hard a hand presses the pan."""
+
 
 @dataclass(frozen=True, slots=True)
 class PackerCue:
@@ -89,6 +92,7 @@ class SimulatedPacker:
             "SET ASIDE": self._put_aside,
             "EMPTY PAN": self._put_aside,
             "WIPE PAN": self._wipe,
+            "PRESS PAN": self._press,
         }
         self._bag_on = False
         self._filled_cycle: int | None = None
@@ -210,4 +214,13 @@ class SimulatedPacker:
         self._scale.residue(0)
         self._wait(0.5)
         self._scale.press_zero()
+        self._await_screen(cue)
+
+    def _press(self, cue: PackerCue) -> None:
+        """Take everything off and press the pan with a hand."""
+        self._take_bag_off(cue)
+        self._reach()
+        self._scale.residue(_HAND_G)
+        self._wait(0.5)
+        self._scale.residue(0)
         self._await_screen(cue)

@@ -11,6 +11,7 @@ from pathlib import Path
 from drivers.bench import BenchScale
 from drivers.packer import Habits, PackerCue
 from drivers.port import PortSettings
+from drivers.zero_gate import PRESS_PAN, ZERO_IT
 from station.app.assembly import Audience, Station
 from station.app.scale_line import bench_house
 from station.config.packhouse import Packhouse, Role
@@ -22,6 +23,8 @@ from station.errors import BadInput
 from station.line.state import LineState, RunChoice, Verb
 
 _FRAMES_PER_S = 20.0
+_AT_THE_SCALE = {PRESS_PAN: "PRESS PAN", ZERO_IT: "WIPE PAN"}
+"""Troubles that the packer ends without the lead."""
 
 
 def bench_scale(house: Packhouse, speed: float, seed: int) -> BenchScale:
@@ -119,6 +122,7 @@ def cue_of(state: LineState) -> PackerCue:
     """What a packer sees of a line."""
     grams = None if state.amount is None else state.amount.in_unit(Unit.GRAM).amount
     verb = "STOPPED" if state.verb in (Verb.CALL_LEAD, Verb.NO_READING) else str(state.verb)
+    verb = _AT_THE_SCALE.get(state.because, verb)
     return PackerCue(verb, grams, state.cycle)
 
 
