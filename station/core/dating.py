@@ -68,3 +68,26 @@ def date_run(product: Product, lots: Iterable[InputLot], day: date) -> Dating:
         if lot.use_by < use_by:
             use_by, shortened_by = lot.use_by, lot.code
     return Dating(day, use_by, shortened_by)
+
+
+def first_off_stale(dating: Dating, local: datetime, cut_off: time) -> str:
+    """Say why a first-off approved with these dates holds no longer; empty while it does.
+
+    A label approved on one production day says nothing about that of another: its packing day, and
+    with it the use-by date, are wrong. A clock that was put back is a change of day too.
+
+    Args:
+        dating: the dates the approved label shows.
+        local: wall-clock time of the plant.
+        cut_off: wall-clock time at which the production day changes, before noon.
+
+    Raises:
+        DatingError: the cut-off is not before noon.
+    """
+    today = production_day(local, cut_off)
+    if today == dating.production_day:
+        return ""
+    return (
+        f"the production day is {today} and the approved label is of {dating.production_day}: end "
+        "the run, start it anew and approve its first label"
+    )

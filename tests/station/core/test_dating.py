@@ -13,7 +13,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from station.core.dating import DatingError, date_run, production_day
+from station.core.dating import Dating, DatingError, date_run, first_off_stale, production_day
 from station.core.lots import InputLot
 from station.core.pack import Moment
 from station.line.opening import day_of
@@ -138,3 +138,33 @@ def test_a_run_across_the_short_and_the_long_day_lives_as_long_as_any():
     spring, autumn = date(2027, 3, 27), date(2027, 10, 30)
     assert use_by(spring, 2) == date(2027, 3, 29)
     assert use_by(autumn, 2) == date(2027, 11, 1)
+
+
+@pytest.mark.parametrize(
+    ("day", "at", "stale"),
+    [
+        (25, time(4, 0), False),
+        (25, time(23, 59), False),
+        (26, time(3, 59), False),  # the night shift's bags count to the day before
+        (26, time(4, 0), True),
+        (25, time(3, 59), True),  # a clock put back
+    ],
+)
+def test_a_first_off_holds_for_its_production_day_alone(day, at, stale):
+    approved = Dating(date(2026, 11, 25), date(2026, 12, 1), "")
+    said = first_off_stale(approved, datetime.combine(date(2026, 11, day), at), CUT_OFF)
+    assert bool(said) is stale
+    assert "2026-11-25" in said or not stale
+
+
+@pytest.mark.parametrize("zone", ["Europe/Dublin", "America/New_York", "Australia/Lord_Howe"])
+def test_a_change_to_or_from_summer_time_makes_no_first_off_stale_before_the_cut_off(zone):
+    """Every hour of two years: stale exactly where the calendar day before the cut-off changes."""
+    at = datetime(2026, 1, 1, 12, tzinfo=UTC)
+    while at.year < 2028:
+        local = at.astimezone(ZoneInfo(zone)).replace(tzinfo=None)
+        today = production_day(local, CUT_OFF)
+        approved = Dating(today, today + timedelta(days=7), "")
+        assert not first_off_stale(approved, local, CUT_OFF)
+        assert first_off_stale(approved, local + timedelta(days=1), CUT_OFF)
+        at += timedelta(hours=1)
