@@ -20,7 +20,8 @@ from labels.words import Durability, durability_of
 
 INPUT_LOT_CODE = re.compile(r"[A-Z0-9./-]{1,20}", re.ASCII)
 INPUT_LOT_CODE_WORDS = "1 to 20 of A-Z, 0-9, full stop, slash and hyphen"
-COPY_MARK = re.compile(r"(R[1-9][0-9]?|SPECIMEN)?", re.ASCII)
+OVERPRINTS = ("SPECIMEN", "COPY")
+COPY_MARK = re.compile(rf"(R[1-9][0-9]?|{'|'.join(OVERPRINTS)})?", re.ASCII)
 MOST_INPUT_LOTS = 24
 MOST_INGREDIENTS = 40
 FIRST_DAY, LAST_DAY = datetime.date(2000, 1, 1), datetime.date(2099, 12, 31)
@@ -106,7 +107,8 @@ class PackLabel:
         packer_text: Name and address of the responsible business.
         serial: Serial of the pack, AI (21): 1 to 20 of GS1 character set 82.
         gtin: GTIN of 8, 12, 13 or 14 digits with its check digit.
-        copy_mark: '' for the first label, 'R1' to 'R99' for a reprint, 'SPECIMEN' for a specimen.
+        copy_mark: '' for the first label, 'R1' to 'R99' for a reprint, 'SPECIMEN' for a specimen,
+            'COPY' for a picture of a label that was issued.
         shares: Percent by weight of each ingredient, in their order; empty where not known.
         e_mark: True where the packer declares to be entitled to the sign ℮ (76/211/EEC Art. 3).
         origin: Country or place of origin, where it is given.
@@ -222,7 +224,8 @@ class PackLabel:
         if not _matches(COPY_MARK, self.copy_mark):
             raise LabelError(
                 "Copy mark",
-                f"{shown(self.copy_mark)} is not allowed; allowed: nothing, R1 to R99, SPECIMEN",
+                f"{shown(self.copy_mark)} is not allowed; allowed: nothing, R1 to R99, "
+                f"{', '.join(OVERPRINTS)}",
             )
 
     def _check_ingredients(self) -> None:

@@ -23,6 +23,7 @@ from labels.typeface import Face, type_of
 
 PRINT_HEADS = (8, 12, 16, 24)  # dots/mm; 203, 300, 400 and 600 dpi by their trade names
 MAKER = "Pack line station"
+DRAWERS_KEPT = 16
 
 Label = PackLabel | Framed
 Design = LabelDesign | FrameDesign
@@ -109,3 +110,13 @@ def points_down(length: float) -> float:
     Rounded up, a page of 800 dots comes out a hair wider, and renderers make it 801.
     """
     return math.floor(length * POINT * 1000) / 1000
+
+
+@lru_cache(DRAWERS_KEPT)
+def drawer_of(design: Design, printer_dots_per_mm: int = 8) -> LabelDrawer:
+    """Return the drawer of a design for a print head; the same one each time.
+
+    Raises:
+        LabelError: Another resolution.
+    """
+    return LabelDrawer(design, printer_dots_per_mm)

@@ -199,8 +199,8 @@ def _paragraphs(copy: _Copy, width: float, size: float) -> dict[str, Lines]:
     last = len(copy.storages) - 1
     for number, storage in enumerate(copy.storages):
         words = words_of(storage, Face.NARROW_STRONG)
-        if number == last:
-            words += words_of(copy.packed, Face.NARROW)
+        if number == last and copy.packed:
+            words += _kept(copy.packed, width, size)
         found[_role("Storage", number)] = _wrapped("Storage", words, width, size)
     last = len(copy.lists) - 1
     for number, one in enumerate(copy.lists):
@@ -217,6 +217,12 @@ def _paragraphs(copy: _Copy, width: float, size: float) -> dict[str, Lines]:
         packer = words_of(copy.packer, Face.NARROW)
         found["Packer"] = _wrapped("Packer", packer, width, size)
     return found
+
+
+def _kept(text: str, width: float, size: float) -> list[Word]:
+    """Return a short text as one word, so that a date stays on one line; parted where too wide."""
+    whole: Word = (Span(text, Face.NARROW),)
+    return [whole] if width_of(whole, size) <= width else words_of(text, Face.NARROW)
 
 
 def _role(role: str, number: int) -> str:

@@ -22,7 +22,7 @@ from labels.rules.rule import (
     metric_grams,
 )
 from labels.typeface import Face
-from labels.words import WORDS, Durability
+from labels.words import BETWEEN, WORDS, Durability
 
 # Annex II, as words that stand in lists of ingredients (English; from memory). Celeriac is celery.
 ANNEX_II = (
@@ -136,13 +136,15 @@ def letters(shown: Shown) -> str:
 
 
 def date_words(shown: Shown) -> str:
-    """The words before the date are those of the language."""
+    """The words before the date are those of the language, or of both."""
     label = shown.label
-    known = WORDS[label.language]
-    allowed = (*known.use_by, *known.best_before)
-    if label.use_by_words.casefold() in {words.casefold() for words in allowed}:
+    known = [WORDS[label.language]] + ([WORDS[label.second.language]] if label.second else [])
+    allowed = [words for one in known for words in (*one.use_by, *one.best_before)]
+    folded = {words.casefold() for words in allowed}
+    text = label.use_by_words
+    if text.casefold() in folded or all(one.casefold() in folded for one in text.split(BETWEEN)):
         return ""
-    return f"{label.use_by_words!r}; allowed in this language: {', '.join(allowed)}"
+    return f"{text!r}; allowed in this language: {', '.join(allowed)}"
 
 
 def date_shown(shown: Shown) -> str:

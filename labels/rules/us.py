@@ -9,7 +9,7 @@ import re
 from decimal import Decimal
 
 from labels.rules import eu
-from labels.rules.rule import MEMORY, SECONDARY, Need, Rule, Shown, metric_grams
+from labels.rules.rule import MEMORY, METRIC, SECONDARY, Need, Rule, Shown, metric_grams
 
 POUND, OUNCE = Decimal("453.59237"), Decimal("28.349523125")  # g, exact
 NET_WEIGHT = re.compile(r"net (wt|weight)\b", re.IGNORECASE)
@@ -33,29 +33,33 @@ def net_weight_words(shown: Shown) -> str:
 
 
 def customary_grams(text: str) -> tuple[Decimal, Decimal] | None:
-    """Return the first quantity in lb and oz, and half of its last place, both in grams."""
+    """Return the first quantity in lb and oz, and one of its last place, both in grams."""
     for match in CUSTOMARY.finditer(text):
         pounds, ounces = match[1], match[2]
         if pounds or ounces:
             last, unit = (ounces, OUNCE) if ounces else (pounds, POUND)
             step = Decimal(1).scaleb(-len(last.partition(".")[2])) * unit
-            grams = Decimal(pounds or 0) * POUND + Decimal(ounces or 0) * OUNCE
-            return grams, step / 2
+            return Decimal(pounds or 0) * POUND + Decimal(ounces or 0) * OUNCE, step
     return None
 
 
+def metric_step(text: str) -> Decimal:
+    """Return one of the last place of the metric quantity, in grams."""
+    match = METRIC.search(text)
+    assert match is not None
+    return Decimal(1).scaleb(-len(match[1].partition(".")[2])) * (1000 if match[2] == "kg" else 1)
+
+
 def dual_units(shown: Shown) -> str:
-    """Ounces or pounds and grams, both the nominal quantity, each to its own last place."""
+    """Ounces or pounds and grams, each the nominal quantity: rounded down, or to its last place."""
     label = shown.label
-    metric = metric_grams(label.net_quantity_text)
-    customary = customary_grams(label.net_quantity_text)
+    text = label.net_quantity_text
+    metric, customary = metric_grams(text), customary_grams(text)
     if metric is None or customary is None:
-        return f"{label.net_quantity_text!r}; write both units, like 'Net Wt 8.8 oz (250 g)'"
-    if abs(metric - label.nominal_grams) > Decimal("0.5"):
-        return f"{metric} g in words are not the nominal quantity {label.nominal_grams} g"
-    grams, half = customary
-    if abs(grams - label.nominal_grams) > half:
-        return f"{grams:.1f} g in lb and oz are not the nominal quantity {label.nominal_grams} g"
+        return f"{text!r}; write both units, like 'Net Wt 8.8 oz (250 g)'"
+    for grams, step, unit in ((metric, metric_step(text), "g or kg"), (*customary, "lb and oz")):
+        if not -step / 2 <= label.nominal_grams - grams < step:
+            return f"{grams:.1f} g in {unit} are not the nominal quantity {label.nominal_grams} g"
     return ""
 
 

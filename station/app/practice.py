@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import replace
 from datetime import date
-from decimal import Decimal
 from pathlib import Path
 
 from drivers.bench import BenchScale
@@ -15,11 +12,10 @@ from drivers.zero_gate import PRESS_PAN, ZERO_IT
 from station.app.assembly import Audience, Station
 from station.app.scale_line import bench_house
 from station.config.packhouse import Packhouse, Role
-from station.core.lot_set import assemble
-from station.core.lots import InputLot, LotError
 from station.core.mass import Unit
-from station.core.product import PackMode, Product, Share
+from station.core.product import PackMode, Product
 from station.errors import BadInput
+from station.line.lot_offer import free_lots
 from station.line.state import LineState, RunChoice, Verb
 
 _FRAMES_PER_S = 20.0
@@ -52,31 +48,6 @@ def practice_station(
     """A station on the bench scale; its waits go as fast as the bench does."""
     port = PortSettings(bench.url)
     return Station(bench_house(house), home, port, labels, audience, haste=bench.speed)
-
-
-def free_lots(product: Product, lots: Mapping[str, InputLot], day: date) -> tuple[str, ...]:
-    """One lot that may be used on ``day`` for each component; the oldest first.
-
-    Raises:
-        BadInput: a component has none.
-    """
-    chosen = []
-    for component in product.components:
-        known = [lot for lot in lots.values() if lot.component == component.code]
-        known.sort(key=lambda lot: (lot.harvested or lot.received, lot.code))
-        alone = replace(product, recipe=_only(product, component.code))
-        for lot in known:
-            try:
-                assemble(alone, [lot.code], lots, day)
-            except LotError:
-                continue
-            chosen.append(lot.code)
-            break
-        else:
-            raise BadInput(
-                f"product {product.code}", f"no lot of {component.name} may be used on {day}"
-            )
-    return tuple(chosen)
 
 
 def run_choice(house: Packhouse, product: Product, day: date, order: int | None) -> RunChoice:
@@ -131,11 +102,3 @@ def _someone(house: Packhouse, role: Role) -> str:
         if person.role is role:
             return person.id
     raise BadInput("people.toml", f"nobody has the role {role}")
-
-
-def _only(product: Product, component: str) -> tuple[Share, ...]:
-    return tuple(
-        replace(share, percent=Decimal(100))
-        for share in product.recipe
-        if share.component.code == component
-    )

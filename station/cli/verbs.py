@@ -12,6 +12,7 @@ from station.cli import (
     batch,
     forecast,
     journal,
+    label,
     limits,
     rejects,
     scale_check,
@@ -34,6 +35,7 @@ def build() -> typer.Typer:
     app.command("scale-check")(scale_check.scale_check)
     app.command("rejects")(rejects.rejects)
     app.command("trace")(trace.trace)
+    app.command("label")(label.label)
     journal_verbs = _group("Check the record, or build its tables again.")
     journal_verbs.command("verify")(journal.verify)
     journal_verbs.command("rebuild")(journal.rebuild)

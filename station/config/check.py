@@ -23,6 +23,7 @@ _TYPE_WORDS = {
     "date_type": "is not a date",
     "time_type": "is not a time of day",
     "list_type": "is not a list",
+    "dict_type": "is not a table",
     "model_type": "is not a table",
     "model_attributes_type": "is not a table",
 }

@@ -29,9 +29,9 @@ def load(folder: Path, today: date) -> Packhouse:
     """
     faults = Faults(_checked(folder))
     settings = station_file.read_station(faults)
-    goods = products_file.read_products(settings, faults)
-    lots = lots_file.read_lots(today, goods.component_codes if goods else None, faults)
     people = people_file.read_people(faults)
+    goods = products_file.read_products(settings, people, faults)
+    lots = lots_file.read_lots(today, goods.component_codes if goods else None, faults)
     faults.raise_any()
     assert settings is not None
     assert goods is not None

@@ -84,6 +84,28 @@ class PrinterSettings:
 
 
 @dataclass(frozen=True, slots=True)
+class LabelSettings:
+    """What every label of the station has in common.
+
+    Args:
+        market: whose label rules hold where a product names no other.
+        packer: name and address of the responsible business.
+        design: name of the design where a product names no other.
+        language: language of the products' own texts and of the fixed words.
+        second_language: second language of every label; empty for one language.
+        link_stem: start of the web address of a QR Code with a GS1 Digital Link in the place of the
+            GS1 DataMatrix; empty for the latter.
+    """
+
+    market: str
+    packer: str
+    design: str
+    language: str = "en"
+    second_language: str = ""
+    link_stem: str = ""
+
+
+@dataclass(frozen=True, slots=True)
 class Timing:
     """How long the line waits, in milliseconds.
 
@@ -108,8 +130,7 @@ class StationSettings:
         zone: IANA name of the plant's time zone.
         cut_off: wall-clock time at which the production day changes.
         home: absolute folder of the store.
-        market: whose label rules hold where a product names no other.
-        packer: name and address as the label prints them.
+        label: what every label has in common.
         scale, printer, timing: the parts of the line.
     """
 
@@ -120,11 +141,20 @@ class StationSettings:
     zone: str
     cut_off: time
     home: Path
-    market: str
-    packer: str
+    label: LabelSettings
     scale: ScaleSettings
     printer: PrinterSettings
     timing: Timing
+
+    @property
+    def market(self) -> str:
+        """Whose label rules hold where a product names no other."""
+        return self.label.market
+
+    @property
+    def packer(self) -> str:
+        """Name and address as the label prints them."""
+        return self.label.packer
 
 
 @dataclass(frozen=True, slots=True)

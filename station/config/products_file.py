@@ -14,8 +14,10 @@ from labels.errors import LabelError
 from labels.gs1_digits import gtin_14
 from station.config.check import check_keys, check_rows, codes
 from station.config.faults import Faults, shown, unknown
-from station.config.packhouse import StationSettings
+from station.config.label_choice import date_words, label_problems, product_label
+from station.config.packhouse import LabelSettings, Person, StationSettings
 from station.config.settings import BagRow, ComponentRow, ProductRow
+from station.config.shelf_life import Policy, life_problems, read_policy
 from station.config.toml_file import Table, read_toml
 from station.core.mass import Mass, MassError
 from station.core.metrology.clause import RuleRefused
@@ -24,7 +26,7 @@ from station.core.metrology.verdict import Window, WindowError
 from station.core.product import BagItem, Component, PackMode, Product, ProductError, Share
 
 FILE = "products.toml"
-_KEYS = ("component", "bag", "product")
+_KEYS = ("component", "bag", "shelf_life", "product")
 
 _Problem = tuple[str, str, str]
 """Key within the product, what is wrong, what is allowed."""
@@ -45,17 +47,22 @@ class _Around:
     """What a product is checked against."""
 
     components: Mapping[str, Component]
+    component_rows: Mapping[str, ComponentRow]
     component_codes: tuple[str, ...]
     bags: Mapping[str, BagItem]
     bag_codes: tuple[str, ...]
     settings: StationSettings | None
+    policy: Policy
 
 
-def read_products(settings: StationSettings | None, faults: Faults) -> Goods | None:
+def read_products(
+    settings: StationSettings | None, people: Mapping[str, Person], faults: Faults
+) -> Goods | None:
     """Return what the file defines, or None after noting that it cannot be read.
 
     Args:
         settings: the station they are packed on, or None where its own file is faulty.
+        people: who may approve a life outside the policy.
         faults: takes every fault found.
     """
     table = read_toml(FILE, faults)
@@ -71,7 +78,15 @@ def read_products(settings: StationSettings | None, faults: Faults) -> Goods | N
         row.code: BagItem(row.code, row.name, row.tare, row.basis)
         for row in check_rows(BagRow, table, "bag", FILE, faults).values()
     }
-    around = _Around(components, codes(table, "component"), bags, codes(table, "bag"), settings)
+    around = _Around(
+        components,
+        {row.code: row for row in rows.values()},
+        codes(table, "component"),
+        bags,
+        codes(table, "bag"),
+        settings,
+        read_policy(table, people, FILE, faults),
+    )
     return Goods(components, bags, _products(table, around, faults), around.component_codes)
 
 
@@ -84,9 +99,12 @@ def _products(table: Table, around: _Around, faults: Faults) -> dict[str, Produc
         if other != row.code:
             why = f"{shown(row.gtin)} is the GTIN of product {other} already"
             problems.append(("gtin", why, "a GTIN of its own"))
-        if not problems and row.bag in around.bags:
+        sound = row.bag in around.bags and all(
+            share.component in around.components for share in row.recipe
+        )
+        if not problems and sound and around.settings is not None:
             try:
-                products[row.code] = _product(row, around)
+                products[row.code] = _product(row, around, around.settings.label)
             except ProductError as fault:
                 problems.append(("", str(fault), ""))
         for key, why, allowed in problems:
@@ -95,14 +113,13 @@ def _products(table: Table, around: _Around, faults: Faults) -> dict[str, Produc
     return products
 
 
-def _product(row: ProductRow, around: _Around) -> Product:
-    market = row.market or (around.settings.market if around.settings else "")
+def _product(row: ProductRow, around: _Around, label: LabelSettings) -> Product:
     return Product(
         code=row.code,
         version=row.version,
         name=row.name,
         gtin=row.gtin,
-        market=market,
+        market=row.market or label.market,
         rule_set=row.rule_set,
         nominal=row.nominal,
         floor=row.floor,
@@ -111,18 +128,14 @@ def _product(row: ProductRow, around: _Around) -> Product:
         bag=around.bags[row.bag],
         mode=PackMode(row.mode),
         recipe=tuple(
-            Share(
-                # A faulty component was noted at its own place; its code stands in here.
-                around.components.get(share.component)
-                or Component(share.component, share.component),
-                share.percent,
-            )
-            for share in row.recipe
+            Share(around.components[share.component], share.percent) for share in row.recipe
         ),
         life_days=row.life_days,
         atmosphere=row.atmosphere,
         storage=row.storage,
-        use_by_words=row.use_by_words,
+        use_by_words=date_words(row, label),
+        label=product_label(row, around.component_rows, label),
+        life_approved_by=row.life_approved_by or "",
     )
 
 
@@ -201,10 +214,21 @@ def _check_scale(row: ProductRow, around: _Around) -> Iterator[_Problem]:
         yield "upper", why, f"at most {scale.capacity} with the tare"
 
 
+def _check_life(row: ProductRow, around: _Around) -> Iterator[_Problem]:
+    yield from life_problems(row, around.policy)
+
+
+def _check_label(row: ProductRow, around: _Around) -> Iterator[_Problem]:
+    if around.settings is not None:
+        yield from label_problems(row, around.component_rows, around.settings.label)
+
+
 _CHECKS: tuple[Callable[[ProductRow, _Around], Iterator[_Problem]], ...] = (
     _check_gtin,
     _check_bag,
     _check_recipe,
     _check_limits,
     _check_scale,
+    _check_life,
+    _check_label,
 )

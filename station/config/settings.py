@@ -11,7 +11,10 @@ from typing import Annotated
 from pydantic import BaseModel, ConfigDict
 
 from labels.content import LONGEST
+from labels.design import DESIGNS
+from labels.digital_link import STEM
 from labels.rules.figure_height import MARKETS
+from labels.words import languages, missing_words
 from station.config.fields import (
     Code,
     Flag,
@@ -24,12 +27,14 @@ from station.config.fields import (
     letters,
     one_of,
     printable,
+    refused,
     whole,
 )
 from station.config.packhouse import Role
 from station.core.lots import LotStatus
 from station.core.mass import Unit
 from station.core.product import PackMode
+from station.core.product_label import DESIGN
 
 BAUD_RATES = (1200, 2400, 4800, 9600, 19200, 38400, 57600, 115200)
 _NAME = printable(80)
@@ -38,6 +43,25 @@ _DAYS = whole(1, 365, "days")
 _AGO = whole(0, 3650, "days")
 _DAY = Rule("a date without quotes, such as 2026-11-24", lambda day: day)
 _MARKET = one_of(*MARKETS)
+_DESIGN = one_of(*DESIGNS)
+_LIFE = whole(1, 60, "days")
+_PERSON = code(12)
+
+
+def _language(name: str) -> str:
+    lacking = missing_words(name)
+    if lacking:
+        raise refused(f"lacks {', '.join(lacking)}")
+    return name
+
+
+def _stem(text: str) -> str:
+    if not STEM.fullmatch(text):
+        raise refused("is no start of a web address")
+    return text
+
+
+_LANGUAGE = Rule(f"one of {', '.join(languages())}", _language)
 
 
 class Shape(BaseModel):
@@ -102,6 +126,10 @@ class LabelTable(Shape):
 
     market: Annotated[str, _MARKET]
     packer: Annotated[str, printable(LONGEST["packer_text"])]
+    design: Annotated[str, _DESIGN] = DESIGN
+    language: Annotated[str, _LANGUAGE] = "en"
+    second_language: Annotated[str, _LANGUAGE] | None = None
+    link_stem: Annotated[str, Rule("like https://id.example.org, no / at the end", _stem)] = ""
 
 
 class TimingTable(Shape):
@@ -119,6 +147,7 @@ class ComponentRow(Shape):
 
     code: Code
     name: Annotated[str, printable(LONGEST["component"])]
+    name_in: dict[str, Annotated[str, printable(LONGEST["component"])]] = {}
     allergen: Flag = False
     max_age_days: Annotated[int, _DAYS] | None = None
 
@@ -158,9 +187,24 @@ class ProductRow(Shape):
         list[ShareRow], Rule("a list of { component, percent }, at least one", lambda rows: rows)
     ]
     life_days: Annotated[int, _DAYS]
+    life_approved_by: Annotated[str, _PERSON] | None = None
     atmosphere: Annotated[str, _NAME]
     storage: Annotated[str, printable(LONGEST["storage_text"])]
-    use_by_words: Annotated[str, printable(LONGEST["use_by_words"])] = "Use by"
+    use_by_words: Annotated[str, printable(LONGEST["use_by_words"])] | None = None
+    design: Annotated[str, _DESIGN] | None = None
+    e_mark: Flag = False
+    origin: Annotated[str, printable(LONGEST["origin"])] = ""
+    name_in: dict[str, Annotated[str, printable(LONGEST["product_name"])]] = {}
+    storage_in: dict[str, Annotated[str, printable(LONGEST["storage_text"])]] = {}
+
+
+class ShelfLifeRow(Shape):
+    """``[[shelf_life]]``: the life a bag may have in one atmosphere."""
+
+    atmosphere: Annotated[str, _NAME]
+    least_days: Annotated[int, _LIFE]
+    most_days: Annotated[int, _LIFE]
+    basis: Annotated[str, _PLACE]
 
 
 # --- lots.toml --------------------------------------------------------------------------------
@@ -195,6 +239,6 @@ class LotRow(Shape):
 class PersonRow(Shape):
     """``[[person]]``."""
 
-    id: Annotated[str, code(12)]
+    id: Annotated[str, _PERSON]
     name: Annotated[str, _NAME]
     role: Annotated[str, one_of(*(str(role) for role in Role))]

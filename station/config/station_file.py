@@ -8,9 +8,11 @@ from pathlib import Path
 from drivers.errors import DescriptionError
 from drivers.frames.description import Description
 from drivers.frames.description_file import load_description
+from labels.design import DESIGNS
 from station.config.check import check_keys, check_table
 from station.config.faults import Faults
 from station.config.packhouse import (
+    LabelSettings,
     PrinterSettings,
     ScalePort,
     ScaleSettings,
@@ -55,6 +57,8 @@ def read_station(faults: Faults) -> StationSettings | None:
     if scale is not None:
         _check_scale(scale, faults)
         description = _description(scale, faults)
+    if label is not None:
+        _check_label(label, faults)
     if timing is not None and timing.stale_ms < timing.dwell_ms:
         why = f"{timing.stale_ms} is shorter than dwell_ms {timing.dwell_ms}"
         faults.add(FILE, "timing.stale_ms", why, f"{timing.dwell_ms} or more")
@@ -69,8 +73,14 @@ def read_station(faults: Faults) -> StationSettings | None:
         zone=site.time_zone,
         cut_off=site.production_day_starts,
         home=home,
-        market=label.market,
-        packer=label.packer,
+        label=LabelSettings(
+            market=label.market,
+            packer=label.packer,
+            design=label.design,
+            language=label.language,
+            second_language=label.second_language or "",
+            link_stem=label.link_stem,
+        ),
         scale=_scale(scale, description),
         printer=PrinterSettings(printer.kind, _folder(printer.folder, home)),
         timing=Timing(timing.dwell_ms, timing.stale_ms),
@@ -81,6 +91,16 @@ def _check_cut_off(at: time, faults: Faults) -> None:
     if at >= _NOON:
         key = "site.production_day_starts"
         faults.add(FILE, key, f"{at} is not before noon", "00:00:00 to 11:59:59")
+
+
+def _check_label(label: LabelTable, faults: Faults) -> None:
+    if label.second_language == label.language:
+        why = f'"{label.second_language}" is the language of the label already'
+        faults.add(FILE, "label.second_language", why, "another one, or none")
+    if label.link_stem and not DESIGNS[label.design].column:
+        why = f"the design {label.design!r} has no place for a QR Code"
+        having = ", ".join(f'"{one.name}"' for one in DESIGNS.values() if one.column)
+        faults.add(FILE, "label.link_stem", why, f"none, or a design among {having}")
 
 
 def _check_scale(scale: ScaleTable, faults: Faults) -> None:

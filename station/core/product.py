@@ -11,6 +11,7 @@ from enum import StrEnum
 from fractions import Fraction
 
 from station.core.mass import Mass
+from station.core.product_label import USUAL, ProductLabel
 
 
 class ProductError(ValueError):
@@ -98,6 +99,9 @@ class Product:
         atmosphere: the gas in the bag, in the packhouse's words; the life depends on it.
         storage: storage words of the label.
         use_by_words: ``Use by`` or ``Best before``.
+        label: how its label is set, and in which languages.
+        life_approved_by: id of the person who approved a life outside the shelf-life policy; empty
+            where it is within.
     """
 
     code: str
@@ -117,6 +121,8 @@ class Product:
     atmosphere: str
     storage: str
     use_by_words: str = "Use by"
+    label: ProductLabel = USUAL
+    life_approved_by: str = ""
 
     def __post_init__(self) -> None:
         named = f"product {self.code} version {self.version}"

@@ -21,6 +21,7 @@ from station.core.metrology.verdict import Verdict, Window
 from station.core.pack import LabelState, Moment, PackDraft, PackId, Quality, Weighing
 from station.core.product import BagItem, Component, PackMode, Product, Share
 from station.core.run import Run
+from station.store.label_body import label_body, label_of
 
 Body = dict[str, Value]
 _Read = Mapping[str, Any]
@@ -110,6 +111,8 @@ def _product_body(product: Product) -> Body:
         "atmosphere": product.atmosphere,
         "storage": product.storage,
         "use_by_words": product.use_by_words,
+        "label": label_body(product.label),
+        "life_approved_by": product.life_approved_by,
     }
 
 
@@ -139,6 +142,8 @@ def _product_of(body: _Read) -> Product:
         atmosphere=body["atmosphere"],
         storage=body["storage"],
         use_by_words=body["use_by_words"],
+        label=label_of(body.get("label")),  # runs of the first shape have neither
+        life_approved_by=body.get("life_approved_by", ""),
     )
 
 

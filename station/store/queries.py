@@ -142,7 +142,7 @@ def trace_pack(home: Path, serial: str) -> PackTrace:
             .where(pack.c.serial == serial)
         ).one_or_none()
         if row is None:
-            raise _unknown_serial(connection, serial)
+            raise unknown_serial(connection, serial)
         entry = j.read_entry(row.canonical)
         (its_run,) = _runs(connection, run.c.id == row.run_id)
         lots = connection.execute(
@@ -327,7 +327,8 @@ def _unknown_lot(connection: Connection, code: str) -> BadInput:
     return unknown(f"input lot {code!r}", code.upper(), list(codes))
 
 
-def _unknown_serial(connection: Connection, serial: str) -> BadInput:
+def unknown_serial(connection: Connection, serial: str) -> BadInput:
+    """Return the refusal of a serial the record has not, with close ones."""
     head = serial[: serial.rfind("-") + 1] if "-" in serial else ""
     near = select(pack.c.serial).order_by(pack.c.serial.desc()).limit(1000)
     if head:

@@ -6,7 +6,8 @@ import pytest
 
 from station.app.headless import _share
 from station.app.places import demo_settings
-from station.app.practice import free_lots, habits_for, run_choice
+from station.app.practice import habits_for, run_choice
+from station.line.lot_offer import free_lots
 from station.app.summary import _quantiles
 from station.config.load import load
 from station.core.lots import LotStatus

@@ -1,0 +1,1 @@
+"""What is told about packs: on paper and in files."""
