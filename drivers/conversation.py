@@ -35,6 +35,10 @@ class AskRules:
     tell_again_ns: int = 10_000 * MS
 
 
+LISTEN = AskRules(repeat=b"", ask=b"")
+"""For a scale that sends by itself and is asked nothing."""
+
+
 class Conversation:
     """Decides what to send on one connection.
 

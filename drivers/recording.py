@@ -86,14 +86,18 @@ class Recorder:
         """Put everything on the disk and end the recording."""
         if self._file.closed:
             return
-        self._sync()
-        self._file.close()
+        try:
+            self._sync()
+        finally:
+            self._file.close()
 
     def _sync(self) -> None:
         self._file.flush()
         os.fsync(self._file.fileno())
 
     def _fresh(self) -> IO[str]:
+        if self._path.exists() and not self._path.is_file():
+            raise RecordingError(f"recording {self._path}", "something else than a file is there")
         try:
             if self._path.exists():
                 self._path.replace(self._path.with_name(self._path.name + ".1"))

@@ -1,0 +1,154 @@
+"""Recordings: written durably, rotated, read strictly; a failing disk never stops the weighing."""
+
+from pathlib import Path
+
+import pytest
+
+from drivers.bench import BenchScale
+from drivers.errors import RecordingError
+from drivers.frames.base import WeightFrame
+from drivers.frames.scp0499 import Scp0499Parser
+from drivers.port import PortSettings
+from drivers.recording import HEAD, Chunk, RecordedPort, Recorder, read_recording
+from tests.drivers.listening import GRAMS, linked
+
+
+def test_written_and_read_back(tmp_path: Path) -> None:
+    now = [5_000_000_000]
+    path = tmp_path / "scale.rec"
+    recorder = Recorder(path, lambda: now[0])
+    recorder.add(b"\n 1G")
+    now[0] += 1_234_567
+    recorder.add(b"\x00\xff\r")
+    recorder.close()
+    recorder.close()
+    assert read_recording(path) == (Chunk(0, b"\n 1G"), Chunk(1234, b"\x00\xff\r"))
+    assert path.read_text() == f"{HEAD}0 0a203147\n1234 00ff0d\n"
+
+
+def test_is_on_the_disk_a_second_later(tmp_path: Path) -> None:
+    now = [0]
+    path = tmp_path / "scale.rec"
+    recorder = Recorder(path, lambda: now[0])
+    recorder.add(b"a")
+    now[0] += 1_000_000_000
+    recorder.add(b"b")
+    assert [chunk.data for chunk in read_recording(path)] == [b"a", b"b"]
+    recorder.close()
+
+
+def test_size_is_bounded_and_each_file_stands_alone(tmp_path: Path) -> None:
+    now = [0]
+    path = tmp_path / "scale.rec"
+    recorder = Recorder(path, lambda: now[0], most_bytes=300)
+    for n in range(100):
+        now[0] += 1_000_000
+        recorder.add(bytes([n]) * 20)
+    recorder.close()
+    assert sorted(file.name for file in tmp_path.iterdir()) == ["scale.rec", "scale.rec.1"]
+    older, newer = read_recording(tmp_path / "scale.rec.1"), read_recording(path)
+    assert newer[-1].data == bytes([99]) * 20
+    assert older[0].at_us == newer[0].at_us == 0
+    assert all(file.stat().st_size <= 300 for file in tmp_path.iterdir())
+
+
+def test_recording_that_is_there_is_put_aside(tmp_path: Path) -> None:
+    path = tmp_path / "scale.rec"
+    for data in (b"one", b"two"):
+        recorder = Recorder(path)
+        recorder.add(data)
+        recorder.close()
+    assert read_recording(tmp_path / "scale.rec.1")[0].data == b"one"
+    assert read_recording(path)[0].data == b"two"
+
+
+@pytest.mark.parametrize(
+    ("text", "words"),
+    [
+        ("", "does not begin with"),
+        ("0 00\n", "does not begin with"),
+        (HEAD + "x 00\n", "line 2"),
+        (HEAD + "0 0\n", "line 2"),
+        (HEAD + "0 zz\n", "line 2"),
+        (HEAD + "-1 00\n", "line 2"),
+        (HEAD + "5 00\n# a remark\n4 00\n", "line 4"),
+    ],
+)
+def test_what_is_no_recording_is_refused(tmp_path: Path, text: str, words: str) -> None:
+    path = tmp_path / "x"
+    path.write_text(text, encoding="ascii")
+    with pytest.raises(RecordingError, match=words):
+        read_recording(path)
+
+
+def test_files_that_cannot_be_read_or_made(tmp_path: Path) -> None:
+    with pytest.raises(RecordingError, match="no such file"):
+        read_recording(tmp_path / "none")
+    with pytest.raises(RecordingError, match="no such file"):
+        Recorder(tmp_path / "none" / "scale.rec")
+    with pytest.raises(RecordingError, match="something else than a file"):
+        Recorder(tmp_path)
+    (tmp_path / "raw").write_bytes(b"\xff")
+    with pytest.raises(RecordingError, match="no ASCII"):
+        read_recording(tmp_path / "raw")
+
+
+def test_line_cut_off_by_a_loss_of_power_is_left_out(tmp_path: Path) -> None:
+    path = tmp_path / "scale.rec"
+    path.write_text(HEAD + "0 0a\n7 0a20", encoding="ascii")
+    assert read_recording(path) == (Chunk(0, b"\n"),)
+
+
+def test_link_records_everything_it_reads(tty_scale: BenchScale, tmp_path: Path) -> None:
+    path = tmp_path / "scale.rec"
+    recorder = Recorder(path)
+    with linked(PortSettings(tty_scale.url), GRAMS, recorder=recorder) as (heard, _):
+        heard.steady("0")
+        tty_scale.put_bag(6)
+        heard.steady("6")
+    stream = b"".join(chunk.data for chunk in read_recording(path))
+    frames = [i for i in Scp0499Parser().feed(stream) if isinstance(i, WeightFrame)]
+    assert (frames[0].digits, frames[-1].digits) == ("0", "6")
+
+
+@pytest.mark.expects_log("the recording of .* stopped", "the end of the recording of .* may be")
+def test_full_disk_ends_the_recording_and_not_the_weighing(
+    tty_scale: BenchScale, tmp_path: Path
+) -> None:
+    recorder = Recorder(tmp_path / "scale.rec")
+    recorder.close()
+    recorder._file = Path("/dev/full").open("w", encoding="ascii", buffering=1)  # noqa: SIM115
+    with linked(PortSettings(tty_scale.url), GRAMS, recorder=recorder) as (heard, _):
+        heard.steady("0")
+        tty_scale.put_bag(6)
+        heard.steady("6")
+
+
+def test_recorded_port_passes_everything_on(tmp_path: Path) -> None:
+    class Plain:
+        name, identity = "p", "i"
+
+        def __init__(self) -> None:
+            self.calls: list[object] = []
+
+        def read(self) -> bytes:
+            return b""
+
+        def write(self, data: bytes) -> None:
+            self.calls.append(data)
+
+        def discard_input(self) -> None:
+            self.calls.append("discard")
+
+        def close(self) -> None:
+            self.calls.append("close")
+
+    plain = Plain()
+    recorder = Recorder(tmp_path / "scale.rec")
+    port = RecordedPort(plain, recorder)
+    port.write(b"W")
+    port.discard_input()
+    port.close()
+    assert plain.calls == [b"W", "discard", "close"]
+    assert (port.name, port.identity, port.read()) == ("p", "i", b"")
+    recorder.close()
