@@ -8,7 +8,7 @@ from functools import partial
 from pathlib import Path
 
 from drivers.connection import LinkRules
-from drivers.conversation import AskRules
+from drivers.conversation import LISTEN, AskRules
 from drivers.frames.base import FrameParser
 from drivers.frames.described import DescribedParser
 from drivers.frames.description import Description
@@ -24,8 +24,6 @@ from station.config.packhouse import Packhouse, ScaleSettings
 _MS = 1_000_000
 _SPREAD_MS = 500
 """The spread looks back half a second."""
-_LISTEN = AskRules(repeat=b"", ask=b"")
-"""For a scale that sends by itself and is asked nothing."""
 
 
 def bench_house(house: Packhouse) -> Packhouse:
@@ -46,7 +44,7 @@ def link_rules(scale: ScaleSettings) -> LinkRules:
     if scale.description is not None:
         return LinkRules(ask=_asked(scale.description))
     if scale.protocol == "hid":
-        return LinkRules(ask=_LISTEN)
+        return LinkRules(ask=LISTEN)
     return LinkRules(discover=True)
 
 
@@ -104,7 +102,7 @@ def scale_link(
 def _asked(description: Description) -> AskRules:
     poll = description.poll
     if poll is None:
-        return _LISTEN
+        return LISTEN
     every_ns = poll.every_ms * _MS
     return AskRules(
         repeat=poll.request, ask=poll.request, first_frame_ns=every_ns, ask_every_ns=every_ns
