@@ -26,12 +26,13 @@ from station.screens.chart_files import keep
 from station.screens.numbers_charts import SpreadChart, TargetChart, WeightsChart
 from station.screens.numbers_words import advice_words, rows, shown
 from station.screens.numbers_work import NumbersSource, Tried, Work
-from station.screens.theme import LIGHT, Face, Palette, Ruler
+from station.screens.theme import LIGHT, Palette, Ruler
 from station.screens.widgets.figure_list import FigureList
 from station.screens.widgets.outlook_plate import OutlookPlate
-from station.screens.widgets.sheet import Text
+from station.screens.widgets.sentence import Sentence
 from station.screens.widgets.touch_button import TouchButton
 
+_WORDS_MM = 3.4
 LOOK_MS = 1000
 """How often a change of the line is looked at."""
 _ANYWAY = 10
@@ -98,9 +99,7 @@ class NumbersPage(QWidget):
         self.back_button = TouchButton(palette, "LEAD", small="F3")
         self.work_button = TouchButton(palette, "WORK OUT", small="O")
         self.record_button = TouchButton(palette, "RECORD PROPOSAL", small="R")
-        self.reading = Text(palette, "", Face.NARROW, 3.4)
-        self.message = Text(palette, "", Face.NARROW, 3.4)
-        self.message.setAccessibleName("answer")
+        self.reading, self.message = Sentence(palette, _WORDS_MM), Sentence(palette, _WORDS_MM)
         self._looking, self._advising = Work("numbers", self), Work("fill target", self)
         self._timer = QTimer(self)
         self._timer.setInterval(LOOK_MS)
@@ -123,8 +122,9 @@ class NumbersPage(QWidget):
         side.setSpacing(round(ruler.px(3)))
         side.addWidget(self.plate, 2)
         side.addWidget(self.figures, 3)
-        for painted in (self.plate, self.figures):
+        for painted in (self.plate, self.figures, self.reading, self.message):
             painted.set_unit(ruler.px(1))
+        self.reading.setFixedHeight(round(ruler.px(2.4 * _WORDS_MM)))
         self.offer = QWidget()
         offer = QHBoxLayout(self.offer)
         offer.setContentsMargins(0, 0, 0, 0)
@@ -176,6 +176,11 @@ class NumbersPage(QWidget):
         self._advising.ended.connect(self._show_buttons)
         bridge.state_changed.connect(self.show_state, Qt.ConnectionType.DirectConnection)
         bridge.entered.connect(self._entered, Qt.ConnectionType.DirectConnection)
+
+    @property
+    def busy(self) -> bool:
+        """Whether something is worked out just now."""
+        return self._looking.busy or self._advising.busy
 
     def stop(self) -> None:
         """Give up what is worked out and wait for it; before the window goes."""
@@ -326,16 +331,16 @@ class NumbersPage(QWidget):
 
     @Slot(int)
     def _count(self, tried: int) -> None:
-        if self._advising.busy:
+        if self._advising.busy and not self._advising.stopping:
             self._say(f"Working a target out from the bags: {tried} tried …")
 
     @Slot(str)
     def _say(self, words: str) -> None:
-        self.message.setText(words[:1].upper() + words[1:])
+        self.message.set(words[:1].upper() + words[1:])
 
     @Slot(str)
     def _read(self, words: str) -> None:
-        self.reading.setText(words or _CHARTS[self.pages.currentIndex()][2])
+        self.reading.set(words or _CHARTS[self.pages.currentIndex()][2])
 
     @override
     def showEvent(self, event: QShowEvent) -> None:

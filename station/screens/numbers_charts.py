@@ -35,8 +35,9 @@ class TargetChart(Chart):
         most_across = max([1.35 * knee.spread, *(1.3 * mark.spread for mark in marks)])
         shown = [mean for at, mean in zip(spreads, means, strict=True) if at <= most_across]
         most_up = max([*shown, *(mark.mean for mark in marks)])
-        room = max(0.14 * (most_up - nominal), 0.05 * tolerable)
-        self.show_range((0.0, most_across), (nominal - room, most_up + 1.6 * room))
+        least_up = min([nominal, *(mark.mean for mark in marks)])
+        room = max(0.14 * (most_up - least_up), 0.05 * tolerable)
+        self.show_range((-0.02 * most_across, most_across), (least_up - room, most_up + 1.6 * room))
         self.level(nominal, "nominal", Strokes.DASHED, place=0.02)
         self.level(knee.spread, "knee", Strokes.DOTTED, upright=True, place=0.9)
         self.line(spreads, means, thick=2.0)

@@ -95,7 +95,10 @@ def rows(figures: RunFigures | None, advice: Advice | None) -> tuple[Row, ...]:
         ),
         _target(figures, advice),
     ]
-    found += [Row("Same product?", one.words, weight=1.1, attend=True) for one in figures.questions]
+    found += [
+        Row("Same product?", one.words.replace(" g", "\u00a0g"), weight=1.1, attend=True)
+        for one in figures.questions
+    ]
     return tuple(found)
 
 
@@ -121,7 +124,7 @@ def _t1(batch: BatchFigures, t1: str) -> Row:
 def _this_run(figures: RunFigures) -> str:
     given = figures.given_away
     assert given is not None
-    words = f"{plain(round(given.run_kg, 3))} kg this run"
+    words = f"{_digits(Fraction(given.run_kg))} kg this run"
     return words if given.money is None else f"{words}, {given.money:.2f} in money"
 
 
@@ -130,7 +133,7 @@ def _target(figures: RunFigures, advice: Advice | None) -> Row:
     if advice is None:
         return Row("Target", target, "no proposal worked out yet")
     if advice.proposal is None:
-        return Row("Target", target, advice.why_none, attend=True)
+        return Row("Target", target, advice.why_none)
     unit = figures.limits.nominal.unit
     return Row("Target", f"{advice.proposal.target:g}\u00a0{unit} proposed", target)
 
@@ -139,15 +142,19 @@ def advice_words(figures: RunFigures, advice: Advice) -> str:
     """Return a proposal in sentences, with who decides."""
     proposal, unit = advice.proposal, figures.limits.nominal.unit
     if proposal is None:
-        return f"From {advice.fills} bags no target can be proposed: {advice.why_none}."
-    nominal = float(figures.limits.nominal.amount)
+        return f"No target can be proposed: {advice.why_none}."
+    now = _signed(advice.mean - float(figures.limits.nominal.amount))
     return (
         f"Target {proposal.target:g}\u00a0{unit} instead of {advice.target:g}\u00a0{unit}, held up "
-        f"by {proposal.governing}: {proposal.giveaway:.2f}\u00a0{unit} given away a bag instead of "
-        f"{advice.mean - nominal:.2f}. This run stays as it is. A manager approves a proposal as "
-        "a new version of the product."
+        f"by {proposal.governing}: {_signed(proposal.giveaway)}\u00a0{unit} given away a bag "
+        f"instead of {now}. This run stays as it is. A manager approves a proposal as a new "
+        "version of the product."
     )
 
 
+def _signed(estimate: float) -> str:
+    return f"{estimate:.2f}".replace("-", "−")
+
+
 def _digits(value: Fraction) -> str:
-    return plain(decimal_of(value, _FINE))
+    return plain(decimal_of(value, _FINE)).replace("-", "−")

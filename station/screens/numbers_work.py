@@ -64,6 +64,11 @@ class Work(QObject):
         """Whether a piece of work is not over yet."""
         return self._thread is not None
 
+    @property
+    def stopping(self) -> bool:
+        """Whether the present piece was given up."""
+        return self._stop.is_set()
+
     def begin(self, task: Callable[[Tried], object]) -> bool:
         """Begin a piece of work, unless one is not over yet; says whether it did."""
         if self.busy:

@@ -21,6 +21,8 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 from station.screens.theme import Face, Palette, Ruler, font_of
 from station.screens.widgets.painted import stroke
 
+pg.setConfigOptions(mouseRateLimit=-1)  # the last place of a pointer counts, not one before it
+
 _AXIS_MM = 2.7
 _LABEL_MM = 2.7
 _LINE_MM = 0.32

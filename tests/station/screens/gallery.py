@@ -15,8 +15,10 @@ from PySide6.QtWidgets import QApplication, QWidget
 from station.screens.bench import BenchWindow
 from station.screens.bridge import Bridge
 from station.screens.lead import LeadPanel
+from station.screens.numbers import NumbersPage
 from station.screens.packer import PackerScreen
 from station.screens.window import StationWindow
+from tests.station.screens import numbers_states
 from tests.station.screens.fakes import FakeHand, FakeIntents
 from tests.station.screens.states import (
     LONG_NAME,
@@ -78,6 +80,37 @@ def lead(folder: Path) -> None:
         panel.close()
 
 
+def numbers(folder: Path) -> None:
+    states = {
+        "safe": numbers_states.safe,
+        "thin": numbers_states.thin,
+        "failing": numbers_states.failing,
+        "question": numbers_states.wandering,
+        "begun": numbers_states.begun,
+        "none": lambda: numbers_states.BagsSource(None),
+    }
+    for wide, tall in ((1024, 768), SIZES[0]):
+        for name, source in states.items():
+            page = NumbersPage(Bridge(), FakeIntents(), source(), folder)
+            page.resize(wide, tall)
+            page.show()
+            settle(page)
+            page.work_button.click()
+            settle(page)
+            for tab in page.tabs if name in ("safe", "thin") else page.tabs[:1]:
+                tab.click()
+                shoot(page, folder / f"numbers_{wide}_{name}_{tab.text().lower()}.png")
+            page.stop()
+            page.close()
+
+
+def settle(page: NumbersPage) -> None:
+    """Wait until nothing is worked out any more."""
+    QApplication.processEvents()
+    while page.busy:
+        QApplication.processEvents()
+
+
 def window(folder: Path) -> None:
     bridge = Bridge()
     whole = StationWindow(bridge, FakeIntents(), make_offer())
@@ -99,7 +132,7 @@ def window(folder: Path) -> None:
 def main(folder: Path) -> None:
     folder.mkdir(parents=True, exist_ok=True)
     application = QApplication.instance() or QApplication([])
-    for part in (packer, lead, window):
+    for part in (packer, lead, numbers, window):
         part(folder)
     application.processEvents()
 
