@@ -141,10 +141,20 @@ def date_for_market(day: datetime.date, market: str, language: str = "en") -> st
     Raises:
         LabelError: No table of names exists for the language.
     """
+    return dates_for_market(day, market, language)[0]
+
+
+def dates_for_market(day: datetime.date, market: str, language: str = "en") -> tuple[str, ...]:
+    """Return the ways a market's labels may write a date: with its weekday, and shorter without.
+
+    Raises:
+        LabelError: No table of names exists for the language.
+    """
     if market == "CA":
-        return f"{day.year:04d} {CANADIAN_MONTHS[day.month - 1]} {day.day:02d}"
+        return (f"{day.year:04d} {CANADIAN_MONTHS[day.month - 1]} {day.day:02d}",)
     if market == "US" and language == "en":
         calendar = calendar_of(language)
         weekday, month = calendar.weekdays[day.weekday()], calendar.months[day.month - 1]
-        return f"{weekday}, {month} {day.day}, {day.year:04d}"
-    return date_in_words(day, language)
+        short = f"{month} {day.day}, {day.year:04d}"
+        return (f"{weekday}, {short}", short)
+    return (date_in_words(day, language), short_date_in_words(day, language))

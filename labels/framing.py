@@ -122,7 +122,7 @@ def _set_plate(sheet: Sheet, frame: Frame, text: str) -> None:
 def _set_slab(sheet: Sheet, frame: Frame, fact: Fact) -> None:
     high = frame.box.height
     sizes = SlabSizes(high * SLAB_WORDS, frame.cap, frame.least, high * SLAB_PADDING)
-    slab.place(sheet, frame.box, fact.heading, fact.text, sizes, frame.fact.capitalize())
+    slab.place(sheet, frame.box, fact.heading, (fact.text,), sizes, frame.fact.capitalize())
 
 
 def _module(sheet: Sheet, frame: Frame, symbol: Symbol, needed: int, room: float) -> int:

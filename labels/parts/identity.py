@@ -13,6 +13,8 @@ TITLE_X = 1.3  # x-height of 'Lot' and 'Serial', mm
 CODE_GAP = 0.9  # between two lines of a code, mm
 CODE_LINES = 2
 BETWEEN = 1.3  # between lot and serial where they stand one below the other, mm
+MARK_PADDING = 0.8  # left and right of the mark of a reprint on its plate, mm
+MARK_SHRINKS = 0.85  # how much that mark may shrink before it stands without its word
 REPRINT = re.compile("R[0-9]+", re.ASCII)
 
 
@@ -68,18 +70,21 @@ def _fit_code(sheet: PackSheet, title: str, code: str, width: float) -> tuple[li
 
 
 def _place_copy_mark(sheet: PackSheet, mark: str, x: float, baseline: float, cap: float) -> None:
-    """Set the mark of a reprint in white on a small black plate."""
-    padding = 0.8
+    """Set the mark of a reprint in white on a black plate, alone where its word is too long."""
     face = type_of(Face.STRONG)
-    text = f"{sheet.words.copy} {mark}"
-    size = min(cap / face.cap_height, (sheet.right - x - 2 * padding) / face.width(text))
-    at = (x + padding, baseline)
+    full, room = cap / face.cap_height, sheet.right - x - 2 * MARK_PADDING
+    text, size = mark, full
+    for text in (f"{sheet.words.copy} {mark}", mark):
+        size = min(full, room / face.width(text))
+        if size >= full * MARK_SHRINKS:
+            break
+    at = (x + MARK_PADDING, baseline)
     placed = sheet.put(text, Face.STRONG, size, at, "Copy mark", Ink.WHITE)
     sheet.plates.append(
         Box(
             sheet.on_dots(x),
             sheet.on_dots(baseline - cap - 0.5),
-            sheet.on_dots(placed.width + 2 * padding),
+            sheet.on_dots(placed.width + 2 * MARK_PADDING),
             sheet.on_dots(cap + 1.0),
         )
     )

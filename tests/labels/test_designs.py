@@ -7,7 +7,7 @@ import math
 import numpy as np
 import pytest
 
-from labels.content import InputLot
+from labels.content import InputLot, Translation
 from labels.design import (
     DESIGNS,
     PACK_60_BY_40,
@@ -50,6 +50,8 @@ def assert_sound(plan: Plan) -> None:
         assert plan.page.contains(text.box), text
         on_plate = any(plate.overlaps(text.box) for plate in plan.plates)
         assert on_plate == (text.ink is Ink.WHITE), text
+        if on_plate:  # white ink beyond its plate would be lost
+            assert any(plate.contains(text.box) for plate in plan.plates), text
     for one, other in itertools.combinations(plan.texts, 2):
         assert not one.box.overlaps(other.box), (one, other)
     zones = zones_of(plan)
@@ -197,3 +199,67 @@ def test_long_codes_in_a_narrow_column_are_parted_or_refused(make_label) -> None
     with pytest.raises(LabelError) as caught:
         arrange_pack(make_label(blend_lot="W" * 20, serial="W" * 20), PACK_60_BY_40)
     assert caught.value.title in ("Lot", "Lot and serial", "Bar code")
+
+
+POLISH = {
+    "language": "pl",
+    "product_name": "Chrupiąca sałatka ogrodowa",
+    "use_by_words": "Należy spożyć do",
+    "ingredients": ("sałata rzymska", "marchew", "seler naciowy"),
+    "allergens": ("seler",),
+    "storage_text": "Przechowywać w temperaturze 0–5 °C.",
+}
+SWEDISH_AND_FINNISH = {
+    "language": "sv",
+    "product_name": "Krispig sallad",
+    "use_by_words": "Sista förbrukningsdag / Viimeinen käyttöajankohta",
+    "ingredients": ("romansallad", "morot", "selleri"),
+    "allergens": ("selleri",),
+    "storage_text": "Förvaras vid 0–5 °C.",
+    "second": Translation(
+        "fi", "Rapea salaatti", ("roomansalaatti", "porkkana", "selleri"), ("selleri",), "0–5 °C."
+    ),
+}
+
+
+def texts_of(plan: Plan, role: str) -> list[str]:
+    return [text.text for text in plan.texts if text.role == role]
+
+
+@EVERY
+def test_long_words_of_a_date_come_first_and_the_weekday_stands_where_it_fits(
+    make_label, name: str
+) -> None:
+    label = make_label(**POLISH, input_lots=make_label().input_lots[:2])
+    plan = LabelDrawer(DESIGNS[name]).plan(label)
+    assert_sound(plan)
+    (date,) = texts_of(plan, "Use-by date")
+    assert date.endswith("29 listopada 2026")
+    assert date.startswith("Niedziela") == (name != PACK_60_BY_40.name)
+    assert " ".join(texts_of(plan, "Use-by words")) == "Należy spożyć do"
+
+
+@pytest.mark.parametrize("name", sorted(DESIGNS.keys() - {PACK_60_BY_40.name}))
+def test_words_of_a_date_in_two_languages_take_two_lines_on_the_plate(
+    make_label, name: str
+) -> None:
+    label = make_label(**SWEDISH_AND_FINNISH, input_lots=make_label().input_lots[:2])
+    plan = LabelDrawer(DESIGNS[name]).plan(label)
+    assert_sound(plan)
+    assert texts_of(plan, "Use-by words") == [
+        "Sista förbrukningsdag /",
+        "Viimeinen käyttöajankohta",
+    ]
+
+
+@EVERY
+def test_the_mark_of_a_reprint_is_no_smaller_than_four_fifths_of_its_title(
+    make_label, name: str
+) -> None:
+    label = make_label(copy_mark="R1", input_lots=make_label().input_lots[:2])
+    plan = LabelDrawer(DESIGNS[name]).plan(label)
+    (mark,) = (text for text in plan.texts if text.role == "Copy mark")
+    (title,) = (text for text in plan.texts if text.role == "Serial")
+    cap = type_of(mark.face).cap_height * mark.size
+    assert cap >= 0.8 * type_of(title.face).cap_height * title.size
+    assert mark.text in ("Copy R1", "R1")

@@ -116,7 +116,7 @@ def test_too_many_lots_are_refused_not_cut(make_label) -> None:
         ("product_name", "Salad 漢", "Product name"),
         ("net_quantity_text", "250 grams of mixed leaf", "Net quantity"),
         ("net_quantity_text", "250 g 🥬", "Net quantity"),
-        ("use_by_words", "Please eat it all up before the end of", "Use-by words"),
+        ("use_by_words", "WWWWWWWW " * 9 + "W", "Use-by words"),
         ("storage_text", "x" * 150, "Storage"),
         ("packer_text", "漢", "Packer"),
         ("ingredients", ("celery", "🥕"), "Ingredients"),
