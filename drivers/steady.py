@@ -39,6 +39,8 @@ class SteadyRules:
         zero_band: a gross of at most this much, either side, is an empty pan; None for one
             interval, and for exactly zero where the interval is not known either.
         unit: the unit the scale must show; None for any.
+        capacity: the greatest load, in ``unit``; a value of more than nine intervals above it, as
+            far as a scale shows a load (common practice), is refused. None where it is not known.
     """
 
     agree_frames: int = 2
@@ -47,6 +49,7 @@ class SteadyRules:
     interval: Decimal | None = None
     zero_band: Decimal | None = None
     unit: str | None = None
+    capacity: Decimal | None = None
 
     def __post_init__(self) -> None:
         if self.agree_frames < 2:
@@ -217,6 +220,9 @@ def _fault(frame: WeightFrame, rules: SteadyRules) -> str | None:
         return "the scale sent dashes instead of a weight"
     if rules.interval is not None and value % rules.interval:
         return f"{frame.digits} {frame.unit} is not a multiple of {rules.interval} {frame.unit}"
+    most = rules.capacity
+    if most is not None and abs(value) > most + 9 * (rules.interval or Decimal(0)):
+        return f"{frame.digits} {frame.unit} is more than the scale weighs, {most} {frame.unit}"
     if frame.condition is Condition.UNDER_CAPACITY and not frame.motion:
         return (
             f"{frame.digits} {frame.unit} is below what the scale weighs: see that the pan lies"

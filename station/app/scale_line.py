@@ -62,6 +62,7 @@ def steady_rules(scale: ScaleSettings, stale_ms: int, haste: float) -> SteadyRul
         interval=scale.interval.amount,
         zero_band=scale.interval.amount / 2,  # one interval left on the pan is no zero
         unit=str(scale.unit),
+        capacity=scale.capacity.amount,
         spread_window_ns=max(1, round(_SPREAD_MS * _MS / haste)),
         stale_after_ns=stale_ms * _MS,
     )

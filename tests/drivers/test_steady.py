@@ -109,6 +109,13 @@ def test_fault_in_words_and_never_steady(frame: WeightFrame, words: str) -> None
         assert not reading.at_zero
 
 
+@pytest.mark.parametrize(("digits", "refused"), [("3009", False), ("3010", True), ("-3010", True)])
+def test_more_than_the_scale_weighs_is_refused(digits: str, refused: bool) -> None:
+    rules = replace(RULES, capacity=Decimal(3000))
+    (reading,) = read(replace(BAG, digits=digits), rules=rules)
+    assert ("more than the scale weighs, 3000 g" in str(reading.fault)) is refused
+
+
 def test_interval_of_two_refuses_an_odd_value() -> None:
     rules = SteadyRules(interval=Decimal("0.002"), unit="kg")
     frame = replace(BAG, unit="kg", digits="0.254")
