@@ -4,15 +4,29 @@ Prefixes 20 to 29 are of restricted circulation and each country says what they 
 Specifications 2.1.11 and 2.1.12). There is no common format: a country not listed here is refused.
 The table follows the national GS1 organisations' published rules as biip 5.2.0 cites them; for
 Norway none was seen there and the Swedish rules stand in its place (assumed).
+
+The net weight of such a pack is printed as the scale showed it, at its own interval. What is
+converted, to another unit or to fewer decimals, is rounded down: no label may say more than is in
+the pack.
 """
 
 from collections.abc import Iterable
 from dataclasses import dataclass
-from decimal import Decimal
+from decimal import ROUND_DOWN, Decimal
 from enum import Enum
 
 from labels.errors import LabelError, shown
+from labels.gs1 import Element
 from labels.gs1_digits import check_digit, check_digits_only, measure_verifier
+
+KILOGRAMS = {  # exact; NIST Handbook 44 Appendix C
+    "g": Decimal("0.001"),
+    "kg": Decimal(1),
+    "oz": Decimal("0.028349523125"),
+    "lb": Decimal("0.45359237"),
+}
+POUNDS = {"lb": Decimal(1), "oz": Decimal(1) / 16}
+MOST_DECIMALS = 5  # of (310n) and (320n)
 
 
 class Meaning(Enum):
@@ -80,6 +94,96 @@ COUNTRIES: dict[str, dict[str, Pattern]] = {
     "NO": _SWEDISH,
     "SE": _SWEDISH,
 }
+
+
+@dataclass(frozen=True, slots=True)
+class CatchWeight:
+    """The measured net weight of one pack, and its number for the till.
+
+    Attributes:
+        net: Net weight as the scale shows it, digits and all.
+        unit: The scale's unit: g, kg, oz or lb.
+        interval: The scale's interval, in the same unit.
+        country: ISO 3166 letters of the country whose numbers hold.
+        prefix: Two digits that say with the country what the number holds.
+        item: Item number.
+        price: Price, where the number holds one.
+
+    Raises:
+        LabelError: The net weight is no multiple of the interval, has other decimals, or the number
+            cannot hold it.
+    """
+
+    net: Decimal
+    unit: str
+    interval: Decimal
+    country: str
+    prefix: str
+    item: str
+    price: Decimal | None = None
+
+    def __post_init__(self) -> None:
+        if self.unit not in KILOGRAMS:
+            raise LabelError("Catch weight", f"{shown(self.unit)}; allowed: {', '.join(KILOGRAMS)}")
+        for number in (self.net, self.interval):
+            if not number.is_finite() or number <= 0:
+                raise LabelError("Catch weight", f"{number!r}; allowed: an exact number above 0")
+        same_place = self.net.as_tuple().exponent == self.interval.as_tuple().exponent
+        if self.net % self.interval or not same_place:
+            raise LabelError(
+                "Catch weight",
+                f"{self.net} {self.unit} is not as a scale of {self.interval} {self.unit} shows "
+                "it; print the indication itself",
+            )
+        if pattern_of(self.country, self.prefix).meaning is Meaning.COUNT:
+            raise LabelError("Catch-weight prefix", f"{shown(self.prefix)} is for counts")
+        _ = (self.number, self.element)  # both can be made, or it is said why not
+
+    @property
+    def kilograms(self) -> Decimal:
+        """The net weight in kg, exact."""
+        return self.net * KILOGRAMS[self.unit]
+
+    @property
+    def grams(self) -> Decimal:
+        """The net weight in g, exact."""
+        return self.kilograms * 1000
+
+    @property
+    def number(self) -> str:
+        """The thirteen digits for the till."""
+        pattern = pattern_of(self.country, self.prefix)
+        if pattern.meaning is Meaning.WEIGHT:
+            value = _down(self.kilograms, pattern.decimals)
+        elif self.price is None:
+            raise LabelError(
+                "Catch-weight price", f"{self.country} {self.prefix} holds a price; give it"
+            )
+        else:
+            value = self.price
+        return catch_weight_number(self.country, self.prefix, self.item, value)
+
+    @property
+    def element(self) -> Element:
+        """The net weight as (310n) in kg or (320n) in lb, never more than measured."""
+        ai, value = (
+            ("320", self.net * POUNDS[self.unit])
+            if self.unit in POUNDS
+            else ("310", self.kilograms)
+        )
+        decimals = min(MOST_DECIMALS, max(0, _places(value)))
+        digits = int(_down(value, decimals).scaleb(decimals))
+        if digits >= 10**6:
+            raise LabelError("Catch weight", f"{self.net} {self.unit} does not fit ({ai}n)")
+        return Element(f"{ai}{decimals}", f"{digits:06d}")
+
+
+def _places(value: Decimal) -> int:
+    return -int(value.as_tuple().exponent)
+
+
+def _down(value: Decimal, decimals: int) -> Decimal:
+    return value.quantize(Decimal(1).scaleb(-decimals), ROUND_DOWN)
 
 
 def catch_weight_number(country: str, prefix: str, item: str, value: Decimal) -> str:

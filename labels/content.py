@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 
 from labels import gs1
+from labels.catch_weight import CatchWeight
 from labels.errors import LabelError, shown
 from labels.gs1_digits import describe, gtin_14
 from labels.rules.figure_height import E_MARK, MARKETS
@@ -114,6 +115,7 @@ class PackLabel:
         origin: Country or place of origin, where it is given.
         language: Language of the texts and of fixed words.
         second: The same texts in a second language, where the market asks for two.
+        catch_weight: The measured weight of a pack without a constant nominal quantity.
 
     Raises:
         LabelError: A field holds what a label or a bar code cannot carry.
@@ -140,6 +142,7 @@ class PackLabel:
     origin: str = ""
     language: str = "en"
     second: Translation | None = None
+    catch_weight: CatchWeight | None = None
 
     def __post_init__(self) -> None:
         for field in (
@@ -155,6 +158,7 @@ class PackLabel:
         self._check_dates()
         self._check_codes()
         self._check_ingredients()
+        self._check_catch_weight()
 
     @property
     def quantity_shown(self) -> str:
@@ -227,6 +231,28 @@ class PackLabel:
                 f"{shown(self.copy_mark)} is not allowed; allowed: nothing, R1 to R99, "
                 f"{', '.join(OVERPRINTS)}",
             )
+
+    def _check_catch_weight(self) -> None:
+        """Hold a measured weight against the other facts.
+
+        A GTIN of variable measure has fourteen digits, the first a 9 (GS1 General Specifications,
+        from memory). The sign ℮ is for packs of one constant nominal quantity (76/211/EEC Art. 1).
+        """
+        if self.catch_weight is None:
+            return
+        if self.catch_weight.grams != self.nominal_grams:
+            raise LabelError(
+                "Catch weight",
+                f"{self.catch_weight.grams.normalize():f} g were measured and "
+                f"{self.nominal_grams} g declared; declare what was measured",
+            )
+        if len(self.gtin) != 14 or not self.gtin.startswith("9"):
+            raise LabelError(
+                "GTIN",
+                f"{shown(self.gtin)}; a pack of variable weight has 14 digits that begin with 9",
+            )
+        if self.e_mark:
+            raise LabelError("Sign ℮", "a pack of variable weight does not carry it; leave it out")
 
     def _check_ingredients(self) -> None:
         if not 1 <= len(self.input_lots) <= MOST_INPUT_LOTS:

@@ -48,10 +48,11 @@ def choose(sheet: PackSheet, label: PackLabel) -> Chosen:
 
 
 def elements_of(label: PackLabel) -> tuple[Element, ...]:
-    """Return what the bar codes of a label carry between them: GTIN, use-by date, lot, serial."""
+    """Return what the bar codes of a label carry: GTIN, date, measured weight, lot, serial."""
     row = (
         Element("01", gtin_14(label.gtin)),
         Element(label.durability.value, date_value(label.use_by)),
+        *([label.catch_weight.element] if label.catch_weight else []),
         Element("10", label.blend_lot),
         Element("21", label.serial),
     )

@@ -6,7 +6,7 @@ modules (EAN-13) or 9 and 9 (UPC-A).
 
 from labels.content import PackLabel
 from labels.errors import LabelError
-from labels.linear import retail
+from labels.linear import ean_13, retail
 from labels.parts.bar_codes import DOTS_OF_DESIGN
 from labels.sheet import PackSheet
 from labels.symbol import Symbol
@@ -33,7 +33,8 @@ def place(sheet: PackSheet, label: PackLabel) -> None:
     """
     if not sheet.design.till_bars:
         return
-    symbol = retail(label.gtin)
+    weighed = label.catch_weight
+    symbol = ean_13(weighed.number) if weighed else retail(label.gtin)
     dots = sheet.dots_per_mm
     module = sheet.design.till_dots * dots // DOTS_OF_DESIGN
     left = max(round(sheet.left * dots), symbol.quiet[0] * module)
