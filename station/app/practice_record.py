@@ -270,7 +270,7 @@ def _pack(
     hands = _Hands(pan, clock, habits or habits_for(product), random.Random(seed))
     state = pan.show(0)
     while state.tally.good < bags:
-        state = hands.pack_one()
+        state = hands.pack_one(state.tally.good)
         progress(state.tally.good)
     assert state.run is not None
     run = state.run.id
@@ -288,12 +288,15 @@ class _Hands:
         self, pan: _Pan, clock: PracticeClock, habits: Habits, chance: random.Random
     ) -> None:
         self._pan, self._clock, self._habits, self._chance = pan, clock, habits, chance
-        self._next_ns = clock.monotonic_ns()
+        self._began_ns = clock.monotonic_ns()
 
-    def pack_one(self) -> LineState:
-        """One bag from an empty pan to an empty pan, in its time; returns the last state."""
-        early_s = (self._next_ns - self._clock.monotonic_ns()) / 1e9
-        self._next_ns += round(BAG_S * 1e9)
+    def pack_one(self, good: int) -> LineState:
+        """One bag from an empty pan to an empty pan, in its time; returns the last state.
+
+        Args:
+            good: good bags so far; those set aside cost no time, or the shift would end late.
+        """
+        early_s = (self._began_ns - self._clock.monotonic_ns()) / 1e9 + BAG_S * good
         state = self._pan.show(0, max(0.5, early_s + self._chance.gauss(*_REACH_S)))
         while state.verb is not Verb.BAG_ON:
             state = self._pan.show(0)

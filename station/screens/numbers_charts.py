@@ -9,10 +9,11 @@ from itertools import pairwise, zip_longest
 from station.core.mass import Mass
 from station.line.fill_target import Advice, knee_of
 from station.line.numbers import FillCharts, RunFigures
+from station.screens.numbers_words import estimate
 from station.screens.theme import Palette
 from station.screens.widgets.chart import Chart, Mark, Strokes, Table
 
-_FINE = 4
+_FINE = 6
 """Decimals of an estimate."""
 
 
@@ -32,24 +33,24 @@ class TargetChart(Chart):
         spreads = [point.spread for point in knee.curve]
         means = [point.mean for point in knee.curve]
         marks = _places(advice)
-        most_across = max([1.35 * knee.spread, *(1.3 * mark.spread for mark in marks)])
+        most_across = max([1.35 * knee.spread, *(1.7 * mark.spread for mark in marks)])
         shown = [mean for at, mean in zip(spreads, means, strict=True) if at <= most_across]
         most_up = max([*shown, *(mark.mean for mark in marks)])
         least_up = min([nominal, *(mark.mean for mark in marks)])
         room = max(0.14 * (most_up - least_up), 0.05 * tolerable)
         self.show_range((-0.02 * most_across, most_across), (least_up - room, most_up + 1.6 * room))
         self.level(nominal, "nominal", Strokes.DASHED, place=0.02)
-        self.level(knee.spread, "knee", Strokes.DOTTED, upright=True, place=0.9)
+        self.level(knee.spread, "knee", Strokes.DOTTED, upright=True, place=0.96)
         self.line(spreads, means, thick=2.0)
         highest = max((mark.mean for mark in marks), default=0.0)
         for mark in marks:
-            self._mark(mark, left=mark.spread > 0.5 * most_across, above=mark.mean == highest)
+            self._mark(mark, left=mark.spread > 0.62 * most_across, above=mark.mean == highest)
         readings = [
-            f"spread {point.spread:.2f} {unit}: a mean of {point.mean:.2f} {unit} or more, by the "
-            f"{point.governing} rule"
+            f"spread {estimate(point.spread, unit)}: a mean of {estimate(point.mean, unit)} or "
+            f"more, by the {point.governing} rule"
             for point in knee.curve
         ] + [
-            f"{mark.words}: mean {mark.mean:.2f} {unit}, spread {mark.spread:.2f} {unit}"
+            f"{mark.words}: mean {estimate(mark.mean, unit)}, spread {estimate(mark.spread, unit)}"
             for mark in marks
         ]
         across, up = (mark.spread for mark in marks), (mark.mean for mark in marks)
@@ -131,10 +132,10 @@ class WeightsChart(Chart):
 
         def reading(index: int) -> str:
             at, net, mean = fills.at[index], fills.nets[index], fills.running_mean[index]
-            words = f"{at:%H:%M:%S}: {net:g} {unit}; mean so far {mean:.2f} {unit}"
+            words = f"{at:%H:%M:%S}: {net:g} {unit}; mean so far {estimate(mean, unit)}"
             if not fills.averages:
                 return words
-            return f"{words}, weighted average {fills.averages[index].value:.2f} {unit}"
+            return f"{words}, weighted average {estimate(fills.averages[index].value, unit)}"
 
         self.can_read(seconds, fills.nets, reading)
         self.table = lambda: _weights_table(fills, str(unit))

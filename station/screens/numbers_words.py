@@ -5,13 +5,14 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
-from station.core.metrology.exact import decimal_of, plain
+from station.core.mass import Unit
+from station.core.metrology.exact import decimal_of
 from station.core.metrology.forecast import Outlook
 from station.line.fill_target import Advice
 from station.line.numbers import BatchFigures, RunFigures
 
-_FINE = 3
-"""Decimals of a mean."""
+_FINE = {Unit.MILLIGRAM: 0, Unit.GRAM: 2, Unit.KILOGRAM: 5, Unit.POUND: 5, Unit.OUNCE: 4}
+"""Decimals of an estimate: about a hundredth of a gram."""
 _CHANCE = 4
 """Decimals of a chance, as on the command line."""
 
@@ -81,16 +82,16 @@ def rows(figures: RunFigures | None, advice: Advice | None) -> tuple[Row, ...]:
     found = [
         Row(
             "Mean so far",
-            f"{_digits(batch.packs.mean)}\u00a0{unit}",
+            f"{_digits(batch.packs.mean, unit)}\u00a0{unit}",
             f"nominal {limits.nominal}",
             1.25,
             light,
         ),
-        _needed(batch, str(unit)),
+        _needed(figures),
         _t1(batch, str(limits.t1)),
         Row(
             "Given away",
-            f"{_digits(given.per_bag_g)}\u00a0g a bag",
+            f"{_digits(given.per_bag_g, Unit.GRAM)}\u00a0g a bag",
             _this_run(figures),
         ),
         _target(figures, advice),
@@ -102,12 +103,15 @@ def rows(figures: RunFigures | None, advice: Advice | None) -> tuple[Row, ...]:
     return tuple(found)
 
 
-def _needed(batch: BatchFigures, unit: str) -> Row:
-    needed = batch.mean_needed
+def _needed(figures: RunFigures) -> Row:
+    batch, floor = figures.batch, figures.run.window.floor
+    needed, unit = batch.mean_needed, figures.limits.nominal.unit
     if needed is None:
         return Row("Mean needed", "–", "no bag is expected any more", 1.1)
-    rest = batch.expected - batch.packs.n
-    return Row("Mean needed", f"{_digits(needed)}\u00a0{unit}", f"on the {rest} bags to come", 1.1)
+    note = f"on the {batch.expected - batch.packs.n} bags to come"
+    if needed <= Fraction(floor.in_unit(unit).amount):
+        note += ", any above the floor will do"
+    return Row("Mean needed", f"{_digits(needed, unit)}\u00a0{unit}", note, 1.1)
 
 
 def _t1(batch: BatchFigures, t1: str) -> Row:
@@ -124,7 +128,7 @@ def _t1(batch: BatchFigures, t1: str) -> Row:
 def _this_run(figures: RunFigures) -> str:
     given = figures.given_away
     assert given is not None
-    words = f"{_digits(Fraction(given.run_kg))} kg this run"
+    words = f"{given.run_kg:.3f} kg this run".replace("-", "−")
     return words if given.money is None else f"{words}, {given.money:.2f} in money"
 
 
@@ -143,18 +147,20 @@ def advice_words(figures: RunFigures, advice: Advice) -> str:
     proposal, unit = advice.proposal, figures.limits.nominal.unit
     if proposal is None:
         return f"No target can be proposed: {advice.why_none}."
-    now = _signed(advice.mean - float(figures.limits.nominal.amount))
+    now = estimate(advice.mean - float(figures.limits.nominal.amount), unit)
     return (
         f"Target {proposal.target:g}\u00a0{unit} instead of {advice.target:g}\u00a0{unit}, held up "
-        f"by {proposal.governing}: {_signed(proposal.giveaway)}\u00a0{unit} given away a bag "
+        f"by {proposal.governing}: {estimate(proposal.giveaway, unit)} given away a bag "
         f"instead of {now}. This run stays as it is. A manager approves a proposal as a new "
         "version of the product."
     )
 
 
-def _signed(estimate: float) -> str:
-    return f"{estimate:.2f}".replace("-", "−")
+def estimate(value: float, unit: Unit) -> str:
+    """Return an estimate with its unit, as fine as it can be meant."""
+    return f"{value:.{_FINE[unit]}f}\u00a0{unit}".replace("-", "−")
 
 
-def _digits(value: Fraction) -> str:
-    return plain(decimal_of(value, _FINE)).replace("-", "−")
+def _digits(value: Fraction, unit: Unit) -> str:
+    """A mean, ten times finer than an estimate."""
+    return str(decimal_of(value, _FINE[unit] + 1)).replace("-", "−")

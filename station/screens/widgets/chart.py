@@ -213,7 +213,7 @@ class Chart(QWidget):
             anchors = [(0, 1), (0, 1)]
         label = pg.InfLineLabel(
             item, words, position=place, anchors=anchors, color=self.colours.ink,
-            fill=pg.mkBrush(self.colours.paper) if upright or place < 0.5 else None,
+            fill=pg.mkBrush(self.colours.paper),
         )  # fmt: skip
         label.textItem.setFont(font_of(Face.NARROW, self._px(_LABEL_MM)))
         label.updateTextPos()
