@@ -32,7 +32,7 @@ class DescribedParser:
     """
 
     MAX_PENDING = MAX_LINE
-    MOST_KNOWN = 4096
+    MOST_KNOWN = 1024
     """Different lines kept in mind; when there are more, all are forgotten."""
 
     def __init__(self, description: Description) -> None:
@@ -101,9 +101,10 @@ class DescribedParser:
         item = self._known.get(raw)
         if item is None:
             item = self._read(raw)
-            if len(self._known) >= self.MOST_KNOWN:
-                self._known.clear()
-            self._known[raw] = item
+            if isinstance(item, WeightFrame):
+                if len(self._known) >= self.MOST_KNOWN:
+                    self._known.clear()
+                self._known[raw] = item
         return item
 
     # --- what a line says ---------------------------------------------------------------------

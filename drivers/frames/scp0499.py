@@ -115,7 +115,7 @@ class Scp0499Parser:
 
     MAX_PENDING = 64
     """Longer than any reply of the standard (31 bytes)."""
-    MOST_KNOWN = 4096
+    MOST_KNOWN = 1024
     """Different frames kept in mind; when there are more, all are forgotten."""
 
     def __init__(self) -> None:
