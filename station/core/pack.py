@@ -125,6 +125,19 @@ class Weighing:
 
 
 @dataclass(frozen=True, slots=True)
+class Residue:
+    """What the empty pan showed after a bag was lifted off; a free sensor of the scale's drift.
+
+    Args:
+        at: when, in UTC.
+        reading: the first steady indication after the unload, in the scale's unit.
+    """
+
+    at: datetime
+    reading: Mass
+
+
+@dataclass(frozen=True, slots=True)
 class PackDraft:
     """A judged bag before the store has given it a number."""
 
@@ -140,6 +153,8 @@ class PackDraft:
     production_day: date
     operator: str
     judged_at: Moment
+    residue: Residue | None = None
+    """The empty pan before this bag; None for the first bag after a start or a disturbance."""
 
 
 @dataclass(frozen=True, slots=True)

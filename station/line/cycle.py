@@ -40,7 +40,9 @@ from station.line.effects import (
     TakeBack,
 )
 from station.line.events import (
+    Barred,
     Disturbed,
+    DutiesSeen,
     Event,
     LabelFailed,
     Labelled,
@@ -151,7 +153,7 @@ def _ready(cycle: Cycle, reading: Reading) -> Step:
         # A residue, or a zero that went below, would be in the next bag's net.
         lost = reading.steady and not reading.at_zero
         return (replace(cycle, phase=Phase.CLEAR_PAN) if lost else cycle), ()
-    if order_done(cycle):
+    if order_done(cycle) or cycle.closed:
         return cycle, ()
     loaded = replace(cycle, phase=Phase.LOADED, load=Load(reading.seen_at_ns))
     return _loaded(loaded, reading)
@@ -195,6 +197,8 @@ def _judge(cycle: Cycle, run: Run, load: Load, reading: Reading) -> Step:
         quality, reason = Quality.REJECT, str(verdict)
     else:
         return cycle, ()
+    if cycle.closed and quality is Quality.GOOD:
+        return cycle, ()  # it waits on the pan until acceptance is open again
     gross = indication(reading)
     weighing = Weighing(
         gross=gross,
@@ -285,13 +289,15 @@ def _run_started(cycle: Cycle, event: RunStarted) -> Step:
             reading=cycle.reading,
             trouble=cycle.trouble,
             port=cycle.port,
+            bars=cycle.bars,
         ),
         (),
     )
 
 
 def _run_ended(cycle: Cycle, event: RunEnded) -> Step:
-    return replace(cycle, phase=Phase.CLOSED, run=None, load=None, stop=""), ()
+    ended = replace(cycle, phase=Phase.CLOSED, run=None, load=None, stop="")
+    return replace(ended, closing=(), due=()), ()
 
 
 def _set_aside_load(cycle: Cycle, event: SetAside) -> Step:
@@ -316,6 +322,25 @@ def _take_back(cycle: Cycle, event: SetAside) -> Step:
     return after, (TakeBack(cycle.last.serial, event.reason), Sound(Cue.WRONG_WAY))
 
 
+def _barred(cycle: Cycle, event: Barred) -> Step:
+    others = tuple(bar for bar in cycle.bars if bar[0] != event.source)
+    before = dict(cycle.bars).get(event.source, "")
+    if event.words == before:
+        return cycle, ()
+    if not event.words:
+        return replace(cycle, bars=others), (Note(f"bags are taken again: {before}"),)
+    bars = (*others, (event.source, event.words))
+    return replace(cycle, bars=bars), (Note(f"no bag is taken: {event.words}"),)
+
+
+def _duties_seen(cycle: Cycle, event: DutiesSeen) -> Step:
+    if cycle.run is None:
+        return cycle, ()
+    new = tuple(words for words in event.closing if words not in cycle.closing)
+    effects = tuple(Note(f"no bag is taken: {words}") for words in new)
+    return replace(cycle, closing=event.closing, due=event.due), effects
+
+
 def _resumed(cycle: Cycle, event: Resumed) -> Step:
     words = f"gone on after a stop: {cycle.stop}"
     return replace(cycle, phase=Phase.CLEAR_PAN, stop=""), (Note(words, event.who),)
@@ -338,6 +363,8 @@ _ANY_PHASE: Mapping[type, Callable[..., Step]] = {
     Disturbed: _disturbed,
     Labelled: _labelled,
     LabelFailed: _label_failed,
+    Barred: _barred,
+    DutiesSeen: _duties_seen,
 }
 
 _TABLE: Mapping[tuple[Phase, type], Callable[..., Step]] = {

@@ -9,7 +9,7 @@ from drivers.steady import Reading
 from station.core.mass import Mass
 from station.core.pack import PackRecord
 from station.core.run import Run
-from station.line.state import Phase, Tally
+from station.line.state import Notice, Phase, Tally
 
 _HALF = Decimal("0.5")
 NO_FRAME_YET = "waiting for the scale's first reading"
@@ -61,6 +61,16 @@ class Cycle:
     tally: Tally = field(default_factory=Tally)
     stop: str = ""
     """What a person must look at, in phase STOPPED."""
+    bars: tuple[tuple[str, str], ...] = ()
+    """Sources that take acceptance away, with their words, in the order they came."""
+    closing: tuple[str, ...] = ()
+    """Why the duties close acceptance."""
+    due: tuple[Notice, ...] = ()
+
+    @property
+    def closed(self) -> tuple[str, ...]:
+        """Every reason why no bag is taken although a run is open."""
+        return (*(words for _, words in self.bars), *self.closing)
 
 
 def indication(reading: Reading) -> Mass:

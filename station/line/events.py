@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from drivers.steady import Reading
 from station.core.pack import PackRecord
 from station.core.run import Run
+from station.line.state import Notice
 
 
 @dataclass(frozen=True, slots=True)
@@ -93,6 +94,32 @@ class SetAside:
 
 
 @dataclass(frozen=True, slots=True)
+class Barred:
+    """A source takes acceptance away, or gives it back with empty words.
+
+    Args:
+        source: who says so: ``printer``, ``scale check`` …; one reason a source.
+        words: why no bag may be taken, and what to do; empty when one may.
+    """
+
+    source: str
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
+class DutiesSeen:
+    """The duties were asked.
+
+    Args:
+        closing: every reason why no bag may be taken now.
+        due: what should be done soon, the earliest first.
+    """
+
+    closing: tuple[str, ...]
+    due: tuple[Notice, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Resumed:
     """A person looked at a stop and goes on."""
 
@@ -112,5 +139,7 @@ Event = (
     | Labelled
     | LabelFailed
     | SetAside
+    | Barred
+    | DutiesSeen
     | Resumed
 )

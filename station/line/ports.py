@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from datetime import date
 from typing import Protocol
 
+from station.core.facts import Fact, FactRecord
 from station.core.lots import InputLot
 from station.core.pack import LabelState, Moment, PackDraft, PackRecord
 from station.core.run import Run
@@ -67,6 +68,10 @@ class Store(Protocol):
 
     def note(self, words: str, at: Moment, who: str) -> None:
         """Record an event in words."""
+        ...
+
+    def record(self, facts: Sequence[Fact], at: Moment, who: str) -> tuple[FactRecord, ...]:
+        """Record facts in one commit, all or none."""
         ...
 
 

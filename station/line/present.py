@@ -36,6 +36,8 @@ def line_state(cycle: Cycle) -> LineState:
         tally=cycle.tally,
         last=last,
         port=cycle.port,
+        closed=cycle.closed if cycle.run is not None else (),
+        due=cycle.due,
     )
 
 
@@ -67,6 +69,8 @@ def _say(cycle: Cycle, shown: Shown | None) -> _Said:
         return Verb.NO_READING, None, cycle.trouble
     if cycle.run is None or shown is None:
         return Verb.START_RUN, None, "no run is open: the lead starts one"
+    if cycle.closed and cycle.phase in (Phase.CLEAR_PAN, Phase.READY, Phase.LOADED):
+        return Verb.CALL_LEAD, None, cycle.closed[0]
     if cycle.phase is Phase.LOADED:
         return _guide(cycle, cycle.run, shown)
     if cycle.phase is Phase.LIFT and not cycle.last_is_good:

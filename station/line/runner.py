@@ -14,9 +14,11 @@ from collections.abc import Callable
 from dataclasses import dataclass, replace
 
 from drivers.steady import Reading
+from station.core.facts import Fact
 from station.core.pack import Moment, PackDraft, Quality
 from station.line.cycle import step
 from station.line.cycle_state import Cycle, LineRules
+from station.line.duties import Duties
 from station.line.effects import (
     Cue,
     Effect,
@@ -28,7 +30,9 @@ from station.line.effects import (
     TakeBack,
 )
 from station.line.events import (
+    Barred,
     Disturbed,
+    DutiesSeen,
     Event,
     LabelFailed,
     Labelled,
@@ -44,10 +48,12 @@ from station.line.events import (
 from station.line.opening import Catalogue, calendar_day, day_of, open_run
 from station.line.ports import Clock, LabelDesk, Store, StoreFault
 from station.line.present import line_state
-from station.line.state import LineState, Phase, RunAnswer, RunChoice
+from station.line.state import EntryAnswer, LineState, Phase, RunAnswer, RunChoice
 
 _LOG = logging.getLogger(__name__)
 _TICK_S = 0.1
+_DUTIES_NS = 1_000_000_000
+"""The duties are asked this often, and after every entered fact."""
 _READINGS_KEPT = 2_000
 """Above this many unread readings new ones are dropped: a flood must not fill memory."""
 _BEHIND = "the station is behind the scale: lift the bag off and wait"
@@ -70,6 +76,10 @@ class Timing:
     labelled: int
 
 
+def _ignore(_: object) -> None:
+    """Nobody listens."""
+
+
 @dataclass(frozen=True, slots=True)
 class Listeners:
     """Who is told what; each is called on the line's thread and must return at once."""
@@ -78,6 +88,7 @@ class Listeners:
     answer: Callable[[RunAnswer], None]
     sound: Callable[[Sound], None]
     timing: Callable[[Timing], None]
+    entered: Callable[[EntryAnswer], None] = _ignore
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,11 +102,17 @@ class _End:
 
 
 @dataclass(frozen=True, slots=True)
+class _Enter:
+    facts: tuple[Fact, ...]
+    who: str
+
+
+@dataclass(frozen=True, slots=True)
 class _Idle:
     """Nothing came for a while."""
 
 
-_Message = Event | _Start | _End | _Idle
+_Message = Event | _Start | _End | _Enter | _Idle
 
 
 class LineRunner:
@@ -109,6 +126,7 @@ class LineRunner:
         catalogue: what a lead may choose from.
         new_id: makes a UUID version 7 as text for a moment.
         listeners: who is told what.
+        duties: what must be done in time, or no bag is taken.
     """
 
     def __init__(
@@ -120,6 +138,7 @@ class LineRunner:
         catalogue: Catalogue,
         new_id: Callable[[Moment], str],
         listeners: Listeners,
+        duties: Duties | None = None,
     ) -> None:
         self._store = store
         self._desk = desk
@@ -127,6 +146,8 @@ class LineRunner:
         self._catalogue = catalogue
         self._new_id = new_id
         self._listeners = listeners
+        self._duties = duties or Duties()
+        self._duties_seen_ns = 0
         self._stale_ns = rules.stale_ns
         self._cycle = Cycle(rules)
         self._queue: queue.SimpleQueue[_Message | None] = queue.SimpleQueue()
@@ -173,6 +194,14 @@ class LineRunner:
         """End the run; the answer goes to the listener."""
         self._queue.put(_End(who))
 
+    def enter(self, facts: tuple[Fact, ...], who: str) -> None:
+        """Record facts, all or none; the answer goes to the listener."""
+        self._queue.put(_Enter(facts, who))
+
+    def bar(self, source: str, words: str) -> None:
+        """Take no bags for a reason, until the same source says empty words."""
+        self.post(Barred(source, words))
+
     # --- on the line's thread -----------------------------------------------------------------
 
     def _work(self) -> None:
@@ -199,12 +228,37 @@ class LineRunner:
                 self._listeners.answer(self._open(choice))
             case _End(who):
                 self._listeners.answer(self._close(who))
+            case _Enter(facts, who):
+                self._listeners.entered(self._enter(facts, who))
             case _Idle():
                 self._show(Tick(self._clock.monotonic_ns()))
             case Weighed(reading) if self._is_old(reading):
                 self._show(Disturbed(_BEHIND))
             case _:
                 self._show(message)
+        if self._clock.monotonic_ns() - self._duties_seen_ns >= _DUTIES_NS:
+            self._ask_duties()
+
+    def _ask_duties(self) -> None:
+        """Let the duties say whether bags are taken; a change of theirs is shown at once."""
+        self._duties_seen_ns = self._clock.monotonic_ns()
+        if self._cycle.run is None:
+            return
+        now = self._clock.now().utc
+        seen = DutiesSeen(self._duties.closing(now), self._duties.due(now))
+        if (seen.closing, seen.due) != (self._cycle.closing, self._cycle.due):
+            self._show(seen)
+
+    def _enter(self, facts: tuple[Fact, ...], who: str) -> EntryAnswer:
+        uids = tuple(fact.uid for fact in facts)
+        try:
+            records = self._store.record(facts, self._clock.now(), who)
+        except StoreFault as fault:
+            return EntryAnswer(uids, False, str(fault))
+        for record in records:
+            self._duties.noted(record)
+        self._ask_duties()
+        return EntryAnswer(uids, True, "recorded")
 
     def _is_old(self, reading: Reading) -> bool:
         """Whether a reading waited until it no longer exists: what it says is of the past."""
@@ -220,6 +274,9 @@ class LineRunner:
         try:
             if isinstance(message, _Start | _End):
                 self._listeners.answer(RunAnswer(False, words))
+            if isinstance(message, _Enter):
+                uids = tuple(fact.uid for fact in message.facts)
+                self._listeners.entered(EntryAnswer(uids, False, words))
             self._listeners.sound(Sound(Cue.STOP))
             self._listeners.state(line_state(self._cycle))
         except Exception:  # noqa: BLE001  a listener's fault must not end the line's thread
@@ -281,6 +338,7 @@ class LineRunner:
         if draft.quality is Quality.GOOD:
             durable = self._clock.monotonic_ns()
             self._waiting[record.serial] = (effect.reading.seen_at_ns, durable)
+        self._duties.packed(record)
         self._show(Recorded(record))
 
     def _open(self, choice: RunChoice) -> RunAnswer:
@@ -296,7 +354,9 @@ class LineRunner:
             self._store.start_run(run, at)
         except (ValueError, StoreFault) as refused:
             return RunAnswer(False, str(refused))
+        self._duties.opened(run, at.utc)
         self._show(RunStarted(run))
+        self._ask_duties()
         return RunAnswer(True, f"run of {run.product.name} open, blend lot {run.blend_lot}")
 
     def _close(self, who: str) -> RunAnswer:

@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from datetime import datetime
 from enum import StrEnum
 from typing import Protocol
 
+from station.core.facts import Fact
 from station.core.mass import Mass
 from station.core.metrology.verdict import Verdict
 from station.core.run import Run
@@ -100,6 +102,19 @@ class Tally:
 
 
 @dataclass(frozen=True, slots=True)
+class Notice:
+    """Something to be done, and by when.
+
+    Args:
+        words: what, in one short sentence.
+        at: by when, in UTC.
+    """
+
+    words: str
+    at: datetime
+
+
+@dataclass(frozen=True, slots=True)
 class LineState:
     """One moment of the line.
 
@@ -114,6 +129,8 @@ class LineState:
         tally: running figures.
         last: the bag recorded last, or None.
         port: the scale's line when it is open, else empty.
+        closed: why no bag is taken although a run is open, every reason; empty when bags are.
+        due: what should be done soon, the earliest first.
     """
 
     phase: Phase
@@ -126,6 +143,8 @@ class LineState:
     tally: Tally
     last: LastPack | None
     port: str
+    closed: tuple[str, ...] = ()
+    due: tuple[Notice, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -145,6 +164,21 @@ class RunAnswer:
     """Whether a run was started, and if not, why in one sentence."""
 
     started: bool
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
+class EntryAnswer:
+    """What became of facts a person entered.
+
+    Args:
+        uids: the facts, as they were given.
+        recorded: whether all of them are durable; else none is.
+        words: what follows, or why they were refused.
+    """
+
+    uids: tuple[str, ...]
+    recorded: bool
     words: str
 
 
@@ -168,4 +202,12 @@ class Intents(Protocol):
 
     def end_run(self, who: str) -> None:
         """End the run."""
+        ...
+
+    def enter(self, facts: tuple[Fact, ...], who: str) -> None:
+        """Record facts, all or none; the answer comes back as an EntryAnswer."""
+        ...
+
+    def bar(self, source: str, words: str) -> None:
+        """Take no bags for a reason, until the same source says empty words."""
         ...

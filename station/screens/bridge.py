@@ -12,7 +12,7 @@ from collections import deque
 
 from PySide6.QtCore import QObject, Qt, QTimer, Signal, Slot
 
-from station.line.state import LineState, RunAnswer
+from station.line.state import EntryAnswer, LineState, RunAnswer
 
 FRAME_NS = 1_000_000_000 // 60
 """Two paintings are never closer than this."""
@@ -25,12 +25,14 @@ class Bridge(QObject):
         state_changed: LineState, the newest; at most 60 times a second.
         label_changed: bytes, the PDF of the last label.
         answered: RunAnswer; every one, in order.
+        entered: EntryAnswer; every one, in order.
         fault: str, what went wrong and what to do.
     """
 
     state_changed = Signal(object)
     label_changed = Signal(object)
     answered = Signal(object)
+    entered = Signal(object)
     fault = Signal(str)
     _woken = Signal()
 
@@ -42,6 +44,7 @@ class Bridge(QObject):
         self._label: bytes | None = None
         self._words: str | None = None
         self._answers: deque[RunAnswer] = deque()
+        self._entries: deque[EntryAnswer] = deque()
         self._told_at_ns = 0
         self._timer = QTimer(self)
         self._timer.setSingleShot(True)
@@ -69,6 +72,14 @@ class Bridge(QObject):
         """Tell a lead what became of a start or an end of a run; from any thread."""
         with self._lock:
             self._answers.append(answer)
+            wake = self._fall_awake()
+        if wake:
+            self._woken.emit()
+
+    def enter(self, answer: EntryAnswer) -> None:
+        """Tell a person what became of facts they entered; from any thread."""
+        with self._lock:
+            self._entries.append(answer)
             wake = self._fall_awake()
         if wake:
             self._woken.emit()
@@ -103,6 +114,8 @@ class Bridge(QObject):
             words, self._words = self._words, None
             answers = tuple(self._answers)
             self._answers.clear()
+            entries = tuple(self._entries)
+            self._entries.clear()
         self._told_at_ns = time.monotonic_ns()
         if state is not None:
             self.state_changed.emit(state)
@@ -110,5 +123,7 @@ class Bridge(QObject):
             self.label_changed.emit(label)
         for answer in answers:
             self.answered.emit(answer)
+        for entry in entries:
+            self.entered.emit(entry)
         if words is not None:
             self.fault.emit(words)

@@ -7,7 +7,7 @@ stand as shown digits with their unit (``0.250 kg``), days as ISO dates.
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from datetime import date
+from datetime import date, datetime
 from decimal import Decimal
 from typing import Any
 
@@ -18,7 +18,7 @@ from station.core.lots import InputLot, LotStatus
 from station.core.mass import Mass, Unit
 from station.core.metrology.rule_set import Limits
 from station.core.metrology.verdict import Verdict, Window
-from station.core.pack import LabelState, Moment, PackDraft, PackId, Quality, Weighing
+from station.core.pack import LabelState, Moment, PackDraft, PackId, Quality, Residue, Weighing
 from station.core.product import BagItem, Component, PackMode, Product, Share
 from station.core.run import Run
 from station.store.label_body import label_body, label_of
@@ -265,7 +265,21 @@ def pack_body(
         "use_by": draft.use_by.isoformat(),
         "production_day": draft.production_day.isoformat(),
         "operator": draft.operator,
+        "residue": _residue_body(draft.residue),
     }
+
+
+def _residue_body(residue: Residue | None) -> Value:
+    if residue is None:
+        return None
+    return {"at": residue.at.isoformat(), "reading": str(residue.reading)}
+
+
+def residue_of(body: _Read | None) -> Residue | None:
+    """What the empty pan showed, of its part of a bag's body."""
+    if body is None:
+        return None
+    return Residue(datetime.fromisoformat(body["at"]), mass(body["reading"]))
 
 
 def draft_of(body: _Read, at: Moment) -> PackDraft:
@@ -290,4 +304,5 @@ def draft_of(body: _Read, at: Moment) -> PackDraft:
         production_day=date.fromisoformat(body["production_day"]),
         operator=body["operator"],
         judged_at=at,
+        residue=residue_of(body.get("residue")),  # entries of the first shape have none
     )

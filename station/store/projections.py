@@ -13,13 +13,15 @@ from typing import Any
 from sqlalchemy import Connection, Table, bindparam, insert, select, update
 from sqlalchemy.dialects.sqlite import insert as upsert
 
+from station.core.facts import FACT_KINDS
 from station.core.journal import Entry, EntryKind
 from station.core.lots import LotStatus
 from station.core.metrology.verdict import Verdict
 from station.core.pack import LabelState, Quality
 from station.store import tables as t
-from station.store.bodies import lot_of, mass, run_of
+from station.store.bodies import lot_of, mass, residue_of, run_of
 from station.store.columns import mass_values
+from station.store.hold_ranges import HoldRanges, UnknownFact
 from station.store.prepared import Prepared
 
 _Body = Mapping[str, Any]
@@ -40,10 +42,6 @@ _TAKE_BACK = Prepared(
 )
 
 
-class UnknownFact(Exception):
-    """An entry refers to something that no entry before it recorded; the message names it."""
-
-
 class Projections:
     """Applies entries to the tables of one connection.
 
@@ -53,6 +51,7 @@ class Projections:
 
     def __init__(self, connection: Connection) -> None:
         self._connection = connection
+        self._holds = HoldRanges(connection)
         self._blends: dict[tuple[str, str, str, str, str], int] = {}
         self._apply: dict[EntryKind, Callable[[Entry, int], None]] = {
             EntryKind.LOT: self._lot,
@@ -60,6 +59,10 @@ class Projections:
             EntryKind.RUN_END: self._run_end,
             EntryKind.PACK: self._pack,
             EntryKind.LABEL: self._label,
+        }
+        self._consequences: dict[EntryKind, Callable[[Entry], None]] = {
+            EntryKind.HOLD: self._holds.hold,
+            EntryKind.RELEASE: self._holds.release,
         }
 
     def apply(self, entry: Entry, row: int) -> None:
@@ -72,8 +75,9 @@ class Projections:
         Raises:
             UnknownFact: it refers to a lot, run, lot set or bag that is not there.
         """
-        step = self._apply.get(entry.kind)
-        if step is not None:
+        if entry.kind in FACT_KINDS:
+            self._fact(entry, row)
+        elif (step := self._apply.get(entry.kind)) is not None:
             step(entry, row)
 
     def forget(self) -> None:
@@ -137,6 +141,7 @@ class Projections:
     def _pack(self, entry: Entry, row: int) -> None:
         body: _Body = entry.body
         quality = Quality(body["quality"])
+        residue = residue_of(body.get("residue"))  # entries of the first shape have none
         _ADD_PACK.execute(
             self._connection,
             {
@@ -157,6 +162,9 @@ class Projections:
                 "operator": body["operator"],
                 "judged_at": entry.at.utc,
                 "offset_minutes": entry.at.offset_minutes,
+                "residue_digits": None if residue is None else residue.reading.digits,
+                "residue_at": None if residue is None else residue.at,
+                "copies": 0,
             },
         )
 
@@ -169,6 +177,23 @@ class Projections:
             values |= {"worth": Quality(body["quality"]), "why": body["why"], "out": 1}
         if statement.execute(self._connection, values).rowcount != 1:
             raise UnknownFact(f"bag {body['serial']} is not in the record")
+
+    def _fact(self, entry: Entry, row: int) -> None:
+        body: _Body = entry.body
+        self._insert(
+            t.fact,
+            uid=body["uid"],
+            entry_id=row,
+            kind=entry.kind,
+            subject=body["subject"],
+            result=body["result"],
+            run=body["run"],
+            who=entry.who,
+            at=entry.at.utc,
+            offset_minutes=entry.at.offset_minutes,
+        )
+        if (consequence := self._consequences.get(entry.kind)) is not None:
+            consequence(entry)
 
     def _blend_of(self, body: _Body) -> int:
         key = (

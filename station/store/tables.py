@@ -169,6 +169,9 @@ pack = Table(
     Column("operator", Text, nullable=False),
     Column("judged_at", UtcDateTime, nullable=False),
     Column("offset_minutes", Integer, nullable=False),
+    Column("residue_digits", Text),
+    Column("residue_at", UtcDateTime),
+    Column("copies", Integer, nullable=False, server_default=text("0")),
     UniqueConstraint("serial"),
     CheckConstraint("rejected IN (0, 1)", name="rejected"),
     CheckConstraint("rejected = 0 OR reason <> ''", name="reason"),
@@ -182,6 +185,42 @@ pack = Table(
     sqlite_strict=True,
 )
 
+fact = Table(
+    "fact",
+    metadata,
+    Column("id", Integer, primary_key=True),
+    Column("uid", Text, nullable=False),
+    Column("entry_id", ForeignKey(journal.c.id), nullable=False),
+    Column("kind", Word(EntryKind), nullable=False),
+    Column("subject", Text, nullable=False),
+    Column("result", Text, nullable=False),
+    Column("run", Text, nullable=False),
+    Column("who", Text, nullable=False),
+    Column("at", UtcDateTime, nullable=False),
+    Column("offset_minutes", Integer, nullable=False),
+    UniqueConstraint("uid"),
+    Index(None, "kind", "at"),
+    Index(None, "run", "kind"),
+    Index(None, "subject", "kind"),
+    sqlite_strict=True,
+)
+
+hold_range = Table(
+    "hold_range",
+    metadata,
+    Column("id", Integer, primary_key=True),
+    Column("hold", Text, nullable=False),
+    Column("epoch", Integer, nullable=False),
+    Column("first", Integer, nullable=False),
+    Column("last", Integer, nullable=False),
+    Column("released", Integer, nullable=False),
+    CheckConstraint("first > 0 AND last >= first", name="numbers"),
+    CheckConstraint("released IN (0, 1)", name="released"),
+    Index(None, "hold"),
+    Index("ix_hold_range_open", "epoch", "first", sqlite_where=text("released = 0")),
+    sqlite_strict=True,
+)
+
 TRUTH = (identity, journal)
-PROJECTIONS = (lot, lot_set, lot_use, run, blend, pack)
+PROJECTIONS = (lot, lot_set, lot_use, run, blend, pack, fact, hold_range)
 """Parents before children: fill in this order, empty in the reverse one."""

@@ -22,7 +22,8 @@ from station.store import journal as j
 from station.store.engine import reading, scratch_engine
 from station.store.faults import explain, means_damage
 from station.store.heads import SeenHead, read_head
-from station.store.projections import Projections, UnknownFact
+from station.store.hold_ranges import UnknownFact
+from station.store.projections import Projections
 from station.store.tables import PROJECTIONS, identity, metadata
 
 _NAMES = {

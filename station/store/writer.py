@@ -18,6 +18,7 @@ from types import TracebackType
 from sqlalchemy import Connection, Engine, select
 from sqlalchemy.exc import DBAPIError
 
+from station.core.facts import Fact, FactRecord
 from station.core.ids import uuid7
 from station.core.journal import EntryKind, JournalError, Value
 from station.core.lots import InputLot
@@ -29,13 +30,14 @@ from station.store import bodies, queries
 from station.store.engine import database, writer_engine
 from station.store.faults import explain
 from station.store.heads import SeenHead, read_head, write_head
+from station.store.hold_ranges import UnknownFact
 from station.store.journal import ChainFault, Head, Journal
 from station.store.label_steps import check_label, on_their_way
 from station.store.lock import HomeLock
 from station.store.migrate import HEAD, upgrade
 from station.store.opening import Opened, establish
 from station.store.prepared import driver_of
-from station.store.projections import Projections, UnknownFact
+from station.store.projections import Projections
 from station.store.run_facts import RunFacts
 from station.store.tables import blend, lot
 from station.store.tables import run as run_table
@@ -222,6 +224,18 @@ class StationStore:
         """Record an event in words."""
         with self._transaction():
             self._append(EntryKind.EVENT, at, who, {"words": words})
+
+    def record(self, facts: Sequence[Fact], at: Moment, who: str) -> tuple[FactRecord, ...]:
+        """Record facts in one commit, all or none.
+
+        Raises:
+            StoreFault: also when one refers to what is not in the record.
+        """
+        with self._transaction():
+            heads = [self._append(fact.kind, at, who, fact.body()) for fact in facts]
+        return tuple(
+            FactRecord(fact, at, who, head.seq) for fact, head in zip(facts, heads, strict=True)
+        )
 
     def close(self) -> None:
         """Record the stop, fold the log into the file and let go of the folder.

@@ -15,17 +15,10 @@ from math import sqrt
 from statistics import fmean
 
 from station.core.mass import Mass
+from station.core.pack import Residue
 
 _KOLMOGOROV_1_PERCENT = 1.628
 _LEAST_READINGS = 8
-
-
-@dataclass(frozen=True, slots=True)
-class Residue:
-    """One reading of the empty scale."""
-
-    at: datetime
-    reading: Mass
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,8 +5,10 @@ import time
 from collections.abc import Callable
 from datetime import timedelta
 
+from station.core.facts import FactRecord
 from station.core.pack import Moment, PackId, PackRecord
 from station.line.cycle_state import LineRules
+from station.line.duties import Duties
 from station.line.effects import Cue
 from station.line.events import LinkUp, Weighed
 from station.line.opening import Catalogue
@@ -79,6 +81,10 @@ class ListStore:
     def note(self, words, at, who):
         self._call("note", words, who)
 
+    def record(self, facts, at, who):
+        self._call("record", *(fact.uid for fact in facts), who)
+        return tuple(FactRecord(fact, at, who, n) for n, fact in enumerate(facts, 1))
+
 
 class CommandDesk:
     """Takes labels; a test posts the answer."""
@@ -105,10 +111,11 @@ class CommandDesk:
 class Rig:
     """A line runner on its thread, and all that was said by it."""
 
-    def __init__(self, product=None) -> None:
+    def __init__(self, product=None, duties=()) -> None:
         self.log: list = []
         self.store, self.desk, self.clock = ListStore(self.log), CommandDesk(self.log), HandClock()
         self.states, self.answers, self.sounds, self.timings = [], [], [], []
+        self.entered = []
         self.deaf: set[str] = set()
         self._said = threading.Condition()
         product = product or make_product()
@@ -133,7 +140,9 @@ class Rig:
                 answer=self._listener("answer", self.answers),
                 sound=self._listener("sound", self.sounds),
                 timing=self._listener("timing", self.timings),
+                entered=self._listener("entered", self.entered),
             ),
+            duties=Duties(duties),
         )
 
     def _listener(self, name: str, kept: list) -> Callable[[object], None]:

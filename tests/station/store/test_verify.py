@@ -178,7 +178,7 @@ def test_a_chain_made_anew_by_another_station_s_hand_is_found(packed):
             "INSERT INTO pack SELECT 99, epoch, 99, 'L1A-ZZ-000099', uid, entry_id, blend_id,"
             " gross_digits, gross_unit, gross_ug, tare_digits, tare_unit, tare_ug, net_digits,"
             " net_unit, net_ug, verdict, quality, rejected, reason, label, operator, judged_at,"
-            " offset_minutes FROM pack WHERE id = 2",
+            " offset_minutes, residue_digits, residue_at, copies FROM pack WHERE id = 2",
             "bag L1A-ZZ-000099 stands in a table, but no journal entry made it",
         ),
         ("UPDATE lot SET supplier = 'Quarry Farm' WHERE code = 'LF-101'", "lot LF-101 was changed"),

@@ -6,7 +6,8 @@ from random import Random
 import pytest
 
 from station.core.mass import Mass
-from station.core.metrology.zero_trace import Residue, find_step
+from station.core.metrology.zero_trace import find_step
+from station.core.pack import Residue
 
 NINE = datetime(2024, 5, 14, 9, 0, tzinfo=UTC)
 INTERVAL = Mass.parse("1 g")

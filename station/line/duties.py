@@ -1,0 +1,72 @@
+"""What must be done in time, or the line takes no bags: checks, tares, labels, lots.
+
+A duty sees the run open, every bag and every recorded fact, and says when asked whether it closes
+acceptance and what is due next. The line asks all of them together; none knows the others.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import datetime
+from typing import Protocol
+
+from station.core.facts import FactRecord
+from station.core.pack import PackRecord
+from station.core.run import Run
+from station.line.state import Notice
+
+
+class Duty(Protocol):
+    """One kind of thing to be done in time. Called on the line's thread only."""
+
+    def opened(self, run: Run, at: datetime) -> None:
+        """A run was opened; what must be done at its start is due from now on."""
+        ...
+
+    def packed(self, record: PackRecord) -> None:
+        """A bag was recorded in the open run."""
+        ...
+
+    def noted(self, record: FactRecord) -> None:
+        """A fact was recorded, of any kind."""
+        ...
+
+    def closing(self, now: datetime) -> str:
+        """Why the line takes no bag of the open run now, and what to do; empty when it does."""
+        ...
+
+    def due(self, now: datetime) -> Notice | None:
+        """What should be done soon, or None."""
+        ...
+
+
+@dataclass(slots=True)
+class Duties:
+    """All duties of a line, asked together; asked only while a run is open."""
+
+    all: Sequence[Duty] = ()
+
+    def opened(self, run: Run, at: datetime) -> None:
+        """Tell every duty that a run was opened."""
+        for duty in self.all:
+            duty.opened(run, at)
+
+    def packed(self, record: PackRecord) -> None:
+        """Tell every duty that a bag was recorded."""
+        for duty in self.all:
+            duty.packed(record)
+
+    def noted(self, record: FactRecord) -> None:
+        """Tell every duty that a fact was recorded."""
+        for duty in self.all:
+            duty.noted(record)
+
+    def closing(self, now: datetime) -> tuple[str, ...]:
+        """Every reason why the line takes no bag now, in the order of the duties."""
+        return tuple(words for duty in self.all if (words := duty.closing(now)))
+
+    def due(self, now: datetime) -> tuple[Notice, ...]:
+        """All that should be done soon, the earliest first."""
+        notices = [notice for duty in self.all if (notice := duty.due(now)) is not None]
+        return tuple(sorted(notices, key=lambda notice: notice.at))
