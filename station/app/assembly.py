@@ -17,16 +17,18 @@ from drivers.steady import Reading
 from labels.design import PACK_100_BY_60
 from labels.pdf import LabelDrawer
 from station.app.label_desk import PrintingDesk
+from station.app.live_numbers import LiveNumbers
 from station.app.scale_line import scale_link, steady_rules
 from station.clock import SystemClock
 from station.config.packhouse import Packhouse, ScaleSettings
 from station.core.ids import new_uid
 from station.line import events
 from station.line.cycle_state import LineRules
+from station.line.duties import Duties
 from station.line.effects import Sound
 from station.line.opening import Catalogue
 from station.line.runner import LineRunner, Listeners, Timing
-from station.line.state import LineState, RunAnswer
+from station.line.state import EntryAnswer, LineState, RunAnswer
 from station.store.queries import last_run
 from station.store.writer import StationStore
 
@@ -48,6 +50,7 @@ class Audience:
     sound: Callable[[Sound], None] = _ignore
     timing: Callable[[Timing], None] = _ignore
     label: Callable[[bytes], None] = _ignore
+    entered: Callable[[EntryAnswer], None] = _ignore
 
 
 def software() -> str:
@@ -120,6 +123,7 @@ class Station:
             answer=self._answer,
             show=self.audience.label,
         )
+        self.numbers = LiveNumbers(self.home, self.clock)
         self.line = LineRunner(
             store=self.store,
             desk=self.desk,
@@ -140,11 +144,13 @@ class Station:
             ),
             new_id=new_uid,
             listeners=Listeners(
-                state=self.audience.state,
+                state=self._on_state,
                 answer=self.audience.answer,
                 sound=self.audience.sound,
                 timing=self.audience.timing,
+                entered=self.audience.entered,
             ),
+            duties=Duties((self.numbers,)),
         )
         self.link = scale_link(
             scale,
@@ -174,6 +180,10 @@ class Station:
 
     def _answer(self, event: events.Event) -> None:
         self.line.post(event)
+
+    def _on_state(self, state: LineState) -> None:
+        self.numbers.state(state)
+        self.audience.state(state)
 
     def _on_item(self, item: LinkItem) -> None:
         event = line_event(item)

@@ -56,7 +56,9 @@ def show_station(house: Packhouse, home: Path, record: Path | None = None) -> No
     """
     with _application() as application:
         bridge = Bridge()
-        audience = Audience(bridge.publish, bridge.answer, label=bridge.show_label)
+        audience = Audience(
+            bridge.publish, bridge.answer, label=bridge.show_label, entered=bridge.enter
+        )
         settings = house.settings
         folder = settings.printer.folder
         port = port_settings(settings.scale)
@@ -88,6 +90,7 @@ def show_demo(house: Packhouse, home: Path, packs: int | None, seed: int) -> Dem
             _both(bridge.answer, watch.answer),
             timing=watch.timing,
             label=bridge.show_label,
+            entered=bridge.enter,
         )
         bench = bench_scale(house, _WINDOW_SPEED if packs else 1.0, seed)
         bench.start()
@@ -141,7 +144,14 @@ def _pack(application: QApplication, hands: SimulatedPacker, watch: Watch) -> No
 def _window(bridge: Bridge, station: Station, house: Packhouse) -> StationWindow:
     people = tuple(Person(one.id, one.name, str(one.role)) for one in house.people.values())
     offer = LeadOffer(tuple(house.products.values()), tuple(house.lots.values()), people)
-    return StationWindow(bridge, station.line, offer, in_doubt=station.in_doubt)
+    return StationWindow(
+        bridge,
+        station.line,
+        offer,
+        in_doubt=station.in_doubt,
+        numbers=station.numbers,
+        charts=station.home / "charts",
+    )
 
 
 def _side_by_side(window: QWidget, beside: QWidget) -> None:
