@@ -147,12 +147,13 @@ def advice_words(figures: RunFigures, advice: Advice) -> str:
     proposal, unit = advice.proposal, figures.limits.nominal.unit
     if proposal is None:
         return f"No target can be proposed: {advice.why_none}."
-    now = estimate(advice.mean - float(figures.limits.nominal.amount), unit)
+    grams, nominal = float(unit.grams), float(figures.limits.nominal.amount)
+    now = estimate((advice.mean - nominal) * grams, Unit.GRAM)
+    then = estimate(proposal.giveaway * grams, Unit.GRAM)
     return (
         f"Target {proposal.target:g}\u00a0{unit} instead of {advice.target:g}\u00a0{unit}, held up "
-        f"by {proposal.governing}: {estimate(proposal.giveaway, unit)} given away a bag "
-        f"instead of {now}. This run stays as it is. A manager approves a proposal as a new "
-        "version of the product."
+        f"by {proposal.governing}: {then} given away a bag instead of {now}. This run stays as "
+        "it is. A manager approves a proposal as a new version of the product."
     )
 
 

@@ -6,9 +6,12 @@ from datetime import timedelta
 
 import pytest
 
+from station.app.demo import demo
 from station.app.places import demo_settings, packhouse
 from station.app.practice_answer import record
 from station.app.practice_record import BAG_S, PracticeClock, pack_record
+from station.cli.entry import run
+from station.cli.verbs import build
 from station.clock import SystemClock
 from station.core.mass import Mass
 from station.core.pack import LabelState, Quality
@@ -117,3 +120,25 @@ def test_the_practice_clock_follows_the_plant_through_a_change_of_offset():
     clock.move(2.5)
     assert clock.now().offset_minutes == 0
     assert clock.monotonic_ns() == 2_500_000_000
+
+
+@pytest.mark.parametrize(
+    ("words", "said"),
+    [
+        (("--record-only", "5", "--packs", "5"), "leave out --packs"),
+        (("--product", "SLAW-340"), "is for --record-only"),
+    ],
+)
+def test_options_that_do_not_go_together_are_refused(words, said, capsys):
+    verbs = build()
+    verbs.command("demo")(demo)
+    assert run(verbs, ["demo", "--headless", *words]) == 2
+    assert said in capsys.readouterr().err
+
+
+def test_the_verb_makes_the_record(capsys, tmp_path):
+    verbs = build()
+    verbs.command("demo")(demo)
+    words = ["demo", "--record-only", "3", "--home", str(tmp_path), "--seed", "9", "--json"]
+    assert run(verbs, words) == 0
+    assert json.loads(capsys.readouterr().out)["packs"] == summary(tmp_path).good == 3
