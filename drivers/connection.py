@@ -147,6 +147,7 @@ class Connection:
             if self._read_ns - before_ns > _HELD_NS or self._woke():
                 self._forget("the computer slept or was held up: what the scale sent is too old")
             elif self._flood.is_over(len(chunk), self._read_ns):
+                self._conversation.heard_bytes(self._read_ns)
                 self._forget("more bytes arrive than a scale sends: is this the scale's line?")
                 stopping.wait(_FLOOD_PAUSE_S)
             elif chunk:

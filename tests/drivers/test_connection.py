@@ -3,7 +3,7 @@
 import queue
 import random
 import threading
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 
 import pytest
 
@@ -11,6 +11,8 @@ from drivers.connection import Connection, Line, LinkRules
 from drivers.errors import PortError
 from drivers.frames.base import Answer, AnswerKind, Garbage
 from drivers.frames.scp0499 import Scp0499Parser
+from drivers.frames.scp0499_facts import ScaleFacts
+from drivers.frames.scp0499_outcome import Outcome
 from drivers.link_items import LinkDegraded, LinkItem, LinkUp
 from drivers.steady import Reading, SteadyReader, SteadyRules
 from drivers.zero_gate import ZeroGate
@@ -56,16 +58,22 @@ class Script:
         self.ended.set()
 
 
-def play(script: Script, commands: Iterable[bytes] = ()) -> list[LinkItem]:
+def play(
+    script: Script,
+    commands: Iterable[bytes] = (),
+    rules: LinkRules | None = None,
+    slept: Callable[[], int] = lambda: 0,
+) -> list[LinkItem]:
     items: list[LinkItem] = []
     line = Line(
         "9600 8N1",
         Scp0499Parser,
         SteadyReader(SteadyRules()),
-        LinkRules(),
+        rules or LinkRules(),
         lambda: script.now_ms * MS,
         items.append,
         ZeroGate(SteadyRules()),
+        slept,
     )
     waiting: queue.SimpleQueue[bytes] = queue.SimpleQueue()
     for command in commands:
@@ -157,6 +165,83 @@ def test_program_that_was_held_forgets_what_is_old() -> None:
     items = play(script)
     assert script.discarded == [0, 9_000]
     assert len(of(Reading, items)) == 2
+
+
+def test_sleep_of_the_computer_forgets_what_lay_in_the_buffer() -> None:
+    """The steady count stands still in a sleep: only the count since boot tells (F56)."""
+    script = Script([(n * 50, FRAME * (20 if n == 6 else 1)) for n in range(1, 12)])
+    items = play(script, slept=lambda: 30_000 * MS if script.now_ms >= 300 else 0)
+    assert script.discarded == [0, 300]
+    (told,) = of(LinkDegraded, items)
+    assert "the computer slept" in told.why
+    assert [r.seen_at_ns // MS for r in of(Reading, items) if r.agreeing == 1] == [50, 350]
+
+
+def test_flood_is_thrown_away_and_told_now_and_again() -> None:
+    rules = LinkRules(most_bytes_per_s=10_000)
+    steps = [(n * 10, FRAME * 20) for n in range(1, 300)] + [(4_500, FRAME), (4_550, FRAME)]
+    items = play(Script(steps), rules=rules)
+    assert [told.why.split(":")[0] for told in of(LinkDegraded, items)] == [
+        "more bytes arrive than a scale sends"
+    ]
+    assert len(of(Reading, items)) < 3 * 10_000 // 20
+    assert items[-1].steady
+
+
+class Talking(Script):
+    """A scale that answers commands, from a table, at the next read."""
+
+    def __init__(self, answers: dict[bytes, list[bytes]], until_ms: int) -> None:
+        super().__init__([(until_ms, b"")])
+        self.answers = answers
+
+    def write(self, data: bytes) -> None:
+        super().write(data)
+        if self.answers.get(data):
+            self._steps.insert(0, (self.now_ms + 10, self.answers[data].pop(0)))
+
+
+def test_scale_is_asked_about_itself_before_it_repeats() -> None:
+    answers = {
+        b"\nA\r": [b"\nSMA:2/1.0\r"],
+        b"\nB\r": [b"\nMOD:T6\r", b"\nEND:\r"],
+        b"\nI\r": [b"\nSMA:2/1.0\r"],
+        b"\nN\r": [b"\nCAP:g  :3000:1:0\r", b"\nCMD:HPTMCR\r", b"\nEND:\r"],
+    }
+    script = Talking(answers, 2_000)
+    (facts,) = of(ScaleFacts, play(script, rules=LinkRules(discover=True)))
+    assert (facts.level, facts.model, facts.commands) == (2, "T6", "HPTMCR")
+    assert facts.ranges[0].capacity == 3000
+    sent = [data for _, data in script.sent]
+    assert sent[: len(sent) - sent[::-1].index(b"\nN\r")] == [
+        b"\nA\r", b"\nB\r", b"\nB\r", b"\nI\r", b"\nN\r", b"\nN\r", b"\nN\r",
+    ]  # fmt: skip
+    assert sent[7] == b"\nR\r"
+
+
+def test_scale_that_says_nothing_about_itself_is_asked_to_repeat_within_a_second() -> None:
+    script = Talking({}, 2_000)
+    (facts,) = of(ScaleFacts, play(script, rules=LinkRules(discover=True)))
+    assert facts == ScaleFacts()
+    assert next(at_ms for at_ms, data in script.sent if data == b"\nR\r") <= 1_000
+
+
+@pytest.mark.parametrize(
+    ("answer", "done", "words"),
+    [
+        ([b"\nZ1G           0g  \r"], True, "zero: 0 g gross"),
+        ([FRAME + b"\nZ1G           0g  \r"], True, "zero: 0 g gross"),
+        ([b"\nE1G  ----------g  \r"], False, "refused to set zero"),
+        ([b"\n?\r"], False, "does not do that"),
+        ([b"\n!\r"], False, "nothing was done"),
+        ([FRAME], False, "gave no answer"),
+        ([], False, "gave no answer"),
+    ],
+)
+def test_what_became_of_a_command_is_told_once(answer: list, done: bool, words: str) -> None:
+    (became,) = of(Outcome, play(Talking({b"\nZ\r": answer}, 2_000), [b"\nZ\r"]))
+    assert (became.command, became.done) == (b"\nZ\r", done)
+    assert words in became.words
 
 
 def test_lost_port_leaves_as_its_error() -> None:

@@ -1,6 +1,5 @@
 """The link whose plug is pulled and put back, missing, or in the hands of another."""
 
-import random
 import select
 import threading
 import time
@@ -14,6 +13,7 @@ from drivers.frames.scp0499 import Scp0499Parser
 from drivers.link import ScaleLink
 from drivers.port import PortSettings, open_port
 from drivers.steady import Reading
+from tests.campaigns.scale_plugs import pull_plugs
 from tests.drivers.listening import GRAMS, Listener, bare_line, frame, linked
 
 
@@ -88,28 +88,7 @@ def test_second_station_on_one_port_is_told(tty_scale: BenchScale) -> None:
 
 
 def test_thirty_plugs_pulled_at_any_byte_give_no_wrong_weight(tmp_path: Path) -> None:
-    """Each plug has another weight on the pan; bytes of the one before come first, cut anywhere."""
-    chance = random.Random(30)
-    name = tmp_path / "tty-scale"
-    rounds = 30
-    with linked(PortSettings(str(name))) as (heard, _):
-        before = frame("999")
-        for n in range(1, rounds + 1):
-            now = frame(str(100 + n))
-            with bare_line() as line:
-                name.symlink_to(line.name)
-                assert heard.up().epoch == n
-                assert select.select([line.end], [], [], 10)[0]  # it has discarded, and now asks
-                assert line.read() == command.repeat()
-                line.write(before[chance.randrange(20) :] + now * chance.randrange(2, 9))
-                heard.steady(str(100 + n))
-                line.write(now[: chance.randrange(20)] + chance.choice((b"", b"\n", before[:9])))
-                name.unlink()
-            heard.down()
-            before = now
-    steady = [item for item in heard.items if isinstance(item, Reading) and item.steady]
-    assert {reading.epoch for reading in steady} == set(range(1, rounds + 1))
-    assert [r for r in steady if r.digits != str(100 + r.epoch)] == []
+    assert pull_plugs(30, tmp_path, lambda _: None) == []
 
 
 def test_stops_at_once_in_every_state(tmp_path: Path) -> None:
