@@ -13,6 +13,8 @@ from station.screens.numbers_words import estimate
 from station.screens.theme import Palette
 from station.screens.widgets.chart import Chart, Mark, Strokes, Table
 
+_CLOSE = 0.045
+"""Levels closer than this share of a chart's height have one name together."""
 _FINE = 6
 """Decimals of an estimate."""
 
@@ -118,13 +120,14 @@ class WeightsChart(Chart):
         room = 0.08 * (high - low)
         wide = max(60.0, seconds[-1] - seconds[0])
         self.show_range(
-            (seconds[0] - 0.02 * wide, seconds[0] + 1.1 * wide), (low - room, high + room)
+            (seconds[0] - 0.02 * wide, seconds[0] + 1.16 * wide), (low - room, high + room)
         )
         self.points(seconds, fills.nets, fill=self.colours.edge)
+        names = _apart(landmarks, _CLOSE * (high - low))
         for name, value in landmarks:
             if name != "T2" or t2 >= low:
-                place = 0.01 if name == "target" else 0.99
-                self.level(value, name, _LANDMARK_STROKES[name], place=place, thick=0.8)
+                strokes = _LANDMARK_STROKES[name]
+                self.level(value, names[name], strokes, place=0.995, thick=0.8)
         self.line(seconds, fills.running_mean, thick=2.2)
         if fills.averages:
             averages = [one.value for one in fills.averages]
@@ -215,6 +218,16 @@ def _landmarks(figures: RunFigures) -> tuple[tuple[str, float], ...]:
         ("upper", window.upper),
     )
     return tuple((name, float(mass.in_unit(limits.nominal.unit).amount)) for name, mass in masses)
+
+
+def _apart(landmarks: tuple[tuple[str, float], ...], close: float) -> dict[str, str]:
+    """What to write at each landmark: where the next one lies close, its name joins that one's."""
+    names = {name: name for name, _ in landmarks}
+    for (name, value), (following, its_value) in pairwise(landmarks):
+        if its_value - value < close:
+            names[following] = f"{names[name]}, {following}"
+            names[name] = ""
+    return names
 
 
 def _interval(nets: tuple[float, ...]) -> float:

@@ -201,23 +201,23 @@ class Chart(QWidget):
 
         Args:
             value: where.
-            words: its name.
+            words: its name; may be empty.
             strokes: how it is drawn.
             upright: it stands on the horizontal axis.
             place: where the name stands along it, from 0 to 1.
             thick: times the usual width.
         """
         item = pg.InfiniteLine(pos=value, angle=90 if upright else 0, pen=self._pen(strokes, thick))
-        anchors = [(0, 0.5), (0, 0.5)] if upright else [(1, 1), (1, 1)]
-        if place < 0.5 and not upright:
-            anchors = [(0, 1), (0, 1)]
+        self.view.addItem(item)
+        if not words:
+            return
+        side = (0.0, 0.5) if upright else (float(place > 0.5), 1.0)
         label = pg.InfLineLabel(
-            item, words, position=place, anchors=anchors, color=self.colours.ink,
-            fill=pg.mkBrush(self.colours.paper),
+            item, words, position=place, anchors=[side, side], color=self.colours.ink,
+            fill=pg.mkBrush(self.colours.paper) if upright else None,
         )  # fmt: skip
         label.textItem.setFont(font_of(Face.NARROW, self._px(_LABEL_MM)))
         label.updateTextPos()
-        self.view.addItem(item)
 
     def name_point(self, across: float, up: float, words: str, anchor: tuple[float, float]) -> None:
         """Write words beside a point; the anchor is the part of the words that touches it."""
@@ -297,7 +297,7 @@ def _clock_axis(zone: Callable[[], tzinfo]) -> pg.AxisItem:
     def spacing(least: float, most: float, size: float) -> list[tuple[float, float]]:
         wide = max(most - least, 1.0)
         steps = (10, 30, 60, 300, 600, 900, 1800, 3600, 7200, 14400, 28800, 86400)
-        fits = [step for step in steps if wide / step <= max(2.0, size / 90)]
+        fits = [step for step in steps if wide / step <= max(2.0, size / 70)]
         return [(float(fits[0] if fits else 86400), 0.0)]
 
     axis.tickStrings, axis.tickSpacing = words, spacing

@@ -8,6 +8,7 @@ from PySide6.QtCore import QEvent, QPointF, Qt
 from PySide6.QtGui import QImage, QMouseEvent
 from PySide6.QtWidgets import QApplication
 
+from station.screens.numbers_charts import _apart
 from station.screens.theme import LIGHT
 from tests.station.screens.numbers_rig import STATES, Shown, touch
 
@@ -115,3 +116,15 @@ def test_every_mark_lies_inside_the_chart(show, name):
     for index in range(curve, chart.count):
         place = chart.view.mapToScene(chart.place_of(index).toPoint())
         assert ground.adjusted(4, 4, -4, -4).contains(place), chart.reading(index)
+
+
+def test_levels_that_lie_close_have_one_name_together():
+    five = (("T2", 232.0), ("T1", 241.0), ("nominal", 250.0), ("target", 250.5), ("upper", 251.0))
+    assert _apart(five, 0.6) == {
+        "T2": "T2",
+        "T1": "T1",
+        "nominal": "",
+        "target": "",
+        "upper": "nominal, target, upper",
+    }
+    assert _apart(five, 0.1) == {name: name for name, _ in five}
