@@ -20,6 +20,7 @@ SECOND_CAP = 3.0  # of the mark of a second label, mm
 DESCENT = 1.1  # kept free below the baseline of the row, mm
 FACE = Face.STRONG  # of the net quantity
 NAMES_KEPT = 32
+EVEN_STEP = 0.5  # mm
 
 
 def place(sheet: PackSheet, label: PackLabel, y: float) -> None:
@@ -100,10 +101,23 @@ def fit_name(
             wrapped = [wrap(words_of(name, step.face), room, size) for name in names]
             lines = [line for part in wrapped if part is not None for line in part]
             if None not in wrapped and len(lines) <= step.lines:
-                return lines, step.face, cap
+                even = [_evenly(words_of(name, step.face), room, size) for name in names]
+                return [line for part in even for line in part], step.face, cap
     last = steps[-1]
     raise LabelError(
         "Product name",
         f"{' / '.join(names)!r} does not fit on {last.lines} lines of {room:.0f} mm with capitals "
         f"of {last.smallest_cap} mm; shorten the name",
     )
+
+
+def _evenly(words: list[Word], room: float, size: float) -> list[list[Word]]:
+    """Return a name in the fewest lines, of lengths as even as that number allows."""
+    fewest = wrap(words, room, size)
+    assert fewest is not None
+    for width in steps_down(room, 0.0, EVEN_STEP):
+        lines = wrap(words, width, size)
+        if lines is None or len(lines) > len(fewest):
+            break
+        fewest = lines
+    return fewest

@@ -17,6 +17,8 @@ from decimal import Decimal
 
 from labels.errors import LabelError, shown
 
+# Its form is that of U+212E in the typeface, which has the same parts in other typefaces; the
+# drawing of 71/316/EEC Annex II, now 2009/34/EC Annex II, was not seen (from memory).
 E_MARK = "℮"
 E_MARK_MM = Decimal(3)  # Directive 76/211/EEC Annex I 3.3: the sign at least 3 mm high
 
