@@ -1,5 +1,6 @@
 """All faults of a scale's line through the whole chain: no wrong weight is ever captured."""
 
+from collections.abc import Callable
 from functools import partial
 
 import pytest
@@ -7,9 +8,11 @@ import pytest
 from drivers.frames.base import Garbage, WeightFrame
 from drivers.frames.described import DescribedParser
 from drivers.frames.scp0499 import Scp0499Parser
+from drivers.link_items import LinkDegraded
+from drivers.parity import ParityLine
 from drivers.steady import Reading, SteadyRules
 from drivers.zero_gate import ZeroGate
-from tests.drivers.chain import BAG, Chain, Tape, frame
+from tests.drivers.chain import BAG, Chain, Tape, frame, uart
 from tests.drivers.fault_cases import FAULTS, Fault, flips
 from tests.drivers.frames.test_described import SHIPPED
 from tests.drivers.frames.test_scp0499 import UNDERSCORE, WEIGHTS
@@ -46,6 +49,35 @@ def test_without_the_gate_a_hidden_load_would_be_captured(monkeypatch: pytest.Mo
     monkeypatch.setattr(ZeroGate, "judge", lambda _, reading: reading)
     captured, _ = play(FAULTS["F54"])
     assert captured == [BAG]
+
+
+BAUD = "check baud rate and parity (here: 9600 8N1)"
+WRONG = {
+    "half the baud rate": (lambda sent: uart(sent, 2.0), BAUD),
+    "twice the baud rate": (lambda sent: uart(sent, 0.5), BAUD),
+    "4800 for 19200": (lambda sent: uart(sent, 4.0), BAUD),
+    "19200 for 4800": (lambda sent: uart(sent, 0.25), BAUD),
+    "9600 for 115200": (lambda sent: uart(sent, 12.0), BAUD),
+    "115200 for 9600": (lambda sent: uart(sent, 1 / 12), BAUD),
+    "8N1 for 7E1": (ParityLine("E").sent, "set bytesize 7 and parity E for this port"),
+    "8N1 for 7O1": (ParityLine("O").sent, "set bytesize 7 and parity O for this port"),
+    "7E1 for 8N1": (ParityLine("E").received, BAUD),
+    "7E1 for 7O1": (lambda sent: ParityLine("E").received(ParityLine("O").sent(sent)), BAUD),
+}
+
+
+@pytest.mark.parametrize(("heard", "words"), WRONG.values(), ids=WRONG)
+def test_wrong_setting_is_told_in_words_within_ten_seconds(
+    heard: Callable[[bytes], bytes], words: str
+) -> None:
+    tape, sent = Tape(), frame("0") * 6 + frame(BAG) * 8
+    for _ in range(100):
+        tape.send(heard(sent[: 20 * 2]), 100)
+        sent = sent[20:] + sent[:20]
+    assert tape.now_ms <= 10_000
+    chain = Chain()
+    assert chain.play(tape) == []
+    assert any(words in item.why for item in chain.items if isinstance(item, LinkDegraded))
 
 
 EXAMPLES = [bytes.fromhex(text) for text, _ in WEIGHTS.values()] + [bytes.fromhex(UNDERSCORE)]
