@@ -91,8 +91,11 @@ class LiveNumbers:
 
     # --- on the thread of who asks ------------------------------------------------------------
 
-    def figures(self, span: Span) -> RunFigures | None:
+    def figures(self, span: Span | None) -> RunFigures | None:
         """Return the figures of the open or the last run; None before the first.
+
+        Args:
+            span: the batch to look at; None for the one the rules judge.
 
         Raises:
             ValueError: (RuleRefused, MassError) the run cannot be judged here.

@@ -214,14 +214,18 @@ class RunNumbers:
         self.bags += new
         self._whole = self._whole.add_all(bag.net for bag in new if bag.in_batch)
 
-    def figures(self, span: Span, now: datetime, *, still_open: bool) -> RunFigures:
+    def figures(self, span: Span | None, now: datetime, *, still_open: bool) -> RunFigures:
         """Work the figures out.
 
         Args:
-            span: the batch to look at; an hour is the one of the last bag.
+            span: the batch to look at; an hour is the one of the last bag. None takes the hour of
+                an open run where the rules judge hourly output, else the run.
             now: aware time.
             still_open: bags are still packed.
         """
+        if span is None:
+            hourly = still_open and self._rules.batch_rule.hourly
+            span = Span.HOUR if hourly else Span.RUN
         batch = self._hour(now, still_open) if span is Span.HOUR else self._run(still_open)
         charts = self._charts()
         questions = () if charts.habit is None else self._ask(charts, charts.habit)

@@ -79,7 +79,7 @@ class NumbersPage(QWidget):
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self._palette, self._intents, self._source = palette, intents, source
         self._folder = charts
-        self._span = Span.RUN
+        self._span: Span | None = None
         self._figures: RunFigures | None = None
         self._advice: Advice | None = None
         self._told: object = None
@@ -189,6 +189,10 @@ class NumbersPage(QWidget):
         for work in (self._looking, self._advising):
             work.wait()
 
+    @property
+    def _shown_span(self) -> Span:
+        return Span.RUN if self._figures is None else self._figures.batch.span
+
     # --- what comes -------------------------------------------------------------------------
 
     @Slot(object)
@@ -203,7 +207,7 @@ class NumbersPage(QWidget):
         """Show figures; those of another run have no advice yet."""
         other = figures is None or self._figures is None or figures.run != self._figures.run
         if other:
-            self._advice, self._uid = None, ""
+            self._advice, self._uid, self._span = None, "", None
             self._say("")
         self._figures = figures
         self._show()
@@ -228,9 +232,8 @@ class NumbersPage(QWidget):
 
     @Slot()
     def _change_span(self) -> None:
-        self._span = Span.HOUR if self._span is Span.RUN else Span.RUN
+        self._span = Span.HOUR if self._shown_span is Span.RUN else Span.RUN
         self._due = 0
-        self._show_buttons()
         self._look()
 
     @Slot()
@@ -318,8 +321,8 @@ class NumbersPage(QWidget):
     @Slot()
     def _show_buttons(self) -> None:
         busy, advice = self._advising.busy, self._advice
-        self.span_button.setText(str(self._span).upper())
-        self.span_button.setAccessibleName(f"batch: {self._span}")
+        self.span_button.setText(str(self._shown_span).upper())
+        self.span_button.setAccessibleName(f"batch: {self._shown_span}")
         self.work_button.setText("GIVE UP" if busy else "WORK OUT")
         self.work_button.setEnabled(busy or self._figures is not None)
         offered = advice is not None and advice.proposal is not None and not busy

@@ -19,8 +19,11 @@ Tried = Callable[[int], None]
 class NumbersSource(Protocol):
     """Whoever knows the bags of the run; each call may take long and is not made on Qt's thread."""
 
-    def figures(self, span: Span) -> RunFigures | None:
-        """Return the figures of the open or the last run; None before the first."""
+    def figures(self, span: Span | None) -> RunFigures | None:
+        """Return the figures of the open or the last run, of the batch the rules judge or another.
+
+        None before the first run.
+        """
         ...
 
     def advice(self, tried: Tried) -> Advice | None:

@@ -17,7 +17,7 @@ from station.core.metrology.rehearsal import rehearse
 from station.core.metrology.running import RunningBatch
 from station.line.numbers import HABIT_BAGS, RunNumbers, Span, habit_of, hour_of, rules_of
 from tests.station.screens.numbers_states import START, bags, fills, run_with_floor
-from tests.station.screens.states import grams
+from tests.station.screens.states import grams, make_product, make_run
 
 RUN = run_with_floor(246, 1200)
 LATER = START + timedelta(hours=9)
@@ -142,6 +142,21 @@ def test_the_hour_that_comes_twice_is_two_hours():
     second = datetime(2026, 10, 25, 1, 30, tzinfo=winter)
     assert hour_of(first) != hour_of(second)
     assert hour_of(second) - hour_of(first) == timedelta(hours=1)
+
+
+@pytest.mark.parametrize(
+    ("rules", "still_open", "span"),
+    [
+        ("eu-76-211", True, Span.HOUR),
+        ("eu-76-211", False, Span.RUN),
+        ("us-hb133", True, Span.RUN),  # a lot, not an hour
+    ],
+)
+def test_unasked_the_batch_is_the_one_the_rules_judge(rules, still_open, span):
+    run = make_run(make_product(rule_set=rules))
+    numbers = RunNumbers(run, bags=bags(fills(200, 252, 2)))
+    figures = numbers.figures(None, numbers.bags[-1].at, still_open=still_open)
+    assert figures.batch.span is span
 
 
 # --- charts and the question --------------------------------------------------------------------

@@ -39,14 +39,14 @@ class BagsSource:
     def __init__(self, numbers: RunNumbers | None, *, still_open: bool = True) -> None:
         self.numbers, self.still_open = numbers, still_open
         self.refusal: Exception | None = None
-        self.asked: list[Span] = []
+        self.asked: list[Span | None] = []
 
     @property
     def now(self) -> datetime:
         assert self.numbers is not None
         return self.numbers.bags[-1].at + timedelta(seconds=2)
 
-    def figures(self, span: Span) -> RunFigures | None:
+    def figures(self, span: Span | None) -> RunFigures | None:
         self.asked.append(span)
         if self.refusal is not None:
             raise self.refusal

@@ -71,7 +71,9 @@ def test_no_green_is_on_the_page(show):
 
 def test_the_figures_come_in_their_order_and_size(show):
     source = STATES["safe"]()
-    page = show(source).page
+    one = show(source)
+    page = one.page
+    look_at_the_run(one)
     names = [row.name for row in page.figures.view]
     assert names == ["Mean so far", "Mean needed", "Below T1", "Given away", "Target"]
     caps = [value.cap for _, _, value, _ in page.figures.texts]
@@ -116,12 +118,19 @@ def test_what_cannot_be_read_is_said(show):
 # --- what a person does -------------------------------------------------------------------------
 
 
+def look_at_the_run(one: Shown) -> None:
+    touch(one.qtbot, one.page.span_button)
+    one.qtbot.waitUntil(lambda: one.page.plate.view.under.startswith("whole run"))
+
+
 def test_the_batch_is_the_run_or_the_hour(show):
     one = show(STATES["safe"]())
+    assert one.page.span_button.text() == "THIS HOUR"  # its rules judge hourly output
+    look_at_the_run(one)
     assert one.page.span_button.text() == "WHOLE RUN"
     touch(one.qtbot, one.page.span_button)
     one.qtbot.waitUntil(lambda: one.page.plate.view.under.startswith("this hour"))
-    assert one.page.span_button.text() == "THIS HOUR"
+    assert show(STATES["thin"]()).page.span_button.text() == "WHOLE RUN"  # it has ended
 
 
 def test_keys_do_what_buttons_do(show, qtbot):
@@ -140,7 +149,7 @@ def test_keys_do_what_buttons_do(show, qtbot):
     qtbot.keyClick(page, Qt.Key.Key_K)
     assert page.reading.view.startswith("Kept as")
     qtbot.keyClick(page, Qt.Key.Key_B)
-    qtbot.waitUntil(lambda: page.plate.view.under.startswith("this hour"))
+    qtbot.waitUntil(lambda: page.plate.view.under.startswith("whole run"))
 
 
 def test_a_proposal_is_worked_out_and_recorded_once(show):
