@@ -6,6 +6,7 @@ and it takes any character as data, U+00F1 even as FNC1. So values are checked f
 """
 
 from collections.abc import Iterable
+from functools import lru_cache
 
 from barcode.codex import Gs1_128
 from barcode.ean import EuropeanArticleNumber13
@@ -16,6 +17,7 @@ from labels.gs1_digits import check_key, gtin_14
 from labels.symbol import Symbol
 
 GS1_128_IDENTIFIER = "]C1"  # ISO/IEC 15424; plain Code 128 would read ]C0
+SYMBOLS_KEPT = 64  # one of the two on a label is the same all through a run
 LONGEST_MM = 165.10  # GS1-128 with its quiet zones, GenSpecs 5.4
 EAN_IDENTIFIER = "]E0"  # ISO/IEC 15424; UPC-A is transmitted as 13 digits
 EAN_13_QUIET = (11, 7)  # modules left and right, GenSpecs 5.2.3.4
@@ -32,7 +34,11 @@ def gs1_128(elements: Iterable[Element]) -> Symbol:
     Raises:
         LabelError: The elements do not make a valid element string.
     """
-    row = tuple(elements)
+    return _gs1_128(tuple(elements))
+
+
+@lru_cache(SYMBOLS_KEPT)
+def _gs1_128(row: tuple[Element, ...]) -> Symbol:
     data = element_string(row)
     encoder = Gs1_128(data.replace(SEPARATOR, Gs1_128.FNC1_CHAR))
     (modules,) = encoder.build()

@@ -10,11 +10,14 @@ Source: ISO 32000-1, 8 (graphics), 9.4 (text).
 import math
 from collections.abc import Iterable
 
+import numpy as np
+from numpy.typing import NDArray
+
 from labels.embedding import FontSet
 from labels.errors import LabelError
 from labels.layout import SLACK, Ink, PlacedText
 from labels.sheet import PlacedSymbol, Plan
-from labels.symbol import GUARD_MODULES, runs
+from labels.symbol import GUARD_MODULES
 
 POINT = 72 / 25.4  # points in a millimetre
 INSET_DOTS = 0.05
@@ -81,21 +84,24 @@ def _cells(placed: PlacedSymbol) -> list[Rectangle]:
 
     Either alone would leave hairs of the inset between rows or columns.
     """
-    module, rows = placed.module_dots, placed.symbol.rows
-    cells = [
-        (start, number, length, 1) for number, row in enumerate(rows) for start, length in runs(row)
-    ]
-    cells += [
-        (number, start, 1, length)
-        for number, column in enumerate(map("".join, zip(*rows, strict=True)))
-        for start, length in runs(column)
-        if length > 1
-    ]
-    left, top = placed.x_dots, placed.y_dots
+    dark = np.array([np.frombuffer(row.encode("ascii"), np.uint8) for row in placed.symbol.rows])
+    dark -= ord("0")
+    along_rows, along_columns = _runs(dark), _runs(dark.T)
+    cells = [(start, row, length, 1) for row, start, length in along_rows]
+    cells += [(column, start, 1, length) for column, start, length in along_columns if length > 1]
+    left, top, module = placed.x_dots, placed.y_dots, placed.module_dots
     return [
         (left + x * module, top + y * module, wide * module, high * module)
         for x, y, wide, high in cells
     ]
+
+
+def _runs(dark: NDArray[np.uint8]) -> list[tuple[int, int, int]]:
+    """Return each run of ones along the rows as (row, first place, length)."""
+    change = np.diff(np.pad(dark, ((0, 0), (1, 1))).astype(np.int8), axis=1)
+    rows, starts = np.nonzero(change == 1)
+    ends = np.nonzero(change == -1)[1]
+    return list(zip(rows.tolist(), starts.tolist(), (ends - starts).tolist(), strict=True))
 
 
 def _texts(texts: Iterable[PlacedText], page_height: float, fonts: FontSet) -> list[str]:

@@ -39,7 +39,8 @@ def gs1_data_matrix(elements: Iterable[Element]) -> Symbol:
     except ValueError as error:
         raise LabelError("DataMatrix", f"{readable(row)} cannot be encoded: {error}") from error
     dark = np.asarray(code.to_image(scale=1, add_quiet_zones=False)) < 128
-    rows = tuple("".join("1" if module else "0" for module in line) for line in dark)
+    signs = np.where(dark, ord("1"), ord("0")).astype(np.uint8)
+    rows = tuple(line.tobytes().decode("ascii") for line in signs)
     return Symbol(
         *(rows, readable(row), data.encode("ascii"), DATA_MATRIX_IDENTIFIER, row),
         DATA_MATRIX_QUIET,

@@ -4,10 +4,12 @@
 the finished page before release (`labels.readback`).
 """
 
+import re
 from dataclasses import dataclass
 
 from labels.gs1 import Element
 
+BAR = re.compile("1+")
 GUARD_MODULES = 5  # guard bars of EAN and UPC are this much longer, GenSpecs 5.2.3
 QUIET_ZONE_MODULES = 10  # each side of GS1-128, GenSpecs 5.4.4
 
@@ -52,16 +54,4 @@ class Symbol:
     @property
     def bars(self) -> tuple[tuple[int, int], ...]:
         """Each bar of the first row as (first module, width in modules)."""
-        return runs(self.modules)
-
-
-def runs(row: str) -> tuple[tuple[int, int], ...]:
-    """Return each run of dark modules as (first module, width in modules)."""
-    found = []
-    start = 0
-    while (start := row.find("1", start)) >= 0:
-        end = row.find("0", start)
-        end = len(row) if end < 0 else end
-        found.append((start, end - start))
-        start = end
-    return tuple(found)
+        return tuple((bar.start(), bar.end() - bar.start()) for bar in BAR.finditer(self.modules))
