@@ -10,17 +10,20 @@ from station.cli.money import Shift
 from station.cli.options import read_mass
 from station.cli.page import facts, heading, listing, note
 from station.core.mass import MassError
-from station.core.metrology.probability import bisect
 from station.core.metrology.rule_set import Limits
-from station.core.metrology.target import KneePoint, knee_curve, knee_point
+from station.core.metrology.rule_sets.registry import rule_set
+from station.core.metrology.target import (
+    KneePoint,
+    Shares,
+    knee_curve,
+    knee_point,
+    knee_spread,
+)
 from station.errors import BadInput
 
 _BARE = re.compile(r"[0-9]+(\.[0-9]+)?", re.ASCII)
 _CURVE = 12  # points beside zero; the knee lies near the middle
-_CAVEAT = (
-    "For a normal process: 2.5 % of bags below T1 and 1 in 10 000 below T2 at most. A run's own "
-    "bags tell more: give --run."
-)
+_CAVEAT = "For a normal process: {}. A run's own bags tell more: give --run."
 
 
 def knee_answer(rules: str | None, nominal: str | None, sigma: str, shift: Shift) -> Answer:
@@ -34,10 +37,11 @@ def knee_answer(rules: str | None, nominal: str | None, sigma: str, shift: Shift
     limits = limits_of(rules, read_mass("--nominal", nominal))
     unit = limits.nominal.unit
     spread = _spread(sigma, limits)
-    point = knee_point(limits, spread)
+    shares = Shares.of(rule_set(limits.rule_set))
+    point = knee_point(limits, spread, shares)
     tolerable = float(limits.tolerable.amount)
-    curve = knee_curve(limits, [tolerable * step / _CURVE for step in range(_CURVE + 1)])
-    knee = _knee(limits)
+    curve = knee_curve(limits, [tolerable * step / _CURVE for step in range(_CURVE + 1)], shares)
+    knee = knee_spread(limits, shares)
     over = point.mean - float(limits.nominal.amount)
     given = shift.given_away(over * float(unit.grams))
     document: dict[str, Json] = {
@@ -72,9 +76,14 @@ def knee_answer(rules: str | None, nominal: str | None, sigma: str, shift: Shift
             )
         ),
         listing(("spread", "lowest_mean", "rule"), map(_cells, curve), "spread lowest_mean"),
-        note(_CAVEAT),
+        note(_CAVEAT.format(_allowed(shares))),
     )
     return Answer(document, page)
+
+
+def _allowed(shares: Shares) -> str:
+    t1 = f"{shares.t1 * 100:g} % of bags below T1"
+    return f"{t1} at most" if shares.t2 is None else f"{t1} and 1 in 10 000 below T2 at most"
 
 
 def _cells(point: KneePoint) -> tuple[str, str, str]:
@@ -92,12 +101,3 @@ def _spread(text: str, limits: Limits) -> float:
     if mass.amount < 0:
         raise BadInput("--sigma", f"{mass} is below zero: a spread is zero or more")
     return float(mass.amount)
-
-
-def _knee(limits: Limits) -> float:
-    """Spread from which on the mean rule alone does not do."""
-    return bisect(
-        lambda spread: -1.0 if knee_point(limits, spread).governing == "mean" else 1.0,
-        0.0,
-        float(limits.tolerable.amount),
-    )

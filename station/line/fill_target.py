@@ -14,15 +14,17 @@ from statistics import fmean, pstdev
 from station.core.facts import Fact
 from station.core.journal import EntryKind, Value
 from station.core.metrology.plans import find_full_rule
-from station.core.metrology.probability import normal_quantile
 from station.core.metrology.rule_set import Limits
+from station.core.metrology.rule_sets.registry import rule_set
 from station.core.metrology.target import (
     ClauseChance,
     KneePoint,
     Proposal,
+    Shares,
     TargetModel,
     Wanted,
     knee_curve,
+    knee_spread,
 )
 from station.core.product import PackMode
 from station.core.run import Run
@@ -32,7 +34,6 @@ ASSURANCE = 0.99
 SEED = 1
 _CURVE = 48
 """Steps of the knee curve."""
-_T1_SHARE, _T2_SHARE = 0.025, 1e-4
 
 
 @dataclass(frozen=True, slots=True)
@@ -86,15 +87,11 @@ class _Watched(TargetModel):
 
 
 def knee_of(limits: Limits) -> Knee:
-    """The knee of a nominal quantity."""
-    tolerable = float(limits.tolerable.amount)
-    nominal = float(limits.nominal.amount)
-    spread = min(
-        (nominal - float(limit.amount)) / -normal_quantile(share)
-        for limit, share in ((limits.t1, _T1_SHARE), (limits.t2, _T2_SHARE))
-    )
+    """The knee of a nominal quantity under its rules."""
+    tolerable, shares = float(limits.tolerable.amount), Shares.of(rule_set(limits.rule_set))
+    spread = knee_spread(limits, shares)
     steps = {tolerable * step / _CURVE for step in range(_CURVE + 1)} | {spread}
-    return Knee(knee_curve(limits, sorted(steps)), spread)
+    return Knee(knee_curve(limits, sorted(steps), shares), spread)
 
 
 def advise(

@@ -14,11 +14,14 @@ from math import ceil, sqrt
 from random import Random
 from statistics import fmean, pstdev
 
-from station.core.metrology.plans import FullRule, Plan
+from station.core.metrology.plans import FullRule, Plan, find_full_rule
 from station.core.metrology.probability import binomial_cdf, normal_cdf, normal_quantile
-from station.core.metrology.rule_set import Limits
+from station.core.metrology.rule_set import Limits, RuleSet
 
 _LEAST_FILLS = 50
+_ANY_LOT = 100_000
+RARE = 1e-4
+"""What stands for none in the long run: 1 in 10 000 (common practice)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,7 +36,7 @@ class Wanted:
     """
 
     assurance: float = 0.99
-    t2_share: float = 1e-4
+    t2_share: float = RARE
     draws: int = 1000
     seed: int = 1
 
@@ -140,7 +143,7 @@ class TargetModel:
         return kept or [self._floor]
 
     def chances(self, target: float) -> tuple[ClauseChance, ...]:
-        """Chance of every clause at a target."""
+        """Chance of every clause the rules have, at a target."""
         fills = self.fills(target)
         mean, spread = fmean(fills), pstdev(fills)
         below_t1 = self._share_below(self._t1, fills, mean, spread)
@@ -149,25 +152,21 @@ class TargetModel:
         batch_error = spread / sqrt(lot)
         margin = mean - self._nominal
         whole_mean = normal_cdf(margin / batch_error) if batch_error else float(margin >= 0.0)
-        t2_sample = (
-            1.0 if plan.t2_accept is None else binomial_cdf(plan.t2_accept, plan.n, below_t2)
-        )
-        return (
+        t1_whole = binomial_cdf(self._full_rule.accept(lot), lot, below_t1)
+        t1_sample = binomial_cdf(plan.accept, plan.n, below_t1)
+        chances = [
             ClauseChance("mean of the whole batch", whole_mean, wanted),
-            ClauseChance(
-                "T1 packs of the whole batch",
-                binomial_cdf(self._full_rule.accept(lot), lot, below_t1),
-                wanted,
-            ),
-            ClauseChance("T2 packs in the long run", 1.0 - below_t2, 1.0 - self._wanted.t2_share),
+            ClauseChance("T1 packs of the whole batch", t1_whole, wanted),
             ClauseChance("mean in the official sample", self._mean_in_sample(fills), wanted),
-            ClauseChance(
-                "T1 packs in the official sample",
-                binomial_cdf(plan.accept, plan.n, below_t1),
-                wanted,
-            ),
-            ClauseChance("T2 packs in the official sample", t2_sample, wanted),
-        )
+            ClauseChance("T1 packs in the official sample", t1_sample, wanted),
+        ]
+        if self._full_rule.t2_accept is not None:
+            least = 1.0 - self._wanted.t2_share
+            chances.append(ClauseChance("T2 packs in the long run", 1.0 - below_t2, least))
+        if plan.t2_accept is not None:
+            t2_sample = binomial_cdf(plan.t2_accept, plan.n, below_t2)
+            chances.append(ClauseChance("T2 packs in the official sample", t2_sample, wanted))
+        return tuple(chances)
 
     def propose(self, interval: float) -> Proposal:
         """Find the lowest target, in steps of the scale interval, that meets every clause.
@@ -245,7 +244,7 @@ class KneePoint:
     Args:
         spread: standard deviation of the fills.
         mean: lowest mean net.
-        governing: ``mean``, ``T1`` or ``T2``: the rule that forbids a lower one.
+        governing: ``mean``, ``T1`` or ``T2``: the clause that forbids a lower one.
     """
 
     spread: float
@@ -253,27 +252,56 @@ class KneePoint:
     governing: str
 
 
-def knee_point(
-    limits: Limits, spread: float, t1_share: float = 0.025, t2_share: float = 1e-4
-) -> KneePoint:
-    """Lowest mean that keeps the three rules for a normal process of this spread.
+@dataclass(frozen=True, slots=True)
+class Shares:
+    """Shares of a normal process that may lie beyond a limit in the long run.
 
-    The mean is the largest of Qn, T1 + z(t1_share) s and T2 + z(t2_share) s (guidance to packers in
-    the United Kingdom, from memory, with 1.96 s and 3.72 s).
+    Args:
+        t1: below T1.
+        t2: below T2; ``None`` where the rule set has no such clause.
+    """
+
+    t1: float = 0.025
+    t2: float | None = RARE
+
+    @classmethod
+    def of(cls, rules: RuleSet) -> Shares:
+        """The shares of a rule set: those of its fully weighed batch, and 1 in 10 000 for none."""
+        full = find_full_rule(rules.full_rules, _ANY_LOT, rules.id)
+        return cls(float(full.share) or RARE, None if full.t2_accept is None else RARE)
+
+
+def knee_point(limits: Limits, spread: float, shares: Shares | None = None) -> KneePoint:
+    """Lowest mean that keeps the clauses of the rules for a normal process of this spread.
+
+    The mean is the largest of Qn, T1 + z(t1) s and T2 + z(t2) s (guidance to packers in the United
+    Kingdom, from memory, with 1.96 s and 3.72 s); without a T2 clause it is the larger of the first
+    two.
     """
     if spread < 0.0:
         raise ValueError(f"a spread cannot be negative: {spread}")
+    shares = shares or Shares()
     rules = {
         "mean": float(limits.nominal.amount),
-        "T1": float(limits.t1.amount) - normal_quantile(t1_share) * spread,
-        "T2": float(limits.t2.amount) - normal_quantile(t2_share) * spread,
+        "T1": float(limits.t1.amount) - normal_quantile(shares.t1) * spread,
     }
+    if shares.t2 is not None:
+        rules["T2"] = float(limits.t2.amount) - normal_quantile(shares.t2) * spread
     governing = max(rules, key=lambda rule: rules[rule])
     return KneePoint(spread, rules[governing], governing)
 
 
 def knee_curve(
-    limits: Limits, spreads: Sequence[float], t1_share: float = 0.025, t2_share: float = 1e-4
+    limits: Limits, spreads: Sequence[float], shares: Shares | None = None
 ) -> tuple[KneePoint, ...]:
     """Knee points over spreads: flat while the mean rule governs, steep beyond the knee."""
-    return tuple(knee_point(limits, spread, t1_share, t2_share) for spread in spreads)
+    return tuple(knee_point(limits, spread, shares) for spread in spreads)
+
+
+def knee_spread(limits: Limits, shares: Shares) -> float:
+    """Spread from which on the mean rule alone does not do."""
+    bounds = [(limits.t1, shares.t1)]
+    if shares.t2 is not None:
+        bounds.append((limits.t2, shares.t2))
+    nominal = limits.nominal.amount
+    return min(float(nominal - limit.amount) / -normal_quantile(share) for limit, share in bounds)

@@ -9,11 +9,13 @@ from station.core.metrology.plans import PlanKind, find_full_rule
 from station.core.metrology.rehearsal import rehearse
 from station.core.metrology.rule_sets.registry import rule_set
 from station.core.metrology.target import (
+    Shares,
     TargetModel,
     Wanted,
     giveaway,
     knee_curve,
     knee_point,
+    knee_spread,
     step_towards,
 )
 
@@ -67,6 +69,35 @@ def test_the_knee_lies_at_half_t():
     assert [point.governing for point in points] == ["mean", "T1", "T1", "T2"]
     means = [point.mean for point in points]
     assert means == sorted(means)
+
+
+def test_german_law_allows_fewer_short_packs_in_the_long_run():
+    """At most 2 % beyond T, so z is 2.054 and not 1.96 (FPackV 2020 section 9(3))."""
+    shares = Shares.of(rule_set("de-fpackv-2020"))
+    assert (shares.t1, shares.t2) == (0.02, 1e-4)
+    limits = rule_set("de-fpackv-2020").limits(Mass.parse("200 g"))
+    assert knee_spread(limits, shares) == pytest.approx(9 / 2.0537, rel=1e-4)
+
+
+def test_without_a_second_limit_only_the_mean_and_the_first_limit_rule():
+    """Handbook 133 has one limit, the MAV, and no pack of a whole batch may lie beyond it."""
+    rules = rule_set("us-hb133")
+    limits, shares = rules.limits(Mass.parse("200 g")), Shares.of(rules)
+    assert shares.t2 is None
+    wide = knee_point(limits, float(limits.tolerable.amount), shares)
+    assert wide.governing == "T1"
+    # z of 1 in 10 000 is 3.719 (normal table)
+    assert wide.mean == pytest.approx(float(limits.t1.amount) + 3.719 * wide.spread, abs=0.01)
+
+
+def test_clauses_a_rule_set_lacks_are_not_asked():
+    rules = rule_set("us-hb133")
+    full = find_full_rule(rules.full_rules, 1000, rules.id)
+    residuals = [n / 10 for n in range(60)]
+    limits = rules.limits(Mass.parse("340 g"))
+    plan = rules.plan(1000, PlanKind.SAMPLE)
+    model = TargetModel(residuals, limits, plan, full, 1000, None, Wanted(draws=100))
+    assert not [one.clause for one in model.chances(345.0) if one.clause.startswith("T2")]
 
 
 def test_a_narrow_fill_is_held_by_the_mean_alone():
