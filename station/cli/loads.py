@@ -2,7 +2,7 @@
 
 A load is ``MASS=INDICATION``, as in ``250=251``: what was put on, and what the scale showed. The
 mass may name its weights, as in ``200+50=251``; without, the usual 1-2-5 set makes it up. A small
-weight added until the digits changed stands behind: ``250=251+0.4`` (R 76-1 A.4.4.3).
+weight added until the digits changed stands behind: ``250=251+0.4`` (R 76-1 A.4.4.3, from memory).
 """
 
 from __future__ import annotations

@@ -3,7 +3,7 @@
 Limits are those of R 76 in service (twice the initial error) or HB 44 maintenance; beyond the
 initial error the check warns. A test weight serves when its own error is at most one third of the
 scale's error limit (R 76-1 3.7.1, from memory). With a small added weight the rounding of the
-digits is taken out: E = I + e/2 - added - L (R 76-1 A.4.4.3).
+digits is taken out: E = I + e/2 - added - L (R 76-1 A.4.4.3, from memory).
 """
 
 from __future__ import annotations

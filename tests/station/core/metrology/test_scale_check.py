@@ -73,7 +73,7 @@ def test_the_worst_load_decides_and_loads_come_in_order():
 
 
 def test_added_weight_takes_the_rounding_of_the_digits_out():
-    """R 76-1 A.4.4.3: E = I + e/2 - added - L. 250 + 0.5 - 0.3 - 250 = 0.2 g."""
+    """R 76-1 A.4.4.3 (from memory): E = I + e/2 - added - L. 250 + 0.5 - 0.3 - 250 = 0.2 g."""
     check = judge_check(
         SCALE, [reading("nominal", ("200 g", "50 g"), "250", "0.3")], NINE, CheckStage.AS_FOUND
     )

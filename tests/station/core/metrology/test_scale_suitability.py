@@ -1,5 +1,7 @@
 """Is the scale fine enough: worked by hand from the printed rules."""
 
+from decimal import Decimal
+
 import pytest
 
 from station.core.mass import Mass
@@ -35,20 +37,26 @@ def test_interval_against_the_law(interval, rules, nominal, level):
     assert verdict(interval, rules, nominal) is level
 
 
-# DE FPackV 2020 Anlage 7 no.1 b aa: from g, largest e in g
-@pytest.mark.parametrize(
-    ("from_g", "most"),
-    [(5, "0.1"), (10, "0.2"), (25, "0.5"), (150, "1"), (350, "2"), (1750, "5"), (3500, "10"),
-     (7000, "20")],
-)  # fmt: skip
-def test_german_table_on_both_sides_of_each_row(from_g, most):
+# DE FPackV 2020 Anlage 7 no.1 b, table aa: from g, below g, largest e in g
+GERMAN_INTERVALS = """
+5 10 0.1 | 10 25 0.2 | 25 150 0.5 | 150 350 1 | 350 1750 2 | 1750 3500 5 | 3500 7000 10
+| 7000 25000 20 | 25000 50000 50 | 50000 100000 100 | 100000 600000 200 | 600000 1500000 500
+"""
+
+
+def test_german_table_row_by_row():
+    printed = [tuple(map(Decimal, row.split())) for row in GERMAN_INTERVALS.split("|")]
     rows = rule_set("de-fpackv-2020").interval_rule.rows
-    at = next(row for row in rows if row.from_g <= from_g < row.below_g)
-    assert str(at.most_e_g) == most
-    below = [row for row in rows if row.below_g == from_g]
-    assert all(row.most_e_g < at.most_e_g for row in below)
-    assert len(rows) == 12
-    assert rows[-1].below_g == 1_500_000
+    assert [(row.from_g, row.below_g, row.most_e_g) for row in rows] == printed
+
+
+@pytest.mark.parametrize("row", range(12))
+def test_german_table_on_both_sides_of_each_boundary(row):
+    rows = rule_set("de-fpackv-2020").interval_rule.rows
+    edge = rows[row].from_g
+    just_below = edge - Decimal("0.1")
+    found = [[one for one in rows if one.from_g <= at < one.below_g] for at in (edge, just_below)]
+    assert found == [[rows[row]], [rows[row - 1]] if row else []]
 
 
 def test_findings_carry_their_numbers():
