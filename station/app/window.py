@@ -14,7 +14,7 @@ from pathlib import Path
 from types import TracebackType
 from typing import TypeVar
 
-from PySide6.QtCore import QTimer
+from PySide6.QtCore import Qt, QTimer
 from PySide6.QtWidgets import QApplication, QWidget
 
 from drivers.packer import SimulatedPacker
@@ -29,7 +29,10 @@ from station.line.opening import calendar_day, day_of
 from station.line.state import Verb
 from station.screens.bench import BenchWindow
 from station.screens.bridge import Bridge
+from station.screens.doors import Door
+from station.screens.numbers import NumbersPage
 from station.screens.offer import LeadOffer, Person
+from station.screens.theme import register_fonts
 from station.screens.window import StationWindow
 from station.store.queries import summary
 
@@ -144,14 +147,12 @@ def _pack(application: QApplication, hands: SimulatedPacker, watch: Watch) -> No
 def _window(bridge: Bridge, station: Station, house: Packhouse) -> StationWindow:
     people = tuple(Person(one.id, one.name, str(one.role)) for one in house.people.values())
     offer = LeadOffer(tuple(house.products.values()), tuple(house.lots.values()), people)
-    return StationWindow(
-        bridge,
-        station.line,
-        offer,
-        in_doubt=station.in_doubt,
-        numbers=station.numbers,
-        charts=station.home / "charts",
+    register_fonts()
+    charts = station.home / "charts"
+    doors = (
+        Door("NUMBERS", Qt.Key.Key_F3, NumbersPage(bridge, station.line, station.numbers, charts)),
     )
+    return StationWindow(bridge, station.line, offer, in_doubt=station.in_doubt, doors=doors)
 
 
 def _side_by_side(window: QWidget, beside: QWidget) -> None:

@@ -11,6 +11,7 @@ from typing_extensions import override
 
 from station.line.state import Intents, LineState, Phase, RunAnswer
 from station.screens.bridge import Bridge
+from station.screens.doors import Door
 from station.screens.lead_pages import CrewPage, LotsPage, ProductPage, RunPage
 from station.screens.offer import (
     Draft,
@@ -42,11 +43,9 @@ class LeadPanel(QWidget):
 
     Signals:
         left: the lead wants the packer's screen back.
-        numbers_asked: the lead wants to see the run's numbers.
     """
 
     left = Signal()
-    numbers_asked = Signal()
 
     def __init__(
         self,
@@ -73,8 +72,8 @@ class LeadPanel(QWidget):
         for page in (self.products, self.lots, self.crew, self.run):
             self.pages.addWidget(page)
         self.steps = tuple(TouchButton(palette, f"{n} {s}") for n, s in enumerate(STEPS, 1))
-        self.numbers_button = TouchButton(palette, "NUMBERS", small="F3")
-        self.numbers_button.hide()  # shown by the window that has them
+        self.doors: dict[str, TouchButton] = {}
+        """Buttons of the doors, by name."""
         self.back_button = TouchButton(palette, "PACKER", small="F2")
         self.start_button = TouchButton(palette, "START RUN")
         self.end_button = TouchButton(palette, "END RUN", small="hold", hold=True)
@@ -97,8 +96,8 @@ class LeadPanel(QWidget):
             step.setCheckable(True)
             step.cap_px = ruler.px(5.2)
             top.addWidget(step, 2)
-        for button in (self.numbers_button, self.back_button):
-            top.addWidget(button, 1)
+        top.addWidget(self.back_button, 1)
+        self._top = top
         side = QVBoxLayout()
         side.setSpacing(round(ruler.px(3)))
         side.addWidget(self.title)
@@ -121,6 +120,13 @@ class LeadPanel(QWidget):
         whole.setColumnStretch(1, 3)
         whole.setRowStretch(1, 1)
 
+    def add_door(self, door: Door) -> TouchButton:
+        """Return the button of one more door, before the way back to the packer."""
+        button = TouchButton(self._palette, door.name, small=door.key_name)
+        self._top.insertWidget(self._top.count() - 1, button, 1)
+        self.doors[door.name] = button
+        return button
+
     def _connect(self, bridge: Bridge) -> None:
         for step in self.steps:
             step.clicked.connect(self._go_to_step)
@@ -130,7 +136,6 @@ class LeadPanel(QWidget):
         self.start_button.clicked.connect(self._start)
         self.end_button.held.connect(self._end)
         self.resume_button.clicked.connect(self._resume)
-        self.numbers_button.clicked.connect(self.numbers_asked)
         self.back_button.clicked.connect(self.left)
         bridge.state_changed.connect(self.show_state, Qt.ConnectionType.DirectConnection)
         bridge.answered.connect(self.show_answer, Qt.ConnectionType.DirectConnection)

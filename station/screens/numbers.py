@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from pathlib import Path
 
-from PySide6.QtCore import Qt, QTimer, Signal, Slot
+from PySide6.QtCore import Qt, QTimer, Slot
 from PySide6.QtGui import (
     QColor,
     QHideEvent,
@@ -23,6 +23,7 @@ from station.line.numbers import RunFigures, Span
 from station.line.state import EntryAnswer, Intents, LineState
 from station.screens.bridge import Bridge
 from station.screens.chart_files import keep
+from station.screens.doors import DoorPage
 from station.screens.numbers_charts import SpreadChart, TargetChart, WeightsChart
 from station.screens.numbers_words import advice_words, rows, shown
 from station.screens.numbers_work import NumbersSource, Tried, Work
@@ -49,7 +50,7 @@ _CHARTS = (
 """Of each chart: its name, its key, and how it is read."""
 
 
-class NumbersPage(QWidget):
+class NumbersPage(DoorPage):
     """Shows what a source says of the open run, or of the last one.
 
     Args:
@@ -58,12 +59,7 @@ class NumbersPage(QWidget):
         source: knows the bags.
         charts: folder for kept charts.
         palette: colours.
-
-    Signals:
-        left: whoever looked wants the lead's panel back.
     """
-
-    left = Signal()
 
     def __init__(
         self,

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from pathlib import Path
+from collections.abc import Sequence
 
 from PySide6.QtCore import QRectF, Qt, Slot
 from PySide6.QtGui import QCloseEvent, QColor, QKeySequence, QMouseEvent, QPainter, QShortcut
@@ -11,9 +11,8 @@ from typing_extensions import override
 
 from station.line.state import Intents
 from station.screens.bridge import Bridge
+from station.screens.doors import Door
 from station.screens.lead import LeadPanel
-from station.screens.numbers import NumbersPage
-from station.screens.numbers_work import NumbersSource
 from station.screens.offer import LeadOffer
 from station.screens.packer import HEIGHT_MM, WIDTH_MM, PackerScreen
 from station.screens.theme import LIGHT, Face, Palette, Ruler, register_fonts
@@ -65,7 +64,7 @@ class Band(Painted[tuple[str, ...]]):
 
 
 class StationWindow(QMainWindow):
-    """The packer's screen; F2 or RUN shows the lead's panel, F3 the numbers, F1 the rules.
+    """The packer's screen; F2 or RUN shows the lead's panel, F3 and on its doors, F1 the rules.
 
     Args:
         bridge: the doorway to the station's threads.
@@ -73,8 +72,7 @@ class StationWindow(QMainWindow):
         offer: what a lead may choose from.
         palette: colours.
         in_doubt: serials of labels nobody knows the fate of.
-        numbers: knows the bags of the run, or None where nobody does.
-        charts: folder for kept charts; needed with ``numbers``.
+        doors: pages behind the lead's panel.
     """
 
     def __init__(
@@ -84,8 +82,7 @@ class StationWindow(QMainWindow):
         offer: LeadOffer,
         palette: Palette = LIGHT,
         in_doubt: tuple[str, ...] = (),
-        numbers: NumbersSource | None = None,
-        charts: Path | None = None,
+        doors: Sequence[Door] = (),
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
@@ -96,12 +93,12 @@ class StationWindow(QMainWindow):
         self.screens = QStackedWidget()
         self.screens.addWidget(self.packer)
         self.screens.addWidget(self.lead)
-        self.numbers: NumbersPage | None = None
-        if numbers is not None and charts is not None:
-            self.numbers = NumbersPage(bridge, intents, numbers, charts, palette)
-            self.numbers.left.connect(self.show_lead)
-            self.screens.addWidget(self.numbers)
-            self.lead.numbers_button.show()
+        self.doors = tuple(doors)
+        for door in self.doors:
+            door.page.left.connect(self.show_lead)
+            self.screens.addWidget(door.page)
+            button = self.lead.add_door(door)
+            button.clicked.connect(lambda _=False, door=door: self.go_through(door))
         self.setCentralWidget(self.screens)
         self.band = Band(palette, self)
         ruler = Ruler.of(self.screen())
@@ -110,12 +107,11 @@ class StationWindow(QMainWindow):
         self.packer.lead_asked.connect(self.show_lead)
         self.packer.lead_called.connect(self._call_lead)
         self.lead.left.connect(self.show_packer)
-        self.lead.numbers_asked.connect(self.toggle_numbers)
         bridge.fault.connect(self.band.say, Qt.ConnectionType.DirectConnection)
         for key, slot in (
             (Qt.Key.Key_F1, self.packer.toggle_about),
             (Qt.Key.Key_F2, self.toggle_lead),
-            (Qt.Key.Key_F3, self.toggle_numbers),
+            *((door.key, lambda door=door: self.go_through(door)) for door in self.doors),
             (Qt.Key.Key_Escape, self.show_packer),
         ):
             QShortcut(QKeySequence(key), self).activated.connect(slot)
@@ -139,17 +135,15 @@ class StationWindow(QMainWindow):
         else:
             self.show_lead()
 
-    @Slot()
-    def toggle_numbers(self) -> None:
-        """Show the numbers, or the lead's panel again; nothing where there are none."""
-        if self.numbers is not None:
-            shown = self.screens.currentWidget() is self.numbers
-            self.screens.setCurrentWidget(self.lead if shown else self.numbers)
+    def go_through(self, door: Door) -> None:
+        """Show the page behind a door, or the lead's panel again."""
+        shown = self.screens.currentWidget() is door.page
+        self.screens.setCurrentWidget(self.lead if shown else door.page)
 
     @override
     def closeEvent(self, event: QCloseEvent) -> None:
-        if self.numbers is not None:
-            self.numbers.stop()
+        for door in self.doors:
+            door.page.stop()
 
     @Slot()
     def _call_lead(self) -> None:

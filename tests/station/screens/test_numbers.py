@@ -12,7 +12,9 @@ from station.core.metrology.clause import RuleRefused
 from station.line.numbers import Span
 from station.line.state import EntryAnswer
 from station.screens.bridge import Bridge
+from station.screens.doors import Door
 from station.screens.lead import LeadPanel
+from station.screens.numbers import NumbersPage
 from station.screens.numbers_words import rows, shown
 from station.screens.theme import Ruler
 from station.screens.window import StationWindow
@@ -261,9 +263,10 @@ def test_every_target_is_large_enough(show, size):
 
 @pytest.fixture
 def window(qtbot, tmp_path):
-    one = StationWindow(
-        Bridge(), ProposalIntents(), make_offer(), numbers=STATES["safe"](), charts=tmp_path
-    )
+    bridge, intents = Bridge(), ProposalIntents()
+    page = NumbersPage(bridge, intents, STATES["safe"](), tmp_path)
+    door = Door("NUMBERS", Qt.Key.Key_F3, page)
+    one = StationWindow(bridge, intents, make_offer(), doors=(door,))
     qtbot.addWidget(one)
     one.show()
     one.activateWindow()
@@ -272,26 +275,25 @@ def window(qtbot, tmp_path):
 
 def test_the_lead_s_button_and_f3_lead_there_and_back(qtbot, window):
     window.show_lead()
-    touch(qtbot, window.lead.numbers_button)
-    assert window.screens.currentWidget() is window.numbers
-    touch(qtbot, window.numbers.back_button)
+    touch(qtbot, window.lead.doors["NUMBERS"])
+    assert window.screens.currentWidget() is window.doors[0].page
+    touch(qtbot, window.doors[0].page.back_button)
     assert window.screens.currentWidget() is window.lead
     qtbot.keyClick(window, Qt.Key.Key_F3)
-    assert window.screens.currentWidget() is window.numbers
+    assert window.screens.currentWidget() is window.doors[0].page
     qtbot.keyClick(window, Qt.Key.Key_F3)
     assert window.screens.currentWidget() is window.lead
 
 
 def test_the_page_rests_while_it_is_not_seen(qtbot, window):
-    assert not window.numbers._timer.isActive()
-    window.toggle_numbers()
-    assert window.numbers._timer.isActive()
+    assert not window.doors[0].page._timer.isActive()
+    window.go_through(window.doors[0])
+    assert window.doors[0].page._timer.isActive()
     window.show_packer()
-    assert not window.numbers._timer.isActive()
+    assert not window.doors[0].page._timer.isActive()
 
 
-def test_without_numbers_there_is_no_button(qtbot):
+def test_without_doors_there_is_no_button(qtbot):
     panel = LeadPanel(Bridge(), ProposalIntents(), make_offer())
     qtbot.addWidget(panel)
-    panel.show()
-    assert not panel.numbers_button.isVisible()
+    assert not panel.doors
