@@ -30,7 +30,7 @@ Wanted = tuple[tuple[Face, frozenset[str]], ...]
 _cutting = threading.Lock()  # reportlab's font file keeps its place while it is read
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, eq=False)
 class FontSet:
     """The fonts of a document, written out.
 

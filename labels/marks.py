@@ -9,6 +9,7 @@ Source: ISO 32000-1, 8 (graphics), 9.4 (text).
 
 import math
 from collections.abc import Iterable
+from functools import lru_cache
 
 import numpy as np
 from numpy.typing import NDArray
@@ -21,10 +22,11 @@ from labels.symbol import GUARD_MODULES
 
 POINT = 72 / 25.4  # points in a millimetre
 INSET_DOTS = 0.05
-BEGIN, END = ".05", ".9"  # of a whole number of dots: where an inset edge begins, how far it goes
+RECTANGLE = "%d.05 %d.05 %d.9 %d.9 re\n"  # dots: each edge inset by a twentieth
 OUTLINE_MM = 0.375
+TEXTS_KEPT = 512
 
-Rectangle = tuple[int, int, int, int]  # left, upper edge, width, height in dots
+Rectangles = NDArray[np.int64]  # one a row: left, upper edge, width, height in dots
 
 
 def marks_of(plan: Plan, fonts: FontSet) -> bytes:
@@ -34,17 +36,16 @@ def marks_of(plan: Plan, fonts: FontSet) -> bytes:
     return "\n".join(parts).encode("ascii")
 
 
-def rectangles_of(plan: Plan) -> list[Rectangle]:
-    """Return every plate, bar and cell of a page, without inset."""
-    found: list[Rectangle] = []
-    for plate in plan.plates:
-        left, upper, wide, high = (
-            _dots(edge, plan) for edge in (plate.x, plate.y, plate.width, plate.height)
-        )
-        found.append((left, upper, wide, high))
-    for placed in plan.symbols:
-        found += _cells(placed) if placed.symbol.is_matrix else _bars(placed)
-    return found
+def rectangles_of(plan: Plan) -> Rectangles:
+    """Return every plate, bar and cell of a page in dots, without inset."""
+    plates = [
+        [_dots(edge, plan) for edge in (plate.x, plate.y, plate.width, plate.height)]
+        for plate in plan.plates
+    ]
+    symbols = [
+        _cells(placed) if placed.symbol.is_matrix else _bars(placed) for placed in plan.symbols
+    ]
+    return np.concatenate([np.array(plates, np.int64).reshape(-1, 4), *symbols])
 
 
 def _dots(length: float, plan: Plan) -> int:
@@ -57,67 +58,84 @@ def _dots(length: float, plan: Plan) -> int:
     return whole
 
 
-def _filled(rectangles: Iterable[Rectangle], plan: Plan) -> str:
+def _filled(rectangles: Rectangles, plan: Plan) -> str:
     """Return rectangles filled in one go, each inset; the unit is a dot, y runs downwards."""
     dot, top = POINT / plan.dots_per_mm, plan.page.height * POINT
-    lines = [
-        f"{left}{BEGIN} {upper}{BEGIN} {wide - 1}{END} {high - 1}{END} re"
-        for left, upper, wide, high in rectangles
-    ]
-    return "\n".join((f"q {dot:.9f} 0 0 {-dot:.9f} 0 {top:.6f} cm", *lines, "f Q"))
+    numbers = (rectangles - np.array((0, 0, 1, 1), np.int64)).ravel().tolist()  # .9 of the last dot
+    shapes = (RECTANGLE * len(rectangles)) % tuple(numbers)
+    return f"q {dot:.9f} 0 0 {-dot:.9f} 0 {top:.6f} cm\n{shapes}f Q"
 
 
-def _bars(placed: PlacedSymbol) -> list[Rectangle]:
+def _bars(placed: PlacedSymbol) -> Rectangles:
     """Return the bars of a linear symbol, its guards longer."""
     symbol, module = placed.symbol, placed.module_dots
-    return [
-        (
-            *(placed.x_dots + start * module, placed.y_dots, width * module),
-            placed.height_dots + (GUARD_MODULES * module if place in symbol.guards else 0),
-        )
-        for place, (start, width) in enumerate(symbol.bars)
-    ]
+    return np.array(
+        [
+            (
+                *(placed.x_dots + start * module, placed.y_dots, width * module),
+                placed.height_dots + (GUARD_MODULES * module if place in symbol.guards else 0),
+            )
+            for place, (start, width) in enumerate(symbol.bars)
+        ],
+        np.int64,
+    )
 
 
-def _cells(placed: PlacedSymbol) -> list[Rectangle]:
+def _cells(placed: PlacedSymbol) -> Rectangles:
     """Return a matrix: neighbouring dark modules as one rectangle, along rows and along columns.
 
     Either alone would leave hairs of the inset between rows or columns.
     """
-    dark = np.array([np.frombuffer(row.encode("ascii"), np.uint8) for row in placed.symbol.rows])
-    dark -= ord("0")
-    along_rows, along_columns = _runs(dark), _runs(dark.T)
-    cells = [(start, row, length, 1) for row, start, length in along_rows]
-    cells += [(column, start, 1, length) for column, start, length in along_columns if length > 1]
-    left, top, module = placed.x_dots, placed.y_dots, placed.module_dots
-    return [
-        (left + x * module, top + y * module, wide * module, high * module)
-        for x, y, wide, high in cells
-    ]
+    rows = placed.symbol.rows
+    signs = np.frombuffer("".join(rows).encode("ascii"), np.uint8)
+    dark = signs.reshape(len(rows), -1) == ord("1")
+    along_columns = _runs(dark.T)
+    down = along_columns[along_columns[:, 2] > 1]
+    one = np.ones(1, np.int64)
+    across = _runs(dark)
+    cells = np.concatenate(
+        [
+            np.column_stack([across[:, 1], across[:, 0], across[:, 2], one.repeat(len(across))]),
+            np.column_stack([down[:, 0], down[:, 1], one.repeat(len(down)), down[:, 2]]),
+        ]
+    )
+    corner = np.array((placed.x_dots, placed.y_dots, 0, 0), np.int64)
+    return cells * placed.module_dots + corner
 
 
-def _runs(dark: NDArray[np.uint8]) -> list[tuple[int, int, int]]:
-    """Return each run of ones along the rows as (row, first place, length)."""
-    change = np.diff(np.pad(dark, ((0, 0), (1, 1))).astype(np.int8), axis=1)
+def _runs(dark: NDArray[np.bool_]) -> NDArray[np.int64]:
+    """Return each run of dark modules along the rows as (row, first place, length)."""
+    framed = np.zeros((dark.shape[0], dark.shape[1] + 2), np.int8)
+    framed[:, 1:-1] = dark
+    change = framed[:, 1:] - framed[:, :-1]
     rows, starts = np.nonzero(change == 1)
     ends = np.nonzero(change == -1)[1]
-    return list(zip(rows.tolist(), starts.tolist(), (ends - starts).tolist(), strict=True))
+    return np.column_stack([rows, starts, ends - starts])
 
 
 def _texts(texts: Iterable[PlacedText], page_height: float, fonts: FontSet) -> list[str]:
     """Return all texts: those in black in one text object, the others each in its own."""
-    black, other, last = ["BT"], [], ""
+    black, other = ["BT"], []
     for text in texts:
-        if text.ink is not Ink.BLACK:
+        if text.ink is Ink.BLACK:
+            black.append(_black(text, page_height, fonts))
+        else:
             other.append(_inked(text, page_height, fonts))
-            continue
-        place = f"1 0 0 1 {text.x * POINT:.4f} {(page_height - text.baseline) * POINT:.4f} Tm"
-        black.append(place)
-        for name, figures in fonts.shown(text.face, text.text):
-            font = f"/{name} {text.size * POINT:.4f} Tf"
-            black.append(f"<{figures}> Tj" if font == last else f"{font} <{figures}> Tj")
-            last = font
     return ["\n".join((*black, "ET")), *other]
+
+
+@lru_cache(TEXTS_KEPT)
+def _black(text: PlacedText, page_height: float, fonts: FontSet) -> str:
+    """Return the operators of an upright text; most texts are the same all through a run."""
+    place = f"1 0 0 1 {text.x * POINT:.4f} {(page_height - text.baseline) * POINT:.4f} Tm"
+    return f"{place} {_shown(text, fonts)}"
+
+
+def _shown(text: PlacedText, fonts: FontSet) -> str:
+    size = f"{text.size * POINT:.4f}"
+    return " ".join(
+        f"/{name} {size} Tf <{figures}> Tj" for name, figures in fonts.shown(text.face, text.text)
+    )
 
 
 def _inked(text: PlacedText, page_height: float, fonts: FontSet) -> str:
@@ -126,9 +144,5 @@ def _inked(text: PlacedText, page_height: float, fonts: FontSet) -> str:
     cosine, sine = math.cos(turn), math.sin(turn)
     x, y = text.x * POINT, (page_height - text.baseline) * POINT
     how = "1 g" if text.ink is Ink.WHITE else f"1 Tr {OUTLINE_MM * POINT:.4f} w"
-    shown = " ".join(
-        f"/{name} {text.size * POINT:.4f} Tf <{figures}> Tj"
-        for name, figures in fonts.shown(text.face, text.text)
-    )
     matrix = f"{cosine:.6f} {sine:.6f} {-sine:.6f} {cosine:.6f} {x:.4f} {y:.4f} cm"
-    return f"q {matrix} {how} BT {shown} ET Q"
+    return f"q {matrix} {how} BT {_shown(text, fonts)} ET Q"

@@ -7,6 +7,7 @@ distribution; narrower modules are for use inside the house and by agreement wit
 """
 
 from collections.abc import Sequence
+from functools import lru_cache
 
 from labels.content import PackLabel
 from labels.design import LabelDesign
@@ -23,6 +24,7 @@ from labels.typeface import Face, type_of
 COLUMN_GAP = 0.5  # between the slot of the bar codes and the column beside it, mm
 WORDS_GAP = 0.6  # between a bar code and its words, mm
 BETWEEN_ELEMENTS = 1.6  # mm
+LABELS_KEPT = 4
 DOTS_OF_DESIGN = 8  # dots/mm the module widths of a design are stated for
 
 Chosen = Sequence[tuple[Symbol, int]]
@@ -47,6 +49,7 @@ def choose(sheet: PackSheet, label: PackLabel) -> Chosen:
     return (_widest(sheet, (tuple(item),)), _widest(sheet, ((lot, serial), (lot,))))
 
 
+@lru_cache(LABELS_KEPT)
 def elements_of(label: PackLabel) -> tuple[Element, ...]:
     """Return what the bar codes of a label carry: GTIN, date, measured weight, lot, serial."""
     row = (

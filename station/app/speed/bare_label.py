@@ -38,7 +38,7 @@ def draw_bare(plans: Sequence[Plan]) -> bytes:
         top = plan.page.height * POINT
         dot = POINT / plan.dots_per_mm
         shape = canvas.beginPath()
-        for left, upper, wide, high in rectangles_of(plan):
+        for left, upper, wide, high in rectangles_of(plan).tolist():
             shape.rect(
                 (left + INSET_DOTS) * dot,
                 top - (upper + high - INSET_DOTS) * dot,
