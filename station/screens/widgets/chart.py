@@ -103,6 +103,7 @@ class Chart(QWidget):
         self.view.setAntialiasing(True)
         self.view.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self._dress(across, up)
+        self.clear()
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(self.view)
@@ -129,13 +130,15 @@ class Chart(QWidget):
     # --- drawing ------------------------------------------------------------------------------
 
     def clear(self) -> None:
-        """Take everything off."""
+        """Take everything off, the axes too: without values they would measure nothing."""
         self.view.clear()
+        self.view.getPlotItem().setVisible(False)
         self.table, self.reading, self._spots = _no_table, _no_words, np.empty((0, 2))
         self.read.emit("")
 
     def show_range(self, across: tuple[float, float], up: tuple[float, float]) -> None:
-        """Show this part of the plane."""
+        """Show this part of the plane, with its axes."""
+        self.view.getPlotItem().setVisible(True)
         self.view.setRange(xRange=across, yRange=up, padding=0.0, disableAutoRange=True)
 
     def line(

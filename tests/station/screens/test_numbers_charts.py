@@ -128,3 +128,12 @@ def test_levels_that_lie_close_have_one_name_together():
         "upper": "nominal, target, upper",
     }
     assert _apart(five, 0.1) == {name: name for name, _ in five}
+
+
+@pytest.mark.parametrize("tab", [0, 1, 2])
+def test_without_values_no_axis_measures_anything(show, tab):
+    for name, there in (("none", False), ("safe", True)):
+        one = show(STATES[name]())
+        one.page.tabs[tab].click()
+        chart = one.page.pages.currentWidget()
+        assert chart.view.getPlotItem().isVisible() is there
