@@ -4,10 +4,19 @@ Every length is in millimetres. Heights of text are heights on paper (of the let
 figures), never type sizes.
 """
 
+import math
 from dataclasses import dataclass, replace
 from decimal import Decimal
 
+from labels.errors import LabelError
 from labels.typeface import Face
+
+TILL_DIGITS = 3.0  # below the bars of a till symbol, mm
+LENGTHS = (  # of a design, by field
+    *("width", "height", "left_margin", "right_margin", "top_margin", "bottom_margin"),
+    *("name_row", "use_by_row", "row_gap", "quantity_row", "till_bars", "column", "column_gap"),
+    *("symbol_slot", "tallest_bar", "body_x", "body_x_least", "net_figure"),
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,6 +75,9 @@ class LabelDesign:
         code_caps: Cap heights of lot and serial in words, tried in this order.
         symbol_slot: Width left of which the bar codes end, right quiet zone included.
         module_dots: Widths of a bar code module to try, in dots of an 8 dots/mm head, wide first.
+
+    Raises:
+        LabelError: A length is none, or a row, column or slot lies outside the paper.
     """
 
     name: str
@@ -108,6 +120,35 @@ class LabelDesign:
     code_caps: tuple[float, ...] = (2.1, 1.9, 1.7, 1.5, 1.3)
     symbol_slot: float = 78.25
     module_dots: tuple[int, ...] = (3, 2)
+
+    def __post_init__(self) -> None:
+        for field in LENGTHS:
+            length = getattr(self, field)
+            if not math.isfinite(length) or length < 0:
+                raise LabelError(
+                    f"Label design {self.name}", f"{field} = {length}; allowed: mm from 0"
+                )
+        till = self.till_bars + TILL_DIGITS if self.till_bars else 0.0
+        rows = (
+            self.top_margin
+            + self.name_row
+            + self.use_by_row
+            + 2 * self.row_gap
+            + max(self.quantity_row, till)
+            + self.bottom_margin
+        )
+        side = self.column + self.column_gap if self.column else 0.0
+        for what, taken, paper in (
+            ("rows and margins", rows, self.height),
+            ("column and margins", self.left_margin + side + self.right_margin, self.width),
+            ("bar codes", self.symbol_slot if self.foot else 0.0, self.width),
+        ):
+            if taken > paper or paper <= 0:
+                raise LabelError(
+                    f"Label design {self.name}",
+                    f"its {what} take {taken:g} mm and lie outside the paper of {self.width:g} x "
+                    f"{self.height:g} mm; make them smaller",
+                )
 
 
 PACK_100_BY_60 = LabelDesign("pack 100 x 60", 100.0, 60.0)

@@ -263,3 +263,25 @@ def test_the_mark_of_a_reprint_is_no_smaller_than_four_fifths_of_its_title(
     cap = type_of(mark.face).cap_height * mark.size
     assert cap >= 0.8 * type_of(title.face).cap_height * title.size
     assert mark.text in ("Copy R1", "R1")
+
+
+@pytest.mark.parametrize(
+    ("changes", "said"),
+    [
+        ({"height": 20.0}, "rows and margins take"),
+        ({"name_row": 60.0}, "rows and margins take"),
+        ({"till_bars": 45.0}, "rows and margins take"),
+        ({"quantity_row": 60.0}, "rows and margins take"),
+        ({"symbol_slot": 100.5}, "bar codes take 100.5 mm"),
+        ({"column": 98.0}, "column and margins take"),
+        ({"width": -1.0}, "width = -1.0"),
+        ({"left_margin": float("nan")}, "left_margin = nan"),
+        ({"width": float("inf")}, "width = inf"),
+        ({"width": 0.0}, "outside the paper of 0 x 60 mm"),
+    ],
+)
+def test_a_design_with_a_box_outside_the_paper_is_refused(changes, said: str) -> None:
+    with pytest.raises(LabelError) as caught:
+        dataclasses.replace(PACK_100_BY_60, **changes)
+    assert caught.value.title == "Label design pack 100 x 60"
+    assert said in caught.value.detail
