@@ -8,7 +8,7 @@ from importlib.metadata import version
 from pathlib import Path
 
 from drivers.frames.base import Answer, Garbage
-from drivers.frames.scp0499_facts import ScaleFacts
+from drivers.frames.scp0499_facts import ScaleFacts, misfit
 from drivers.frames.scp0499_outcome import Outcome
 from drivers.link import LinkDegraded, LinkDown, LinkItem, LinkUp
 from drivers.port import PortSettings
@@ -186,6 +186,10 @@ class Station:
         self.audience.state(state)
 
     def _on_item(self, item: LinkItem) -> None:
+        if isinstance(item, ScaleFacts):
+            scale = self.house.settings.scale
+            words = misfit(item, str(scale.unit), scale.interval.amount, scale.capacity.amount)
+            self.line.post(events.Barred("scale", words))
         event = line_event(item)
         if event is not None:
             self.line.post(event)
