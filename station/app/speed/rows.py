@@ -12,12 +12,10 @@ from pathlib import Path
 
 from drivers.frames.scp0499 import Scp0499Parser
 from labels.content import PackLabel
-from labels.design import PACK_100_BY_60
-from labels.pdf import LabelDrawer
+from labels.pdf import drawer_of
 from labels.readback import read_back
 from labels.release import release
 from station.app.assembly import software
-from station.app.label_facts import pack_label
 from station.app.practice import run_choice
 from station.app.speed.bare_label import draw_bare, register_fonts
 from station.app.speed.row import Row, measure
@@ -29,6 +27,7 @@ from station.core.metrology.verdict import classify
 from station.core.pack import PackDraft, Quality, Weighing
 from station.core.run import Run
 from station.line.opening import Catalogue, calendar_day, open_run
+from station.reports.label_facts import design_of, pack_label
 from station.store.floor import BareTable
 from station.store.writer import StationStore
 
@@ -134,7 +133,7 @@ def _commit(given: Subject, calls: int) -> Row:
 
 def _labels(given: Subject, calls: int) -> Iterator[Row]:
     """Labels of one run, each with a serial of its own, as bags come."""
-    drawer = LabelDrawer(PACK_100_BY_60)
+    drawer = drawer_of(design_of(given.run.product))
     first = pack_label("A1-00-000000", given.run, given.house.settings.packer)
     numbers = itertools.count(1)
 
