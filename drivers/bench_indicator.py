@@ -266,9 +266,9 @@ class Indicator:
         return _line(_SMA)
 
     def _information(self, _: str) -> bytes:
-        step = self._interval.normalize().as_tuple()
-        decimals = max(0, -int(step.exponent))
-        capacity = f"CAP:{self._base:3}:{self._capacity:f}:{step.digits[-1]}:{decimals}"
+        decimals = max(0, -int(self._interval.normalize().as_tuple().exponent))
+        count = int(self._interval.scaleb(decimals))
+        capacity = f"CAP:{self._base:3}:{self._capacity:f}:{count}:{decimals}"
         self._dialogue = ["TYP:S", capacity, "CMD:HPQTMCURS", "END:"]
         return _line(_SMA)
 

@@ -121,6 +121,8 @@ class Connection:
         self._discovery = Discovery(now_ns) if line.rules.discover else None
         self._command: tuple[bytes, int] | None = None
         """A person's command that waits for its answer, and until when."""
+        self._sent = b""
+        """What was sent last: some lines give it back."""
         self._read_ns = now_ns
         self._slept_ns = line.slept()
         self._sample = b""
@@ -165,15 +167,19 @@ class Connection:
             self._command = None
         if self._conversation.may_send(now_ns) and not commands.empty():
             command = commands.get()
-            self._port.write(command)
+            self._write(command)
             self._conversation.sent_command(now_ns)
             self._command = (command, now_ns + self._line.rules.ask.answer_ns)
         elif asked := self._conversation.due(now_ns):
-            self._port.write(asked)
+            self._write(asked)
+
+    def _write(self, data: bytes) -> None:
+        self._port.write(data)
+        self._sent = data
 
     def _discover(self, discovery: Discovery, now_ns: int) -> None:
         if asked := discovery.due(now_ns):
-            self._port.write(asked)
+            self._write(asked)
         elif discovery.over:
             self._discovery = None
             self._line.say(discovery.facts)
@@ -211,6 +217,8 @@ class Connection:
             case Answer():
                 self._answer(item)
             case Garbage():
+                if item.raw == self._sent:
+                    return  # an echo
                 start = self._parser.frame_start
                 if is_first and not (start and item.raw.startswith(start)):
                     return  # the rest of a frame that began before the port was open

@@ -93,6 +93,7 @@ class SimulatedPacker:
             "EMPTY PAN": self._put_aside,
             "WIPE PAN": self._wipe,
             "PRESS PAN": self._press,
+            "RESTART SCALE": self._restart,
         }
         self._bag_on = False
         self._filled_cycle: int | None = None
@@ -223,4 +224,11 @@ class SimulatedPacker:
         self._scale.residue(_HAND_G)
         self._wait(0.5)
         self._scale.residue(0)
+        self._await_screen(cue)
+
+    def _restart(self, cue: PackerCue) -> None:
+        """Switch the scale off and on with nothing on it."""
+        self._take_bag_off(cue)
+        self._reach()
+        self._scale.power_cycle()
         self._await_screen(cue)

@@ -47,6 +47,7 @@ class PortSettings:
         bytesize: 7 or 8 data bits.
         parity: N none, E even, O odd.
         stopbits: 1 or 2.
+        what: is connected there, for messages.
 
     Raises:
         PortError: a value that is not allowed; the message names it and what is.
@@ -57,6 +58,7 @@ class PortSettings:
     bytesize: int = 8
     parity: str = "N"
     stopbits: int = 1
+    what: str = "scale"
 
     def __post_init__(self) -> None:
         rules: tuple[tuple[str, object, tuple[object, ...]], ...] = (
@@ -172,8 +174,8 @@ class Port:
 
     def _lost(self, fault: Exception) -> PortError:
         return PortError(
-            f"scale lost on {self.name}",
-            f"{plain(fault)}: check the plug, the cable and the scale's power;"
+            f"{self._settings.what} lost on {self.name}",
+            f"{plain(fault)}: check the plug, the cable and the {self._settings.what}'s power;"
             " it comes back by itself",
         )
 
@@ -278,7 +280,7 @@ _NOT_A_PORT = {errno.ENOTTY, errno.EISDIR, errno.EINVAL, errno.ENXIO}
 
 def _not_opened(settings: PortSettings, fault: Exception) -> PortError:
     code = code_of(fault)
-    title = f"scale's port {settings.url} cannot be opened"
+    title = f"{settings.what}'s port {settings.url} cannot be opened"
     if not settings.is_tty:
         return PortError(
             title, f"{plain(fault)}: check the address, the network and the converter's power"

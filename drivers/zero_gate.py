@@ -18,7 +18,10 @@ PRESS_PAN = (
     "the scale came back at zero and a load lay on the pan before: take everything off, then press"
     " the pan once with a hand"
 )
-ZERO_IT = "a load was taken for zero when the scale came back: set the empty scale to zero"
+ZERO_IT = (
+    "a load was taken for zero when the scale came back: with the pan empty set the scale to zero,"
+    " or switch it off and on"
+)
 _PRESSED = 20
 """Intervals that count as a hand on the pan."""
 _LIFTED = 3

@@ -94,18 +94,17 @@ def misfit(facts: ScaleFacts, unit: str, interval: Decimal, capacity: Decimal) -
         return ""
     said = [one for one in facts.ranges if one.unit == unit]
     if not said:
-        return f"the scale says it weighs in {facts.ranges[0].unit}, the settings say {unit}"
+        return _differ(f"weighs in {facts.ranges[0].unit}", unit)
     if all(one.interval != interval for one in said):
-        shown = f"{said[0].interval:f}"
-        return (
-            f"the scale says its interval is {shown} {unit}, the settings say {interval:f} {unit}"
-        )
+        return _differ(f"has intervals of {said[0].interval:f} {unit}", f"{interval:f} {unit}")
     most = max(one.capacity for one in said)
     if capacity > most:
-        return (
-            f"the scale says it weighs up to {most:f} {unit}, the settings say {capacity:f} {unit}"
-        )
+        return _differ(f"weighs up to {most:f} {unit}", f"{capacity:f} {unit}")
     return ""
+
+
+def _differ(scale: str, settings: str) -> str:
+    return f"the scale says it {scale}, the settings say {settings}: set one of them right"
 
 
 class Discovery:

@@ -19,7 +19,7 @@ from station.line.lot_offer import free_lots
 from station.line.state import LineState, RunChoice, Verb
 
 _FRAMES_PER_S = 20.0
-_AT_THE_SCALE = {PRESS_PAN: "PRESS PAN", ZERO_IT: "WIPE PAN"}
+_AT_THE_SCALE = {PRESS_PAN: "PRESS PAN", ZERO_IT: "RESTART SCALE"}
 """Troubles that the packer ends without the lead."""
 
 

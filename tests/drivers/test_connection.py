@@ -244,6 +244,19 @@ def test_what_became_of_a_command_is_told_once(answer: list, done: bool, words: 
     assert words in became.words
 
 
+def test_line_that_echoes_what_is_sent_is_not_disturbed() -> None:
+    class Echoing(Talking):
+        def write(self, data: bytes) -> None:
+            super().write(data)
+            self._steps.insert(0, (self.now_ms + 5, data))
+
+    asked = Echoing({b"\nR\r": [b"\n?\r"], b"\nW\r": [FRAME] * 40}, 3_000)
+    items = play(asked)
+    assert of(Garbage, items) == []
+    assert of(LinkDegraded, items) == []
+    assert of(Reading, items)[-1].steady
+
+
 def test_lost_port_leaves_as_its_error() -> None:
     class Lost(Script):
         def read(self) -> bytes:

@@ -106,7 +106,7 @@ def test_line_that_means_nothing_changes_nothing(line: str) -> None:
     [
         ("kg", "0.002", "6", ""),
         ("g", "2", "6000", "weighs in kg, the settings say g"),
-        ("kg", "0.001", "6", "interval is 0.002 kg, the settings say 0.001 kg"),
+        ("kg", "0.001", "6", "intervals of 0.002 kg, the settings say 0.001 kg"),
         ("kg", "0.002", "15", "weighs up to 6 kg, the settings say 15 kg"),
     ],
 )
