@@ -1,6 +1,7 @@
 """``station label``: the label of a stored bag and a specimen, as files."""
 
 from pathlib import Path
+from shutil import copytree
 
 import numpy as np
 import pytest
@@ -89,3 +90,23 @@ def test_a_file_that_cannot_be_written_is_a_fault_of_the_surroundings(station, p
     done = station("label", "--pack", packed.serials[0], "--home", packed.home, "--pdf", page)
     assert done.code == 3
     assert "cannot be written" in done.err
+
+
+def test_input_lots_on_a_second_label_are_told_and_drawn(station, tmp_path):
+    config = copytree(DEMO, tmp_path / "settings")
+    products = config / "products.toml"
+    text = products.read_text(encoding="utf-8")
+    row = 'code = "LEAF-MIX-907"\n'
+    products.write_text(text.replace(row, f'{row}design = "pack 60 x 40"\n'), encoding="utf-8")
+    picture = tmp_path / "leaf.png"
+    done = station(
+        *("label", "--specimen", "--product", "LEAF-MIX-907", "--config", config, "--json"),
+        *("--pdf", tmp_path / "leaf.pdf", "--png", picture),
+    )
+    assert done.code == 0, done.err
+    told = done.document
+    assert told["design"] == "pack 60 x 40"
+    assert told["labels"] == 2
+    second = tmp_path / "leaf-2.png"
+    assert told["files"][1:] == [str(picture), str(second)]
+    assert all(Path(file).is_file() for file in told["files"])
