@@ -20,6 +20,7 @@ from station.core.metrology.verdict import Verdict, classify
 from station.core.pack import LabelState, Quality, Weighing
 from station.core.product import PackMode
 from station.core.run import Run
+from station.line.cycle_residue import bag_judged, pan_seen, row_broken
 from station.line.cycle_state import (
     NO_FRAME_YET,
     Cycle,
@@ -108,7 +109,7 @@ def _troubled(cycle: Cycle, why: str) -> Step:
     effects: tuple[Effect, ...] = () if why == cycle.trouble else (Note(why),)
     if cycle.phase in (Phase.READY, Phase.LOADED):
         cycle = replace(cycle, phase=Phase.CLEAR_PAN, load=None)
-    return replace(cycle, trouble=why), effects
+    return replace(row_broken(cycle), trouble=why), effects
 
 
 def _tick(cycle: Cycle, event: Tick) -> Step:
@@ -142,6 +143,7 @@ def _shows_zero(reading: Reading) -> bool:
 
 
 def _clear_pan(cycle: Cycle, reading: Reading) -> Step:
+    cycle = pan_seen(cycle, reading)
     if not _shows_zero(reading):
         return cycle, ()
     return replace(cycle, phase=Phase.READY, number=cycle.number + 1, load=None), ()
@@ -164,7 +166,8 @@ def _loaded(cycle: Cycle, reading: Reading) -> Step:
     assert run is not None
     assert load is not None
     if indication(reading) < load_threshold(run, cycle.rules):
-        return _clear_pan(replace(cycle, phase=Phase.CLEAR_PAN, load=None), reading)
+        unloaded = replace(bag_judged(cycle), phase=Phase.CLEAR_PAN, load=None)
+        return _clear_pan(unloaded, reading)
     if not reading.steady:
         return replace(cycle, load=replace(load, steady_since_ns=None)), ()
     load = _plateau(load, net_of(reading, run), reading.seen_at_ns, cycle.rules.interval)
@@ -209,11 +212,12 @@ def _judge(cycle: Cycle, run: Run, load: Load, reading: Reading) -> Step:
         top_ups=load.top_ups,
         frame=reading.raw.hex(),
     )
-    effect = Record(weighing, verdict, quality, reason, reading)
-    return replace(cycle, phase=Phase.RECORDING, load=None), (effect,)
+    effect = Record(weighing, verdict, quality, reason, reading, cycle.residue)
+    return replace(bag_judged(cycle), phase=Phase.RECORDING, load=None), (effect,)
 
 
 def _lift(cycle: Cycle, reading: Reading) -> Step:
+    cycle = pan_seen(cycle, reading)
     if not _shows_zero(reading):
         return cycle, ()
     after, _ = _clear_pan(cycle, reading)
@@ -330,7 +334,7 @@ def _barred(cycle: Cycle, event: Barred) -> Step:
     if not event.words:
         return replace(cycle, bars=others), (Note(f"bags are taken again: {before}"),)
     bars = (*others, (event.source, event.words))
-    return replace(cycle, bars=bars), (Note(f"no bag is taken: {event.words}"),)
+    return replace(row_broken(cycle), bars=bars), (Note(f"no bag is taken: {event.words}"),)
 
 
 def _duties_seen(cycle: Cycle, event: DutiesSeen) -> Step:

@@ -56,6 +56,10 @@ class Cycle:
     """Why no reading can be believed; empty when the newest can."""
     port: str = ""
     load: Load | None = None
+    unloading: bool = False
+    """A bag was taken in; the first steady reading of the pan after it is still to come."""
+    residue: Reading | None = None
+    """That reading, until the next bag is judged."""
     last: PackRecord | None = None
     last_is_good: bool = False
     tally: Tally = field(default_factory=Tally)

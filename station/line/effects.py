@@ -20,13 +20,17 @@ class Cue(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Record:
-    """Store this judged bag durably, then answer Recorded or RecordFailed."""
+    """Store this judged bag durably, then answer Recorded or RecordFailed.
+
+    ``residue`` is what the empty pan showed before it, or None.
+    """
 
     weighing: Weighing
     verdict: Verdict
     quality: Quality
     reason: str
     reading: Reading
+    residue: Reading | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,12 +10,14 @@ from __future__ import annotations
 import logging
 import queue
 import threading
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
+from datetime import timedelta
 
 from drivers.steady import Reading
 from station.core.facts import Fact
-from station.core.pack import Moment, PackDraft, Quality
+from station.core.mass import Mass
+from station.core.pack import Moment, PackDraft, Quality, Residue
 from station.line.cycle import step
 from station.line.cycle_state import Cycle, LineRules
 from station.line.duties import Duties
@@ -76,6 +78,15 @@ class Timing:
     labelled: int
 
 
+Follow = Callable[[Sequence[Fact], Moment, str], tuple[Fact, ...]]
+"""From entered facts, when and by whom, to those they bring with them."""
+
+
+def _nothing_follows(facts: Sequence[Fact], at: Moment, who: str) -> tuple[Fact, ...]:
+    """The facts alone are recorded."""
+    return ()
+
+
 def _ignore(_: object) -> None:
     """Nobody listens."""
 
@@ -127,6 +138,7 @@ class LineRunner:
         new_id: makes a UUID version 7 as text for a moment.
         listeners: who is told what.
         duties: what must be done in time, or no bag is taken.
+        follow: what entered facts bring with them, recorded in the same commit.
     """
 
     def __init__(
@@ -139,6 +151,7 @@ class LineRunner:
         new_id: Callable[[Moment], str],
         listeners: Listeners,
         duties: Duties | None = None,
+        follow: Follow = _nothing_follows,
     ) -> None:
         self._store = store
         self._desk = desk
@@ -147,6 +160,7 @@ class LineRunner:
         self._new_id = new_id
         self._listeners = listeners
         self._duties = duties or Duties()
+        self._follow = follow
         self._duties_seen_ns = 0
         self._stale_ns = rules.stale_ns
         self._cycle = Cycle(rules)
@@ -252,7 +266,8 @@ class LineRunner:
     def _enter(self, facts: tuple[Fact, ...], who: str) -> EntryAnswer:
         uids = tuple(fact.uid for fact in facts)
         try:
-            records = self._store.record(facts, self._clock.now(), who)
+            at = self._clock.now()
+            records = self._store.record((*facts, *self._follow(facts, at, who)), at, who)
         except StoreFault as fault:
             return EntryAnswer(uids, False, str(fault))
         for record in records:
@@ -329,6 +344,7 @@ class LineRunner:
             production_day=run.dating.production_day,
             operator=run.operator,
             judged_at=now,
+            residue=_residue(effect.residue, now),
         )
         try:
             record = self._store.add_pack(draft)
@@ -371,3 +387,11 @@ class LineRunner:
             return RunAnswer(False, str(fault))
         self._show(RunEnded())
         return RunAnswer(True, f"run of {run.product.name} ended")
+
+
+def _residue(reading: Reading | None, now: Moment) -> Residue | None:
+    """The reading of the empty pan with its time on the clock."""
+    if reading is None:
+        return None
+    age = timedelta(microseconds=(now.monotonic_ns - reading.seen_at_ns) // 1000)
+    return Residue(now.utc - age, Mass.of(reading.digits, reading.unit))

@@ -1,0 +1,271 @@
+"""What a failed check of the scale brings with it: the suspect window and the hold of its bags.
+
+Every bag since the last good check is held, of all runs, in the commit of the check itself. Where
+the readings of the empty pan date one step of zero that explains the error at every load, the hold
+is laid in two parts, so that the bags before the step can be released alone.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass, replace
+from datetime import datetime, timedelta
+from itertools import chain, groupby
+from typing import Protocol
+
+from station.core.checks.scale import CheckMade, check_of, held_true
+from station.core.checks.suspect import FiledStep, FiledWindow, RunWindow, window_fact
+from station.core.facts import Fact, FactRecord
+from station.core.journal import EntryKind, Value
+from station.core.mass import Mass
+from station.core.metrology.rule_sets.registry import rule_set
+from station.core.metrology.scale_check import CheckResult, CheckStage, ScaleCheck
+from station.core.metrology.suspect import (
+    CaseVerdict,
+    ErrorSign,
+    SuspectPack,
+    SuspectWindow,
+    open_window,
+)
+from station.core.metrology.zero_trace import ZeroStep, find_step
+from station.core.pack import Moment, PackId, Quality, Residue
+from station.core.run import Run
+
+SUSPECTED = (Quality.GOOD, Quality.HELD, Quality.RELEASED)
+"""Bags that are or may be sold."""
+_BEFORE_ALL = timedelta(microseconds=1)
+
+
+@dataclass(frozen=True, slots=True)
+class PackSince:
+    """A bag of the record, as far as a suspect window asks.
+
+    Args:
+        id: its name.
+        at: when it was judged, in UTC.
+        gross, net: as recorded, in the scale's unit.
+        quality: its present quality.
+        residue: the empty pan before it, or None.
+    """
+
+    id: PackId
+    at: datetime
+    gross: Mass
+    net: Mass
+    quality: Quality
+    residue: Residue | None
+
+
+@dataclass(frozen=True, slots=True)
+class RunSince:
+    """A run and its bags since a moment, in order."""
+
+    run: Run
+    packs: tuple[PackSince, ...]
+
+
+class Past(Protocol):
+    """What the record knows of the time before a check."""
+
+    def last_good_check(self, scale: str) -> FactRecord | None:
+        """The last check of a scale that did not fail, or None."""
+        ...
+
+    def packs_since(self, after: datetime | None, until: datetime) -> Sequence[RunSince]:
+        """Bags judged after one moment (None for all) and not after another, by run."""
+        ...
+
+
+@dataclass(frozen=True, slots=True)
+class JudgedRun:
+    """The suspect bags of one run with their window.
+
+    Args:
+        run: the run.
+        packs: its suspect bags; the window's serials are places in here.
+        window: both bounds; None where the run cannot be judged.
+        refused: why not; empty where it can.
+    """
+
+    run: Run
+    packs: tuple[PackSince, ...]
+    window: SuspectWindow | None
+    refused: str = ""
+
+
+class FailedChecks:
+    """Adds to a failed check what it brings with it; used on the line's thread.
+
+    Args:
+        past: the record.
+        new_id: makes a UUID version 7 as text for a moment.
+    """
+
+    def __init__(self, past: Past, new_id: Callable[[Moment], str]) -> None:
+        self._past, self._new_id = past, new_id
+
+    def follow(self, facts: Sequence[Fact], at: Moment, who: str) -> tuple[Fact, ...]:
+        """Return the facts to record together with ``facts``: windows and holds, or none."""
+        found = []
+        for fact in facts:
+            if fact.kind is EntryKind.SCALE_CHECK:
+                record = FactRecord(fact, at, who, 0)
+                made = check_of(record)
+                if made.check.stage is CheckStage.AS_FOUND and not held_true(made):
+                    found.append(self._window(record, made, at))
+        return tuple(chain.from_iterable(found))
+
+    def _window(self, failed: FactRecord, made: CheckMade, at: Moment) -> tuple[Fact, ...]:
+        good = self._past.last_good_check(made.scale)
+        groups = self._past.packs_since(None if good is None else good.at.utc, at.utc)
+        packs = tuple(pack for group in groups for pack in group.packs)
+        if not any(pack.quality in SUSPECTED for pack in packs):
+            return ()
+        first = min(pack.at for pack in packs)
+        opened = first - _BEFORE_ALL if good is None else good.at.utc
+        step = explaining_step(made, packs)
+        step_at = None if step is None else step.last_before
+        judged = tuple(judge_runs(made.check, opened, groups, step_at))
+        parts = _parts(packs, step_at)
+        holds = tuple(self._hold(part, failed.fact.uid, at) for part in parts)
+        window = FiledWindow(
+            uid=self._new_id(at),
+            scale=made.scale,
+            check=failed.fact.uid,
+            good="" if good is None else good.fact.uid,
+            opened=opened,
+            closed=at.utc,
+            sign=sign_of(made.check),
+            step=None if step is None else _filed(step, made),
+            holds=tuple(hold.uid for hold in holds),
+            runs=tuple(_filed_run(one) for one in judged),
+        )
+        return (window_fact(window), *holds)
+
+    def _hold(self, packs: Sequence[PackSince], check: str, at: Moment) -> Fact:
+        ranges: list[Value] = [list(one) for one in number_ranges(pack.id for pack in packs)]
+        return Fact(
+            kind=EntryKind.HOLD,
+            uid=self._new_id(at),
+            subject=check,
+            result="held",
+            details={"ranges": ranges, "reason": "the scale failed its check"},
+        )
+
+
+def judge_runs(
+    failed: ScaleCheck, opened: datetime, groups: Iterable[RunSince], step_at: datetime | None
+) -> tuple[JudgedRun, ...]:
+    """Work both bounds out for the bags of each run.
+
+    A run whose rules this station does not know is not judged; its bags are suspect all the same.
+
+    Args:
+        failed: the failed check.
+        opened: time of the last good check.
+        groups: bags since then, by run.
+        step_at: bags from this moment on carry the whole error, where a step is dated.
+    """
+    true = tuple(replace(load, result=CheckResult.GOOD) for load in failed.loads)
+    good = ScaleCheck(opened, CheckStage.AS_FOUND, true)
+    found = []
+    for group in groups:
+        packs = tuple(pack for pack in group.packs if pack.quality in SUSPECTED)
+        if not packs:
+            continue
+        limits = group.run.window.limits
+        suspect = [
+            SuspectPack(place, pack.at, pack.gross, pack.net) for place, pack in enumerate(packs)
+        ]
+        try:
+            rules = rule_set(limits.rule_set)
+            window = open_window(good, failed, suspect, rules, limits, step_at)
+        except ValueError as refused:
+            found.append(JudgedRun(group.run, packs, None, str(refused)))
+        else:
+            found.append(JudgedRun(group.run, packs, window))
+    return tuple(found)
+
+
+def explaining_step(made: CheckMade, packs: Sequence[PackSince]) -> ZeroStep | None:
+    """The step of zero that explains the error of a check at every load, or None.
+
+    It does when no load's error differs from the step by more than one interval: the scale then
+    weighs true beside its zero.
+    """
+    unit = made.plate.interval.unit
+    trace = sorted(
+        (
+            pack.residue
+            for pack in packs
+            if pack.residue is not None and pack.residue.reading.unit is unit
+        ),
+        key=lambda residue: residue.at,
+    )
+    step = find_step(trace, made.plate.interval)
+    if step is None:
+        return None
+    most = float(made.plate.interval.amount)
+    errors = [float(load.error.amount) for load in made.check.loads]
+    return step if all(abs(error - step.size) <= most for error in errors) else None
+
+
+def sign_of(check: ScaleCheck) -> ErrorSign:
+    """Which way the scale was wrong at the loads checked."""
+    high = any(load.error.amount > 0 for load in check.loads)
+    low = any(load.error.amount < 0 for load in check.loads)
+    return {
+        (True, True): ErrorSign.MIXED,
+        (True, False): ErrorSign.HIGH,
+        (False, True): ErrorSign.LOW,
+        (False, False): ErrorSign.NONE,
+    }[high, low]
+
+
+def number_ranges(ids: Iterable[PackId]) -> tuple[tuple[str, int, int], ...]:
+    """Bag numbers as few ranges: epoch as text, first and last number."""
+    named = sorted({(one.epoch, one.number) for one in ids})
+    found = []
+    places = enumerate(named)
+    for _, together in groupby(places, key=lambda item: (item[1][0], item[1][1] - item[0])):
+        numbers = [name for _, name in together]
+        found.append((str(numbers[0][0]), numbers[0][1], numbers[-1][1]))
+    return tuple(found)
+
+
+def _parts(
+    packs: Sequence[PackSince], step_at: datetime | None
+) -> tuple[tuple[PackSince, ...], ...]:
+    """All bags, or those before a step and those from it on; none is empty."""
+    if step_at is None:
+        return (tuple(packs),)
+    before = tuple(pack for pack in packs if pack.at < step_at)
+    since = tuple(pack for pack in packs if pack.at >= step_at)
+    return tuple(part for part in (before, since) if part)
+
+
+def _filed(step: ZeroStep, made: CheckMade) -> FiledStep:
+    return FiledStep(
+        step.last_before, step.first_after, f"{step.size:+.3g} {made.plate.interval.unit}"
+    )
+
+
+def _filed_run(judged: JudgedRun) -> RunWindow:
+    window = judged.window
+    cases: tuple[CaseVerdict, ...] = ()
+    order = list(range(len(judged.packs)))
+    if window is not None:
+        cases = tuple(
+            case
+            for case in (window.as_weighed, window.worst, window.drift, window.stepped)
+            if case is not None
+        )
+        order = [one.pack.serial for one in window.reweigh]
+    return RunWindow(
+        run=judged.run.id,
+        product=judged.run.product.code,
+        unit=str(judged.run.window.limits.nominal.unit),
+        cases=cases,
+        refused=judged.refused,
+        reweigh=tuple(judged.packs[place].id.serial for place in order),
+    )

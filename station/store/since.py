@@ -1,0 +1,76 @@
+"""The record as a failed check looks back on it: the last good check, and the bags since."""
+
+from __future__ import annotations
+
+from datetime import datetime
+from pathlib import Path
+
+from sqlalchemy import select
+
+from station.core.checks.scale import check_of, held_true
+from station.core.facts import FactRecord
+from station.core.journal import EntryKind
+from station.core.mass import Mass
+from station.core.pack import PackId, Residue
+from station.line.failed_check import PackSince, RunSince
+from station.store import journal as j
+from station.store.bodies import run_of
+from station.store.columns import mass_of
+from station.store.engine import reading
+from station.store.facts import facts
+from station.store.tables import blend, identity, journal, pack, run
+
+
+class RecordPast:
+    """Implements station.line.failed_check.Past on the record in a folder; any thread."""
+
+    def __init__(self, home: Path) -> None:
+        self._home = home
+
+    def last_good_check(self, scale: str) -> FactRecord | None:
+        """The last check of a scale that did not fail, as found or as left; None without any."""
+        checks = facts(self._home, (EntryKind.SCALE_CHECK,), subject=scale)
+        return next((one for one in reversed(checks) if held_true(check_of(one))), None)
+
+    def packs_since(self, after: datetime | None, until: datetime) -> tuple[RunSince, ...]:
+        """Bags judged after one moment (None for all) and not after another, by run."""
+        condition = pack.c.judged_at <= until
+        if after is not None:
+            condition &= pack.c.judged_at > after
+        columns = (
+            *(pack.c[name] for name in ("epoch", "number", "judged_at", "quality")),
+            *(pack.c[f"{name}_{part}"] for name in ("gross", "net") for part in ("digits", "unit")),
+            *(pack.c.residue_digits, pack.c.residue_at),
+            blend.c.run_id,
+        )
+        statement = select(*columns).join(blend).where(condition).order_by(pack.c.id)
+        with reading(self._home) as connection:
+            rows = connection.execute(statement).mappings().all()
+            named = connection.execute(select(identity.c.site, identity.c.station)).first()
+            entries = connection.execute(
+                select(run.c.id, journal.c.canonical)
+                .join(journal, run.c.entry_id == journal.c.id)
+                .where(run.c.id.in_({row["run_id"] for row in rows}))
+                .order_by(run.c.id)
+            ).all()
+        packs: dict[int, list[PackSince]] = {}
+        for row in rows:
+            assert named is not None
+            residue = None
+            if row["residue_at"] is not None:
+                shown = Mass.of(row["residue_digits"], row["gross_unit"])
+                residue = Residue(row["residue_at"], shown)
+            packs.setdefault(row["run_id"], []).append(
+                PackSince(
+                    id=PackId(named.site, named.station, row["epoch"], row["number"]),
+                    at=row["judged_at"],
+                    gross=mass_of(row, "gross"),
+                    net=mass_of(row, "net"),
+                    quality=row["quality"],
+                    residue=residue,
+                )
+            )
+        return tuple(
+            RunSince(run_of(j.read_entry(entry.canonical).body), tuple(packs[entry.id]))
+            for entry in entries
+        )
