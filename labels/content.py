@@ -30,7 +30,7 @@ FIRST_DAY, LAST_DAY = datetime.date(2000, 1, 1), datetime.date(2099, 12, 31)
 # Most characters of each text; more could not be fitted on any label this station prints.
 LONGEST = {
     "product_name": 80,
-    "net_quantity_text": 24,
+    "net_quantity_text": 40,
     "use_by_words": 90,  # two languages
     "storage_text": 200,
     "packer_text": 200,

@@ -4,12 +4,13 @@ Regulation (EU) No 1169/2011 Art. 13(5): name and net quantity in the same field
 """
 
 import re
+from collections.abc import Sequence
 from functools import lru_cache
 
 from labels.content import PackLabel
 from labels.design import NameStep
 from labels.errors import LabelError
-from labels.layout import Word, set_line, steps_down, words_of, wrap
+from labels.layout import SLACK, Word, set_line, steps_down, words_of, wrap
 from labels.rules.figure_height import E_MARK, E_MARK_MM, least_figure_height
 from labels.sheet import PackSheet
 from labels.typeface import Face, type_of
@@ -19,6 +20,7 @@ LINE_GAP, LINE_GAP_CAPS = 1.55, 0.5  # mm, at least these cap heights: baseline 
 SECOND_CAP = 3.0  # of the mark of a second label, mm
 DESCENT = 1.1  # kept free below the baseline of the row, mm
 FACE = Face.STRONG  # of the net quantity
+QUANTITY_LEADING = 1.02  # distance of the baselines of its two lines, in em
 NAMES_KEPT = 32
 EVEN_STEP = 0.5  # mm
 
@@ -29,18 +31,20 @@ def place(sheet: PackSheet, label: PackLabel, y: float) -> None:
     Raises:
         LabelError: One does not fit with letters and figures of the least height.
     """
-    size = net_quantity_size(sheet, label)
+    lines, size = net_quantity(sheet, label)
     if sheet.design.quantity_row:
         _place_pair(sheet, label.names, "", size, "Net quantity", y)
-        _place_quantity(sheet, label, size)
+        _place_quantity(sheet, lines, size)
     else:
-        _place_pair(sheet, label.names, label.quantity_shown, size, "Net quantity", y)
+        _place_pair(sheet, label.names, lines[0], size, "Net quantity", y)
 
 
-def _place_quantity(sheet: PackSheet, label: PackLabel, size: float) -> None:
+def _place_quantity(sheet: PackSheet, lines: Sequence[str], size: float) -> None:
     """Place the net quantity in a row of its own at the foot (21 CFR 101.7(f))."""
     baseline = sheet.page.height - sheet.design.bottom_margin - type_of(FACE).extent("g")[0] * -size
-    sheet.put(label.quantity_shown, FACE, size, (sheet.left, baseline), "Net quantity")
+    for line in reversed(lines):
+        sheet.put(line, FACE, size, (sheet.left, baseline), "Net quantity")
+        baseline -= size * QUANTITY_LEADING
 
 
 def place_second(sheet: PackSheet, label: PackLabel, mark: str, y: float) -> None:
@@ -68,18 +72,30 @@ def _place_pair(
         sheet.put(aside, FACE, size, at, role)
 
 
-def net_quantity_size(sheet: PackSheet, label: PackLabel) -> float:
-    """Return the em of the net quantity, mm: its own figures must reach the height asked for."""
+def net_quantity(sheet: PackSheet, label: PackLabel) -> tuple[tuple[str, ...], float]:
+    """Return the net quantity in lines and its em, mm: its figures reach the height asked for.
+
+    In a row of its own a quantity in several units may take two lines, parted before the bracket.
+    """
     text, face, design = label.quantity_shown, type_of(FACE), sheet.design
     face.check(text, "Net quantity")
     least = least_figure_height(label.market, label.nominal_grams, design.panel_cm2)
     figure = face.height("".join(re.findall("[0-9]", text)))
     sign = float(E_MARK_MM) / face.height(E_MARK) if E_MARK in text else 0.0
     room = sheet.width if design.quantity_row else sheet.width / 2
-    for height in (max(design.net_figure, float(least)), float(least)):
-        size = max(height / figure, sign)
-        if face.width(text) * size <= room:
-            return size
+    head, bracket, rest = text.partition(" (")
+    parted = (head, f"({rest}") if bracket and design.quantity_row else (text,)
+    wanted = max(max(design.net_figure, float(least)) / figure, sign)
+    needed = max(float(least) / figure, sign)
+    found = []
+    for lines in ((text,), parted):
+        most = room / max(map(face.width, lines))
+        if len(lines) > 1:
+            most = min(most, design.quantity_row / (1 + (len(lines) - 1) * QUANTITY_LEADING))
+        found.append((min(wanted, most), lines))
+    size, lines = max(found, key=lambda one: one[0])
+    if size >= needed - SLACK:
+        return lines, size
     raise LabelError(
         "Net quantity",
         f"{text!r} with figures of {least:.1f} mm, as {label.market} asks for, takes more than "

@@ -13,7 +13,7 @@ from tests.labels.test_pdf import FINE, ink_heights
 # by the principal display surface of the design (SFCR Schedule 6; 21 CFR 101.7(i), from memory).
 BY_QUANTITY = (("50 g", 2.0), ("200 g", 3.0), ("1000 g", 4.0), ("2 kg", 6.0))
 CANADA = {100: 3.2, 600: 6.4}
-AMERICA = {100: 4.76}  # 15.5 square inches: 3/16 inch
+AMERICA = {100: 3.175, 600: 4.7625}  # up to 25 square inches 1/8 inch, up to 100 3/16 inch
 LEAST_X = {
     "EU": 1.2,
     "GB": 1.2,

@@ -6,7 +6,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from labels.design import PACK_100_BY_100_US
 from labels.net_quantity import declared
+from labels.pdf import LabelDrawer
 from labels.rules.rule import metric_grams
 from labels.rules.us import customary_grams
 
@@ -46,3 +48,23 @@ def test_quarters_of_a_pound(quarters: int) -> None:
     pounds = Decimal(quarters) / 4
     metric = metric_grams(declared(f"{pounds}", "lb", "US", "en"))
     assert 0 <= pounds * POUND - metric < Decimal("0.01") * pounds * POUND
+
+
+@pytest.mark.parametrize(
+    "quantity", ["200 g", "907 g", "2.27 kg", "5 oz", "1 lb", "2.5 lb", "5 lb"]
+)
+def test_what_is_declared_keeps_the_rules_of_the_united_states_on_their_design(
+    make_label, american, quantity: str
+) -> None:
+    digits, unit = quantity.split()
+    grams = Decimal(digits) * {"g": 1, "kg": 1000, "lb": POUND, "oz": POUND / 16}[unit]
+    label = make_label(
+        **american
+        | {"net_quantity_text": declared(digits, unit, "US", "en"), "nominal_grams": grams},
+        input_lots=make_label().input_lots[:3],
+    )
+    plan = LabelDrawer(PACK_100_BY_100_US).plan(label)  # judged by the rules of the market
+    lines = [text for text in plan.texts if text.role == "Net quantity"]
+    shown = " ".join(text.text for text in sorted(lines, key=lambda text: text.baseline))
+    assert shown == label.net_quantity_text
+    assert len(lines) == (2 if quantity in ("907 g", "2.5 lb") else 1)
