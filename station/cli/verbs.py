@@ -14,6 +14,7 @@ from station.cli import (
     journal,
     label,
     limits,
+    record,
     rejects,
     scale_check,
     settings,
@@ -33,6 +34,7 @@ def build() -> typer.Typer:
     app.command("forecast")(forecast.forecast)
     app.command("target")(target.target)
     app.command("scale-check")(scale_check.scale_check)
+    app.command("record")(record.record)
     app.command("rejects")(rejects.rejects)
     app.command("trace")(trace.trace)
     app.command("label")(label.label)

@@ -99,7 +99,7 @@ def packed(tmp_path_factory) -> SimpleNamespace:
         choice = RunChoice("SLAW-340", 3, LOTS, "L01", "P01")
         opened = open_run(choice, catalogue, at, 1, new_uid(at))
         store.start_run(opened, at)
-        serials = [store.add_pack(_draft(opened, clock, net)).serial for net in NETS]
+        serials = [store.add_pack(draft(opened, clock, net)).serial for net in NETS]
     return SimpleNamespace(home=home, run=opened, serials=serials, clock=clock)
 
 
@@ -140,7 +140,7 @@ def shift(tmp_path_factory) -> SimpleNamespace:
 
     def pack_at(store, run, hour, minute, second, net):
         clock.utc = datetime(2026, 11, 25, hour, minute, second, tzinfo=UTC)
-        return store.add_pack(_draft(run, clock, net)).serial
+        return store.add_pack(draft(run, clock, net)).serial
 
     with StationStore.open(home, "QH", "A1", clock) as store:
         store.add_lots(tuple(house.lots.values()), clock.now(), "L01")
@@ -164,7 +164,8 @@ def home(packed, tmp_path) -> Path:
     return copytree(packed.home, tmp_path / "home")
 
 
-def _draft(opened, clock, net) -> PackDraft:
+def draft(opened, clock, net) -> PackDraft:
+    """A bag of this net as the line would judge it."""
     tare = opened.product.bag.tare
     weighed = Mass.of(net)
     verdict = classify(weighed, opened.window)
