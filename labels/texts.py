@@ -1,6 +1,7 @@
 """Texts a label can print: one line of printable characters in normal form C."""
 
 import unicodedata
+from functools import lru_cache
 
 from labels.errors import LabelError, shown
 from labels.gs1_digits import describe
@@ -8,6 +9,7 @@ from labels.gs1_digits import describe
 # Categories that are never ink: controls, formats (bidi overrides among them), surrogates, private
 # and unassigned characters, line and paragraph separators.
 UNPRINTABLE = frozenset({"Cc", "Cf", "Cs", "Co", "Cn", "Zl", "Zp"})
+TEXTS_KEPT = 512
 
 
 def checked_text(where: str, value: object, longest: int) -> str:
@@ -23,6 +25,12 @@ def checked_text(where: str, value: object, longest: int) -> str:
     """
     if not isinstance(value, str):
         raise LabelError(where, f"{shown(value)} is no text")
+    return _checked(where, value, longest)
+
+
+@lru_cache(TEXTS_KEPT)
+def _checked(where: str, value: str, longest: int) -> str:
+    """Check a text; every label of a run asks for the same ones."""
     text = unicodedata.normalize("NFC", value)
     if not text.strip():
         raise LabelError(where, "is empty; a text is needed here")

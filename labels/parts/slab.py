@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 
 from labels.errors import LabelError
 from labels.layout import SLACK, Box, Ink, steps_down
@@ -12,6 +13,7 @@ from labels.words import BETWEEN
 FRAME = 0.375  # mm
 SMALLEST = {1: 0.7, 2: 0.5}  # how much words on one line, and on two, may shrink for the value
 STEP = 0.1  # of cap heights tried, mm
+SETTINGS_KEPT = 32
 FACE = Face.STRONG
 LINE_GAP = 0.5  # between two lines of words, in cap heights
 RIM = 0.2  # of the slab kept black above and below two lines, mm
@@ -64,12 +66,7 @@ def place(
         LabelError: They do not fit with letters of the least height.
     """
     face = type_of(FACE)
-    fitting = (
-        _fit(sheet, box, lines, value, sizes)
-        for value in values
-        for lines in ((words,), _two_lines(words))
-    )
-    chosen = next(filter(None, fitting), None)
+    chosen = _chosen(box, words, tuple(values), sizes, sheet.dots_per_mm)
     if chosen is None:
         raise LabelError(
             f"{role} words",
@@ -98,6 +95,19 @@ def place(
     sheet.put(chosen.value, FACE, chosen.cap / face.cap_height, at, f"{role} date")
 
 
+@lru_cache(SETTINGS_KEPT)
+def _chosen(
+    box: Box, words: str, values: tuple[str, ...], sizes: SlabSizes, dots_per_mm: int
+) -> _Setting | None:
+    """Return the first setting that fits; it is the same for every label of a run."""
+    fitting = (
+        _fit(box, lines, value, sizes, dots_per_mm)
+        for value in values
+        for lines in ((words,), _two_lines(words))
+    )
+    return next(filter(None, fitting), None)
+
+
 def _two_lines(words: str) -> tuple[str, ...]:
     """Return words in two lines: a language each, or parted at the blank nearest the middle."""
     if BETWEEN in words:
@@ -119,7 +129,7 @@ def _ink(lines: tuple[str, ...]) -> tuple[float, float]:
 
 
 def _fit(
-    sheet: Sheet, box: Box, lines: tuple[str, ...], value: str, sizes: SlabSizes
+    box: Box, lines: tuple[str, ...], value: str, sizes: SlabSizes, dots_per_mm: int
 ) -> _Setting | None:
     face = type_of(FACE)
     largest = sizes.words_cap
@@ -128,7 +138,7 @@ def _fit(
     least = max(sizes.words_least, largest * SMALLEST[len(lines)])
     for words_cap in steps_down(largest, least, STEP) if largest >= least - SLACK else ():
         longest = max(map(face.width, lines)) * words_cap / face.cap_height
-        slab = sheet.on_dots(longest + 2 * sizes.padding)
+        slab = round((longest + 2 * sizes.padding) * dots_per_mm) / dots_per_mm
         room = box.width - slab - 2 * sizes.padding
         cap = min(sizes.cap, room / face.width(value) * face.cap_height)
         if cap >= sizes.least:

@@ -8,6 +8,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from decimal import Decimal
 from enum import Enum
+from functools import cached_property
 
 from labels.content import PackLabel
 from labels.design import LabelDesign
@@ -26,7 +27,7 @@ class Need(Enum):
     COMPUTED = "computed from the recipe or the facts"
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Shown:
     """A label with its design and its pages as laid out."""
 
@@ -34,9 +35,16 @@ class Shown:
     design: LabelDesign
     plans: Sequence[Plan]
 
+    @cached_property
+    def _by_role(self) -> dict[str, list[PlacedText]]:
+        found: dict[str, list[PlacedText]] = {}
+        for text in self.plans[0].texts:
+            found.setdefault(text.role, []).append(text)
+        return found
+
     def texts(self, role: str) -> list[PlacedText]:
         """Return the texts of a role on the first page."""
-        return [text for text in self.plans[0].texts if text.role == role]
+        return self._by_role.get(role, [])
 
     def figure_height(self, role: str) -> Decimal:
         """Return the least height of the figures 0-9 of a role, mm; 0 where it has none."""
@@ -58,12 +66,14 @@ class Shown:
 
     def x_height(self, roles: Sequence[str]) -> Decimal:
         """Return the least x-height of the texts whose role begins with one of these, mm."""
-        heights = [
-            type_of(text.face).x_height * text.size
+        begins = tuple(roles)
+        sizes = {
+            (text.face, text.size)
             for plan in self.plans
             for text in plan.texts
-            if text.role.startswith(tuple(roles))
-        ]
+            if text.role.startswith(begins)
+        }
+        heights = [type_of(face).x_height * size for face, size in sizes]
         return Decimal(min(heights, default=0.0) + HAIR)
 
 
