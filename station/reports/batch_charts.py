@@ -128,5 +128,5 @@ def _levels(record: BatchRecord) -> tuple[Level, ...]:
 
 def _bar_width(nets: Sequence[float], span: float) -> float:
     """Bars as wide as a whole number of the steps the nets were read in."""
-    step = min((b - a for a, b in pairwise(sorted(set(nets)))), default=span or 1.0)
+    step = min((b - a for a, b in pairwise(sorted(set(nets)))), default=(span or 1.0) / _BARS)
     return step * max(1, round(span / step / _BARS))
