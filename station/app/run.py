@@ -7,8 +7,10 @@ from typing import Annotated
 
 import typer
 
+from drivers.errors import PortError, RecordingError
 from station.cli.answer import Answer, run_verb
 from station.cli.options import AsJson
+from station.errors import BadInput
 
 Settings = Annotated[
     Path, typer.Option("--config", metavar="DIR", envvar="STATION_CONFIG", help="The settings.")
@@ -43,5 +45,8 @@ def _run(config: Path, home: Path | None, record: Path | None) -> Answer:
 
     house = packhouse(config)
     place = home_folder(home or house.settings.home)
-    show_station(house, place, record)
+    try:
+        show_station(house, place, record)
+    except (PortError, RecordingError) as refused:  # as the settings or --record have it
+        raise BadInput(refused.title, refused.detail) from refused
     return Answer({"home": str(place)}, ())

@@ -1,5 +1,9 @@
 """A person marks fields on lines of three invented formats; the proposal reads others of them."""
 
+from dataclasses import replace
+from decimal import Decimal
+from functools import partial
+
 import pytest
 
 from drivers.errors import DescriptionError
@@ -9,6 +13,7 @@ from drivers.frames.described import DescribedParser
 from drivers.frames.description import Description, Meaning
 from drivers.frames.description_file import read_description, write_description
 from drivers.frames.proposal import Mark, MarkedLine, propose, split_lines
+from tests.drivers.chain import STEADY, Chain, Tape
 
 REST, MOTION = frozenset({Meaning.STABLE}), frozenset({Meaning.MOTION})
 NET = frozenset({Meaning.STABLE, Meaning.NET})
@@ -87,6 +92,41 @@ def test_changing_widths_with_a_decimal_comma_and_a_written_check() -> None:
     assert (read.digits, read.motion) == ("1.002", False)
     (unknown,) = parser.feed(ragged("1,002", "07"))
     assert unknown.motion, "a flag never seen means motion"
+
+
+def test_proposed_description_packs_a_bag_through_the_whole_chain() -> None:
+    formats = [
+        (propose("plain", PLAIN[:2]), plain("0"), plain("258")),
+        (
+            propose(
+                "implied",
+                [
+                    marked(implied(2540, "Y"), REST, "254.0", "g", flag="Y", value="002540"),
+                    marked(implied(15, "N"), MOTION, "1.5", "g", flag="N", value="000015"),
+                ],
+            ),
+            implied(0, "Y"),
+            implied(2580, "Y"),
+        ),
+        (
+            propose(
+                "no flags",
+                [
+                    marked(b"w 12\n", frozenset(), "12", "g", value="12"),
+                    marked(b"w 254\n", frozenset(), "254", "g", value="254"),
+                ],
+            ),
+            b"w 0\n",
+            b"w 258\n",
+        ),
+    ]
+    for proposed, zero, bag in formats:
+        tape = Tape()
+        for line in [zero] * 12 + [bag] * 20 + [zero] * 12:
+            tape.send(line)
+        steady = replace(STEADY, agree_frames=proposed.agree_frames)
+        captured = Chain(partial(DescribedParser, proposed), steady).play(tape)
+        assert [Decimal(digits) for digits in captured] == [258], proposed.name
 
 
 @pytest.mark.parametrize("proposed", [propose("plain", PLAIN)])
