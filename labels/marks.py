@@ -89,28 +89,24 @@ def _cells(placed: PlacedSymbol) -> Rectangles:
     rows = placed.symbol.rows
     signs = np.frombuffer("".join(rows).encode("ascii"), np.uint8)
     dark = signs.reshape(len(rows), -1) == ord("1")
-    along_columns = _runs(dark.T)
-    down = along_columns[along_columns[:, 2] > 1]
-    one = np.ones(1, np.int64)
-    across = _runs(dark)
-    cells = np.concatenate(
-        [
-            np.column_stack([across[:, 1], across[:, 0], across[:, 2], one.repeat(len(across))]),
-            np.column_stack([down[:, 0], down[:, 1], one.repeat(len(down)), down[:, 2]]),
-        ]
-    )
+    across, down = _runs(dark), _runs(dark.T)
+    down = down[:, down[2] > 1]
+    cells = np.ones((across.shape[1] + down.shape[1], 4), np.int64)
+    cells[: across.shape[1], [1, 0, 2]] = across.T
+    cells[across.shape[1] :, [0, 1, 3]] = down.T
     corner = np.array((placed.x_dots, placed.y_dots, 0, 0), np.int64)
     return cells * placed.module_dots + corner
 
 
 def _runs(dark: NDArray[np.bool_]) -> NDArray[np.int64]:
-    """Return each run of dark modules along the rows as (row, first place, length)."""
-    framed = np.zeros((dark.shape[0], dark.shape[1] + 2), np.int8)
+    """Return each run of dark modules along the rows; shape (3, runs): row, first place, length."""
+    wide = dark.shape[1] + 2
+    framed = np.zeros((dark.shape[0], wide), np.bool_)
     framed[:, 1:-1] = dark
-    change = framed[:, 1:] - framed[:, :-1]
-    rows, starts = np.nonzero(change == 1)
-    ends = np.nonzero(change == -1)[1]
-    return np.column_stack([rows, starts, ends - starts])
+    edges = np.flatnonzero(framed.ravel()[1:] != framed.ravel()[:-1])  # begin, end, begin, end ...
+    begins, ends = edges[0::2], edges[1::2]
+    rows, places = np.divmod(begins, wide)
+    return np.stack([rows, places, ends - begins])
 
 
 def _texts(texts: Iterable[PlacedText], page_height: float, fonts: FontSet) -> list[str]:
