@@ -16,20 +16,27 @@ from drivers.printer.file import FolderPrinter
 from drivers.steady import Reading
 from labels.design import PACK_100_BY_60
 from labels.pdf import LabelDrawer
+from station.app.checks_desk import ChecksDesk
 from station.app.label_desk import PrintingDesk
 from station.app.live_numbers import LiveNumbers
 from station.app.scale_line import scale_link, steady_rules
 from station.clock import SystemClock
 from station.config.packhouse import Packhouse, ScaleSettings
 from station.core.ids import new_uid
-from station.line import events
+from station.line import events, scale_duty, tare_duty
 from station.line.cycle_state import LineRules
 from station.line.duties import Duties
 from station.line.effects import Sound
+from station.line.failed_check import FailedChecks
+from station.line.guided import DWELL_NS
 from station.line.opening import Catalogue
 from station.line.runner import LineRunner, Listeners, Timing
+from station.line.scale_duty import ScaleDuty
 from station.line.state import EntryAnswer, LineState, RunAnswer
+from station.line.tare_duty import TareDuty
+from station.store.facts import facts
 from station.store.queries import last_run
+from station.store.since import RecordPast
 from station.store.writer import StationStore
 
 _MS = 1_000_000
@@ -124,6 +131,24 @@ class Station:
             show=self.audience.label,
         )
         self.numbers = LiveNumbers(self.home, self.clock)
+        self.scale_duty = ScaleDuty(
+            scale.id, settings.checks.schedule, facts(self.home, scale_duty.KINDS)
+        )
+        self.tare_duty = TareDuty(
+            settings.tare.rule,
+            declared=settings.tare.declared,
+            past=facts(self.home, tare_duty.KINDS),
+        )
+        self.checks = ChecksDesk(
+            settings,
+            self.home,
+            self.clock,
+            self.scale_duty,
+            self.tare_duty,
+            self._hasty(DWELL_NS // _MS),
+        )
+        gates = (self.scale_duty,) if settings.checks.on else ()
+        tares = (self.tare_duty,) if settings.tare.on else ()
         self.line = LineRunner(
             store=self.store,
             desk=self.desk,
@@ -150,7 +175,8 @@ class Station:
                 timing=self.audience.timing,
                 entered=self.audience.entered,
             ),
-            duties=Duties((self.numbers,)),
+            duties=Duties((self.numbers, *gates, *tares)),
+            follow=FailedChecks(RecordPast(self.home), new_uid).follow,
         )
         self.link = scale_link(
             scale,
@@ -186,6 +212,8 @@ class Station:
         self.audience.state(state)
 
     def _on_item(self, item: LinkItem) -> None:
+        if isinstance(item, LinkDown):
+            self.scale_duty.disturbed("its line was lost")
         if isinstance(item, ScaleFacts):
             scale = self.house.settings.scale
             words = misfit(item, str(scale.unit), scale.interval.amount, scale.capacity.amount)

@@ -8,7 +8,14 @@ from pathlib import Path
 
 from drivers.packer import SimulatedPacker
 from station.app.assembly import Audience, Station
-from station.app.practice import bench_scale, habits_for, practice_station, run_choice
+from station.app.practice import (
+    bench_scale,
+    habits_for,
+    lead_of,
+    practice_station,
+    run_choice,
+)
+from station.app.practice_lead import PracticeLead
 from station.app.summary import DemoSummary
 from station.app.watch import Watch
 from station.config.packhouse import Packhouse
@@ -47,13 +54,15 @@ def pack_headless(
     """
     labels = home / "labels"
     watch = Watch()
-    audience = Audience(watch.state, watch.answer, timing=watch.timing)
+    audience = Audience(watch.state, watch.answer, timing=watch.timing, entered=watch.entered)
     bench = bench_scale(house, speed, seed)
     bench.start()
     try:
         station = practice_station(house, home, labels, bench, audience)
         before = summary(home)
-        day = day_of(station.clock.now(), house.settings.cut_off)
+        now = station.clock.now()
+        day = day_of(now, house.settings.cut_off)
+        lead = PracticeLead(bench, watch, station.checks, station.line, lead_of(house))
         station.start()
         began = time.monotonic()
         try:
@@ -62,7 +71,7 @@ def pack_headless(
                 share = _share(packs, len(house.products), number)
                 if share:
                     hands = SimulatedPacker(bench, watch.cue, habits_for(product), seed + number)
-                    _pack_run(station, house, watch, hands, product, share, done, progress)
+                    _pack_run(station, house, watch, lead, hands, product, share, done, progress)
                     done += share
             seconds = time.monotonic() - began
         finally:
@@ -70,7 +79,7 @@ def pack_headless(
     finally:
         bench.stop()
     return DemoSummary(
-        home, labels, day, before, station.desk.read_back_equal, seconds, watch.timings
+        home, labels, day, before, station.desk.read_back_equal, now.utc, seconds, watch.timings
     )
 
 
@@ -83,17 +92,21 @@ def _pack_run(
     station: Station,
     house: Packhouse,
     watch: Watch,
+    lead: PracticeLead,
     hands: SimulatedPacker,
     product: Product,
     share: int,
     done: int,
     progress: Callable[[int], None],
 ) -> None:
-    """One run: start it, pack its share, end it with an empty pan."""
+    """One run: start it, pass its gates, pack its share, check the scale, end it."""
     day = calendar_day(station.clock.now())
     choice = run_choice(house, product, day, share)
     station.line.start_run(choice)
     _must(watch, f"the run of {product.code}")
+    run = watch.until(lambda state: state.run is not None, _PATIENCE_S).run
+    assert run is not None
+    lead.open_gates(run)
     hands.start()
     try:
 
@@ -106,6 +119,7 @@ def _pack_run(
         watch.until(packed, _PATIENCE_S)
     finally:
         hands.stop()
+    lead.close_run(run)
     station.line.end_run(choice.lead)
     _must(watch, f"the end of the run of {product.code}")
 

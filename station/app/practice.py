@@ -60,10 +60,19 @@ def run_choice(house: Packhouse, product: Product, day: date, order: int | None)
         product=product.code,
         version=product.version,
         lots=free_lots(product, house.lots, day),
-        lead=_someone(house, Role.LEAD),
+        lead=lead_of(house),
         operator=_someone(house, Role.PACKER),
         order_size=order,
     )
+
+
+def lead_of(house: Packhouse) -> str:
+    """Id of the demo's lead.
+
+    Raises:
+        BadInput: nobody may lead.
+    """
+    return _someone(house, Role.LEAD)
 
 
 def habits_for(product: Product) -> Habits:

@@ -5,13 +5,15 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
-from datetime import date
+from datetime import date, datetime
 from pathlib import Path
 
 from station.cli.answer import Json
+from station.core.journal import EntryKind
 from station.core.pack import LabelState
 from station.line.runner import Timing
 from station.store.answers import Summary
+from station.store.facts import facts
 from station.store.queries import summary
 from station.store.verify import verify
 
@@ -26,6 +28,7 @@ class DemoSummary:
         day: production day of the bags.
         before: what the record held when the demo began; it may have been used before.
         read_back_equal: labels whose bar codes read back equal before they were handed over.
+        began: when the first run was asked for.
         seconds: from the first run's start to the last run's end.
         timings: one for each labelled bag.
     """
@@ -35,6 +38,7 @@ class DemoSummary:
     day: date
     before: Summary
     read_back_equal: int
+    began: datetime
     seconds: float
     timings: Sequence[Timing]
 
@@ -55,6 +59,8 @@ class DemoSummary:
             "packs": packs,
             "rejects": now.rejects - self.before.rejects,
             "runs": now.runs - self.before.runs,
+            "scale_checks": self._made(EntryKind.SCALE_CHECK),
+            "empty_bags": self._made(EntryKind.EMPTY_BAG),
             "labels": printed,
             "labels_applied": applied[0] - applied[1],
             "read_back_equal": self.read_back_equal,
@@ -74,6 +80,9 @@ class DemoSummary:
             and report.whole
         )
         return figures, holds
+
+    def _made(self, kind: EntryKind) -> int:
+        return len(facts(self.home, (kind,), since=self.began))
 
     def _printed(self) -> int:
         serials = {one.serial for one in self.timings}

@@ -11,7 +11,7 @@ from drivers.packer import PackerCue
 from station.app.practice import cue_of
 from station.errors import EnvironmentFault
 from station.line.runner import Timing
-from station.line.state import LineState, RunAnswer
+from station.line.state import EntryAnswer, LineState, RunAnswer
 
 
 class Watch:
@@ -21,6 +21,7 @@ class Watch:
         self._changed = threading.Condition()
         self._state: LineState | None = None
         self._answers: queue.SimpleQueue[RunAnswer] = queue.SimpleQueue()
+        self._entries: queue.SimpleQueue[EntryAnswer] = queue.SimpleQueue()
         self.timings: list[Timing] = []
         """One for each labelled bag, in order."""
 
@@ -33,6 +34,10 @@ class Watch:
     def answer(self, answer: RunAnswer) -> None:
         """Take in what became of the start or the end of a run."""
         self._answers.put(answer)
+
+    def entered(self, answer: EntryAnswer) -> None:
+        """Take in what became of entered facts."""
+        self._entries.put(answer)
 
     def timing(self, timing: Timing) -> None:
         """Take in how long a bag took."""
@@ -55,6 +60,17 @@ class Watch:
         """
         try:
             return self._answers.get(timeout=timeout_s)
+        except queue.Empty:
+            raise EnvironmentFault("the line does not answer", f"waited {timeout_s:g} s") from None
+
+    def next_entry(self, timeout_s: float) -> EntryAnswer:
+        """Wait until the next entered facts were answered.
+
+        Raises:
+            EnvironmentFault: none were in time.
+        """
+        try:
+            return self._entries.get(timeout=timeout_s)
         except queue.Empty:
             raise EnvironmentFault("the line does not answer", f"waited {timeout_s:g} s") from None
 

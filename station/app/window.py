@@ -20,7 +20,14 @@ from PySide6.QtWidgets import QApplication, QWidget
 from drivers.packer import SimulatedPacker
 from station.app.assembly import Audience, Station, port_settings
 from station.app.bench_hand import DemoHand
-from station.app.practice import bench_scale, habits_for, practice_station, run_choice
+from station.app.practice import (
+    bench_scale,
+    habits_for,
+    lead_of,
+    practice_station,
+    run_choice,
+)
+from station.app.practice_lead import LeadAtHand, PracticeLead
 from station.app.summary import DemoSummary
 from station.app.watch import Watch
 from station.config.packhouse import Packhouse
@@ -93,7 +100,7 @@ def show_demo(house: Packhouse, home: Path, packs: int | None, seed: int) -> Dem
             _both(bridge.answer, watch.answer),
             timing=watch.timing,
             label=bridge.show_label,
-            entered=bridge.enter,
+            entered=_both(bridge.enter, watch.entered),
         )
         bench = bench_scale(house, _WINDOW_SPEED if packs else 1.0, seed)
         bench.start()
@@ -103,12 +110,15 @@ def show_demo(house: Packhouse, home: Path, packs: int | None, seed: int) -> Dem
             before, began = summary(home), time.monotonic()
             now = station.clock.now()
             day = day_of(now, house.settings.cut_off)
+            lead = PracticeLead(bench, watch, station.checks, station.line, lead_of(house))
             with _faults_to(bridge), _running(station):
                 product = next(iter(house.products.values()))
                 choice = run_choice(house, product, calendar_day(now), packs)
                 station.line.start_run(choice)
                 window = _window(bridge, station, house)
                 window.show()
+                helper = LeadAtHand(lead, watch)
+                helper.start()
                 if packs is None:
                     bench_window = BenchWindow(DemoHand(bench, watch, seed))
                     _side_by_side(window, bench_window)
@@ -117,13 +127,14 @@ def show_demo(house: Packhouse, home: Path, packs: int | None, seed: int) -> Dem
                 else:
                     hands = SimulatedPacker(bench, watch.cue, habits_for(product), seed)
                     _pack(application, hands, watch)
+                helper.stop()
                 station.line.end_run(choice.lead)
                 window.close()
         finally:
             bench.stop()
         seconds = time.monotonic() - began
         equal = station.desk.read_back_equal
-        return DemoSummary(home, labels, day, before, equal, seconds, watch.timings)
+        return DemoSummary(home, labels, day, before, equal, now.utc, seconds, watch.timings)
 
 
 def _pack(application: QApplication, hands: SimulatedPacker, watch: Watch) -> None:

@@ -9,8 +9,11 @@ from enum import StrEnum
 from pathlib import Path
 
 from drivers.frames.description import Description
+from station.config.gates import CheckSettings, TareSettings
 from station.core.lots import InputLot
 from station.core.mass import Mass, Unit
+from station.core.metrology.instrument_errors import ErrorSystem, ScaleClass
+from station.core.metrology.scale_suitability import Scale
 from station.core.product import BagItem, Component, Product
 
 
@@ -64,6 +67,8 @@ class ScaleSettings:
         interval: its scale interval, in ``unit``.
         capacity: its greatest load, in ``unit``.
         description: of its lines; None but with the protocol ``described``.
+        scale_class: accuracy class.
+        system: whose limits of error hold for it.
     """
 
     id: str
@@ -73,6 +78,13 @@ class ScaleSettings:
     interval: Mass
     capacity: Mass
     description: Description | None = None
+    scale_class: ScaleClass = ScaleClass.III
+    system: ErrorSystem = ErrorSystem.R_76
+
+    @property
+    def plate(self) -> Scale:
+        """What its plate says, as the rules ask it."""
+        return Scale(self.scale_class, self.interval, self.capacity, system=self.system)
 
 
 @dataclass(frozen=True, slots=True)
@@ -132,6 +144,7 @@ class StationSettings:
         home: absolute folder of the store.
         label: what every label has in common.
         scale, printer, timing: the parts of the line.
+        checks, tare: what must be checked before bags are taken.
     """
 
     site: str
@@ -145,6 +158,8 @@ class StationSettings:
     scale: ScaleSettings
     printer: PrinterSettings
     timing: Timing
+    checks: CheckSettings
+    tare: TareSettings
 
     @property
     def market(self) -> str:

@@ -15,13 +15,14 @@ from labels.gs1_digits import gtin_14
 from station.config.check import check_keys, check_rows, codes
 from station.config.faults import Faults, shown, unknown
 from station.config.label_choice import date_words, label_problems, product_label
-from station.config.packhouse import LabelSettings, Person, StationSettings
+from station.config.packhouse import LabelSettings, Person, ScaleSettings, StationSettings
 from station.config.settings import BagRow, ComponentRow, ProductRow
 from station.config.shelf_life import Policy, life_problems, read_policy
 from station.config.toml_file import Table, read_toml
 from station.core.mass import Mass, MassError
 from station.core.metrology.clause import RuleRefused
 from station.core.metrology.rule_sets.registry import RULE_SETS, rule_set
+from station.core.metrology.scale_suitability import Level, check_scale
 from station.core.metrology.verdict import Window, WindowError
 from station.core.product import BagItem, Component, PackMode, Product, ProductError, Share
 
@@ -212,6 +213,20 @@ def _check_scale(row: ProductRow, around: _Around) -> Iterator[_Problem]:
     if heaviest > scale.capacity.grams:
         why = f'"{row.upper}" with the tare {bag.tare} is more than the scale can weigh'
         yield "upper", why, f"at most {scale.capacity} with the tare"
+        return
+    yield from _unsuitable(row, bag, scale)
+
+
+def _unsuitable(row: ProductRow, bag: BagItem, scale: ScaleSettings) -> Iterator[_Problem]:
+    """Why the scale is too coarse for the product by its rules, each with the numbers."""
+    try:
+        nominal = row.nominal.in_unit(scale.unit)
+        found = check_scale(scale.plate, rule_set(row.rule_set), nominal, bag.tare, row.upper)
+    except (RuleRefused, MassError):
+        return  # no rule set, or a nominal quantity outside it, is told elsewhere
+    for finding in found:
+        if finding.level is Level.REFUSE:
+            yield "nominal", f"{finding.words}: the scale does not suit it", str(finding.clause)
 
 
 def _check_life(row: ProductRow, around: _Around) -> Iterator[_Problem]:

@@ -33,6 +33,7 @@ from station.config.fields import (
 from station.config.packhouse import Role
 from station.core.lots import LotStatus
 from station.core.mass import Unit
+from station.core.metrology.instrument_errors import ErrorSystem, ScaleClass
 from station.core.product import PackMode
 from station.core.product_label import DESIGN
 
@@ -111,6 +112,8 @@ class ScaleTable(Shape):
     unit: Annotated[str, one_of(*(str(unit) for unit in Unit))]
     interval: MassText
     capacity: MassText
+    accuracy_class: Annotated[str, one_of(*(str(one) for one in ScaleClass))] = "III"
+    limits_of_error: Annotated[str, one_of(*(str(one) for one in ErrorSystem))] = "R 76"
     port: PortTable
 
 

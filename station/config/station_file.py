@@ -11,6 +11,8 @@ from drivers.frames.description_file import load_description
 from labels.design import DESIGNS
 from station.config.check import check_keys, check_table
 from station.config.faults import Faults
+from station.config.gates_file import KEYS as GATES
+from station.config.gates_file import read_checks, read_tare
 from station.config.packhouse import (
     LabelSettings,
     PrinterSettings,
@@ -29,9 +31,10 @@ from station.config.settings import (
 )
 from station.config.toml_file import read_toml
 from station.core.mass import Unit
+from station.core.metrology.instrument_errors import ErrorSystem, ScaleClass
 
 FILE = "station.toml"
-_KEYS = ("site", "station", "scale", "printer", "label", "timing")
+_KEYS = ("site", "station", "scale", "printer", "label", "timing", *GATES)
 _NOON = time(12)
 
 
@@ -51,6 +54,8 @@ def read_station(faults: Faults) -> StationSettings | None:
     printer = check_table(PrinterTable, table, "printer", FILE, faults)
     label = check_table(LabelTable, table, "label", FILE, faults)
     timing = check_table(TimingTable, table, "timing", FILE, faults)
+    checks = read_checks(table, scale.capacity if scale else None, FILE, faults)
+    tare = read_tare(table, FILE, faults)
     if site is not None:
         _check_cut_off(site.production_day_starts, faults)
     description = None
@@ -62,7 +67,7 @@ def read_station(faults: Faults) -> StationSettings | None:
     if timing is not None and timing.stale_ms < timing.dwell_ms:
         why = f"{timing.stale_ms} is shorter than dwell_ms {timing.dwell_ms}"
         faults.add(FILE, "timing.stale_ms", why, f"{timing.dwell_ms} or more")
-    if not (site and station and scale and printer and label and timing):
+    if not (site and station and scale and printer and label and timing and checks and tare):
         return None
     home = _folder(station.home, faults.folder)
     return StationSettings(
@@ -84,6 +89,8 @@ def read_station(faults: Faults) -> StationSettings | None:
         scale=_scale(scale, description),
         printer=PrinterSettings(printer.kind, _folder(printer.folder, home)),
         timing=Timing(timing.dwell_ms, timing.stale_ms),
+        checks=checks,
+        tare=tare,
     )
 
 
@@ -148,6 +155,8 @@ def _scale(table: ScaleTable, description: Description | None) -> ScaleSettings:
         interval=table.interval,
         capacity=table.capacity,
         description=description,
+        scale_class=ScaleClass(table.accuracy_class),
+        system=ErrorSystem(table.limits_of_error),
     )
 
 

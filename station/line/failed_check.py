@@ -8,7 +8,6 @@ is laid in two parts, so that the bags before the step can be released alone.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
-from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 from itertools import chain, groupby
 from typing import Protocol
@@ -17,51 +16,16 @@ from station.core.checks.scale import CheckMade, check_of, held_true
 from station.core.checks.suspect import FiledStep, FiledWindow, RunWindow, window_fact
 from station.core.facts import Fact, FactRecord
 from station.core.journal import EntryKind, Value
-from station.core.mass import Mass
-from station.core.metrology.rule_sets.registry import rule_set
-from station.core.metrology.scale_check import CheckResult, CheckStage, ScaleCheck
+from station.core.metrology.scale_check import CheckStage, ScaleCheck
 from station.core.metrology.suspect import (
     CaseVerdict,
     ErrorSign,
-    SuspectPack,
-    SuspectWindow,
-    open_window,
 )
 from station.core.metrology.zero_trace import ZeroStep, find_step
-from station.core.pack import Moment, PackId, Quality, Residue
-from station.core.run import Run
+from station.core.pack import Moment, PackId
+from station.line.suspected import SUSPECTED, JudgedRun, PackSince, RunSince, judge_runs
 
-SUSPECTED = (Quality.GOOD, Quality.HELD, Quality.RELEASED)
-"""Bags that are or may be sold."""
 _BEFORE_ALL = timedelta(microseconds=1)
-
-
-@dataclass(frozen=True, slots=True)
-class PackSince:
-    """A bag of the record, as far as a suspect window asks.
-
-    Args:
-        id: its name.
-        at: when it was judged, in UTC.
-        gross, net: as recorded, in the scale's unit.
-        quality: its present quality.
-        residue: the empty pan before it, or None.
-    """
-
-    id: PackId
-    at: datetime
-    gross: Mass
-    net: Mass
-    quality: Quality
-    residue: Residue | None
-
-
-@dataclass(frozen=True, slots=True)
-class RunSince:
-    """A run and its bags since a moment, in order."""
-
-    run: Run
-    packs: tuple[PackSince, ...]
 
 
 class Past(Protocol):
@@ -74,23 +38,6 @@ class Past(Protocol):
     def packs_since(self, after: datetime | None, until: datetime) -> Sequence[RunSince]:
         """Bags judged after one moment (None for all) and not after another, by run."""
         ...
-
-
-@dataclass(frozen=True, slots=True)
-class JudgedRun:
-    """The suspect bags of one run with their window.
-
-    Args:
-        run: the run.
-        packs: its suspect bags; the window's serials are places in here.
-        window: both bounds; None where the run cannot be judged.
-        refused: why not; empty where it can.
-    """
-
-    run: Run
-    packs: tuple[PackSince, ...]
-    window: SuspectWindow | None
-    refused: str = ""
 
 
 class FailedChecks:
@@ -151,40 +98,6 @@ class FailedChecks:
             result="held",
             details={"ranges": ranges, "reason": "the scale failed its check"},
         )
-
-
-def judge_runs(
-    failed: ScaleCheck, opened: datetime, groups: Iterable[RunSince], step_at: datetime | None
-) -> tuple[JudgedRun, ...]:
-    """Work both bounds out for the bags of each run.
-
-    A run whose rules this station does not know is not judged; its bags are suspect all the same.
-
-    Args:
-        failed: the failed check.
-        opened: time of the last good check.
-        groups: bags since then, by run.
-        step_at: bags from this moment on carry the whole error, where a step is dated.
-    """
-    true = tuple(replace(load, result=CheckResult.GOOD) for load in failed.loads)
-    good = ScaleCheck(opened, CheckStage.AS_FOUND, true)
-    found = []
-    for group in groups:
-        packs = tuple(pack for pack in group.packs if pack.quality in SUSPECTED)
-        if not packs:
-            continue
-        limits = group.run.window.limits
-        suspect = [
-            SuspectPack(place, pack.at, pack.gross, pack.net) for place, pack in enumerate(packs)
-        ]
-        try:
-            rules = rule_set(limits.rule_set)
-            window = open_window(good, failed, suspect, rules, limits, step_at)
-        except ValueError as refused:
-            found.append(JudgedRun(group.run, packs, None, str(refused)))
-        else:
-            found.append(JudgedRun(group.run, packs, window))
-    return tuple(found)
 
 
 def explaining_step(made: CheckMade, packs: Sequence[PackSince]) -> ZeroStep | None:

@@ -22,6 +22,9 @@ from station.line.state import Notice
 
 KINDS = (EntryKind.SCALE_CHECK, EntryKind.SUSPECT, EntryKind.PAUSE)
 """What a start must read of the record."""
+BAR = "scale check"
+"""Source of the bar while weights or empty bags are on the scale; see Intents.bar."""
+BAR_WORDS = "a check goes on at the scale: put no bag on it"
 _WHERE = "RUN, then CHECKS (F4)"
 
 
@@ -65,6 +68,11 @@ class ScaleDuty:
         if self._events:
             return Trigger.EVENT
         return Trigger.END if self._run_is_packed else Trigger.HOURLY
+
+    @property
+    def failed(self) -> bool:
+        """Whether the last check failed, or bags of a suspect window wait for a decision."""
+        return self._failed or bool(self._undecided)
 
     @property
     def stage(self) -> CheckStage:

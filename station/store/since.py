@@ -12,7 +12,7 @@ from station.core.facts import FactRecord
 from station.core.journal import EntryKind
 from station.core.mass import Mass
 from station.core.pack import PackId, Residue
-from station.line.failed_check import PackSince, RunSince
+from station.line.suspected import PackSince, RunSince
 from station.store import journal as j
 from station.store.bodies import run_of
 from station.store.columns import mass_of

@@ -2,6 +2,7 @@
 
 from collections.abc import Callable
 from contextlib import contextmanager
+from dataclasses import replace
 from datetime import UTC, datetime
 from pathlib import Path
 
@@ -16,6 +17,7 @@ from station.app.practice import (
 )
 from station.app.watch import Watch
 from station.config.load import load
+from station.config.packhouse import Packhouse
 from station.line.opening import day_of
 from station.line.state import LineState
 
@@ -24,11 +26,18 @@ SPEED = 40.0
 
 
 class Bench:
-    """A station, its bench and its watch, while they run."""
+    """A station, its bench and its watch, while they run.
 
-    def __init__(self, home: Path, seen: Callable[[LineState], None] | None = None):
+    Without ``gates`` bags are taken unchecked, so that a test can be about something else.
+    """
+
+    def __init__(
+        self, home: Path, seen: Callable[[LineState], None] | None = None, gates: bool = False
+    ):
         today = datetime.now(UTC).date()  # noqa: TID251  the demo's lots are days old
         self.house = load(demo_settings(), today)
+        if not gates:
+            self.house = without_gates(self.house)
         self.bench = bench_scale(self.house, SPEED, seed=7)
         self.bench.start()
         self.watch = Watch()
@@ -38,7 +47,9 @@ class Bench:
                 seen(state)
             self.watch.state(state)
 
-        audience = Audience(state, self.watch.answer, timing=self.watch.timing)
+        audience = Audience(
+            state, self.watch.answer, timing=self.watch.timing, entered=self.watch.entered
+        )
         self.labels = home / "labels"
         self.station = practice_station(self.house, home, self.labels, self.bench, audience)
         self.station.start()
@@ -68,9 +79,15 @@ class Bench:
             hands.stop()
 
 
+def without_gates(house: Packhouse) -> Packhouse:
+    settings = house.settings
+    checks, tare = replace(settings.checks, on=False), replace(settings.tare, on=False)
+    return replace(house, settings=replace(settings, checks=checks, tare=tare))
+
+
 @contextmanager
-def bench_line(home: Path, seen=None):
-    line = Bench(home, seen)
+def bench_line(home: Path, seen=None, gates=False):
+    line = Bench(home, seen, gates)
     try:
         yield line
     finally:

@@ -1,0 +1,58 @@
+"""Suspect windows on record, with both bounds of every bag worked out again from the record."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from station.core.checks.scale import check_of
+from station.core.checks.suspect import FiledWindow, decided_window, window_of
+from station.core.facts import FactRecord
+from station.core.journal import EntryKind
+from station.core.pack import Quality
+from station.line.suspected import PackSince, RunSince, Suspected, judge_runs
+from station.store.facts import fact_named, facts
+from station.store.since import RecordPast
+
+
+def suspect_windows(home: Path, uid: str | None = None) -> tuple[Suspected, ...]:
+    """Return the windows on record, oldest first.
+
+    Args:
+        home: folder of the record.
+        uid: only this one.
+    """
+    records = facts(home, (EntryKind.SUSPECT,))
+    decisions = {decided: one for one in records if (decided := decided_window(one))}
+    found = []
+    for record in records:
+        window = window_of(record)
+        if window is not None and uid in (None, window.uid):
+            found.append(_whole(home, window, decisions.get(window.uid)))
+    return tuple(found)
+
+
+def open_windows(home: Path) -> tuple[Suspected, ...]:
+    """Return the windows nobody decided about yet, oldest first."""
+    return tuple(one for one in suspect_windows(home) if one.decision is None)
+
+
+def _whole(home: Path, window: FiledWindow, decision: FactRecord | None) -> Suspected:
+    failed = fact_named(home, window.check)
+    assert failed is not None, "a window is recorded with its check, in one commit"
+    made = check_of(failed)
+    step_at = None if window.step is None else window.step.last_before
+    named = {serial for run in window.runs for serial in run.reweigh}
+    groups = tuple(
+        RunSince(group.run, tuple(_as_then(pack) for pack in group.packs if _is(pack, named)))
+        for group in RecordPast(home).packs_since(window.opened, window.closed)
+    )
+    return Suspected(window, made, judge_runs(made.check, window.opened, groups, step_at), decision)
+
+
+def _is(pack: PackSince, named: set[str]) -> bool:
+    return pack.id.serial in named
+
+
+def _as_then(pack: PackSince) -> PackSince:
+    """The bag as it was when the window opened, whatever became of it since."""
+    return PackSince(pack.id, pack.at, pack.gross, pack.net, Quality.HELD, pack.residue)
