@@ -1,0 +1,75 @@
+"""The duty to count the run before and to clear the line before the next one takes a bag."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from datetime import datetime
+
+from station.core.clearance import FIRST, Gate, gate_of
+from station.core.facts import FactRecord
+from station.core.journal import EntryKind
+from station.core.pack import PackRecord
+from station.core.run import Run
+from station.line.state import Notice
+
+KINDS = (EntryKind.GATE,)
+"""What a start must read of the record."""
+_WHERE = "RUN, then CHANGE (F8)"
+
+
+class ClearanceDuty:
+    """Implements station.line.duties.Duty.
+
+    Args:
+        before: id of the last run with bags on record; None where there is none.
+        past: facts of :data:`KINDS` on record, oldest first.
+    """
+
+    name = "LINE"
+
+    def __init__(self, before: str | None, past: Iterable[FactRecord] = ()) -> None:
+        self._signed: set[tuple[Gate, str]] = set()
+        self._last = before or FIRST  # the last run that packed a bag
+        self._before = self._last
+        self._run = ""
+        for record in past:
+            self.noted(record)
+
+    @property
+    def before(self) -> str:
+        """Id of the run before the open one, or FIRST; with no run open, of the last one."""
+        return self._before if self._run else self._last
+
+    def opened(self, run: Run, at: datetime) -> None:
+        """What was packed last is the run before."""
+        self._before, self._run = self._last, run.id
+
+    def packed(self, record: PackRecord) -> None:
+        """A run counts from its first bag on."""
+        self._last = record.draft.run
+
+    def noted(self, record: FactRecord) -> None:
+        """See signatures."""
+        signed = gate_of(record)
+        if signed is not None:
+            self._signed.add(signed)
+
+    def wanting(self) -> tuple[Gate, ...]:
+        """What is to be signed before the next bag, in order."""
+        gates = (Gate.CLEARED,) if self.before == FIRST else (Gate.RECONCILED, Gate.CLEARED)
+        return tuple(gate for gate in gates if (gate, self.before) not in self._signed)
+
+    def closing(self, now: datetime) -> str:
+        """Why no bag is taken yet."""
+        if self._last == self._run:
+            return ""  # a bag was taken: the line was clear when the run began
+        wanting = self.wanting()
+        if not wanting:
+            return ""
+        if wanting[0] is Gate.RECONCILED:
+            return f"count the bags of the run before: {_WHERE}"
+        return f"clear the line and sign for it: {_WHERE}"
+
+    def due(self, now: datetime) -> Notice | None:
+        """Nothing is due while bags are packed."""
+        return None
