@@ -52,6 +52,9 @@ class LiveNumbers:
         self._numbers: RunNumbers | None = None
         self._open = False
 
+    name = ""
+    """Numbers have no seal."""
+
     # --- on the line's thread -----------------------------------------------------------------
 
     def opened(self, run: Run, at: datetime) -> None:

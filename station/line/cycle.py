@@ -301,7 +301,7 @@ def _run_started(cycle: Cycle, event: RunStarted) -> Step:
 
 def _run_ended(cycle: Cycle, event: RunEnded) -> Step:
     ended = replace(cycle, phase=Phase.CLOSED, run=None, load=None, stop="")
-    return replace(ended, closing=(), due=()), ()
+    return replace(ended, closing=(), due=(), seals=()), ()
 
 
 def _set_aside_load(cycle: Cycle, event: SetAside) -> Step:
@@ -342,7 +342,8 @@ def _duties_seen(cycle: Cycle, event: DutiesSeen) -> Step:
         return cycle, ()
     new = tuple(words for words in event.closing if words not in cycle.closing)
     effects = tuple(Note(f"no bag is taken: {words}") for words in new)
-    return replace(cycle, closing=event.closing, due=event.due), effects
+    seen = replace(cycle, closing=event.closing, due=event.due, seals=event.seals)
+    return seen, effects
 
 
 def _resumed(cycle: Cycle, event: Resumed) -> Step:

@@ -9,7 +9,7 @@ from drivers.steady import Reading
 from station.core.mass import Mass
 from station.core.pack import PackRecord
 from station.core.run import Run
-from station.line.state import Notice, Phase, Tally
+from station.line.state import Notice, Phase, Seal, Tally
 
 _HALF = Decimal("0.5")
 NO_FRAME_YET = "waiting for the scale's first reading"
@@ -70,6 +70,7 @@ class Cycle:
     closing: tuple[str, ...] = ()
     """Why the duties close acceptance."""
     due: tuple[Notice, ...] = ()
+    seals: tuple[Seal, ...] = ()
 
     @property
     def closed(self) -> tuple[str, ...]:

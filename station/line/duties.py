@@ -14,11 +14,17 @@ from typing import Protocol
 from station.core.facts import FactRecord
 from station.core.pack import PackRecord
 from station.core.run import Run
-from station.line.state import Notice
+from station.line.events import DutiesSeen
+from station.line.state import Notice, Seal
 
 
 class Duty(Protocol):
     """One kind of thing to be done in time. Called on the line's thread only."""
+
+    @property
+    def name(self) -> str:
+        """One short word for its seal; empty where it shows none."""
+        ...
 
     def opened(self, run: Run, at: datetime) -> None:
         """A run was opened; what must be done at its start is due from now on."""
@@ -62,11 +68,16 @@ class Duties:
         for duty in self.all:
             duty.noted(record)
 
-    def closing(self, now: datetime) -> tuple[str, ...]:
-        """Every reason why the line takes no bag now, in the order of the duties."""
-        return tuple(words for duty in self.all if (words := duty.closing(now)))
-
     def due(self, now: datetime) -> tuple[Notice, ...]:
         """All that should be done soon, the earliest first."""
         notices = [notice for duty in self.all if (notice := duty.due(now)) is not None]
         return tuple(sorted(notices, key=lambda notice: notice.at))
+
+    def seen(self, now: datetime) -> DutiesSeen:
+        """What all duties say now."""
+        closing = [(duty.name, duty.closing(now)) for duty in self.all]
+        return DutiesSeen(
+            closing=tuple(words for _, words in closing if words),
+            due=self.due(now),
+            seals=tuple(Seal(name, words) for name, words in closing if name),
+        )

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from drivers.steady import Reading
 from station.core.pack import PackRecord
 from station.core.run import Run
-from station.line.state import Notice
+from station.line.state import Notice, Seal
 
 
 @dataclass(frozen=True, slots=True)
@@ -113,10 +113,12 @@ class DutiesSeen:
     Args:
         closing: every reason why no bag may be taken now.
         due: what should be done soon, the earliest first.
+        seals: each named duty, and whether it lets bags be taken.
     """
 
     closing: tuple[str, ...]
     due: tuple[Notice, ...]
+    seals: tuple[Seal, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

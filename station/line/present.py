@@ -38,6 +38,7 @@ def line_state(cycle: Cycle) -> LineState:
         port=cycle.port,
         closed=cycle.closed if cycle.run is not None else (),
         due=cycle.due,
+        seals=cycle.seals,
     )
 
 

@@ -34,7 +34,6 @@ from station.line.effects import (
 from station.line.events import (
     Barred,
     Disturbed,
-    DutiesSeen,
     Event,
     LabelFailed,
     Labelled,
@@ -258,9 +257,8 @@ class LineRunner:
         self._duties_seen_ns = self._clock.monotonic_ns()
         if self._cycle.run is None:
             return
-        now = self._clock.now().utc
-        seen = DutiesSeen(self._duties.closing(now), self._duties.due(now))
-        if (seen.closing, seen.due) != (self._cycle.closing, self._cycle.due):
+        seen, cycle = self._duties.seen(self._clock.now().utc), self._cycle
+        if (seen.closing, seen.due, seen.seals) != (cycle.closing, cycle.due, cycle.seals):
             self._show(seen)
 
     def _enter(self, facts: tuple[Fact, ...], who: str) -> EntryAnswer:

@@ -37,6 +37,8 @@ class ScaleDuty:
         past: facts of :data:`KINDS` on record, oldest first.
     """
 
+    name = "SCALE"
+
     def __init__(
         self, scale: str, schedule: CheckSchedule, past: Iterable[FactRecord] = ()
     ) -> None:

@@ -115,6 +115,19 @@ class Notice:
 
 
 @dataclass(frozen=True, slots=True)
+class Seal:
+    """A duty as a seal on the run: closed when it is done, broken by what is open.
+
+    Args:
+        name: one short word.
+        wanting: what is open, and what to do; empty when it is done.
+    """
+
+    name: str
+    wanting: str
+
+
+@dataclass(frozen=True, slots=True)
 class LineState:
     """One moment of the line.
 
@@ -131,6 +144,7 @@ class LineState:
         port: the scale's line when it is open, else empty.
         closed: why no bag is taken although a run is open, every reason; empty when bags are.
         due: what should be done soon, the earliest first.
+        seals: each named duty of the run; empty without a run.
     """
 
     phase: Phase
@@ -145,6 +159,7 @@ class LineState:
     port: str
     closed: tuple[str, ...] = ()
     due: tuple[Notice, ...] = ()
+    seals: tuple[Seal, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

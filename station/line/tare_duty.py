@@ -43,6 +43,8 @@ class TareDuty:
         past: facts of :data:`KINDS` on record, oldest first.
     """
 
+    name = "TARE"
+
     def __init__(self, rule: TareRule, *, declared: bool, past: Iterable[FactRecord] = ()) -> None:
         self._rule, self._declared = rule, declared
         self._studies: dict[tuple[str, str], TareStudy] = {}

@@ -6,7 +6,7 @@ from station.core.facts import Fact
 from station.core.journal import EntryKind
 from station.line.duties import Duties
 from station.line.ports import StoreFault
-from station.line.state import Notice, Phase, Verb
+from station.line.state import Notice, Phase, Seal, Verb
 from tests.station.line.runner_rig import Rig
 
 NOON = datetime(2026, 3, 4, 12, tzinfo=UTC)
@@ -15,6 +15,8 @@ CHECK = Fact(EntryKind.SCALE_CHECK, "u1", "bench", "good")
 
 class UntilChecked:
     """Closes acceptance until a scale check is recorded; counts what it is told."""
+
+    name = "CHECK"
 
     def __init__(self, words="check the scale", due_at=NOON):
         self.words, self.due_at = words, due_at
@@ -39,8 +41,10 @@ class UntilChecked:
 
 def test_every_reason_is_given_and_the_earliest_duty_stands_first():
     duties = Duties((UntilChecked("a", NOON + timedelta(hours=1)), UntilChecked("", NOON)))
-    assert duties.closing(NOON) == ("a",)
-    assert [notice.at for notice in duties.due(NOON)] == [NOON, NOON + timedelta(hours=1)]
+    seen = duties.seen(NOON)
+    assert seen.closing == ("a",)
+    assert seen.seals == (Seal("CHECK", "a"), Seal("CHECK", ""))
+    assert [notice.at for notice in seen.due] == [NOON, NOON + timedelta(hours=1)]
 
 
 @pytest.fixture
