@@ -11,6 +11,7 @@ from typing_extensions import override
 
 from station.line.state import Intents, LineState, Phase, RunAnswer
 from station.screens.bridge import Bridge
+from station.screens.door_grid import DoorGrid
 from station.screens.doors import Door
 from station.screens.lead_pages import CrewPage, LotsPage, ProductPage, RunPage
 from station.screens.offer import (
@@ -69,11 +70,13 @@ class LeadPanel(QWidget):
         self.crew = CrewPage(palette, offer)
         self.run = RunPage(palette)
         self.pages = QStackedWidget()
-        for page in (self.products, self.lots, self.crew, self.run):
+        self.door_grid = DoorGrid(palette)
+        for page in (self.products, self.lots, self.crew, self.run, self.door_grid):
             self.pages.addWidget(page)
         self.steps = tuple(TouchButton(palette, f"{n} {s}") for n, s in enumerate(STEPS, 1))
-        self.doors: dict[str, TouchButton] = {}
-        """Buttons of the doors, by name."""
+        self.more_button = TouchButton(palette, "MORE")
+        self.more_button.setCheckable(True)
+        self.more_button.hide()
         self.back_button = TouchButton(palette, "PACKER", small="F2")
         self.start_button = TouchButton(palette, "START RUN")
         self.end_button = TouchButton(palette, "END RUN", small="hold", hold=True)
@@ -96,8 +99,9 @@ class LeadPanel(QWidget):
             step.setCheckable(True)
             step.cap_px = ruler.px(5.2)
             top.addWidget(step, 2)
+        self.more_button.cap_px = ruler.px(5.2)
+        top.addWidget(self.more_button, 1)
         top.addWidget(self.back_button, 1)
-        self._top = top
         side = QVBoxLayout()
         side.setSpacing(round(ruler.px(3)))
         side.addWidget(self.title)
@@ -120,12 +124,15 @@ class LeadPanel(QWidget):
         whole.setColumnStretch(1, 3)
         whole.setRowStretch(1, 1)
 
+    @property
+    def doors(self) -> dict[str, TouchButton]:
+        """Buttons of the doors behind MORE, by name."""
+        return self.door_grid.buttons
+
     def add_door(self, door: Door) -> TouchButton:
-        """Return the button of one more door, before the way back to the packer."""
-        button = TouchButton(self._palette, door.name, small=door.key_name)
-        self._top.insertWidget(self._top.count() - 1, button, 1)
-        self.doors[door.name] = button
-        return button
+        """Return the button of one more door."""
+        self.more_button.show()
+        return self.door_grid.add(door)
 
     def _connect(self, bridge: Bridge) -> None:
         for step in self.steps:
@@ -137,6 +144,7 @@ class LeadPanel(QWidget):
         self.end_button.held.connect(self._end)
         self.resume_button.clicked.connect(self._resume)
         self.back_button.clicked.connect(self.left)
+        self.more_button.clicked.connect(self._show_more)
         bridge.state_changed.connect(self.show_state, Qt.ConnectionType.DirectConnection)
         bridge.answered.connect(self.show_answer, Qt.ConnectionType.DirectConnection)
 
@@ -182,6 +190,14 @@ class LeadPanel(QWidget):
     def _go_to_step(self) -> None:
         index = self.steps.index(self.sender()) if self.sender() in self.steps else 0
         self.pages.setCurrentIndex(index)
+        self._refresh()
+
+    @Slot()
+    def _show_more(self) -> None:
+        """Show all doors, or what was to be done here again."""
+        before = self.run if self._has_run else self.products
+        shown = self.pages.currentWidget() is self.door_grid
+        self.pages.setCurrentWidget(before if shown else self.door_grid)
         self._refresh()
 
     @Slot(str)
@@ -236,6 +252,7 @@ class LeadPanel(QWidget):
         for index, step in enumerate(self.steps):
             step.setEnabled(not open_run)
             step.setChecked(not open_run and self.pages.currentIndex() == index)
+        self.more_button.setChecked(self.pages.currentWidget() is self.door_grid)
         self.start_button.setVisible(not open_run)
         self.end_button.setVisible(open_run)
         self.resume_button.setVisible(open_run)

@@ -275,6 +275,7 @@ def window(qtbot, tmp_path):
 
 def test_the_lead_s_button_and_f3_lead_there_and_back(qtbot, window):
     window.show_lead()
+    touch(qtbot, window.lead.more_button)
     touch(qtbot, window.lead.doors["NUMBERS"])
     assert window.screens.currentWidget() is window.doors[0].page
     touch(qtbot, window.doors[0].page.back_button)
