@@ -32,11 +32,11 @@ class Gate(StrEnum):
 class Point(StrEnum):
     """What is looked at before a line is clear."""
 
-    PRODUCT = "no product of the run before on line, pan or floor"
-    LABELS = "its labels and film are off the line"
-    BINS = "its lots are closed, returned or named again"
+    PRODUCT = "no old product on line, pan or floor"
+    LABELS = "old labels and film are off the line"
+    BINS = "old lots are closed or returned"
     CLEAN = "pan, chute and tools are clean and dry"
-    ALLERGEN = "washed for the next product's allergens"
+    ALLERGEN = "washed where allergens change"
 
 
 class Explanation(StrEnum):

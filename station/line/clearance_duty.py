@@ -36,9 +36,19 @@ class ClearanceDuty:
             self.noted(record)
 
     @property
+    def last(self) -> str:
+        """Id of the run packed last, or FIRST."""
+        return self._last
+
+    @property
     def before(self) -> str:
-        """Id of the run before the open one, or FIRST; with no run open, of the last one."""
-        return self._before if self._run else self._last
+        """Id of the run packed before the one opened last, or FIRST."""
+        return self._before
+
+    @property
+    def run(self) -> str:
+        """Id of the run opened last; empty before the first."""
+        return self._run
 
     def opened(self, run: Run, at: datetime) -> None:
         """What was packed last is the run before."""
@@ -54,16 +64,16 @@ class ClearanceDuty:
         if signed is not None:
             self._signed.add(signed)
 
-    def wanting(self) -> tuple[Gate, ...]:
-        """What is to be signed before the next bag, in order."""
-        gates = (Gate.CLEARED,) if self.before == FIRST else (Gate.RECONCILED, Gate.CLEARED)
-        return tuple(gate for gate in gates if (gate, self.before) not in self._signed)
+    def wanting(self, before: str) -> tuple[Gate, ...]:
+        """What is to be signed after a run before the next bag, in order."""
+        gates = (Gate.CLEARED,) if before == FIRST else (Gate.RECONCILED, Gate.CLEARED)
+        return tuple(gate for gate in gates if (gate, before) not in self._signed)
 
     def closing(self, now: datetime) -> str:
         """Why no bag is taken yet."""
         if self._last == self._run:
             return ""  # a bag was taken: the line was clear when the run began
-        wanting = self.wanting()
+        wanting = self.wanting(self._before)
         if not wanting:
             return ""
         if wanting[0] is Gate.RECONCILED:

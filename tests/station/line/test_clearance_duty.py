@@ -30,7 +30,7 @@ def counted(run):
 def test_the_first_run_of_all_needs_a_clear_line_only():
     duty = ClearanceDuty(None)
     duty.opened(RUN, NOW)
-    assert duty.wanting() == (Gate.CLEARED,)
+    assert duty.wanting(duty.before) == (Gate.CLEARED,)
     assert "clear the line" in duty.closing(NOW)
     duty.noted(cleared(FIRST))
     assert duty.closing(NOW) == ""
@@ -49,7 +49,7 @@ def test_the_run_before_is_counted_first_and_then_the_line_is_cleared():
 def test_signatures_for_another_run_open_nothing():
     duty = ClearanceDuty("r0", (counted("r9"), cleared("r9"), cleared(FIRST)))
     duty.opened(RUN, NOW)
-    assert duty.wanting() == (Gate.RECONCILED, Gate.CLEARED)
+    assert duty.wanting(duty.before) == (Gate.RECONCILED, Gate.CLEARED)
 
 
 def test_signatures_on_record_hold_after_a_restart():
@@ -89,7 +89,7 @@ def test_a_bag_makes_its_run_the_one_before():
     assert duty.closing(NOW) == ""
     duty.opened(make_run(), NOW)
     assert duty.before == RUN.id
-    assert duty.wanting() == (Gate.RECONCILED, Gate.CLEARED)
+    assert duty.wanting(duty.before) == (Gate.RECONCILED, Gate.CLEARED)
 
 
 def _draft_of(run):

@@ -1,5 +1,6 @@
 """Stand-ins for what a screen talks to."""
 
+from station.core.facts import Fact
 from station.line.state import RunChoice
 
 
@@ -20,6 +21,12 @@ class FakeIntents:
 
     def end_run(self, who: str) -> None:
         self.asked.append(("end_run", who))
+
+    def enter(self, facts: tuple[Fact, ...], who: str) -> None:
+        self.asked.append(("enter", (facts, who)))
+
+    def bar(self, source: str, words: str) -> None:
+        self.asked.append(("bar", (source, words)))
 
 
 class FakeHand:

@@ -1,0 +1,64 @@
+"""The gates of a run as a row of seals: whole when signed, broken open by what is wanting."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QRectF
+from PySide6.QtGui import QColor, QPainter
+from PySide6.QtWidgets import QWidget
+from typing_extensions import override
+
+from station.line.state import Seal
+from station.screens.theme import Face, Palette
+from station.screens.widgets.lettering import draw, fit
+from station.screens.widgets.painted import Painted, hatch, stroke
+
+_DONE = "done"
+
+
+class SealStrip(Painted[tuple[Seal, ...]]):
+    """A whole seal is a solid plate; an open one is hollow, its left edge torn into bars."""
+
+    def __init__(self, palette: Palette, parent: QWidget | None = None) -> None:
+        super().__init__(palette, (), parent)
+
+    @override
+    def set(self, view: tuple[Seal, ...]) -> None:
+        super().set(view)
+        self.setAccessibleName("; ".join(f"{one.name} {one.wanting or _DONE}" for one in view))
+
+    @override
+    def paint(self, painter: QPainter) -> None:
+        if not self.view:
+            return
+        gap = 3 * self.unit
+        wide = (self.width() - gap * (len(self.view) - 1)) / len(self.view)
+        for index, seal in enumerate(self.view):
+            box = QRectF(index * (wide + gap), 0, wide, self.height())
+            if seal.wanting:
+                self._open(painter, box, seal)
+            else:
+                self._whole(painter, box, seal)
+
+    def _whole(self, painter: QPainter, box: QRectF, seal: Seal) -> None:
+        painter.fillRect(box, QColor(self.colours.ink))
+        self._write(painter, box, seal.name, _DONE, self.colours.on_dark)
+
+    def _open(self, painter: QPainter, box: QRectF, seal: Seal) -> None:
+        colours, line = self.colours, 0.6 * self.unit
+        painter.fillRect(box, QColor(colours.paper))
+        edge = QRectF(box.left(), box.top(), 4 * self.unit, box.height())
+        hatch(painter, edge, colours.attend, colours.ink, 3 * self.unit)
+        painter.setPen(stroke(colours.ink, line))
+        painter.drawRect(box.adjusted(line / 2, line / 2, -line / 2, -line / 2))
+        words = seal.wanting.split(":")[0]
+        self._write(painter, box.adjusted(edge.width(), 0, 0, 0), seal.name, words, colours.ink)
+
+    def _write(self, painter: QPainter, box: QRectF, name: str, words: str, colour: str) -> None:
+        pad = 2.2 * self.unit
+        room = box.width() - 2 * pad
+        head = fit(name, Face.VERB, 5.0 * self.unit, room, 6.5 * self.unit, least=0.4)
+        below = box.height() - 2 * pad - head.height - 1.5 * self.unit
+        text = fit(words, Face.NARROW, 3.2 * self.unit, room, below, least=0.6)
+        draw(painter, head, box.left() + pad, box.top() + pad, colour)
+        top = box.top() + pad + head.height + 1.5 * self.unit
+        draw(painter, text, box.left() + pad, top, colour)
