@@ -36,6 +36,7 @@ from station.line.opening import calendar_day, day_of
 from station.line.state import Verb
 from station.screens.bench import BenchWindow
 from station.screens.bridge import Bridge
+from station.screens.checks import ChecksPage
 from station.screens.doors import Door
 from station.screens.numbers import NumbersPage
 from station.screens.offer import LeadOffer, Person
@@ -162,6 +163,7 @@ def _window(bridge: Bridge, station: Station, house: Packhouse) -> StationWindow
     charts = station.home / "charts"
     doors = (
         Door("NUMBERS", Qt.Key.Key_F3, NumbersPage(bridge, station.line, station.numbers, charts)),
+        Door("CHECKS", Qt.Key.Key_F4, ChecksPage(bridge, station.line, station.checks, people)),
     )
     return StationWindow(bridge, station.line, offer, in_doubt=station.in_doubt, doors=doors)
 
