@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+from datetime import UTC, datetime
 from typing import Any
 
-from PySide6.QtCore import QRect, Qt, Signal, Slot
+from PySide6.QtCore import QDateTime, QRect, Qt, Signal, Slot
 from PySide6.QtGui import QColor, QMouseEvent, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QWidget
 from typing_extensions import override
@@ -36,6 +37,10 @@ NO_BAG_TO_GUIDE = (Verb.CALL_LEAD, Verb.NO_READING, Verb.START_RUN, Verb.ORDER_D
 
 _BEFORE_ALL = (Verb.CALL_LEAD, Verb.NO_READING)
 """Nothing may cover these."""
+
+
+def _now() -> datetime:
+    return datetime.fromtimestamp(QDateTime.currentSecsSinceEpoch(), UTC)
 
 
 class PackerScreen(QWidget):
@@ -113,7 +118,7 @@ class PackerScreen(QWidget):
         if state.verb in _BEFORE_ALL:
             self.aside_button.setChecked(False)
         self.header.set(heading(state.run))
-        self.counts.set(counted(state))
+        self.counts.set(counted(state, _now()))
         said = instruction(state)
         self.figure.set(said)
         self.strip.set(gap_view(state))

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from datetime import datetime
 
 from PySide6.QtCore import QRectF
 from PySide6.QtGui import QColor, QPainter
@@ -10,13 +11,16 @@ from PySide6.QtWidgets import QWidget
 from typing_extensions import override
 
 from station.line.state import LineState
+from station.screens.checks_words import soonest
 from station.screens.theme import Face, Palette
 from station.screens.widgets.gap_geometry import mass_text
 from station.screens.widgets.lettering import Fitted, draw, fit
-from station.screens.widgets.painted import Painted
+from station.screens.widgets.painted import Painted, hatch
 
 COUNT_MM = 13.0
 WORDS_MM = 6.4
+_EDGE_MM = 7.0
+"""Width of the hatched edge of what is due, with its gap."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,23 +32,27 @@ class Counted:
         order_size: bags ordered, or None for an open run.
         rejects: bags set aside.
         last: net of the last good bag, or that it was set aside.
+        due: what needs somebody soon, and when; empty where nothing does.
     """
 
     good: int = 0
     order_size: int | None = None
     rejects: int = 0
     last: str = ""
+    due: str = ""
 
 
-def counted(state: LineState) -> Counted:
-    """Return the counts of a line's run."""
+def counted(state: LineState, now: datetime | None = None) -> Counted:
+    """Return the counts of a line's run; with the time, also what is due within ten minutes."""
     if state.run is None:
         return Counted()
     last = ""
     if state.last is not None:
         what = mass_text(state.last.net) if state.last.good else "set aside"
         last = f"last {what}"
-    return Counted(state.tally.good, state.run.order_size, state.tally.rejects, last)
+    soon = None if now is None else soonest(state, now)
+    due = "" if soon is None else f"{soon.words}, {soon.at.astimezone():%H:%M}"
+    return Counted(state.tally.good, state.run.order_size, state.tally.rejects, last, due)
 
 
 class CountRow(Painted[Counted]):
@@ -66,8 +74,10 @@ class CountRow(Painted[Counted]):
             "of": words,
             "aside": fit(aside, Face.NARROW, WORDS_MM * unit, wide * 0.48),
             "last": fit(view.last, Face.NARROW, WORDS_MM * unit, wide * 0.5),
+            "due": fit(view.due, Face.VERB, WORDS_MM * unit, wide - _EDGE_MM * unit),
         }
-        self.setAccessibleName(" ".join(filter(None, (str(view.good), of, aside, view.last))))
+        said = (str(view.good), of, aside, view.last, view.due)
+        self.setAccessibleName(" ".join(filter(None, said)))
 
     @override
     def paint(self, painter: QPainter) -> None:
@@ -88,6 +98,11 @@ class CountRow(Painted[Counted]):
                 QColor(self.colours.ink),
             )
         line = bar.bottom() + 3.2 * unit
+        if view.due:  # for as long as it needs somebody it comes before what is past
+            edge = QRectF(0, line - unit, 4 * unit, WORDS_MM * unit + 2 * unit)
+            hatch(painter, edge, self.colours.attend, self.colours.ink, 2.5 * unit)
+            draw(painter, self.texts["due"], _EDGE_MM * unit, line, self.colours.ink)
+            return
         last, aside = self.texts["last"], self.texts["aside"]
         draw(painter, last, 0, line, self.colours.muted)
         draw(painter, aside, self.width() - aside.width, line, self.colours.muted)

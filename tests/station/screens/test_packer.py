@@ -1,6 +1,8 @@
 """The packer's screen: what it says in each state, how large, and that shapes tell states apart."""
 
 import itertools
+from dataclasses import replace
+from datetime import UTC, datetime, timedelta
 
 import numpy as np
 import pytest
@@ -8,7 +10,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QFontMetricsF, QImage
 from PySide6.QtWidgets import QWidget
 
-from station.line.state import Verb
+from station.line.state import Notice, Verb
 from station.screens.bridge import Bridge
 from station.screens.packer import NO_BAG_TO_GUIDE, PackerScreen
 from station.screens.theme import Ruler
@@ -338,3 +340,15 @@ def test_an_unsteady_edge_is_a_comb(screen: PackerScreen) -> None:
 def test_markup_in_a_name_is_shown_as_written(screen: PackerScreen) -> None:
     screen.show_state(every_state(make_run(make_product(name="<b>Mix</b> & more")))["bag_on"])
     assert screen.header.texts["product"].lines == ("<b>Mix</b> & more",)
+
+
+def test_what_is_due_soon_stands_beside_the_counts_and_nothing_before(screen: PackerScreen) -> None:
+    """Only what needs somebody within ten minutes takes the place of what is past."""
+    now = datetime.now(UTC)  # noqa: TID251  the screen asks the machine's clock
+    state = every_state()["bag_on"]
+    for minutes, shown in ((30, False), (9, True), (-2, True)):
+        notice = Notice("scale check", now + timedelta(minutes=minutes))
+        screen.show_state(replace(state, due=(notice,)))
+        assert ("scale check" in screen.counts.accessibleName()) is shown
+        due = screen.counts.texts["due"]
+        assert due.whole
