@@ -11,6 +11,7 @@ import typer
 from station.cli import (
     batch,
     forecast,
+    handover,
     journal,
     label,
     limits,
@@ -34,6 +35,7 @@ def build() -> typer.Typer:
     app.command("forecast")(forecast.forecast)
     app.command("target")(target.target)
     app.command("scale-check")(scale_check.scale_check)
+    app.command("handover")(handover.handover)
     app.command("record")(record.record)
     app.command("rejects")(rejects.rejects)
     app.command("trace")(trace.trace)

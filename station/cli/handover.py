@@ -1,0 +1,81 @@
+"""``station handover``: the sheet one crew hands to the next."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+from station.cli.answer import Answer, Json, iso, run_verb
+from station.cli.options import AsJson, Config, Home, home_of, read_day
+from station.cli.page import Weight, facts, heading, note
+
+Day = Annotated[str, typer.Option("--day", metavar="DATE", help="The production day.")]
+Pdf = Annotated[Path | None, typer.Option("--pdf", metavar="FILE", help="Write the sheet here.")]
+Force = Annotated[bool, typer.Option("--force", help="Write over a file that is there.")]
+
+
+def handover(
+    day: Day,
+    pdf: Pdf = None,
+    force: Force = False,
+    home: Home = None,
+    config: Config = None,
+    as_json: AsJson = False,
+) -> None:
+    """Show what a crew hands over; exit 1 when something is open."""
+
+    def work() -> Answer:
+        folder, asked = home_of(home, config), read_day("--day", day)
+        from station.reports.files import check_free, write_whole  # slow to load
+        from station.reports.handover import handover as gather
+
+        if pdf is not None:
+            check_free(pdf, force=force)
+        sheet = gather(folder, asked)
+        if pdf is not None:
+            from station.reports.handover_pdf import handover_pdf
+
+            write_whole(pdf, handover_pdf(sheet))
+        points: list[Json] = list(sheet.open_points)
+        document: dict[str, Json] = {
+            "day": iso(asked),
+            "open": points,
+            "runs": [
+                {
+                    "run": one.run.id,
+                    "product": one.run.product.code,
+                    "blend_lot": one.run.blend_lot,
+                    "on_pallet": one.on_pallet,
+                    "set_aside": one.tally.rejects,
+                    "open": one.open,
+                }
+                for one in sheet.runs
+            ],
+            "stops": [
+                {"reason": str(stop.reason), "from": iso(stop.began), "to": iso(stop.ended)}
+                for stop in sheet.stops
+            ],
+            "entries": len(sheet.entered),
+            "in_doubt": list(sheet.in_doubt),
+            "pdf": None if pdf is None else str(pdf),
+        }
+        title = "SOMETHING IS OPEN" if points else "NOTHING IS OPEN"
+        page = (
+            heading(title, Weight.ATTEND if points else Weight.PLAIN),
+            facts([("Open", point) for point in sheet.open_points]),
+            facts(
+                [
+                    (
+                        one.run.product.name,
+                        f"{one.run.blend_lot}, on the pallet: {one.on_pallet}",
+                    )
+                    for one in sheet.runs
+                ]
+            ),
+            note(f"{len(sheet.stops)} stops, {len(sheet.entered)} entries on {asked}"),
+        )
+        return Answer(document, page, yes=not points)
+
+    run_verb(as_json, work)

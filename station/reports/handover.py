@@ -1,0 +1,101 @@
+"""What one crew hands to the next: runs, counts, stops, checks, and everything still open."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date, datetime, timedelta
+from pathlib import Path
+from zoneinfo import ZoneInfo
+
+from station.core.facts import FACT_KINDS, FactRecord
+from station.core.journal import EntryKind
+from station.core.pauses import Pause, pauses_of
+from station.core.run import Run
+from station.line.state import Tally
+from station.store.facts import facts
+from station.store.open_holds import OpenHold, open_holds
+from station.store.queries import in_doubt, run_tally
+from station.store.run_counts import count_run
+from station.store.run_evidence import Place, run_evidence, runs_of_day
+from station.store.weighed import packs_of_run, plant_zone
+
+_DAY = timedelta(days=1)
+
+
+@dataclass(frozen=True, slots=True)
+class RunOfDay:
+    """One run of the day.
+
+    Args:
+        run: the frozen run.
+        open: bags are still packed.
+        tally: bags by present quality, and their net.
+        on_pallet: bags that left the line labelled.
+    """
+
+    run: Run
+    open: bool
+    tally: Tally
+    on_pallet: int
+
+
+@dataclass(frozen=True, slots=True)
+class Handover:
+    """The sheet of a production day.
+
+    Args:
+        day: the production day.
+        zone: of the plant.
+        runs: its runs, in order.
+        entered: facts of the day, in order.
+        stops: its stops, in order.
+        in_doubt: serials of labels nobody knows the fate of; of any day.
+        holds: holds that are open; of any day.
+        head: last entry of the record; None without a run.
+    """
+
+    day: date
+    zone: ZoneInfo
+    runs: tuple[RunOfDay, ...]
+    entered: tuple[FactRecord, ...]
+    stops: tuple[Pause, ...]
+    in_doubt: tuple[str, ...]
+    holds: tuple[OpenHold, ...]
+    head: Place | None
+
+    @property
+    def open_points(self) -> tuple[str, ...]:
+        """What the next crew must see to, in words."""
+        points = [f"run open: {one.run.product.name}" for one in self.runs if one.open]
+        points += [f"the line stands: {stop.reason}" for stop in self.stops if stop.ended is None]
+        if self.in_doubt:
+            points.append(f"{len(self.in_doubt)} labels in doubt")
+        points += [f"hold open: {hold.subject}, {hold.bags} bags" for hold in self.holds]
+        return tuple(points)
+
+
+def handover(home: Path, day: date) -> Handover:
+    """Gather the sheet of a production day.
+
+    Args:
+        home: folder of the record.
+        day: the production day; facts and stops are those of its calendar day at the plant.
+    """
+    zone = plant_zone(home)
+    found = [packs_of_run(home, uid) for uid in runs_of_day(home, day)]
+    runs = tuple(
+        RunOfDay(
+            packs.run, packs.open, run_tally(home, packs.run.id), _on_pallet(home, packs.run.id)
+        )
+        for packs in found
+    )
+    start = datetime(day.year, day.month, day.day, tzinfo=zone)
+    entered = facts(home, FACT_KINDS, since=start, until=start + _DAY)
+    stops = pauses_of(facts(home, (EntryKind.PAUSE,), since=start, until=start + _DAY))
+    head = run_evidence(home, runs[-1].run.id).head if runs else None
+    return Handover(day, zone, runs, entered, stops, in_doubt(home), open_holds(home), head)
+
+
+def _on_pallet(home: Path, uid: str) -> int:
+    count = count_run(home, uid)
+    return 0 if count is None else count.bags

@@ -1,0 +1,97 @@
+"""The hand-over sheet on paper: what is open first, then the day."""
+
+from __future__ import annotations
+
+from datetime import datetime
+
+from reportlab.platypus import Flowable, Paragraph
+
+from station.reports import paper
+from station.reports.handover import Handover, RunOfDay
+from station.reports.paper import escape, gap, heading, listing, note, pairs
+
+
+def handover_pdf(sheet: Handover) -> bytes:
+    """Set a sheet; the same sheet gives the same bytes."""
+    paper.load_faces()
+    story: list[Flowable] = [
+        Paragraph(escape(f"Hand-over, {sheet.day:%A %d %B %Y}"), paper.TITLE),
+        gap(3),
+        *heading("Open for the next crew"),
+        *(note(f"□  {point}") for point in sheet.open_points or ("nothing",)),
+        *heading("Runs"),
+        _runs(sheet),
+        note("On the pallet: labelled bags that were not taken out again, held ones too."),
+        *heading("Stops"),
+        _stops(sheet) if sheet.stops else note("None."),
+        *heading("Checks, signatures and other entries"),
+        _entered(sheet) if sheet.entered else note("None."),
+        *heading("Labels in doubt"),
+        note(", ".join(sheet.in_doubt) or "None."),
+        *heading("Handed over"),
+        pairs((("Head of the record", _head(sheet)), ("From", "_" * 40), ("To", "_" * 40))),
+    ]
+    foot = "Hand-over sheet. Read the head of the record back before you sign."
+    return paper.write("Hand-over", foot, story)
+
+
+def _runs(sheet: Handover) -> Flowable:
+    columns = (
+        ("product", 0.27),
+        ("blend lot", 0.15),
+        ("use by", 0.13),
+        ("on the pallet", 0.13),
+        ("set aside", 0.1),
+        ("mean net", 0.12),
+        ("is", 0.1),
+    )
+    return listing(columns, [_run(one) for one in sheet.runs], frozenset({3, 4, 5}))
+
+
+def _run(one: RunOfDay) -> tuple[str, ...]:
+    mean = one.tally.mean
+    return (
+        one.run.product.name,
+        one.run.blend_lot,
+        one.run.dating.use_by.isoformat(),
+        str(one.on_pallet),
+        str(one.tally.rejects),
+        "" if mean is None else f"{round(mean.amount, 2)} {mean.unit}",
+        "open" if one.open else "ended",
+    )
+
+
+def _stops(sheet: Handover) -> Flowable:
+    rows = []
+    for stop in sheet.stops:
+        took = "" if stop.ended is None else f"{stop.took(stop.ended).total_seconds() / 60:.0f} min"
+        ended = "stands" if stop.ended is None else _clock(sheet, stop.ended)
+        rows.append((_clock(sheet, stop.began), ended, took, str(stop.reason)))
+    return listing((("from", 0.2), ("to", 0.2), ("took", 0.2), ("reason", 0.4)), rows)
+
+
+def _entered(sheet: Handover) -> Flowable:
+    rows = [
+        (
+            _clock(sheet, one.at.utc),
+            str(one.fact.kind),
+            one.fact.subject,
+            one.fact.result,
+            one.who,
+        )
+        for one in sheet.entered
+    ]
+    columns = (("at", 0.1), ("what", 0.18), ("about", 0.32), ("result", 0.26), ("who", 0.14))
+    return listing(columns, rows)
+
+
+def _clock(sheet: Handover, at: datetime) -> str:
+    return f"{at.astimezone(sheet.zone):%H:%M}"
+
+
+def _head(sheet: Handover) -> str:
+    if sheet.head is None:
+        return "no run on this day"
+    digits = sheet.head.hash
+    parts = " ".join(digits[at : at + 8] for at in range(0, 32, 8))
+    return f"entry {sheet.head.seq}: {parts} …"

@@ -1,0 +1,62 @@
+"""``station handover``: what is open comes first, and the exit code says whether anything is."""
+
+import pypdfium2
+
+from station.core.clearance import Reconciliation, reconciled_fact
+from station.core.facts import Fact
+from station.core.journal import EntryKind
+from station.core.pauses import Look, Pause, Reason, resume_fact, stop_fact
+from station.store.writer import StationStore
+from tests.station.cli.conftest import SteppingClock
+
+DAY = "2026-11-25"
+
+
+def late_clock():
+    clock = SteppingClock()
+    clock.count = 3000
+    return clock
+
+
+def text_of(path):
+    document = pypdfium2.PdfDocument(path.read_bytes())
+    words = "\n".join(page.get_textpage().get_text_bounded() for page in document)
+    document.close()
+    return words
+
+
+def test_a_day_with_open_points_is_handed_over_in_order(station, home, packed, tmp_path):
+    clock = late_clock()
+    with StationStore.open(home, "QH", "A1", clock) as store:
+        begun = stop_fact("p1", "L1", packed.run.id, Reason.FILM)
+        store.record((begun,), clock.now(), "L01")
+        pause = Pause("p1", Reason.FILM, clock.now().utc)
+        ended = resume_fact("p2", "L1", packed.run.id, pause, frozenset(Look))
+        store.record((ended,), clock.now(), "L01")
+        store.record((stop_fact("p3", "L1", packed.run.id, Reason.BREAK),), clock.now(), "L01")
+        ranges = [[str(store.epoch), 1, 1]]
+        held = Fact(EntryKind.HOLD, "h1", "SM-WC26323", "held", "", {"ranges": ranges})
+        store.record((held,), clock.now(), "Q01")
+        counted = reconciled_fact("g1", Reconciliation(packed.run.id, 3, 3))
+        store.record((counted,), clock.now(), "L01")
+    pdf = tmp_path / "sheet.pdf"
+    call = ("handover", "--home", home, "--day", DAY, "--pdf", pdf, "--json")
+    done = station(*call)
+    assert done.code == 1
+    document = done.document
+    assert document["open"][:2] == ["run open: Crunchy slaw mix", "the line stands: break"]
+    assert "hold open: SM-WC26323, 1 bags" in document["open"]
+    assert [stop["reason"] for stop in document["stops"]] == ["film or labels", "break"]
+    assert document["stops"][0]["to"] is not None
+    assert [run["on_pallet"] for run in document["runs"]] == [3]
+    words = text_of(pdf)
+    for said in ("the line stands: break", "run reconciled", "stands", packed.run.blend_lot):
+        assert said in words
+    again = tmp_path / "again.pdf"
+    station("handover", "--home", home, "--day", DAY, "--pdf", again)
+    assert again.read_bytes() == pdf.read_bytes()
+
+
+def test_a_day_without_a_run_has_nothing_to_hand_over(station, home):
+    done = station("handover", "--home", home, "--day", "2026-01-05", "--json")
+    assert (done.document["runs"], done.document["stops"]) == ([], [])
