@@ -67,16 +67,42 @@ class BagItem:
 
 @dataclass(frozen=True, slots=True)
 class Share:
-    """The share of one component in a recipe, in percent of the net quantity."""
+    """The share of one component in a recipe, in percent of the net quantity.
+
+    Args:
+        component: which.
+        percent: the share aimed at.
+        least, most: bounds of a well mixed bag; None where the recipe gives none.
+    """
 
     component: Component
     percent: Decimal
+    least: Decimal | None = None
+    most: Decimal | None = None
 
     def __post_init__(self) -> None:
         if not self.percent.is_finite() or not 0 < self.percent <= 100:
             raise ProductError(
                 f"share of {self.component.code}: {self.percent} % must be above 0 and at most 100"
             )
+        bounds = (self.low, self.high)
+        if not all(one.is_finite() for one in bounds) or not (
+            0 <= self.low <= self.percent <= self.high <= 100
+        ):
+            raise ProductError(
+                f"share of {self.component.code}: {self.low} to {self.high} % must enclose "
+                f"{self.percent} % and lie within 0 to 100"
+            )
+
+    @property
+    def low(self) -> Decimal:
+        """The least share a bag may have."""
+        return self.percent if self.least is None else self.least
+
+    @property
+    def high(self) -> Decimal:
+        """The greatest share a bag may have."""
+        return self.percent if self.most is None else self.most
 
 
 @dataclass(frozen=True, slots=True)

@@ -63,7 +63,6 @@ class Delivery:
         code_source: who gave the lot its code.
         supplier_code: the supplier's own code where it cannot be printed; empty otherwise.
         gtin: article number of the case; empty where none was read.
-        why: why it is held; empty where it is free.
     """
 
     lot: InputLot
@@ -74,7 +73,6 @@ class Delivery:
     code_source: str = ""
     supplier_code: str = ""
     gtin: str = ""
-    why: str = ""
 
     def __post_init__(self) -> None:
         code = self.lot.code
@@ -89,8 +87,10 @@ class Delivery:
             raise LotError(
                 f"lot {code}: {warm} °C on arrival: allowed are {_COLDEST} to {_WARMEST} °C"
             )
-        if self.lot.status is LotStatus.HELD and not self.why.strip():
-            raise LotError(f"lot {code} is to be held: say why")
+        if self.lot.status is LotStatus.HELD:
+            raise LotError(
+                f"lot {code}: a delivery is held by an entry of its own, with its reason"
+            )
 
 
 def merge(one: Notes, other: Notes) -> Notes:
@@ -132,7 +132,6 @@ def receive(
     components: Collection[str],
     site: str,
     day: date,
-    hold: str = "",
 ) -> Delivery:
     """Return the delivery that notes tell of.
 
@@ -144,7 +143,6 @@ def receive(
         components: codes of the components there are.
         site: short code of the packhouse; begins its own lot codes.
         day: today on the plant's calendar.
-        hold: why it is held from the start; empty to let it be used.
 
     Raises:
         LotError: something is missing, unknown, used already or contradicts itself.
@@ -158,9 +156,7 @@ def receive(
     if not (notes.supplier or "").strip():
         raise LotError("the delivery names no supplier: say who it came from")
     code, supplier_code, source = _named(notes, site, day, known)
-    status = LotStatus.HELD if hold.strip() else LotStatus.FREE
-    if notes.use_by is not None and notes.use_by < day:
-        status = LotStatus.EXPIRED
+    expired = notes.use_by is not None and notes.use_by < day
     lot = InputLot(
         code=code,
         component=notes.component,
@@ -168,7 +164,7 @@ def receive(
         received=day,
         harvested=notes.harvested,
         use_by=notes.use_by,
-        status=status,
+        status=LotStatus.EXPIRED if expired else LotStatus.FREE,
     )
     delivery = Delivery(
         lot=lot,
@@ -179,7 +175,6 @@ def receive(
         code_source=source,
         supplier_code=supplier_code,
         gtin=notes.gtin or "",
-        why=hold.strip() or ("its last day is past" if status is LotStatus.EXPIRED else ""),
     )
     check_new(delivery, known.get(code))
     return delivery
@@ -240,7 +235,6 @@ def delivery_fact(delivery: Delivery, uid: str) -> Fact:
             "code_source": delivery.code_source,
             "supplier_code": delivery.supplier_code,
             "gtin": delivery.gtin,
-            "why": delivery.why,
         },
     )
 
@@ -258,7 +252,6 @@ def delivery_of(fact: Fact) -> Delivery:
         code_source=str(details["code_source"]),
         supplier_code=str(details["supplier_code"]),
         gtin=str(details["gtin"]),
-        why=str(details["why"]),
     )
 
 

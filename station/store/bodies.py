@@ -104,6 +104,7 @@ def _product_body(product: Product) -> Body:
                 "allergen": share.component.allergen,
                 "max_age_days": share.component.max_age_days,
                 "percent": format(share.percent, "f"),
+                **_bounds_body(share),
             }
             for share in product.recipe
         ],
@@ -114,6 +115,16 @@ def _product_body(product: Product) -> Body:
         "label": label_body(product.label),
         "life_approved_by": product.life_approved_by,
     }
+
+
+def _bounds_body(share: Share) -> Body:
+    """Bounds of a share; left out where the recipe gives none, as in entries of the first shape."""
+    bounds = {"least": share.least, "most": share.most}
+    return {name: format(bound, "f") for name, bound in bounds.items() if bound is not None}
+
+
+def _bound(text: str | None) -> Decimal | None:
+    return None if text is None else Decimal(text)
 
 
 def _product_of(body: _Read) -> Product:
@@ -135,6 +146,8 @@ def _product_of(body: _Read) -> Product:
             Share(
                 Component(part["code"], part["name"], part["allergen"], part["max_age_days"]),
                 Decimal(part["percent"]),
+                _bound(part.get("least")),
+                _bound(part.get("most")),
             )
             for part in body["recipe"]
         ),

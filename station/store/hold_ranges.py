@@ -43,6 +43,11 @@ class HoldRanges:
                 .values(quality=Quality.HELD)
             )
 
+    def is_open(self, hold: str) -> bool:
+        """Whether a hold still covers bags."""
+        found = select(hold_range.c.id).where(hold_range.c.hold == hold, hold_range.c.released == 0)
+        return self._connection.execute(found.limit(1)).first() is not None
+
     def release(self, entry: Entry) -> None:
         """Take off the hold ``details.hold``; bags no other open hold covers are released.
 

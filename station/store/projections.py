@@ -21,7 +21,9 @@ from station.core.pack import LabelState, Quality
 from station.store import tables as t
 from station.store.bodies import lot_of, mass, residue_of, run_of
 from station.store.columns import mass_values
+from station.store.facts import fact_record
 from station.store.hold_ranges import HoldRanges, UnknownFact
+from station.store.lot_facts import LotFacts, set_of_move
 from station.store.prepared import Prepared
 
 _Body = Mapping[str, Any]
@@ -51,7 +53,7 @@ class Projections:
 
     def __init__(self, connection: Connection) -> None:
         self._connection = connection
-        self._holds = HoldRanges(connection)
+        self.lots = LotFacts(connection, HoldRanges(connection))
         self._blends: dict[tuple[str, str, str, str, str], int] = {}
         self._apply: dict[EntryKind, Callable[[Entry, int], None]] = {
             EntryKind.LOT: self._lot,
@@ -61,8 +63,10 @@ class Projections:
             EntryKind.LABEL: self._label,
         }
         self._consequences: dict[EntryKind, Callable[[Entry], None]] = {
-            EntryKind.HOLD: self._holds.hold,
-            EntryKind.RELEASE: self._holds.release,
+            EntryKind.DELIVERY: self.lots.deliver,
+            EntryKind.LOT_MOVE: self._lot_move,
+            EntryKind.HOLD: self.lots.hold,
+            EntryKind.RELEASE: self.lots.release,
         }
 
     def apply(self, entry: Entry, row: int) -> None:
@@ -194,6 +198,11 @@ class Projections:
         )
         if (consequence := self._consequences.get(entry.kind)) is not None:
             consequence(entry)
+
+    def _lot_move(self, entry: Entry) -> None:
+        changed = set_of_move(fact_record(entry).fact)
+        if changed is not None:
+            self._blend_of(changed)
 
     def _blend_of(self, body: _Body) -> int:
         key = (

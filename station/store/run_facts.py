@@ -2,14 +2,23 @@
 
 from __future__ import annotations
 
-from sqlalchemy import Connection, select
+from sqlalchemy import Connection, bindparam, select
 
 from station.core.journal import Value
 from station.core.lot_set import LotSet, LotUse
+from station.core.lots import LotStatus
 from station.line.ports import StoreFault
 from station.store import bodies
 from station.store.journal import read_entry
-from station.store.tables import journal, lot_set, lot_use, run
+from station.store.prepared import Prepared
+from station.store.tables import journal, lot, lot_set, lot_use, run
+
+_HELD_IN = Prepared(
+    select(lot.c.code)
+    .join(lot_use, lot_use.c.lot == lot.c.code)
+    .join(lot_set, lot_use.c.lot_set_id == lot_set.c.id)
+    .where(lot_set.c.key == bindparam("its"), lot.c.status == bindparam("held"))
+)
 
 
 class RunFacts:
@@ -59,7 +68,7 @@ class RunFacts:
         """The members of a lot set, as a bag's journal body names them.
 
         Raises:
-            StoreFault: no run was started with this lot set.
+            StoreFault: no run was started with this lot set, and no change of lots brought it.
         """
         members = self._members.get(key)
         if members is None:
@@ -67,10 +76,23 @@ class RunFacts:
                 select(lot_use.c.component, lot_use.c.lot).join(lot_set).where(lot_set.c.key == key)
             ).all()
             if not uses:
-                raise StoreFault(f"lot set {key} is not in the record: start a run with it")
+                raise StoreFault(
+                    f"lot set {key} is not in the record: start a run with it or load it"
+                )
             lots = LotSet.of(LotUse(use.component, use.lot) for use in uses)
             members = self._members[key] = bodies.lot_set_body(lots)
         return members
+
+    def check_usable(self, key: str) -> None:
+        """Refuse a lot set in which a lot is held.
+
+        Raises:
+            StoreFault: one is; names it.
+        """
+        values = {"its": key, "held": LotStatus.HELD}
+        row = _HELD_IN.execute(self._connection, values).fetchone()
+        if row is not None:
+            raise StoreFault(f"lot {row[0]} is held: set the bag aside and take the lot off")
 
     def ended(self, run_id: str) -> None:
         """Forget a run that has ended."""

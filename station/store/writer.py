@@ -120,6 +120,8 @@ class StationStore:
     def add_lots(self, lots: Sequence[InputLot], at: Moment, who: str) -> int:
         """Record input lots that are not known yet, and known ones whose status changed.
 
+        A lot that a person holds stays held whatever comes with it.
+
         Returns:
             How many were new.
 
@@ -141,6 +143,8 @@ class StationStore:
                         f"({known.component} from {known.supplier}, received {known.received}): "
                         "give the new delivery a code of its own"
                     )
+                if known is not None and self._projections.lots.open_holds(given.code):
+                    continue  # what a person holds is not let go by a settings file
                 new += known is None
                 self._append(EntryKind.LOT, at, who, bodies.lot_body(given))
         return new
@@ -192,6 +196,8 @@ class StationStore:
         with self._transaction():
             frame = self._facts.frame(draft.run)
             members = self._facts.members(draft.lot_set)
+            if draft.quality is Quality.GOOD:
+                self._facts.check_usable(draft.lot_set)
             body = bodies.pack_body(frame, members, draft, identity, uid)
             head = self._append(EntryKind.PACK, at, draft.operator, body)
         self._packs = number

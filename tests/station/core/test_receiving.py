@@ -13,6 +13,7 @@ from station.core.facts import FactRecord
 from station.core.lots import LotError, LotStatus
 from station.core.mass import Mass
 from station.core.receiving import (
+    Delivery,
     Notes,
     delivery_fact,
     delivery_of,
@@ -42,8 +43,8 @@ NOTES = Notes(
 COMPONENTS = ("CAR", "ROM")
 
 
-def taken(notes=NOTES, known=(), hold=""):
-    return receive(notes, {lot.code: lot for lot in known}, COMPONENTS, "QH", DAY, hold)
+def taken(notes=NOTES, known=()):
+    return receive(notes, {lot.code: lot for lot in known}, COMPONENTS, "QH", DAY)
 
 
 def test_a_delivery_reads_back_from_its_entry_whole():
@@ -112,8 +113,8 @@ def test_what_cannot_be_taken_in_is_refused_in_words(changes, words):
 
 def test_a_lot_past_its_last_day_comes_in_as_expired_and_a_hold_needs_its_reason():
     assert taken(replace(NOTES, use_by=date(2026, 11, 24))).lot.status is LotStatus.EXPIRED
-    held = taken(hold="8 °C on arrival")
-    assert (held.lot.status, held.why) == (LotStatus.HELD, "8 °C on arrival")
+    with pytest.raises(LotError, match="an entry of its own"):
+        Delivery(replace(taken().lot, status=LotStatus.HELD))
     with pytest.raises(LotError, match="without a reason"):
         hold_lot_fact("h", "A1", " ")
     with pytest.raises(LotError, match="without a reason"):
