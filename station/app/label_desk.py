@@ -13,6 +13,7 @@ from labels.errors import LabelError
 from labels.pdf import LabelDrawer
 from labels.release import release
 from station.app.label_facts import pack_label, specimen_label
+from station.core.label_life import copy_mark
 from station.core.pack import PackRecord
 from station.core.run import Run
 from station.line.events import Event, LabelFailed, Labelled
@@ -51,7 +52,7 @@ class PrintingDesk:
         self._station = station
         self._answer = answer
         self._show = show
-        self._queue: queue.SimpleQueue[tuple[PackRecord, Run] | None] = queue.SimpleQueue()
+        self._queue: queue.SimpleQueue[tuple[str, Run, str] | None] = queue.SimpleQueue()
         self._thread = threading.Thread(target=self._work, name="printer")
         self.read_back_equal = 0
         """Labels whose bar codes read back equal before they went to the printer."""
@@ -86,28 +87,33 @@ class PrintingDesk:
 
     def issue(self, record: PackRecord, run: Run) -> None:
         """Start printing one label; the answer goes to the line."""
-        self._queue.put((record, run))
+        self._queue.put((record.serial, run, ""))
+
+    def reissue(self, serial: str, run: Run, copy: int) -> None:
+        """Start printing a copy of a label; the answer goes to the line."""
+        self._queue.put((serial, run, copy_mark(copy)))
 
     def _work(self) -> None:
         while (work := self._queue.get()) is not None:
-            record, run = work
+            serial, run, mark = work
             try:
-                event = self._print(record, run)
+                event = self._print(serial, run, mark)
             except Exception as bug:  # noqa: BLE001  the line must hear of every label
-                _LOG.exception("label %s", record.serial)
-                event = LabelFailed(record.serial, f"{type(bug).__name__}: {bug}")
+                _LOG.exception("label %s", serial)
+                event = LabelFailed(serial, f"{type(bug).__name__}: {bug}")
             self._answer(event)
 
-    def _print(self, record: PackRecord, run: Run) -> Event:
+    def _print(self, serial: str, run: Run, mark: str) -> Event:
         try:
-            released = release(self._drawer, pack_label(record.serial, run, self._packer))
+            released = release(self._drawer, pack_label(serial, run, self._packer, mark))
             self.read_back_equal += 1
             design = self._drawer.design
-            job = PrintJob(record.serial, released.pdf, design.width, design.height)
+            name = f"{serial}-{mark}" if mark else serial
+            job = PrintJob(name, released.pdf, design.width, design.height)
             outcome = self._printer.submit(job)
         except (LabelError, DriverError) as refused:
-            return LabelFailed(record.serial, str(refused))
+            return LabelFailed(serial, str(refused))
         if outcome.state is PrintState.FAILED:
-            return LabelFailed(record.serial, outcome.why)
+            return LabelFailed(serial, outcome.why)
         self._show(released.pdf)
-        return Labelled(record.serial)
+        return Labelled(serial)

@@ -116,6 +116,10 @@ class _UnprintedDesk:
         """Answer at once."""
         self.answer(Labelled(record.serial))
 
+    def reissue(self, serial: str, run: Run, copy: int) -> None:
+        """Answer at once."""
+        self.answer(Labelled(serial))
+
 
 class _Pan:
     """The simulated pan: sends what it carries as frames, and waits until the line has taken them.

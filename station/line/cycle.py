@@ -20,6 +20,14 @@ from station.core.metrology.verdict import Verdict, classify
 from station.core.pack import LabelState, Quality, Weighing
 from station.core.product import PackMode
 from station.core.run import Run
+from station.line.cycle_labels import (
+    label_failed,
+    labelled,
+    reissued,
+    settled,
+    stopped,
+    without_bag,
+)
 from station.line.cycle_residue import bag_judged, pan_seen, row_broken
 from station.line.cycle_state import (
     NO_FRAME_YET,
@@ -51,10 +59,12 @@ from station.line.events import (
     LinkUp,
     Recorded,
     RecordFailed,
+    Reissued,
     Resumed,
     RunEnded,
     RunStarted,
     SetAside,
+    Settled,
     Tick,
     Weighed,
 )
@@ -221,7 +231,7 @@ def _lift(cycle: Cycle, reading: Reading) -> Step:
     if not _shows_zero(reading):
         return cycle, ()
     after, _ = _clear_pan(cycle, reading)
-    if cycle.last is None or not cycle.last_is_good:
+    if cycle.last is None or not cycle.last_is_good or cycle.last.serial in cycle.reissued:
         return after, ()
     return after, (MarkLabel(cycle.last.serial, LabelState.APPLIED),)
 
@@ -243,7 +253,14 @@ def _recorded(cycle: Cycle, event: Recorded) -> Step:
         net_micrograms=tally.net_micrograms + net.micrograms,
         below_t1=tally.below_t1 + (net < run.window.limits.t1),
     )
-    after = replace(cycle, phase=Phase.LABELLING, last=record, last_is_good=True, tally=tally)
+    after = replace(
+        cycle,
+        phase=Phase.LABELLING,
+        last=record,
+        last_is_good=True,
+        issued=record.serial,
+        tally=tally,
+    )
     return after, (
         Sound(Cue.ACCEPT),
         MarkLabel(record.serial, LabelState.SUBMITTED),
@@ -252,33 +269,7 @@ def _recorded(cycle: Cycle, event: Recorded) -> Step:
 
 
 def _record_failed(cycle: Cycle, event: RecordFailed) -> Step:
-    return _stopped(cycle, f"this bag is not recorded and has no label: {event.why}")
-
-
-def _labelled(cycle: Cycle, event: Labelled) -> Step:
-    """The answer is kept whatever happened meanwhile; only a waiting line goes on by it."""
-    if not _is_label_of_last(cycle, event.serial):
-        return cycle, ()
-    phase = Phase.LIFT if cycle.phase is Phase.LABELLING else cycle.phase
-    return replace(cycle, phase=phase), (MarkLabel(event.serial, LabelState.SPOOLED),)
-
-
-def _label_failed(cycle: Cycle, event: LabelFailed) -> Step:
-    if not _is_label_of_last(cycle, event.serial):
-        return cycle, ()
-    mark = MarkLabel(event.serial, LabelState.IN_DOUBT, event.why)
-    if cycle.run is None:
-        return cycle, (mark,)
-    stopped, effects = _stopped(cycle, f"label {event.serial} is in doubt: {event.why}")
-    return stopped, (mark, *effects)
-
-
-def _is_label_of_last(cycle: Cycle, serial: str) -> bool:
-    return cycle.last is not None and cycle.last.serial == serial and cycle.last_is_good
-
-
-def _stopped(cycle: Cycle, why: str) -> Step:
-    return replace(cycle, phase=Phase.STOPPED, stop=why, load=None), (Sound(Cue.STOP),)
+    return stopped(cycle, f"this bag is not recorded and has no label: {event.why}")
 
 
 # --- people -----------------------------------------------------------------------------------
@@ -294,6 +285,7 @@ def _run_started(cycle: Cycle, event: RunStarted) -> Step:
             trouble=cycle.trouble,
             port=cycle.port,
             bars=cycle.bars,
+            reissued=cycle.reissued,
         ),
         (),
     )
@@ -315,13 +307,7 @@ def _take_back(cycle: Cycle, event: SetAside) -> Step:
         return cycle, ()
     net = cycle.last.draft.weighing.net
     assert cycle.run is not None
-    tally = replace(
-        cycle.tally,
-        good=cycle.tally.good - 1,
-        rejects=cycle.tally.rejects + 1,
-        net_micrograms=cycle.tally.net_micrograms - net.micrograms,
-        below_t1=cycle.tally.below_t1 - (net < cycle.run.window.limits.t1),
-    )
+    tally = without_bag(cycle.tally, net, cycle.run)
     after = replace(cycle, last_is_good=False, tally=tally)
     return after, (TakeBack(cycle.last.serial, event.reason), Sound(Cue.WRONG_WAY))
 
@@ -366,8 +352,10 @@ _ANY_PHASE: Mapping[type, Callable[..., Step]] = {
     LinkUp: _link_up,
     LinkDown: _link_down,
     Disturbed: _disturbed,
-    Labelled: _labelled,
-    LabelFailed: _label_failed,
+    Labelled: labelled,
+    LabelFailed: label_failed,
+    Reissued: reissued,
+    Settled: settled,
     Barred: _barred,
     DutiesSeen: _duties_seen,
 }

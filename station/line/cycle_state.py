@@ -63,6 +63,10 @@ class Cycle:
     last: PackRecord | None = None
     last_is_good: bool = False
     tally: Tally = field(default_factory=Tally)
+    issued: str = ""
+    """Serial of the last bag while its first label is at the printer."""
+    reissued: tuple[str, ...] = ()
+    """Serials of labels a copy of which is at the printer."""
     stop: str = ""
     """What a person must look at, in phase STOPPED."""
     bars: tuple[tuple[str, str], ...] = ()

@@ -5,7 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from drivers.steady import Reading
-from station.core.pack import PackRecord
+from station.core.label_life import LabelledBag
+from station.core.pack import LabelState, PackRecord
 from station.core.run import Run
 from station.line.state import Notice, Seal
 
@@ -87,6 +88,26 @@ class LabelFailed:
 
 
 @dataclass(frozen=True, slots=True)
+class Reissued:
+    """A copy of a label is on record and on its way to the printer."""
+
+    serial: str
+
+
+@dataclass(frozen=True, slots=True)
+class Settled:
+    """A person answered for a label.
+
+    Args:
+        bag: as it was before the answer.
+        state: what its label is now.
+    """
+
+    bag: LabelledBag
+    state: LabelState
+
+
+@dataclass(frozen=True, slots=True)
 class SetAside:
     """The packer sets the bag on the pan, or the last labelled one, aside."""
 
@@ -140,6 +161,8 @@ Event = (
     | RecordFailed
     | Labelled
     | LabelFailed
+    | Reissued
+    | Settled
     | SetAside
     | Barred
     | DutiesSeen

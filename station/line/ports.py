@@ -7,6 +7,7 @@ from datetime import date
 from typing import Protocol
 
 from station.core.facts import Fact, FactRecord
+from station.core.label_life import LabelledBag
 from station.core.lots import InputLot
 from station.core.pack import LabelState, Moment, PackDraft, PackRecord
 from station.core.run import Run
@@ -66,6 +67,10 @@ class Store(Protocol):
         """Record that a labelled bag became a reject and its label is void, in one commit."""
         ...
 
+    def labelled(self, serial: str) -> LabelledBag:
+        """The bag of a serial, with its run and what became of its label."""
+        ...
+
     def note(self, words: str, at: Moment, who: str) -> None:
         """Record an event in words."""
         ...
@@ -92,4 +97,14 @@ class LabelDesk(Protocol):
 
     def issue(self, record: PackRecord, run: Run) -> None:
         """Start printing one label; the answer comes as Labelled or LabelFailed."""
+        ...
+
+    def reissue(self, serial: str, run: Run, copy: int) -> None:
+        """Start printing copy ``copy`` (from 1) of a label; the answer comes as for a first one.
+
+        Args:
+            serial: of the bag; the same as on its first label.
+            run: the run as it stood for this bag.
+            copy: as the record counts it, printed beside the serial.
+        """
         ...

@@ -16,6 +16,7 @@ from datetime import timedelta
 
 from drivers.steady import Reading
 from station.core.facts import Fact
+from station.core.label_life import Reprint, ReprintRule, Resolve
 from station.core.mass import Mass
 from station.core.pack import Moment, PackDraft, Quality, Residue
 from station.line.cycle import step
@@ -46,6 +47,8 @@ from station.line.events import (
     Tick,
     Weighed,
 )
+from station.line.label_steps import LabelSteps
+from station.line.messages import End, Enter, Idle, Message, Start
 from station.line.opening import Catalogue, calendar_day, day_of, open_run
 from station.line.ports import Clock, LabelDesk, Store, StoreFault
 from station.line.present import line_state
@@ -57,6 +60,7 @@ _DUTIES_NS = 1_000_000_000
 """The duties are asked this often, and after every entered fact."""
 _READINGS_KEPT = 2_000
 """Above this many unread readings new ones are dropped: a flood must not fill memory."""
+_COPIES = ReprintRule()
 _BEHIND = "the station is behind the scale: lift the bag off and wait"
 
 
@@ -101,30 +105,6 @@ class Listeners:
     entered: Callable[[EntryAnswer], None] = _ignore
 
 
-@dataclass(frozen=True, slots=True)
-class _Start:
-    choice: RunChoice
-
-
-@dataclass(frozen=True, slots=True)
-class _End:
-    who: str
-
-
-@dataclass(frozen=True, slots=True)
-class _Enter:
-    facts: tuple[Fact, ...]
-    who: str
-
-
-@dataclass(frozen=True, slots=True)
-class _Idle:
-    """Nothing came for a while."""
-
-
-_Message = Event | _Start | _End | _Enter | _Idle
-
-
 class LineRunner:
     """The line's thread. Its public methods may be called from any thread.
 
@@ -138,6 +118,7 @@ class LineRunner:
         listeners: who is told what.
         duties: what must be done in time, or no bag is taken.
         follow: what entered facts bring with them, recorded in the same commit.
+        copies: who may print a label again.
     """
 
     def __init__(
@@ -151,6 +132,7 @@ class LineRunner:
         listeners: Listeners,
         duties: Duties | None = None,
         follow: Follow = _nothing_follows,
+        copies: ReprintRule = _COPIES,
     ) -> None:
         self._store = store
         self._desk = desk
@@ -160,10 +142,11 @@ class LineRunner:
         self._listeners = listeners
         self._duties = duties or Duties()
         self._follow = follow
+        self._labels = LabelSteps(store, desk, clock, new_id, copies, self._duties)
         self._duties_seen_ns = 0
         self._stale_ns = rules.stale_ns
         self._cycle = Cycle(rules)
-        self._queue: queue.SimpleQueue[_Message | None] = queue.SimpleQueue()
+        self._queue: queue.SimpleQueue[Message | None] = queue.SimpleQueue()
         self._thread = threading.Thread(target=self._work, name="line")
         self._waiting: dict[str, tuple[int, int]] = {}
         self.dropped = 0
@@ -201,15 +184,23 @@ class LineRunner:
 
     def start_run(self, choice: RunChoice) -> None:
         """Start a run; the answer goes to the listener."""
-        self._queue.put(_Start(choice))
+        self._queue.put(Start(choice))
 
     def end_run(self, who: str) -> None:
         """End the run; the answer goes to the listener."""
-        self._queue.put(_End(who))
+        self._queue.put(End(who))
 
     def enter(self, facts: tuple[Fact, ...], who: str) -> None:
         """Record facts, all or none; the answer goes to the listener."""
-        self._queue.put(_Enter(facts, who))
+        self._queue.put(Enter(facts, who))
+
+    def reprint(self, wish: Reprint) -> None:
+        """Print a label again, marked as a copy; the answer goes to the listener."""
+        self._queue.put(wish)
+
+    def resolve(self, answer: Resolve) -> None:
+        """Say what became of a label in doubt; the answer goes to the listener."""
+        self._queue.put(answer)
 
     def bar(self, source: str, words: str) -> None:
         """Take no bags for a reason, until the same source says empty words."""
@@ -218,7 +209,7 @@ class LineRunner:
     # --- on the line's thread -----------------------------------------------------------------
 
     def _work(self) -> None:
-        message: _Message | None = _Idle()  # the first state is shown before anything comes
+        message: Message | None = Idle()  # the first state is shown before anything comes
         while message is not None:
             try:
                 self._take(message)
@@ -233,17 +224,22 @@ class LineRunner:
             try:
                 message = self._queue.get(timeout=_TICK_S)
             except queue.Empty:
-                message = _Idle()
+                message = Idle()
 
-    def _take(self, message: _Message) -> None:
+    def _take(self, message: Message) -> None:
         match message:
-            case _Start(choice):
+            case Start(choice):
                 self._listeners.answer(self._open(choice))
-            case _End(who):
+            case End(who):
                 self._listeners.answer(self._close(who))
-            case _Enter(facts, who):
+            case Enter(facts, who):
                 self._listeners.entered(self._enter(facts, who))
-            case _Idle():
+            case Reprint() | Resolve():
+                answer, event = self._labels.take(message)
+                if event is not None:
+                    self._show(event)
+                self._listeners.entered(answer)
+            case Idle():
                 self._show(Tick(self._clock.monotonic_ns()))
             case Weighed(reading) if self._is_old(reading):
                 self._show(Disturbed(_BEHIND))
@@ -277,7 +273,7 @@ class LineRunner:
         """Whether a reading waited until it no longer exists: what it says is of the past."""
         return self._clock.monotonic_ns() - reading.seen_at_ns > self._stale_ns
 
-    def _halt(self, message: _Message, words: str) -> None:
+    def _halt(self, message: Message, words: str) -> None:
         """Stop in words. The first reason stays: what comes after it is often its consequence."""
         cycle = self._cycle
         if cycle.phase is Phase.LABELLING and cycle.last is not None:
@@ -285,11 +281,13 @@ class LineRunner:
         if cycle.run is not None:
             self._cycle = replace(cycle, phase=Phase.STOPPED, stop=cycle.stop or words, load=None)
         try:
-            if isinstance(message, _Start | _End):
+            if isinstance(message, Start | End):
                 self._listeners.answer(RunAnswer(False, words))
-            if isinstance(message, _Enter):
+            if isinstance(message, Enter):
                 uids = tuple(fact.uid for fact in message.facts)
                 self._listeners.entered(EntryAnswer(uids, False, words))
+            if isinstance(message, Reprint | Resolve):
+                self._listeners.entered(EntryAnswer((message.serial,), False, words))
             self._listeners.sound(Sound(Cue.STOP))
             self._listeners.state(line_state(self._cycle))
         except Exception:  # noqa: BLE001  a listener's fault must not end the line's thread

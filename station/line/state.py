@@ -8,6 +8,7 @@ from enum import StrEnum
 from typing import Protocol
 
 from station.core.facts import Fact
+from station.core.label_life import Reprint, Resolve
 from station.core.mass import Mass
 from station.core.metrology.verdict import Verdict
 from station.core.run import Run
@@ -221,6 +222,14 @@ class Intents(Protocol):
 
     def enter(self, facts: tuple[Fact, ...], who: str) -> None:
         """Record facts, all or none; the answer comes back as an EntryAnswer."""
+        ...
+
+    def reprint(self, wish: Reprint) -> None:
+        """Print a label again, marked as a copy; answered as facts are, the serial for a uid."""
+        ...
+
+    def resolve(self, answer: Resolve) -> None:
+        """Say what became of a label in doubt; answered in the same way."""
         ...
 
     def bar(self, source: str, words: str) -> None:

@@ -1,20 +1,21 @@
-"""Which state of a label may follow which, and the labels that are on their way."""
+"""Labels in the record: may this state follow, who is on the way, and what a copy changes."""
 
 from __future__ import annotations
 
-from sqlalchemy import Connection, bindparam, select
+from collections.abc import Mapping
+from typing import Any
 
+from sqlalchemy import Connection, bindparam, select, update
+
+from station.core.journal import Entry
+from station.core.label_life import LabelLifeError, may_become, refuse_copy
 from station.core.pack import LabelState, Quality
 from station.line.ports import StoreFault
+from station.store.hold_ranges import UnknownFact
 from station.store.prepared import Prepared
 from station.store.tables import LABEL_OPEN, pack
 
-_MAY_BECOME = {
-    LabelState.NONE: (),
-    LabelState.VOIDED: (),
-    LabelState.APPLIED: (LabelState.IN_DOUBT, LabelState.VOIDED),
-}
-"""Label states that allow only some others; the ones not listed allow all but ``none``."""
+_Body = Mapping[str, Any]
 
 _LABEL_OF = Prepared(
     select(pack.c.label, pack.c.quality).where(pack.c.serial == bindparam("serial"))
@@ -30,14 +31,11 @@ def check_label(connection: Connection, serial: str, state: LabelState) -> Quali
     row = _LABEL_OF.execute(connection, {"serial": serial}).fetchone()
     if row is None:
         raise StoreFault(f"bag {serial} is not in the record: check the serial")
-    label, quality = LabelState(row[0]), Quality(row[1])
-    allowed = _MAY_BECOME.get(label, tuple(LabelState)[1:])
-    if state not in allowed:
-        raise StoreFault(
-            f"the label of bag {serial} is {label} and cannot become {state}: allowed is "
-            f"{', '.join(allowed) or 'nothing more'}"
-        )
-    return quality
+    try:
+        may_become(serial, LabelState(row[0]), state)
+    except LabelLifeError as refused:
+        raise StoreFault(str(refused)) from refused
+    return Quality(row[1])
 
 
 def on_their_way(connection: Connection) -> tuple[str, ...]:
@@ -48,3 +46,35 @@ def on_their_way(connection: Connection) -> tuple[str, ...]:
         .order_by(pack.c.id)
     )
     return tuple(connection.execute(statement).scalars())
+
+
+class LabelCopies:
+    """Applies copies of labels on the writer's connection, inside its transactions."""
+
+    def __init__(self, connection: Connection) -> None:
+        self._connection = connection
+
+    def reprint(self, entry: Entry) -> None:
+        """Count one more copy of a label and send it on its way again.
+
+        Raises:
+            UnknownFact: there is no such bag, its label's state allows no copy, or the copy is not
+                the next one. So no two labels of a bag ever carry the same mark.
+        """
+        body: _Body = entry.body
+        serial, copy = body["subject"], body["details"]["copy"]
+        its = select(pack.c.label, pack.c.copies).where(pack.c.serial == serial)
+        row = self._connection.execute(its).one_or_none()
+        if row is None:
+            raise UnknownFact(f"bag {serial} is not in the record: check the serial")
+        try:
+            refuse_copy(serial, row.label, row.copies)
+        except LabelLifeError as refused:
+            raise UnknownFact(str(refused)) from refused
+        if copy != row.copies + 1:
+            raise UnknownFact(f"the next copy of label {serial} is {row.copies + 1}, not {copy}")
+        self._connection.execute(
+            update(pack)
+            .where(pack.c.serial == serial)
+            .values(copies=copy, label=LabelState.SUBMITTED)
+        )

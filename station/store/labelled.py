@@ -2,15 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from pathlib import Path
 
 from sqlalchemy import select
 
 from station.core.dating import Dating
+from station.core.label_life import LabelledBag
 from station.core.lot_set import LotSet, LotUse
-from station.core.pack import LabelState, Quality
-from station.core.run import Run
 from station.store.bodies import draft_of, run_of
 from station.store.engine import reading
 from station.store.journal import read_entry
@@ -18,30 +17,14 @@ from station.store.queries import unknown_serial
 from station.store.tables import blend, journal, lot_use, pack, run
 
 
-@dataclass(frozen=True, slots=True)
-class LabelledPack:
-    """A bag and everything its label is made of.
-
-    Args:
-        serial: serial as printed.
-        run: its run, with the lots, dates and blend lot that held for this bag.
-        quality, label: its present state.
-    """
-
-    serial: str
-    run: Run
-    quality: Quality
-    label: LabelState
-
-
-def labelled_pack(home: Path, serial: str) -> LabelledPack:
+def labelled_pack(home: Path, serial: str) -> LabelledBag:
     """Return a bag with its run.
 
     Raises:
         BadInput: no such serial; the message names close ones.
     """
     of_bag = (
-        select(pack.c.quality, pack.c.label, blend.c.run_id, blend.c.lot_set_id)
+        select(pack.c.quality, pack.c.label, pack.c.copies, blend.c.run_id, blend.c.lot_set_id)
         .add_columns(journal.c.canonical)
         .join(blend, pack.c.blend_id == blend.c.id)
         .join(journal, pack.c.entry_id == journal.c.id)
@@ -64,4 +47,4 @@ def labelled_pack(home: Path, serial: str) -> LabelledPack:
         lot_set=LotSet.of(LotUse(use.component, use.lot) for use in uses),
         blend_lot=draft.blend_lot,
     )
-    return LabelledPack(serial, frozen, row.quality, row.label)
+    return LabelledBag(serial, frozen, draft.weighing.net, row.quality, row.label, row.copies)

@@ -6,12 +6,14 @@ from collections.abc import Callable
 from datetime import timedelta
 
 from station.core.facts import FactRecord
+from station.core.label_life import ReprintRule
 from station.core.pack import Moment, PackId, PackRecord
 from station.line.cycle_state import LineRules
 from station.line.duties import Duties
 from station.line.effects import Cue
 from station.line.events import LinkUp, Weighed
 from station.line.opening import Catalogue
+from station.line.ports import StoreFault
 from station.line.runner import LineRunner, Listeners
 from station.line.state import Phase, RunChoice
 from tests.station.line.scenario import MS, grams, make_moment, make_product, make_reading, make_run
@@ -46,6 +48,7 @@ class ListStore:
         self.log = log
         self.faults: dict[str, Exception] = {}
         self.drafts = []
+        self.bags = {}
 
     def _call(self, name: str, *facts: object) -> None:
         if name in self.faults:
@@ -78,6 +81,11 @@ class ListStore:
     def take_back(self, serial, reason, at, who):
         self._call("take_back", serial, reason, who)
 
+    def labelled(self, serial):
+        if serial not in self.bags:
+            raise StoreFault(f"bag {serial} is not in the record: check the serial")
+        return self.bags[serial]
+
     def note(self, words, at, who):
         self._call("note", words, who)
 
@@ -107,11 +115,14 @@ class CommandDesk:
             raise self.fault
         self.log.append(("issue", record.serial))
 
+    def reissue(self, serial, run, copy):
+        self.log.append(("reissue", serial, copy))
+
 
 class Rig:
     """A line runner on its thread, and all that was said by it."""
 
-    def __init__(self, product=None, duties=()) -> None:
+    def __init__(self, product=None, duties=(), copies=ReprintRule()) -> None:
         self.log: list = []
         self.store, self.desk, self.clock = ListStore(self.log), CommandDesk(self.log), HandClock()
         self.states, self.answers, self.sounds, self.timings = [], [], [], []
@@ -143,6 +154,7 @@ class Rig:
                 entered=self._listener("entered", self.entered),
             ),
             duties=Duties(duties),
+            copies=copies,
         )
 
     def _listener(self, name: str, kept: list) -> Callable[[object], None]:

@@ -19,6 +19,13 @@ from station.store.verify import verify
 
 STEPS = (LabelState.SUBMITTED, LabelState.SPOOLED, LabelState.APPLIED, LabelState.IN_DOUBT)
 ON_THE_WAY = (LabelState.RECORDED, LabelState.SUBMITTED, LabelState.SPOOLED)
+FOLLOWS = {  # design: recorded → submitted → spooled → applied | in doubt → applied | voided
+    LabelState.RECORDED: (LabelState.SUBMITTED, LabelState.IN_DOUBT),
+    LabelState.SUBMITTED: (LabelState.SPOOLED, LabelState.IN_DOUBT),
+    LabelState.SPOOLED: (LabelState.APPLIED, LabelState.IN_DOUBT),
+    LabelState.APPLIED: (LabelState.IN_DOUBT,),
+    LabelState.IN_DOUBT: (LabelState.APPLIED,),
+}
 BLENDS = (("LF-101", "CR-201"), ("LF-102", "CR-201"), ("LF-101", "LF-102", "CR-201"))
 
 
@@ -84,9 +91,7 @@ class Packing(RuleBasedStateMachine):
     @rule(serial=bags, state=st.sampled_from(STEPS))
     def mark(self, serial, state):
         quality, label = self.states[serial]
-        barred = label in (LabelState.NONE, LabelState.VOIDED) or (
-            label is LabelState.APPLIED and state is not LabelState.IN_DOUBT
-        )
+        barred = state not in FOLLOWS.get(label, ())
         if barred:
             with pytest.raises(StoreFault, match="cannot become"):
                 self.store.mark_label(serial, state, self.here.clock.now(), "station", "")

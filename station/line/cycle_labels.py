@@ -1,0 +1,84 @@
+"""What the answers of the printer, and of people about labels, make of the line."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from station.core.mass import Mass
+from station.core.pack import LabelState, Quality
+from station.core.run import Run
+from station.line.cycle_state import Cycle
+from station.line.effects import Cue, Effect, MarkLabel, Sound
+from station.line.events import LabelFailed, Labelled, Reissued, Settled
+from station.line.state import Phase, Tally
+
+_Step = tuple[Cycle, tuple[Effect, ...]]
+
+
+def labelled(cycle: Cycle, event: Labelled) -> _Step:
+    """The answer is kept whatever happened meanwhile; only a waiting line goes on by it."""
+    mark = MarkLabel(event.serial, LabelState.SPOOLED)
+    if event.serial in cycle.reissued:
+        return _copy_answered(cycle, event.serial), (mark,)
+    if not _is_awaited(cycle, event.serial):
+        return cycle, ()
+    phase = Phase.LIFT if cycle.phase is Phase.LABELLING else cycle.phase
+    return replace(cycle, phase=phase, issued=""), (mark,)
+
+
+def label_failed(cycle: Cycle, event: LabelFailed) -> _Step:
+    """A first label in doubt stops the line; a copy goes back to the list of doubts."""
+    mark = MarkLabel(event.serial, LabelState.IN_DOUBT, event.why)
+    if event.serial in cycle.reissued:
+        return _copy_answered(cycle, event.serial), (mark, Sound(Cue.STOP))
+    if not _is_awaited(cycle, event.serial):
+        return cycle, ()
+    cycle = replace(cycle, issued="")
+    if cycle.run is None:
+        return cycle, (mark,)
+    after, effects = stopped(cycle, f"label {event.serial} is in doubt: {event.why}")
+    return after, (mark, *effects)
+
+
+def stopped(cycle: Cycle, why: str) -> _Step:
+    """Stop the line until a person looked."""
+    return replace(cycle, phase=Phase.STOPPED, stop=why, load=None), (Sound(Cue.STOP),)
+
+
+def reissued(cycle: Cycle, event: Reissued) -> _Step:
+    """The printer's answer to a copy must find its label."""
+    return replace(cycle, reissued=(*cycle.reissued, event.serial)), ()
+
+
+def settled(cycle: Cycle, event: Settled) -> _Step:
+    """A bag whose label is void is no good bag of its run any more."""
+    bag, run = event.bag, cycle.run
+    counted = bag.quality is Quality.GOOD and event.state is LabelState.VOIDED
+    if run is None or bag.run.id != run.id or not counted:
+        return cycle, ()
+    is_last = cycle.last is not None and cycle.last.serial == bag.serial
+    return replace(
+        cycle,
+        tally=without_bag(cycle.tally, bag.net, run),
+        last_is_good=cycle.last_is_good and not is_last,
+    ), ()
+
+
+def without_bag(tally: Tally, net: Mass, run: Run) -> Tally:
+    """The figures of a run after one of its good bags became a reject."""
+    return replace(
+        tally,
+        good=tally.good - 1,
+        rejects=tally.rejects + 1,
+        net_micrograms=tally.net_micrograms - net.micrograms,
+        below_t1=tally.below_t1 - (net < run.window.limits.t1),
+    )
+
+
+def _copy_answered(cycle: Cycle, serial: str) -> Cycle:
+    return replace(cycle, reissued=tuple(one for one in cycle.reissued if one != serial))
+
+
+def _is_awaited(cycle: Cycle, serial: str) -> bool:
+    """Whether it is the first label of the last bag, unanswered, and not void meanwhile."""
+    return cycle.issued == serial and cycle.last_is_good

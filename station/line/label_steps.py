@@ -1,0 +1,87 @@
+"""What people ask about labels: one printed again, or a doubt answered; durable before it is done.
+
+A copy is counted in the record before it goes to the printer, so a copy that comes out of the
+printer always carries a mark of its own, whatever breaks in between.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from station.core.label_life import (
+    FATE_WORDS,
+    STATE_AFTER,
+    LabelLifeError,
+    Reprint,
+    ReprintRule,
+    Resolve,
+    awaits_answer,
+    copy_mark,
+    next_copy,
+    reprint_fact,
+)
+from station.core.pack import LabelState, Moment, Quality
+from station.line.duties import Duties
+from station.line.events import Event, Reissued, Settled
+from station.line.ports import Clock, LabelDesk, Store, StoreFault
+from station.line.state import EntryAnswer
+
+Answered = tuple[EntryAnswer, Event | None]
+
+
+class LabelSteps:
+    """Carries out what people ask about labels. Used on the line's thread only.
+
+    Args:
+        store: the only way to the disk.
+        desk: prints copies.
+        clock: tells the time.
+        new_id: makes a UUID version 7 as text for a moment.
+        rule: who may print a label again.
+        duties: are told of every copy.
+    """
+
+    def __init__(
+        self,
+        store: Store,
+        desk: LabelDesk,
+        clock: Clock,
+        new_id: Callable[[Moment], str],
+        rule: ReprintRule,
+        duties: Duties,
+    ) -> None:
+        self._store, self._desk, self._clock = store, desk, clock
+        self._new_id, self._rule, self._duties = new_id, rule, duties
+
+    def take(self, asked: Reprint | Resolve) -> Answered:
+        """Do it; returns the answer, and what the line must be told."""
+        try:
+            return self._reprint(asked) if isinstance(asked, Reprint) else self._resolve(asked)
+        except (LabelLifeError, StoreFault) as refused:
+            return EntryAnswer((asked.serial,), False, str(refused)), None
+
+    def _reprint(self, wish: Reprint) -> Answered:
+        bag = self._store.labelled(wish.serial)
+        copy = next_copy(bag, wish, self._rule)
+        at = self._clock.now()
+        fact = reprint_fact(wish, copy, bag.run.id, self._new_id(at))
+        for record in self._store.record((fact,), at, wish.who):
+            self._duties.noted(record)
+        self._desk.reissue(wish.serial, bag.run, copy)
+        words = f"label {wish.serial} is printed again, marked {copy_mark(copy)}"
+        return EntryAnswer((wish.serial,), True, words), Reissued(wish.serial)
+
+    def _resolve(self, answer: Resolve) -> Answered:
+        bag = self._store.labelled(answer.serial)
+        if not awaits_answer(bag):
+            raise LabelLifeError(f"the label of bag {bag.serial} is {bag.label}: nothing to answer")
+        if not answer.who:
+            raise LabelLifeError("an answer needs the id of who looked")
+        state, words = STATE_AFTER[answer.fate], FATE_WORDS[answer.fate]
+        at = self._clock.now()
+        if state is LabelState.VOIDED and bag.quality is Quality.GOOD:
+            self._store.take_back(bag.serial, words, at, answer.who)
+        else:
+            self._store.mark_label(bag.serial, state, at, answer.who, words)
+        said = f"the label of bag {bag.serial} is {state}: {words}"
+        return EntryAnswer((bag.serial,), True, said), Settled(bag, state)
