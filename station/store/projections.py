@@ -23,6 +23,7 @@ from station.store.bodies import lot_of, mass, residue_of, run_of
 from station.store.columns import mass_values
 from station.store.facts import fact_record
 from station.store.hold_ranges import HoldRanges, UnknownFact
+from station.store.label_steps import LabelCopies
 from station.store.lot_facts import LotFacts, set_of_move
 from station.store.prepared import Prepared
 
@@ -54,6 +55,7 @@ class Projections:
     def __init__(self, connection: Connection) -> None:
         self._connection = connection
         self.lots = LotFacts(connection, HoldRanges(connection))
+        self._copies = LabelCopies(connection)
         self._blends: dict[tuple[str, str, str, str, str], int] = {}
         self._apply: dict[EntryKind, Callable[[Entry, int], None]] = {
             EntryKind.LOT: self._lot,
@@ -67,6 +69,7 @@ class Projections:
             EntryKind.LOT_MOVE: self._lot_move,
             EntryKind.HOLD: self.lots.hold,
             EntryKind.RELEASE: self.lots.release,
+            EntryKind.REPRINT: self._copies.reprint,
         }
 
     def apply(self, entry: Entry, row: int) -> None:

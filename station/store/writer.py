@@ -21,10 +21,11 @@ from sqlalchemy.exc import DBAPIError
 from station.core.facts import Fact, FactRecord
 from station.core.ids import uuid7
 from station.core.journal import EntryKind, JournalError, Value
+from station.core.label_life import LabelledBag
 from station.core.lots import InputLot
 from station.core.pack import LabelState, Moment, PackDraft, PackId, PackRecord, Quality
 from station.core.run import Run
-from station.errors import EnvironmentFault
+from station.errors import BadInput, EnvironmentFault
 from station.line.ports import Clock, StoreFault
 from station.store import bodies, queries
 from station.store.engine import database, writer_engine
@@ -33,6 +34,7 @@ from station.store.heads import SeenHead, read_head, write_head
 from station.store.hold_ranges import UnknownFact
 from station.store.journal import ChainFault, Head, Journal
 from station.store.label_steps import check_label, on_their_way
+from station.store.labelled import labelled_pack
 from station.store.lock import HomeLock
 from station.store.migrate import HEAD, upgrade
 from station.store.opening import Opened, establish
@@ -225,6 +227,17 @@ class StationStore:
                 "why": reason,
             }
             self._append(EntryKind.LABEL, at, who, body)
+
+    def labelled(self, serial: str) -> LabelledBag:
+        """The bag of a serial, with its run and what became of its label.
+
+        Raises:
+            StoreFault: no such serial; the message names close ones.
+        """
+        try:
+            return labelled_pack(self._home, serial)
+        except BadInput as unknown:
+            raise StoreFault(str(unknown)) from unknown
 
     def note(self, words: str, at: Moment, who: str) -> None:
         """Record an event in words."""
