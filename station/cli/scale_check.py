@@ -9,6 +9,7 @@ import typer
 from rich.console import RenderableType
 
 from station.cli.answer import Answer, Json, digits, run_verb
+from station.cli.checks_on_record import recorded_checks
 from station.cli.loads import SYSTEMS, readings_of, scale_of
 from station.cli.options import AsJson, Config, Home, home_of
 from station.cli.page import Weight, heading, listing, note
@@ -28,12 +29,12 @@ from station.core.metrology.scale_suitability import Scale
 from station.errors import BadInput
 
 _Loads = Annotated[
-    list[str],
+    list[str] | None,
     typer.Option("--load", metavar="MASS=SHOWN", help="A load and its reading, such as 250=251."),
 ]
 _Unit = Annotated[str, typer.Option("--unit", metavar="UNIT", help="Unit of all figures.")]
-_Interval = Annotated[str, typer.Option("--interval", metavar="E", help="Scale interval e.")]
-_Max = Annotated[str, typer.Option("--max", metavar="MAX", help="Maximum capacity.")]
+_Interval = Annotated[str | None, typer.Option("--interval", metavar="E", help="Scale interval e.")]
+_Max = Annotated[str | None, typer.Option("--max", metavar="MAX", help="Maximum capacity.")]
 _Class = Annotated[str, typer.Option("--class", metavar="CLASS", help="Accuracy class.")]
 _Weights = Annotated[
     str, typer.Option("--weights", metavar="CLASS", help="Class of the test weights.")
@@ -65,9 +66,9 @@ _CAVEAT = "The scale's own verification and its authority decide; this is the pa
 
 
 def scale_check(
-    loads: _Loads,
-    interval: _Interval,
-    maximum: _Max,
+    loads: _Loads = None,
+    interval: _Interval = None,
+    maximum: _Max = None,
     unit: _Unit = "g",
     scale_class: _Class = "III",
     weights: _Weights = "M1",
@@ -81,10 +82,17 @@ def scale_check(
 ) -> None:
     """Judge a check with test weights; exit 1 when it failed.
 
-    With both times and a home, a failed check also names the bags it makes suspect.
+    With both times and a home, a failed check also names the bags it makes suspect. Without a
+    load, the checks on record are listed; exit 1 when the last one failed.
     """
 
     def work() -> Answer:
+        if not loads and home is None and config is None:
+            raise BadInput("--load", "give a load, such as 250=251, or --home for those on record")
+        if not loads:
+            return recorded_checks(home_of(home, config))
+        if interval is None or maximum is None:
+            raise BadInput("--interval, --max", "give both: the limits of error rest on them")
         scale = scale_of(unit, interval, maximum, scale_class, system)
         readings = readings_of(loads, weights, scale)
         times = (good_at, failed_at, step_at)

@@ -25,6 +25,7 @@ from station.core.metrology.scale_check import (
 from station.core.metrology.scale_suitability import Scale
 from station.core.metrology.suspect import CaseVerdict, SuspectPack, SuspectWindow, open_window
 from station.errors import BadInput
+from station.line.failed_check import explaining_step
 
 if TYPE_CHECKING:
     from station.core.run import Run
@@ -67,13 +68,21 @@ def find_suspects(
         readings: readings of the failed check; the good one is taken to have shown the weights.
         failed: the failed check.
         good_at: time of the last good check.
-        step_at: time of a step of zero, or None.
+        step_at: time of a step of zero; None takes the one the readings of the empty pan date,
+            where it explains the error.
         home: folder of the record.
 
     Raises:
         BadInput: no record, or a run's rules are not known to this station.
     """
-    from station.store.weighed import packs_between  # slow to load
+    from station.store.since import RecordPast  # slow to load
+    from station.store.weighed import packs_between
+
+    if step_at is None:
+        since = RecordPast(home).packs_since(good_at, failed.at)
+        packs = [pack for group in since for pack in group.packs]
+        step = explaining_step(failed, scale.interval, packs)
+        step_at = None if step is None else step.last_before
 
     held_true = [
         replace(one, indication=one.weights.total(scale.interval), added=None) for one in readings
@@ -81,20 +90,20 @@ def find_suspects(
     good = judge_check(scale, held_true, good_at, CheckStage.AS_FOUND)
     found = []
     for group in packs_between(home, good_at, failed.at):
-        packs = tuple(pack for pack in group.packs if pack.quality in IN_THE_BATCH)
-        if not packs:
+        in_batch = tuple(pack for pack in group.packs if pack.quality in IN_THE_BATCH)
+        if not in_batch:
             continue
         # A newer edition of the law must not keep suspect bags from being named.
         rules, limits = rules_of(group.run, group.run.window.limits.rule_set)
         suspect = [
             SuspectPack(place, pack.at, pack.gross, net_in(pack, limits))
-            for place, pack in enumerate(packs)
+            for place, pack in enumerate(in_batch)
         ]
         try:
             window = open_window(good, failed, suspect, rules, limits, step_at)
         except RuleRefused as refused:
             raise BadInput(f"run {group.run.id}", str(refused)) from refused
-        found.append(Suspects(group.run, packs, window))
+        found.append(Suspects(group.run, in_batch, window))
     return tuple(found)
 
 

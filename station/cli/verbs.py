@@ -19,6 +19,7 @@ from station.cli import (
     rejects,
     scale_check,
     settings,
+    suspect_windows,
     target,
     trace,
     verdict,
@@ -35,6 +36,7 @@ def build() -> typer.Typer:
     app.command("forecast")(forecast.forecast)
     app.command("target")(target.target)
     app.command("scale-check")(scale_check.scale_check)
+    app.command("suspects")(suspect_windows.suspects)
     app.command("handover")(handover.handover)
     app.command("record")(record.record)
     app.command("rejects")(rejects.rejects)

@@ -16,6 +16,7 @@ from station.core.checks.scale import CheckMade, check_of, held_true
 from station.core.checks.suspect import FiledStep, FiledWindow, RunWindow, window_fact
 from station.core.facts import Fact, FactRecord
 from station.core.journal import EntryKind, Value
+from station.core.mass import Mass
 from station.core.metrology.scale_check import CheckStage, ScaleCheck
 from station.core.metrology.suspect import (
     CaseVerdict,
@@ -70,7 +71,7 @@ class FailedChecks:
             return ()
         first = min(pack.at for pack in packs)
         opened = first - _BEFORE_ALL if good is None else good.at.utc
-        step = explaining_step(made, packs)
+        step = explaining_step(made.check, made.plate.interval, packs)
         step_at = None if step is None else step.last_before
         judged = tuple(judge_runs(made.check, opened, groups, step_at))
         parts = _parts(packs, step_at)
@@ -100,26 +101,31 @@ class FailedChecks:
         )
 
 
-def explaining_step(made: CheckMade, packs: Sequence[PackSince]) -> ZeroStep | None:
+def explaining_step(
+    check: ScaleCheck, interval: Mass, packs: Sequence[PackSince]
+) -> ZeroStep | None:
     """The step of zero that explains the error of a check at every load, or None.
 
     It does when no load's error differs from the step by more than one interval: the scale then
     weighs true beside its zero.
+
+    Args:
+        check: the failed check.
+        interval: the scale interval.
+        packs: bags since the last good check, with their readings of the empty pan.
     """
-    unit = made.plate.interval.unit
     trace = sorted(
         (
             pack.residue
             for pack in packs
-            if pack.residue is not None and pack.residue.reading.unit is unit
+            if pack.residue is not None and pack.residue.reading.unit is interval.unit
         ),
         key=lambda residue: residue.at,
     )
-    step = find_step(trace, made.plate.interval)
+    step = find_step(trace, interval)
     if step is None:
         return None
-    most = float(made.plate.interval.amount)
-    errors = [float(load.error.amount) for load in made.check.loads]
+    most, errors = float(interval.amount), [float(load.error.amount) for load in check.loads]
     return step if all(abs(error - step.size) <= most for error in errors) else None
 
 

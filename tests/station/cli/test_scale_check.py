@@ -106,7 +106,7 @@ def test_a_document_and_a_page(station):
         (("--load", "250=250", "--system", "eu"), "'eu' is none of r-76, hb-44"),
         (("--load", "250=250", "--interval", "0"), "0 g must be above zero"),
         (("--load", "250=250", "--max", "1"), "must be above the interval"),
-        ((), "Missing option '--load'"),
+        ((), "--load: give a load, such as 250=251"),
     ],
 )
 def test_what_cannot_be_checked(station, arguments, words):
