@@ -36,8 +36,8 @@ class Past(Protocol):
         """The last check of a scale that did not fail, or None."""
         ...
 
-    def packs_since(self, after: datetime | None, until: datetime) -> Sequence[RunSince]:
-        """Bags judged after one moment (None for all) and not after another, by run."""
+    def packs_after(self, check: FactRecord | None) -> Sequence[RunSince]:
+        """Bags recorded after a check (None for all), by run; whatever the clock said."""
         ...
 
 
@@ -65,7 +65,7 @@ class FailedChecks:
 
     def _window(self, failed: FactRecord, made: CheckMade, at: Moment) -> tuple[Fact, ...]:
         good = self._past.last_good_check(made.scale)
-        groups = self._past.packs_since(None if good is None else good.at.utc, at.utc)
+        groups = self._past.packs_after(good)
         packs = tuple(pack for group in groups for pack in group.packs)
         if not any(pack.quality in SUSPECTED for pack in packs):
             return ()

@@ -18,6 +18,7 @@ from station.core.run import Run
 
 SUSPECTED = (Quality.GOOD, Quality.HELD, Quality.RELEASED)
 """Bags that are or may be sold."""
+_CLOCK = "the clock was set between the checks: the bags have no sure order in time"
 
 
 @dataclass(frozen=True, slots=True)
@@ -87,7 +88,8 @@ def judge_runs(
 ) -> tuple[JudgedRun, ...]:
     """Work both bounds out for the bags of each run.
 
-    A run whose rules this station does not know is not judged; its bags are suspect all the same.
+    A run whose rules this station does not know is not judged, nor one whose bags the clock puts
+    elsewhere; its bags are suspect all the same.
 
     Args:
         failed: the failed check.
@@ -106,6 +108,9 @@ def judge_runs(
         suspect = [
             SuspectPack(place, pack.at, pack.gross, pack.net) for place, pack in enumerate(packs)
         ]
+        if not all(opened < pack.at <= failed.at for pack in packs):
+            found.append(JudgedRun(group.run, packs, None, _CLOCK))
+            continue
         try:
             rules = rule_set(limits.rule_set)
             window = open_window(good, failed, suspect, rules, limits, step_at)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import datetime
 from pathlib import Path
 
-from sqlalchemy import select
+from sqlalchemy import ColumnElement, select, true
 
 from station.core.checks.scale import check_of, held_true
 from station.core.facts import FactRecord
@@ -18,7 +18,7 @@ from station.store.bodies import run_of
 from station.store.columns import mass_of
 from station.store.engine import reading
 from station.store.facts import facts
-from station.store.tables import blend, identity, journal, pack, run
+from station.store.tables import blend, fact, identity, journal, pack, run
 
 
 class RecordPast:
@@ -32,11 +32,19 @@ class RecordPast:
         checks = facts(self._home, (EntryKind.SCALE_CHECK,), subject=scale)
         return next((one for one in reversed(checks) if held_true(check_of(one))), None)
 
+    def packs_after(self, check: FactRecord | None) -> tuple[RunSince, ...]:
+        """Bags recorded after a check (None for all), by run; whatever the clock said."""
+        if check is None:
+            return self._packs(true())
+        entry = select(fact.c.entry_id).where(fact.c.uid == check.fact.uid).scalar_subquery()
+        return self._packs(pack.c.entry_id > entry)
+
     def packs_since(self, after: datetime | None, until: datetime) -> tuple[RunSince, ...]:
         """Bags judged after one moment (None for all) and not after another, by run."""
         condition = pack.c.judged_at <= until
-        if after is not None:
-            condition &= pack.c.judged_at > after
+        return self._packs(condition if after is None else condition & (pack.c.judged_at > after))
+
+    def _packs(self, condition: ColumnElement[bool]) -> tuple[RunSince, ...]:
         columns = (
             *(pack.c[name] for name in ("epoch", "number", "judged_at", "quality")),
             *(pack.c[f"{name}_{part}"] for name in ("gross", "net") for part in ("digits", "unit")),

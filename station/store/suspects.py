@@ -40,11 +40,12 @@ def _whole(home: Path, window: FiledWindow, decision: FactRecord | None) -> Susp
     failed = fact_named(home, window.check)
     assert failed is not None, "a window is recorded with its check, in one commit"
     made = check_of(failed)
+    good = fact_named(home, window.good) if window.good else None
     step_at = None if window.step is None else window.step.last_before
     named = {serial for run in window.runs for serial in run.reweigh}
     groups = tuple(
         RunSince(group.run, tuple(_as_then(pack) for pack in group.packs if _is(pack, named)))
-        for group in RecordPast(home).packs_since(window.opened, window.closed)
+        for group in RecordPast(home).packs_after(good)
     )
     return Suspected(window, made, judge_runs(made.check, window.opened, groups, step_at), decision)
 

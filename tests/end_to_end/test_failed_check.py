@@ -231,6 +231,26 @@ def test_without_any_good_check_every_bag_is_suspect(tmp_path):
     line.close()
 
 
+def test_a_clock_set_back_hides_no_bag(tmp_path):
+    """Bags recorded after the good check at 09:00, with a clock that says 08:30."""
+
+    def set_back(store, run):
+        store.record((a_check(0, NINE),), moment(NINE), "P01")
+        for k in range(1, 4):
+            store.add_pack(a_bag(run, NINE - timedelta(minutes=30) + EVERY * k, 252))
+
+    line = CheckedLine(tmp_path / "home", set_back)
+    line.clock.utc = NINE - timedelta(minutes=20)
+    line.open_run()
+    line.enter(a_check(4, line.clock.utc))
+    [one] = open_windows(line.home)
+    assert (one.window.bags, one.window.runs[0].cases) == (3, ())
+    assert "clock was set" in one.window.runs[0].refused
+    held = [p.quality for g in RecordPast(line.home).packs_after(None) for p in g.packs]
+    assert held == ["held"] * 3
+    line.close()
+
+
 def test_number_ranges_are_as_few_as_can_be(failed):
     ids = [pack.id for g in RecordPast(failed.home).packs_since(NINE, TEN) for pack in g.packs]
     assert [one[1:] for one in number_ranges(ids)] == [(2, BAGS + 2)]
