@@ -28,6 +28,7 @@ from station.line.cycle_labels import (
     stopped,
     without_bag,
 )
+from station.line.cycle_lots import bag_lifted, lots_changed
 from station.line.cycle_residue import bag_judged, pan_seen, row_broken
 from station.line.cycle_state import (
     NO_FRAME_YET,
@@ -57,6 +58,7 @@ from station.line.events import (
     Labelled,
     LinkDown,
     LinkUp,
+    LotsChanged,
     Recorded,
     RecordFailed,
     Reissued,
@@ -156,6 +158,7 @@ def _clear_pan(cycle: Cycle, reading: Reading) -> Step:
     cycle = pan_seen(cycle, reading)
     if not _shows_zero(reading):
         return cycle, ()
+    cycle = bag_lifted(cycle)
     return replace(cycle, phase=Phase.READY, number=cycle.number + 1, load=None), ()
 
 
@@ -358,6 +361,7 @@ _ANY_PHASE: Mapping[type, Callable[..., Step]] = {
     Settled: settled,
     Barred: _barred,
     DutiesSeen: _duties_seen,
+    LotsChanged: lots_changed,
 }
 
 _TABLE: Mapping[tuple[Phase, type], Callable[..., Step]] = {

@@ -50,6 +50,8 @@ class Cycle:
     rules: LineRules
     phase: Phase = Phase.CLOSED
     run: Run | None = None
+    following: Run | None = None
+    """The run with other lots, from the moment the bag on the pan was lifted."""
     number: int = 0
     reading: Reading | None = None
     trouble: str = NO_FRAME_YET

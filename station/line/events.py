@@ -59,6 +59,19 @@ class RunEnded:
 
 
 @dataclass(frozen=True, slots=True)
+class LotsChanged:
+    """Other lots are in the next bag; that is already in the store.
+
+    Args:
+        run: the open run as it stands from now on.
+        who: id of the person who said so.
+    """
+
+    run: Run
+    who: str = "station"
+
+
+@dataclass(frozen=True, slots=True)
 class Recorded:
     """The store has the bag, durably."""
 
@@ -157,6 +170,7 @@ Event = (
     | Disturbed
     | RunStarted
     | RunEnded
+    | LotsChanged
     | Recorded
     | RecordFailed
     | Labelled

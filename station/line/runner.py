@@ -12,15 +12,14 @@ import queue
 import threading
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
-from datetime import timedelta
 
 from drivers.steady import Reading
 from station.core.facts import Fact
 from station.core.label_life import Reprint, ReprintRule, Resolve
-from station.core.mass import Mass
-from station.core.pack import Moment, PackDraft, Quality, Residue
+from station.core.pack import Moment, Quality
 from station.line.cycle import step
 from station.line.cycle_state import Cycle, LineRules
+from station.line.draft import draft_of
 from station.line.duties import Duties
 from station.line.effects import (
     Cue,
@@ -38,6 +37,7 @@ from station.line.events import (
     Event,
     LabelFailed,
     Labelled,
+    LotsChanged,
     Recorded,
     RecordFailed,
     Resumed,
@@ -48,6 +48,7 @@ from station.line.events import (
     Weighed,
 )
 from station.line.label_steps import LabelSteps
+from station.line.lot_change import Lots, NoLots
 from station.line.messages import End, Enter, Idle, Message, Start
 from station.line.opening import Catalogue, calendar_day, day_of, open_run
 from station.line.ports import Clock, LabelDesk, Store, StoreFault
@@ -118,6 +119,7 @@ class LineRunner:
         listeners: who is told what.
         duties: what must be done in time, or no bag is taken.
         follow: what entered facts bring with them, recorded in the same commit.
+        lots: what entered facts mean for the lots of the open run.
         copies: who may print a label again.
     """
 
@@ -132,6 +134,7 @@ class LineRunner:
         listeners: Listeners,
         duties: Duties | None = None,
         follow: Follow = _nothing_follows,
+        lots: Lots | None = None,
         copies: ReprintRule = _COPIES,
     ) -> None:
         self._store = store
@@ -142,6 +145,7 @@ class LineRunner:
         self._listeners = listeners
         self._duties = duties or Duties()
         self._follow = follow
+        self._lots = lots or NoLots()
         self._labels = LabelSteps(store, desk, clock, new_id, copies, self._duties)
         self._duties_seen_ns = 0
         self._stale_ns = rules.stale_ns
@@ -256,16 +260,23 @@ class LineRunner:
         seen, cycle = self._duties.seen(self._clock.now().utc), self._cycle
         if (seen.closing, seen.due, seen.seals) != (cycle.closing, cycle.due, cycle.seals):
             self._show(seen)
+        gone = self._lots.overdue(self._clock.now())
+        if gone:
+            self._enter(gone, "station")
 
     def _enter(self, facts: tuple[Fact, ...], who: str) -> EntryAnswer:
         uids = tuple(fact.uid for fact in facts)
         try:
             at = self._clock.now()
-            records = self._store.record((*facts, *self._follow(facts, at, who)), at, who)
-        except StoreFault as fault:
-            return EntryAnswer(uids, False, str(fault))
+            ready = self._lots.prepare(facts, self._cycle, at)
+            bring = self._follow(ready.facts, at, who)
+            records = self._store.record((*ready.facts, *bring), at, who)
+        except (ValueError, StoreFault) as refused:
+            return EntryAnswer(uids, False, str(refused))
         for record in records:
             self._duties.noted(record)
+        if ready.run is not None:
+            self._show(LotsChanged(ready.run, who))
         self._ask_duties()
         return EntryAnswer(uids, True, "recorded")
 
@@ -328,20 +339,7 @@ class LineRunner:
         if calendar_day(now) > run.dating.use_by:
             self._show(RecordFailed(f"its use-by {run.dating.use_by} is past: end the run"))
             return
-        draft = PackDraft(
-            run=run.id,
-            weighing=effect.weighing,
-            verdict=effect.verdict,
-            quality=effect.quality,
-            reason=effect.reason,
-            blend_lot=run.blend_lot,
-            lot_set=run.lot_set.key,
-            use_by=run.dating.use_by,
-            production_day=run.dating.production_day,
-            operator=run.operator,
-            judged_at=now,
-            residue=_residue(effect.residue, now),
-        )
+        draft = draft_of(effect, run, now)
         try:
             record = self._store.add_pack(draft)
         except StoreFault as fault:
@@ -364,9 +362,13 @@ class LineRunner:
             run = open_run(choice, self._catalogue, at, number, self._new_id(at))
             self._desk.rehearse(run)
             self._store.start_run(run, at)
+            loaded = self._lots.opening(run, at)
+            records = self._store.record(loaded, at, run.lead) if loaded else ()
         except (ValueError, StoreFault) as refused:
             return RunAnswer(False, str(refused))
         self._duties.opened(run, at.utc)
+        for record in records:
+            self._duties.noted(record)
         self._show(RunStarted(run))
         self._ask_duties()
         return RunAnswer(True, f"run of {run.product.name} open, blend lot {run.blend_lot}")
@@ -383,11 +385,3 @@ class LineRunner:
             return RunAnswer(False, str(fault))
         self._show(RunEnded())
         return RunAnswer(True, f"run of {run.product.name} ended")
-
-
-def _residue(reading: Reading | None, now: Moment) -> Residue | None:
-    """The reading of the empty pan with its time on the clock."""
-    if reading is None:
-        return None
-    age = timedelta(microseconds=(now.monotonic_ns - reading.seen_at_ns) // 1000)
-    return Residue(now.utc - age, Mass.of(reading.digits, reading.unit))

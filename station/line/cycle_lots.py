@@ -1,0 +1,38 @@
+"""What a change of lots makes of the line: the next bag's set, never that of a bag on the pan."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from station.line.cycle_state import Cycle
+from station.line.effects import Effect, Note
+from station.line.events import LotsChanged
+from station.line.state import Phase
+
+_Step = tuple[Cycle, tuple[Effect, ...]]
+
+
+def lots_changed(cycle: Cycle, event: LotsChanged) -> _Step:
+    """Take the new set for the next bag.
+
+    A bag on the pan may hold what was just declared gone, so a set that lost a lot waits until it
+    was lifted. A lot that came in may be in it too, so a wider set holds at once.
+    """
+    if cycle.run is None or cycle.run.id != event.run.id:
+        return cycle, ()
+    note = Note(f"blend lot {event.run.blend_lot}: {', '.join(_lots(event))}", event.who)
+    wider = set(cycle.run.lot_set.uses) <= set(event.run.lot_set.uses)
+    if cycle.phase is Phase.LOADED and not wider:
+        return replace(cycle, following=event.run), (note,)
+    return replace(cycle, run=event.run, following=None), (note,)
+
+
+def bag_lifted(cycle: Cycle) -> Cycle:
+    """The pan shows zero: what waited for the bag on it holds now."""
+    if cycle.following is None:
+        return cycle
+    return replace(cycle, run=cycle.following, following=None)
+
+
+def _lots(event: LotsChanged) -> tuple[str, ...]:
+    return tuple(use.lot for use in event.run.lot_set.uses)

@@ -1,0 +1,71 @@
+"""The lots a line may take, kept up with deliveries, holds and releases while it runs."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import replace
+
+from typing_extensions import override
+
+from station.core.facts import FactRecord
+from station.core.journal import EntryKind
+from station.core.lots import InputLot, LotStatus
+from station.core.receiving import delivery_of, held_lot, open_holds
+
+KINDS = (EntryKind.DELIVERY, EntryKind.HOLD, EntryKind.RELEASE)
+"""What a start must read of the record."""
+
+
+class LotBook(Mapping[str, InputLot]):
+    """Lots by code. Written by the line's thread alone; any thread may read.
+
+    Args:
+        lots: as the record knows them at the start.
+        past: facts of :data:`KINDS` on record, oldest first.
+    """
+
+    def __init__(self, lots: Iterable[InputLot], past: Iterable[FactRecord] = ()) -> None:
+        self._lots = {lot.code: lot for lot in lots}
+        self._holds = {
+            code: {one.fact.uid: one for one in found}
+            for code, found in open_holds(tuple(past)).items()
+        }
+
+    @override
+    def __getitem__(self, code: str) -> InputLot:
+        return self._lots[code]
+
+    @override
+    def __iter__(self) -> Iterator[str]:
+        return iter(self._lots)
+
+    @override
+    def __len__(self) -> int:
+        return len(self._lots)
+
+    def holds(self, code: str) -> tuple[FactRecord, ...]:
+        """The holds on a lot that nobody released, oldest first."""
+        return tuple(self._holds.get(code, {}).values())
+
+    def noted(self, record: FactRecord) -> None:
+        """See a fact that was recorded."""
+        fact = record.fact
+        if fact.kind is EntryKind.DELIVERY:
+            self._put(delivery_of(fact).lot)
+            return
+        code = held_lot(fact)
+        if not code:
+            return
+        holds = dict(self._holds.get(code, {}))
+        if fact.kind is EntryKind.HOLD:
+            holds[fact.uid] = record
+        else:
+            holds.pop(str(fact.details["hold"]), None)
+        self._holds = {**self._holds, code: holds}
+        lot = self._lots.get(code)
+        if lot is None or lot.status is LotStatus.EXPIRED:
+            return
+        self._put(replace(lot, status=LotStatus.HELD if holds else LotStatus.FREE))
+
+    def _put(self, lot: InputLot) -> None:
+        self._lots = {**self._lots, lot.code: lot}  # anew: another thread may be going through it

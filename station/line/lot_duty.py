@@ -1,0 +1,166 @@
+"""The duty about lots: nothing held, and nothing unlisted, may be on a line that takes bags.
+
+It also keeps the live balance of each lot on the line and asks when one should be empty by now.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, replace
+from datetime import datetime
+
+from station.core.balance import Balance, PackedSum, Water, balance
+from station.core.blend_change import change_of
+from station.core.facts import FactRecord
+from station.core.journal import EntryKind
+from station.core.line_lots import LineLots, LotMove, line_of, lots_after, move_of
+from station.core.lot_set import LotSet
+from station.core.lots import LotStatus
+from station.core.pack import PackRecord, Quality
+from station.core.product import Product
+from station.core.run import Run
+from station.line.lot_book import LotBook
+from station.line.state import Notice
+
+KINDS = (EntryKind.LOT_MOVE,)
+"""What a start must read of the record, beside those of the book."""
+_WHERE = "RUN, then LOTS (F6)"
+
+
+@dataclass(frozen=True, slots=True)
+class LotRow:
+    """One lot on the line, as a screen shows it."""
+
+    lot: str
+    component: str
+    finishing: bool
+    held: bool
+    listed: bool
+    """Whether the open run's bags name it."""
+    balance: Balance
+
+
+class LotDuty:
+    """Implements station.line.duties.Duty. Written by the line's thread; any thread may read.
+
+    Args:
+        line: short code of the line.
+        book: the lots there are; kept up here.
+        past: facts of :data:`KINDS` on record, oldest first.
+        packed: bags on record that could hold a lot of the line.
+        water: uptake between weighing a lot and weighing the bags.
+        on: whether a lot on the line that the run's bags do not name closes acceptance.
+    """
+
+    name = "LOTS"
+
+    def __init__(
+        self,
+        line: str,
+        book: LotBook,
+        past: Iterable[FactRecord] = (),
+        packed: Iterable[PackedSum] = (),
+        water: Water | None = None,
+        on: bool = True,
+    ) -> None:
+        records = tuple(past)
+        self._code, self.book, self._on = line, book, on
+        self._water = water or Water()
+        self.line: LineLots = lots_after(records, line)
+        """The lots on the line now."""
+        moves = (move_of(one.fact) for one in records if self._is_mine(one))
+        there = set(self.line.codes) | {one.lot for one in self.line.reworks}
+        self._moves: tuple[LotMove, ...] = tuple(one for one in moves if one.lot in there)
+        self._packed = {_key(one.product, one.lot_set): one for one in packed}
+        self._sets: Mapping[str, LotSet] = {}
+        self._run: Run | None = None
+        self._set: LotSet | None = None
+
+    # --- the duty -----------------------------------------------------------------------------
+
+    def opened(self, run: Run, at: datetime) -> None:
+        """The run's own set holds until a move changes it."""
+        self._run, self._set = run, run.lot_set
+        self._sets = {run.lot_set.key: run.lot_set}
+
+    def packed(self, record: PackRecord) -> None:
+        """Count a bag for its lots."""
+        self.line = self.line.packed()
+        lot_set = self._sets.get(record.draft.lot_set)
+        if self._run is None or lot_set is None:
+            return
+        key = _key(self._run.product, lot_set)
+        before = self._packed.get(key) or PackedSum(self._run.product, lot_set)
+        net = record.draft.weighing.net.micrograms
+        kept, rejected = before.kept, before.rejected
+        if record.draft.quality is Quality.GOOD:
+            kept += net
+        else:
+            rejected += net
+        self._packed = {**self._packed, key: replace(before, kept=kept, rejected=rejected)}
+
+    def noted(self, record: FactRecord) -> None:
+        """See moves, deliveries, holds and releases."""
+        self.book.noted(record)
+        if not self._is_mine(record):
+            return
+        move = move_of(record.fact)
+        self.line = self.line.after(move, record.at.utc)
+        self._moves = (*self._moves, move)
+        change = change_of(record.fact)
+        if change is not None and self._run is not None and record.fact.run == self._run.id:
+            self._set = change.lot_set
+            self._sets = {**self._sets, change.lot_set.key: change.lot_set}
+
+    def closing(self, now: datetime) -> str:
+        """A held lot first, then one that no label names."""
+        if self._set is None:
+            return ""
+        listed = {use.lot for use in self._set.uses}
+        on_line = set(self.line.codes)
+        for code in sorted(listed | on_line):
+            if self._held(code):
+                return f"lot {code} is held: take it off and load another: {_WHERE}"
+        strange = sorted(on_line - listed)
+        if strange and self._on:
+            return f"lot {strange[0]} is on the line and on no label: take it off: {_WHERE}"
+        return ""
+
+    def due(self, now: datetime) -> Notice | None:
+        """The question that the balance asks."""
+        for row in self.rows():
+            if row.balance.question:
+                return Notice(row.balance.question, now)
+        return None
+
+    # --- what others may know -----------------------------------------------------------------
+
+    def rows(self) -> tuple[LotRow, ...]:
+        """The lots on the line with their balances, oldest first."""
+        listed = () if self._set is None else tuple(use.lot for use in self._set.uses)
+        return tuple(
+            LotRow(
+                lot=one.lot,
+                component=one.component,
+                finishing=one.finishing_since is not None,
+                held=self._held(one.lot),
+                listed=one.lot in listed,
+                balance=self.balance(one.lot, one.component),
+            )
+            for one in self.line.lots
+        )
+
+    def balance(self, lot: str, component: str) -> Balance:
+        """What a lot should have left."""
+        return balance(lot, component, self._moves, self._packed.values(), self._water)
+
+    def _held(self, code: str) -> bool:
+        lot = self.book.get(code)
+        return lot is not None and lot.status is LotStatus.HELD
+
+    def _is_mine(self, record: FactRecord) -> bool:
+        return record.fact.kind is EntryKind.LOT_MOVE and line_of(record.fact) == self._code
+
+
+def _key(product: Product, lot_set: LotSet) -> str:
+    return f"{product.code}\t{product.version}\t{lot_set.key}"
