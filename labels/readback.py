@@ -60,6 +60,26 @@ def read_back(pdf: bytes, expected: tuple[Symbol, ...], dots_per_mm: int = 8) ->
     formats = sorted({FORMATS[symbol.identifier[:2]] for symbol in expected}, key=int)
     if not formats:
         return ReadBack(False, (), "no bar code is expected; a label must carry at least one")
+    found = _read(pdf, formats, dots_per_mm)
+    wanted = Counter(Found(symbol.identifier, symbol.expected_bytes) for symbol in expected)
+    missing, extra = wanted - Counter(found), Counter(found) - wanted
+    if not missing and not extra:
+        return ReadBack(True, found, "")
+    parts = [f"not read: {one.identifier} {one.data!r}" for one in missing.elements()]
+    parts += [f"read instead: {one.identifier} {one.data!r}" for one in extra.elements()]
+    return ReadBack(False, found, "; ".join(parts))
+
+
+def scan(pdf: bytes, dots_per_mm: int = 8) -> tuple[Found, ...]:
+    """Return every bar code of a label, of any kind a label may carry, as a scanner sends it.
+
+    Raises:
+        LabelError: The PDF cannot be opened.
+    """
+    return _read(pdf, sorted(FORMATS.values(), key=int), dots_per_mm)
+
+
+def _read(pdf: bytes, formats: list[zxingcpp.BarcodeFormat], dots_per_mm: int) -> tuple[Found, ...]:
     read = [
         code
         for page in rasterise_pages(pdf, dots_per_mm)
@@ -72,11 +92,4 @@ def read_back(pdf: bytes, expected: tuple[Symbol, ...], dots_per_mm: int = 8) ->
             binarizer=zxingcpp.Binarizer.FixedThreshold,  # as a head does: a dot is set or not
         )
     ]
-    found = tuple(Found(code.symbology_identifier, bytes(code.bytes)) for code in read)
-    wanted = Counter(Found(symbol.identifier, symbol.expected_bytes) for symbol in expected)
-    missing, extra = wanted - Counter(found), Counter(found) - wanted
-    if not missing and not extra:
-        return ReadBack(True, found, "")
-    parts = [f"not read: {one.identifier} {one.data!r}" for one in missing.elements()]
-    parts += [f"read instead: {one.identifier} {one.data!r}" for one in extra.elements()]
-    return ReadBack(False, found, "; ".join(parts))
+    return tuple(Found(code.symbology_identifier, bytes(code.bytes)) for code in read)

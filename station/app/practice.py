@@ -75,6 +75,15 @@ def lead_of(house: Packhouse) -> str:
     return _someone(house, Role.LEAD)
 
 
+def second_of(house: Packhouse) -> str:
+    """Id of the demo's second person, who approves labels beside the lead.
+
+    Raises:
+        BadInput: nobody has the role.
+    """
+    return _someone(house, Role.QA)
+
+
 def habits_for(product: Product) -> Habits:
     """How the simulated packer fills a product; common-practice spreads, not plant data.
 

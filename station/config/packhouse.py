@@ -10,6 +10,7 @@ from pathlib import Path
 
 from drivers.frames.description import Description
 from station.config.gates import CheckSettings, TareSettings
+from station.config.label_checks import LabelChecks
 from station.core.lots import InputLot
 from station.core.mass import Mass, Unit
 from station.core.metrology.instrument_errors import ErrorSystem, ScaleClass
@@ -144,7 +145,7 @@ class StationSettings:
         home: absolute folder of the store.
         label: what every label has in common.
         scale, printer, timing: the parts of the line.
-        checks, tare: what must be checked before bags are taken.
+        checks, tare, label_checks: what must be checked before bags are taken.
     """
 
     site: str
@@ -160,6 +161,7 @@ class StationSettings:
     timing: Timing
     checks: CheckSettings
     tare: TareSettings
+    label_checks: LabelChecks
 
     @property
     def market(self) -> str:

@@ -13,6 +13,8 @@ from station.config.check import check_keys, check_table
 from station.config.faults import Faults
 from station.config.gates_file import KEYS as GATES
 from station.config.gates_file import read_checks, read_tare
+from station.config.label_checks_file import KEY as LABEL_CHECKS
+from station.config.label_checks_file import read_label_checks
 from station.config.packhouse import (
     LabelSettings,
     PrinterSettings,
@@ -34,7 +36,7 @@ from station.core.mass import Unit
 from station.core.metrology.instrument_errors import ErrorSystem, ScaleClass
 
 FILE = "station.toml"
-_KEYS = ("site", "station", "scale", "printer", "label", "timing", *GATES)
+_KEYS = ("site", "station", "scale", "printer", "label", "timing", *GATES, LABEL_CHECKS)
 _NOON = time(12)
 
 
@@ -56,6 +58,7 @@ def read_station(faults: Faults) -> StationSettings | None:
     timing = check_table(TimingTable, table, "timing", FILE, faults)
     checks = read_checks(table, scale.capacity if scale else None, FILE, faults)
     tare = read_tare(table, FILE, faults)
+    label_checks = read_label_checks(table, FILE, faults)
     if site is not None:
         _check_cut_off(site.production_day_starts, faults)
     description = None
@@ -67,7 +70,9 @@ def read_station(faults: Faults) -> StationSettings | None:
     if timing is not None and timing.stale_ms < timing.dwell_ms:
         why = f"{timing.stale_ms} is shorter than dwell_ms {timing.dwell_ms}"
         faults.add(FILE, "timing.stale_ms", why, f"{timing.dwell_ms} or more")
-    if not (site and station and scale and printer and label and timing and checks and tare):
+    if not (site and station and scale and printer and label and timing):
+        return None
+    if checks is None or tare is None or label_checks is None:
         return None
     home = _folder(station.home, faults.folder)
     return StationSettings(
@@ -91,6 +96,7 @@ def read_station(faults: Faults) -> StationSettings | None:
         timing=Timing(timing.dwell_ms, timing.stale_ms),
         checks=checks,
         tare=tare,
+        label_checks=label_checks,
     )
 
 

@@ -1,0 +1,76 @@
+"""The gates about labels of one station: its duties, primed from the record, and their desk."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import timedelta
+from pathlib import Path
+from zoneinfo import ZoneInfo
+
+from labels.design import PACK_100_BY_60
+from labels.pdf import LabelDrawer, drawer_of
+from station.app.labels_desk import LabelsDesk
+from station.config.packhouse import Packhouse
+from station.core.ids import new_uid
+from station.core.journal import EntryKind
+from station.core.run import Run
+from station.line.duties import Duty
+from station.line.label_duties import DoubtDuty, FirstOffDuty, RollDuty
+from station.line.ports import Clock
+from station.line.scan_duty import ScanDuty
+from station.store.facts import facts
+from station.store.queries import in_doubt
+
+_NEVER = timedelta(days=36500)
+"""Between scans where none is wanted; the duty is not asked then."""
+
+
+@dataclass(frozen=True, slots=True)
+class LabelGates:
+    """What a station needs of it.
+
+    Args:
+        duties: those that are on, in the order their words are shown.
+        desk: makes the facts.
+    """
+
+    duties: tuple[Duty, ...]
+    desk: LabelsDesk
+
+
+def label_gates(house: Packhouse, home: Path, clock: Clock) -> LabelGates:
+    """Read the record and return the gates as it left them.
+
+    Args:
+        house: the settings.
+        home: folder of the record.
+        clock: tells the time.
+    """
+    settings = house.settings
+    checks = settings.label_checks
+    rolls = RollDuty(facts(home, (EntryKind.ROLL,)))
+    first_off = FirstOffDuty(ZoneInfo(settings.zone), each_roll=checks.first_off_each_roll)
+    scans = ScanDuty(checks.scan_every or _NEVER, checks.grace, facts(home, (EntryKind.SCAN_BACK,)))
+    chosen: tuple[tuple[bool, Duty], ...] = (
+        (True, DoubtDuty(lambda: in_doubt(home))),
+        (checks.rolls, rolls),
+        (checks.first_off, first_off),
+        (checks.scan_every is not None, scans),
+    )
+    desk = LabelsDesk(
+        settings,
+        tuple(house.people.values()),
+        home,
+        clock,
+        _drawer,
+        new_uid,
+        rolls,
+        first_off,
+        scans,
+    )
+    return LabelGates(tuple(duty for on, duty in chosen if on), desk)
+
+
+def _drawer(run: Run) -> LabelDrawer:
+    """The drawer of the one label size of this station, as the printer's thread has it."""
+    return drawer_of(PACK_100_BY_60)

@@ -1,0 +1,76 @@
+"""Labels a person must answer for: in doubt, or a copy that came out and is on no bag yet."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime
+from pathlib import Path
+
+from sqlalchemy import Text, and_, cast, func, literal, or_, select
+
+from station.core.journal import EntryKind
+from station.core.label_life import copy_mark
+from station.core.pack import LabelState
+from station.store.engine import reading
+from station.store.journal import read_entry
+from station.store.tables import LABEL_OPEN, blend, journal, pack, run
+
+
+@dataclass(frozen=True, slots=True)
+class OpenLabel:
+    """One label that waits for an answer.
+
+    Args:
+        serial: of its bag.
+        product: name of the food.
+        mark: R1 and on for a copy; empty for the first label.
+        label: in doubt, or spooled for a copy.
+        why: what the record says about it.
+        judged_at: when the bag was weighed, in UTC.
+        offset_minutes: local time minus UTC then.
+    """
+
+    serial: str
+    product: str
+    mark: str
+    label: LabelState
+    why: str
+    judged_at: datetime
+    offset_minutes: int
+
+
+def open_labels(home: Path) -> tuple[OpenLabel, ...]:
+    """Return the labels that wait for an answer, oldest bag first."""
+    copy_out = and_(pack.c.label == LabelState.SPOOLED, pack.c.copies > 0)
+    statement = (
+        select(pack, run.c.name)
+        .join(blend, pack.c.blend_id == blend.c.id)
+        .join(run, blend.c.run_id == run.c.id)
+        .where(LABEL_OPEN, or_(pack.c.label == LabelState.IN_DOUBT, copy_out))
+        .order_by(pack.c.id)
+    )
+    serial_of = func.json_extract(cast(journal.c.canonical, Text), literal("$.body.serial"))
+    found = []
+    with reading(home) as connection:
+        for row in connection.execute(statement).all():
+            said = (
+                select(journal.c.canonical)
+                .where(journal.c.id > row.entry_id, journal.c.kind == EntryKind.LABEL)
+                .where(serial_of == row.serial)
+                .order_by(journal.c.id.desc())
+                .limit(1)
+            )
+            entry = read_entry(connection.execute(said).scalar_one())
+            why = str(entry.body["why"]) or "a copy was printed"
+            found.append(
+                OpenLabel(
+                    serial=row.serial,
+                    product=row.name,
+                    mark=copy_mark(row.copies),
+                    label=row.label,
+                    why=why,
+                    judged_at=row.judged_at,
+                    offset_minutes=row.offset_minutes,
+                )
+            )
+    return tuple(found)
