@@ -7,8 +7,6 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
-from decimal import Decimal
-from fractions import Fraction
 
 from labels.errors import LabelError
 from labels.gs1_digits import gtin_14
@@ -16,6 +14,7 @@ from station.config.check import check_keys, check_rows, codes
 from station.config.faults import Faults, shown, unknown
 from station.config.label_choice import date_words, label_problems, product_label
 from station.config.packhouse import LabelSettings, Person, ScaleSettings, StationSettings
+from station.config.recipe import recipe_problems
 from station.config.settings import BagRow, ComponentRow, ProductRow
 from station.config.shelf_life import Policy, life_problems, read_policy
 from station.config.toml_file import Table, read_toml
@@ -72,7 +71,9 @@ def read_products(
     check_keys(table, _KEYS, "[[{}]]", FILE, faults)
     rows = check_rows(ComponentRow, table, "component", FILE, faults)
     components = {
-        row.code: Component(row.code, row.name, row.allergen, row.max_age_days)
+        row.code: Component(
+            row.code, row.name, row.allergen, row.max_age_days, row.stains, row.smells
+        )
         for row in rows.values()
     }
     bags = {
@@ -129,7 +130,8 @@ def _product(row: ProductRow, around: _Around, label: LabelSettings) -> Product:
         bag=around.bags[row.bag],
         mode=PackMode(row.mode),
         recipe=tuple(
-            Share(around.components[share.component], share.percent) for share in row.recipe
+            Share(around.components[share.component], share.percent, share.min, share.max)
+            for share in row.recipe
         ),
         life_days=row.life_days,
         atmosphere=row.atmosphere,
@@ -137,6 +139,9 @@ def _product(row: ProductRow, around: _Around, label: LabelSettings) -> Product:
         use_by_words=date_words(row, label),
         label=product_label(row, around.component_rows, label),
         life_approved_by=row.life_approved_by or "",
+        effective_from=row.effective_from,
+        effective_until=row.effective_until,
+        approved_by=row.approved_by or "",
     )
 
 
@@ -164,22 +169,7 @@ def _check_bag(row: ProductRow, around: _Around) -> Iterator[_Problem]:
 
 
 def _check_recipe(row: ProductRow, around: _Around) -> Iterator[_Problem]:
-    if not row.recipe:
-        yield "recipe", "is empty", "at least one { component, percent }"
-        return
-    seen = set()
-    for number, share in enumerate(row.recipe, start=1):
-        key = f"recipe[{number}].component"
-        if share.component not in around.component_codes:
-            why = unknown(share.component, around.component_codes)
-            yield key, why, ", ".join(around.component_codes)
-        if share.component in seen:
-            yield key, f"{shown(share.component)} stands twice in the recipe", "each one once"
-        seen.add(share.component)
-    total = sum((Fraction(share.percent) for share in row.recipe), Fraction(0))
-    if total != 100:
-        plain = sum((share.percent for share in row.recipe), Decimal(0))
-        yield "recipe", f"the shares add up to {plain} %", "shares that add up to 100 %"
+    yield from recipe_problems(row, around.component_codes, around.policy.people)
 
 
 def _check_limits(row: ProductRow, _around: _Around) -> Iterator[_Problem]:

@@ -152,6 +152,8 @@ class ComponentRow(Shape):
     name: Annotated[str, printable(LONGEST["component"])]
     name_in: dict[str, Annotated[str, printable(LONGEST["component"])]] = {}
     allergen: Flag = False
+    stains: Flag = False
+    smells: Flag = False
     max_age_days: Annotated[int, _DAYS] | None = None
 
 
@@ -169,6 +171,8 @@ class ShareRow(Shape):
 
     component: Code
     percent: Percent
+    min: Percent | None = None
+    max: Percent | None = None
 
 
 class ProductRow(Shape):
@@ -191,6 +195,9 @@ class ProductRow(Shape):
     ]
     life_days: Annotated[int, _DAYS]
     life_approved_by: Annotated[str, _PERSON] | None = None
+    effective_from: Annotated[date, _DAY] | None = None
+    effective_until: Annotated[date, _DAY] | None = None
+    approved_by: Annotated[str, _PERSON] | None = None
     atmosphere: Annotated[str, _NAME]
     storage: Annotated[str, printable(LONGEST["storage_text"])]
     use_by_words: Annotated[str, printable(LONGEST["use_by_words"])] | None = None

@@ -41,7 +41,7 @@ def life_problems(row: ProductRow, policy: Policy) -> Iterator[tuple[str, str, s
     if not policy.lives:
         return  # the missing policy was noted already
     if row.life_approved_by:
-        yield from _approver(row.life_approved_by, policy.people)
+        yield from approver_problems("life_approved_by", row.life_approved_by, policy.people)
         return
     allowed = policy.lives.get(row.atmosphere)
     if allowed is None:
@@ -54,11 +54,14 @@ def life_problems(row: ProductRow, policy: Policy) -> Iterator[tuple[str, str, s
         yield "life_days", why, f"{days}; or life_approved_by a person of QA or a manager"
 
 
-def _approver(name: str, people: Mapping[str, Person]) -> Iterator[tuple[str, str, str]]:
+def approver_problems(
+    key: str, name: str, people: Mapping[str, Person]
+) -> Iterator[tuple[str, str, str]]:
+    """Yield what is wrong where the person under a key may not approve."""
     person = people.get(name)
     roles = " or ".join(map(str, APPROVERS))
     may = ", ".join(one.id for one in people.values() if one.role in APPROVERS)
     if person is None:
-        yield "life_approved_by", unknown(name, people), f"{may} ({roles})"
+        yield key, unknown(name, people), f"{may} ({roles})"
     elif person.role not in APPROVERS:
-        yield "life_approved_by", f"{name} has the role {person.role}", f"{may} ({roles})"
+        yield key, f"{name} has the role {person.role}", f"{may} ({roles})"

@@ -6,6 +6,7 @@ A run freezes one version of a product; nothing here changes while it is packed.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from datetime import date
 from decimal import Decimal
 from enum import StrEnum
 from fractions import Fraction
@@ -36,12 +37,16 @@ class Component:
         name: the ingredient's name as the label gives it.
         allergen: whether the label must emphasise it.
         max_age_days: latest day of packing after harvest, or None for no limit of its own.
+        stains: it colours what comes after it, as red cabbage does.
+        smells: it is tasted in what comes after it, as onion is.
     """
 
     code: str
     name: str
     allergen: bool = False
     max_age_days: int | None = None
+    stains: bool = False
+    smells: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -128,6 +133,8 @@ class Product:
         label: how its label is set, and in which languages.
         life_approved_by: id of the person who approved a life outside the shelf-life policy; empty
             where it is within.
+        effective_from, effective_until: first and last production day of this version, where bound.
+        approved_by: id of the person who approved the recipe; empty where nobody is named.
     """
 
     code: str
@@ -149,6 +156,9 @@ class Product:
     use_by_words: str = "Use by"
     label: ProductLabel = USUAL
     life_approved_by: str = ""
+    effective_from: date | None = None
+    effective_until: date | None = None
+    approved_by: str = ""
 
     def __post_init__(self) -> None:
         named = f"product {self.code} version {self.version}"
@@ -183,6 +193,19 @@ class Product:
         codes = [share.component.code for share in self.recipe]
         if len(set(codes)) != len(codes):
             raise ProductError(f"{named}: a component stands twice in the recipe")
+
+    def check_effective(self, day: date) -> None:
+        """Refuse a production day on which this version does not hold.
+
+        Raises:
+            ProductError: names the version's days.
+        """
+        first, last = self.effective_from, self.effective_until
+        if (first is not None and day < first) or (last is not None and day > last):
+            raise ProductError(
+                f"product {self.code} version {self.version} holds from {first or 'any day'} to "
+                f"{last or 'any day'}, not on {day}: choose the version that holds"
+            )
 
     @property
     def components(self) -> tuple[Component, ...]:

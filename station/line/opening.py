@@ -90,6 +90,7 @@ def open_run(
     if not choice.lead or not choice.operator:
         raise ProductError("a run needs a lead and a person on the scale")
     day = day_of(at, catalogue.cut_off)
+    product.check_effective(day)
     lot_set = assemble(product, choice.lots, catalogue.lots, calendar_day(at))
     lots = tuple(catalogue.lots[use.lot] for use in lot_set.uses)
     limits = rule_set(product.rule_set).limits(product.nominal)

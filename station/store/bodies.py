@@ -19,9 +19,10 @@ from station.core.mass import Mass, Unit
 from station.core.metrology.rule_set import Limits
 from station.core.metrology.verdict import Verdict, Window
 from station.core.pack import LabelState, Moment, PackDraft, PackId, Quality, Residue, Weighing
-from station.core.product import BagItem, Component, PackMode, Product, Share
+from station.core.product import BagItem, PackMode, Product, Share
 from station.core.run import Run
 from station.store.label_body import label_body, label_of
+from station.store.recipe_body import bounds_of, component_of, recipe_body, share_body
 
 Body = dict[str, Value]
 _Read = Mapping[str, Any]
@@ -104,7 +105,7 @@ def _product_body(product: Product) -> Body:
                 "allergen": share.component.allergen,
                 "max_age_days": share.component.max_age_days,
                 "percent": format(share.percent, "f"),
-                **_bounds_body(share),
+                **share_body(share),
             }
             for share in product.recipe
         ],
@@ -114,17 +115,8 @@ def _product_body(product: Product) -> Body:
         "use_by_words": product.use_by_words,
         "label": label_body(product.label),
         "life_approved_by": product.life_approved_by,
+        **recipe_body(product),
     }
-
-
-def _bounds_body(share: Share) -> Body:
-    """Bounds of a share; left out where the recipe gives none, as in entries of the first shape."""
-    bounds = {"least": share.least, "most": share.most}
-    return {name: format(bound, "f") for name, bound in bounds.items() if bound is not None}
-
-
-def _bound(text: str | None) -> Decimal | None:
-    return None if text is None else Decimal(text)
 
 
 def _product_of(body: _Read) -> Product:
@@ -144,10 +136,9 @@ def _product_of(body: _Read) -> Product:
         mode=PackMode(body["mode"]),
         recipe=tuple(
             Share(
-                Component(part["code"], part["name"], part["allergen"], part["max_age_days"]),
+                component_of(part),
                 Decimal(part["percent"]),
-                _bound(part.get("least")),
-                _bound(part.get("most")),
+                *bounds_of(part),
             )
             for part in body["recipe"]
         ),
@@ -157,6 +148,9 @@ def _product_of(body: _Read) -> Product:
         use_by_words=body["use_by_words"],
         label=label_of(body.get("label")),  # runs of the first shape have neither
         life_approved_by=body.get("life_approved_by", ""),
+        effective_from=_day(body.get("effective_from")),
+        effective_until=_day(body.get("effective_until")),
+        approved_by=body.get("approved_by", ""),
     )
 
 

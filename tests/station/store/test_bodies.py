@@ -1,6 +1,7 @@
 import json
-from dataclasses import fields, is_dataclass
+from dataclasses import fields, is_dataclass, replace
 from datetime import date
+from decimal import Decimal
 
 from hypothesis import given
 from hypothesis import strategies as st
@@ -8,6 +9,7 @@ from hypothesis import strategies as st
 from station.core.lots import InputLot, LotStatus
 from station.core.mass import Mass, Unit
 from station.core.pack import PackId
+from station.core.product import Component, Share
 from station.store import bodies
 
 
@@ -29,6 +31,19 @@ def test_a_run_comes_back_with_every_digit(world):
     found = bodies.run_of(through_json(bodies.run_body(run)))
     assert found == run
     assert shown(found) == shown(run)
+
+
+def test_all_a_recipe_may_say_comes_back(world):
+    part = Component("CEL", "celery", allergen=True, stains=True, smells=True)
+    product = replace(
+        world.run().product,
+        recipe=(Share(part, Decimal("100.0"), Decimal("97.5"), Decimal(100)),),
+        effective_from=date(2026, 1, 2),
+        effective_until=date(2026, 12, 31),
+        approved_by="q.fen",
+    )
+    run = replace(world.run(), product=product)
+    assert bodies.run_of(through_json(bodies.run_body(run))) == run
 
 
 def test_a_bag_comes_back_with_every_digit(world):
