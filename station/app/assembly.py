@@ -16,26 +16,32 @@ from drivers.printer.file import FolderPrinter
 from drivers.steady import Reading
 from labels.design import PACK_100_BY_60
 from labels.pdf import LabelDrawer
+from station.app.change_desk import ChangeDesk
 from station.app.checks_desk import ChecksDesk
 from station.app.label_desk import PrintingDesk
+from station.app.label_gates import label_gates
+from station.app.labels_desk import reprint_rule
 from station.app.live_numbers import LiveNumbers
 from station.app.scale_line import scale_link, steady_rules
 from station.clock import SystemClock
 from station.config.packhouse import Packhouse, ScaleSettings
 from station.core.ids import new_uid
-from station.line import events, scale_duty, tare_duty
+from station.line import clearance_duty, events, pause_duty, scale_duty, tare_duty
+from station.line.clearance_duty import ClearanceDuty
 from station.line.cycle_state import LineRules
 from station.line.duties import Duties
 from station.line.effects import Sound
 from station.line.failed_check import FailedChecks
 from station.line.guided import DWELL_NS
 from station.line.opening import Catalogue
+from station.line.pause_duty import PauseDuty
 from station.line.runner import LineRunner, Listeners, Timing
 from station.line.scale_duty import ScaleDuty
 from station.line.state import EntryAnswer, LineState, RunAnswer
 from station.line.tare_duty import TareDuty
 from station.store.facts import facts
 from station.store.queries import last_run
+from station.store.run_counts import last_packed_run
 from station.store.since import RecordPast
 from station.store.writer import StationStore
 
@@ -147,6 +153,16 @@ class Station:
             self.tare_duty,
             self._hasty(DWELL_NS // _MS),
         )
+        self.clearance_duty = ClearanceDuty(
+            last_packed_run(self.home), facts(self.home, clearance_duty.KINDS)
+        )
+        self.pause_duty = PauseDuty(facts(self.home, pause_duty.KINDS))
+        self.change = ChangeDesk(
+            settings.line, self.home, self.clock, self.clearance_duty, self.pause_duty
+        )
+        clear = (self.clearance_duty,) if settings.checks.clearance else ()
+        labels = label_gates(self.house, self.home, self.clock)
+        self.label_checks = labels.desk
         gates = (self.scale_duty,) if settings.checks.on else ()
         tares = (self.tare_duty,) if settings.tare.on else ()
         self.line = LineRunner(
@@ -175,7 +191,8 @@ class Station:
                 timing=self.audience.timing,
                 entered=self.audience.entered,
             ),
-            duties=Duties((self.numbers, *gates, *tares)),
+            duties=Duties((self.numbers, self.pause_duty, *clear, *gates, *tares, *labels.duties)),
+            copies=reprint_rule(settings, tuple(self.house.people.values())),
             follow=FailedChecks(RecordPast(self.home), new_uid).follow,
         )
         self.link = scale_link(

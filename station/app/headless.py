@@ -14,7 +14,9 @@ from station.app.practice import (
     lead_of,
     practice_station,
     run_choice,
+    second_of,
 )
+from station.app.practice_labels import PracticeLabels
 from station.app.practice_lead import PracticeLead
 from station.app.summary import DemoSummary
 from station.app.watch import Watch
@@ -62,7 +64,12 @@ def pack_headless(
         before = summary(home)
         now = station.clock.now()
         day = day_of(now, house.settings.cut_off)
-        lead = PracticeLead(bench, watch, station.checks, station.line, lead_of(house))
+        lead = PracticeLead(
+            bench, watch, station.checks, station.change, station.line, lead_of(house)
+        )
+        papers = PracticeLabels(
+            station.label_checks, station.line, watch, labels, lead_of(house), second_of(house)
+        )
         station.start()
         began = time.monotonic()
         try:
@@ -71,7 +78,8 @@ def pack_headless(
                 share = _share(packs, len(house.products), number)
                 if share:
                     hands = SimulatedPacker(bench, watch.cue, habits_for(product), seed + number)
-                    _pack_run(station, house, watch, lead, hands, product, share, done, progress)
+                    crew = (lead, papers, hands)
+                    _pack_run(station, house, watch, crew, product, share, done, progress)
                     done += share
             seconds = time.monotonic() - began
         finally:
@@ -92,14 +100,14 @@ def _pack_run(
     station: Station,
     house: Packhouse,
     watch: Watch,
-    lead: PracticeLead,
-    hands: SimulatedPacker,
+    crew: tuple[PracticeLead, PracticeLabels, SimulatedPacker],
     product: Product,
     share: int,
     done: int,
     progress: Callable[[int], None],
 ) -> None:
     """One run: start it, pass its gates, pack its share, check the scale, end it."""
+    lead, papers, hands = crew
     day = calendar_day(station.clock.now())
     choice = run_choice(house, product, day, share)
     station.line.start_run(choice)
@@ -107,6 +115,7 @@ def _pack_run(
     run = watch.until(lambda state: state.run is not None, _PATIENCE_S).run
     assert run is not None
     lead.open_gates(run)
+    papers.open_closed_gates(run)
     hands.start()
     try:
 
@@ -116,10 +125,13 @@ def _pack_run(
                 raise EnvironmentFault("the line stopped", state.because)
             return state.verb is Verb.ORDER_DONE
 
-        watch.until(packed, _PATIENCE_S)
+        with papers.at_hand(run):
+            ended = watch.until(packed, _PATIENCE_S)
     finally:
         hands.stop()
     lead.close_run(run)
+    assert ended.last is not None
+    papers.scan_last(run, ended.last.serial)
     station.line.end_run(choice.lead)
     _must(watch, f"the end of the run of {product.code}")
 

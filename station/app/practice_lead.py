@@ -8,8 +8,11 @@ from collections.abc import Callable
 
 from drivers.bench import BenchScale
 from drivers.errors import BenchError
+from station.app.change_desk import ChangeDesk
 from station.app.checks_desk import ChecksDesk
+from station.app.practice_labels import PracticeLabels
 from station.app.watch import Watch
+from station.core.clearance import Gate, Point
 from station.core.facts import Fact
 from station.core.mass import Unit
 from station.core.run import Run
@@ -30,16 +33,23 @@ class PracticeLead:
     Args:
         bench: the simulated scale, worked by hand.
         watch: tells what the line shows and what became of entries.
-        desk: makes the facts.
+        desk: makes the facts of checks.
+        change: makes those of a changeover.
         line: takes them.
         who: id of the lead.
     """
 
     def __init__(
-        self, bench: BenchScale, watch: Watch, desk: ChecksDesk, line: Intents, who: str
+        self,
+        bench: BenchScale,
+        watch: Watch,
+        desk: ChecksDesk,
+        change: ChangeDesk,
+        line: Intents,
+        who: str,
     ) -> None:
         self._bench, self._watch, self._desk, self._line = bench, watch, desk, line
-        self._who = who
+        self._change, self._who = change, who
         self._given_up = False
 
     def open_gates(self, run: Run) -> None:
@@ -48,13 +58,24 @@ class PracticeLead:
         Raises:
             EnvironmentFault: the scale does not show what is on it, or an entry was refused.
         """
+        self.clear_line()
         if self._desk.scale_on:
             self.check_scale(run)
         if self._desk.tare_on:
             self.weigh_empty_bag(run)
 
+    def clear_line(self) -> None:
+        """Count the bags of the run before and look at every point of a clear line."""
+        for gate in self._change.wanting:
+            if gate is Gate.CLEARED:
+                self._enter(self._change.cleared(dict.fromkeys(Point, True)))
+            elif (before := self._change.before()) is not None:
+                self._enter(self._change.counted(before.bags, None))
+
     def open_closed_gates(self, run: Run) -> None:
         """Do what is lacking just now, except after a failed check."""
+        if self._change.wanting:
+            self.clear_line()
         if self._desk.scale_on and self._desk.scale_wanted:
             self.check_scale(run)
         elif self._desk.tare_on and self._desk.tare_wanted:
@@ -133,11 +154,12 @@ class LeadAtHand:
 
     Args:
         lead: who does it.
+        papers: passes the gates about labels.
         watch: tells what the line shows.
     """
 
-    def __init__(self, lead: PracticeLead, watch: Watch) -> None:
-        self._lead, self._watch = lead, watch
+    def __init__(self, lead: PracticeLead, papers: PracticeLabels, watch: Watch) -> None:
+        self._lead, self._papers, self._watch = lead, papers, watch
         self._stopping = threading.Event()
         self._thread = threading.Thread(target=self._work, name="simulated lead")
 
@@ -158,6 +180,7 @@ class LeadAtHand:
                 continue
             try:
                 self._lead.open_closed_gates(state.run)
+                self._papers.open_closed_gates(state.run)
             except (EnvironmentFault, BenchError) as fault:
                 _LOG.info("the simulated lead gave up: %s", fault)
                 self._lead.step_back()

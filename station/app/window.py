@@ -26,16 +26,19 @@ from station.app.practice import (
     lead_of,
     practice_station,
     run_choice,
+    second_of,
 )
+from station.app.practice_labels import PracticeLabels
 from station.app.practice_lead import LeadAtHand, PracticeLead
 from station.app.summary import DemoSummary
 from station.app.watch import Watch
-from station.config.packhouse import Packhouse
+from station.config.packhouse import Packhouse, Role
 from station.errors import EnvironmentFault
 from station.line.opening import calendar_day, day_of
 from station.line.state import Verb
 from station.screens.bench import BenchWindow
 from station.screens.bridge import Bridge
+from station.screens.change import ChangePage
 from station.screens.checks import ChecksPage
 from station.screens.doors import Door
 from station.screens.numbers import NumbersPage
@@ -111,14 +114,24 @@ def show_demo(house: Packhouse, home: Path, packs: int | None, seed: int) -> Dem
             before, began = summary(home), time.monotonic()
             now = station.clock.now()
             day = day_of(now, house.settings.cut_off)
-            lead = PracticeLead(bench, watch, station.checks, station.line, lead_of(house))
+            lead = PracticeLead(
+                bench, watch, station.checks, station.change, station.line, lead_of(house)
+            )
             with _faults_to(bridge), _running(station):
                 product = next(iter(house.products.values()))
                 choice = run_choice(house, product, calendar_day(now), packs)
                 station.line.start_run(choice)
                 window = _window(bridge, station, house)
                 window.show()
-                helper = LeadAtHand(lead, watch)
+                papers = PracticeLabels(
+                    station.label_checks,
+                    station.line,
+                    watch,
+                    labels,
+                    lead_of(house),
+                    second_of(house),
+                )
+                helper = LeadAtHand(lead, papers, watch)
                 helper.start()
                 if packs is None:
                     bench_window = BenchWindow(DemoHand(bench, watch, seed))
@@ -159,10 +172,12 @@ def _pack(application: QApplication, hands: SimulatedPacker, watch: Watch) -> No
 def _window(bridge: Bridge, station: Station, house: Packhouse) -> StationWindow:
     people = tuple(Person(one.id, one.name, str(one.role)) for one in house.people.values())
     offer = LeadOffer(tuple(house.products.values()), tuple(house.lots.values()), people)
+    signers = tuple(one for one in people if one.role in (Role.LEAD, Role.QA))
     register_fonts()
     charts = station.home / "charts"
     doors = (
         Door("NUMBERS", Qt.Key.Key_F3, NumbersPage(bridge, station.line, station.numbers, charts)),
+        Door("CHANGE", Qt.Key.Key_F8, ChangePage(bridge, station.line, station.change, signers)),
         Door("CHECKS", Qt.Key.Key_F4, ChecksPage(bridge, station.line, station.checks, people)),
     )
     return StationWindow(bridge, station.line, offer, in_doubt=station.in_doubt, doors=doors)

@@ -17,11 +17,13 @@ class CheckSettings:
         on: whether acceptance depends on them.
         schedule: when they are due.
         weights: what they are made with.
+        clearance: whether the run before is counted and the line cleared before the next bag.
     """
 
     on: bool
     schedule: CheckSchedule
     weights: WeightSet
+    clearance: bool = True
 
 
 @dataclass(frozen=True, slots=True)

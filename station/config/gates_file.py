@@ -37,6 +37,7 @@ class ChecksTable(Shape):
     ]
     weight_class: Annotated[str, one_of(*(str(one) for one in WeightClass))]
     certificate: Annotated[str, printable(60)]
+    clearance: Flag = True
 
 
 class TareTable(Shape):
@@ -81,7 +82,7 @@ def read_checks(
     schedule = CheckSchedule(
         timedelta(minutes=checks.scale_every_minutes), timedelta(minutes=checks.grace_minutes)
     )
-    return CheckSettings(checks.on, schedule, weights)
+    return CheckSettings(checks.on, schedule, weights, checks.clearance)
 
 
 def read_tare(table: Table, file: str, faults: Faults) -> TareSettings | None:

@@ -18,7 +18,7 @@ def handover_pdf(sheet: Handover) -> bytes:
         Paragraph(escape(f"Hand-over, {sheet.day:%A %d %B %Y}"), paper.TITLE),
         gap(3),
         *heading("Open for the next crew"),
-        *(note(f"□  {point}") for point in sheet.open_points or ("nothing",)),
+        *(note(f"[  ]  {point}") for point in sheet.open_points or ("nothing",)),
         *heading("Runs"),
         _runs(sheet),
         note("On the pallet: labelled bags that were not taken out again, held ones too."),

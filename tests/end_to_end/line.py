@@ -81,7 +81,10 @@ class Bench:
 
 def without_gates(house: Packhouse) -> Packhouse:
     settings = house.settings
-    checks, tare = replace(settings.checks, on=False), replace(settings.tare, on=False)
+    checks, tare = (
+        replace(settings.checks, on=False, clearance=False),
+        replace(settings.tare, on=False),
+    )
     labels = replace(settings.label_checks, rolls=False, first_off=False, scan_every=None)
     settings = replace(settings, checks=checks, tare=tare, label_checks=labels)
     return replace(house, settings=settings)
