@@ -40,7 +40,7 @@ def free_lots(product: Product, lots: Mapping[str, InputLot], day: date) -> tupl
 
 def _only(product: Product, component: str) -> tuple[Share, ...]:
     return tuple(
-        replace(share, percent=Decimal(100))
+        replace(share, percent=Decimal(100), least=None, most=None)
         for share in product.recipe
         if share.component.code == component
     )
