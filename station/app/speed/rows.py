@@ -18,6 +18,7 @@ from labels.release import release
 from station.app.assembly import software
 from station.app.practice import run_choice
 from station.app.speed.bare_label import draw_bare, register_fonts
+from station.app.speed.batches import batch_rows
 from station.app.speed.row import Row, measure
 from station.clock import SystemClock
 from station.config.packhouse import Packhouse
@@ -71,6 +72,7 @@ def rows(given: Subject, calls: int) -> Iterator[Row]:
     """Measure row by row; ``calls`` calls of the quick ones, a tenth of the slow ones."""
     yield _frames(calls // 10)
     yield _verdict(given, calls)
+    yield from batch_rows(given.run, max(3, calls // 100))
     yield _commit(given, calls)
     yield from _labels(given, calls // 10)
 

@@ -12,6 +12,8 @@ from station.cli.verbs import build
 ROWS = (
     "parse 1000 frames strictly",
     "judge a bag exactly",
+    "judge and forecast 10000 bags",
+    "forecast 10000 bags when half are packed",
     "record a bag durably",
     "draw a label",
     "release a label: draw it, read it back",
