@@ -37,7 +37,7 @@ def _bench(calls: int, config: Path | None) -> Answer:
     columns = ("what", "µs", "floor", "its-µs", "ratio")
     page = (
         heading("Each pair was measured turn by turn"),
-        listing(columns, map(_cells, measured), "µs its-µs ratio"),
+        listing(columns, map(_cells, measured), "µs its-µs ratio", wraps="what floor"),
         note("Medians. A disk's sync and other work on the machine move them by a third."),
     )
     return Answer({"rows": [row.document() for row in measured]}, page)
