@@ -15,6 +15,7 @@ from station.cli import (
     journal,
     label,
     limits,
+    lots,
     record,
     rejects,
     scale_check,
@@ -47,6 +48,13 @@ def build() -> typer.Typer:
     journal_verbs.command("rebuild")(journal.rebuild)
     journal_verbs.callback()(_journal)
     app.add_typer(journal_verbs, name="journal")
+    lots_verbs = _group("Take in deliveries, list, hold and release lots.")
+    lots_verbs.command("receive")(lots.receive)
+    lots_verbs.command("list")(lots.list_lots)
+    lots_verbs.command("hold")(lots.hold)
+    lots_verbs.command("release")(lots.release)
+    lots_verbs.callback()(_lots)
+    app.add_typer(lots_verbs, name="lots")
     settings_verbs = _group("Check the settings.")
     settings_verbs.command("check")(settings.check)
     settings_verbs.callback()(_settings)
@@ -77,6 +85,10 @@ def _start(
 
 def _journal() -> None:
     """Check the record, or build its tables again."""
+
+
+def _lots() -> None:
+    """Take in deliveries, list, hold and release lots."""
 
 
 def _settings() -> None:

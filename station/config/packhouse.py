@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import time
 from enum import StrEnum
 from pathlib import Path
@@ -11,6 +11,7 @@ from pathlib import Path
 from drivers.frames.description import Description
 from station.config.gates import CheckSettings, TareSettings
 from station.config.label_checks import LabelChecks
+from station.config.lot_rules import LotSettings
 from station.core.lots import InputLot
 from station.core.mass import Mass, Unit
 from station.core.metrology.instrument_errors import ErrorSystem, ScaleClass
@@ -146,6 +147,7 @@ class StationSettings:
         label: what every label has in common.
         scale, printer, timing: the parts of the line.
         checks, tare, label_checks: what must be checked before bags are taken.
+        lots: how input lots are followed on the line.
     """
 
     site: str
@@ -162,6 +164,7 @@ class StationSettings:
     checks: CheckSettings
     tare: TareSettings
     label_checks: LabelChecks
+    lots: LotSettings = field(default_factory=LotSettings)
 
     @property
     def market(self) -> str:

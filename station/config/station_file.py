@@ -15,6 +15,8 @@ from station.config.gates_file import KEYS as GATES
 from station.config.gates_file import read_checks, read_tare
 from station.config.label_checks_file import KEY as LABEL_CHECKS
 from station.config.label_checks_file import read_label_checks
+from station.config.lot_rules_file import KEY as LOTS
+from station.config.lot_rules_file import read_lot_rules
 from station.config.packhouse import (
     LabelSettings,
     PrinterSettings,
@@ -49,7 +51,8 @@ def read_station(faults: Faults) -> StationSettings | None:
     table = read_toml(FILE, faults)
     if table is None:
         return None
-    check_keys(table, _KEYS, "[{}]", FILE, faults)
+    may_be = (LOTS,) if LOTS in table else ()
+    check_keys(table, (*_KEYS, *may_be), "[{}]", FILE, faults)
     site = check_table(SiteTable, table, "site", FILE, faults)
     station = check_table(StationTable, table, "station", FILE, faults)
     scale = check_table(ScaleTable, table, "scale", FILE, faults)
@@ -59,6 +62,7 @@ def read_station(faults: Faults) -> StationSettings | None:
     checks = read_checks(table, scale.capacity if scale else None, FILE, faults)
     tare = read_tare(table, FILE, faults)
     label_checks = read_label_checks(table, FILE, faults)
+    lots = read_lot_rules(table, FILE, faults)
     if site is not None:
         _check_cut_off(site.production_day_starts, faults)
     description = None
@@ -72,7 +76,7 @@ def read_station(faults: Faults) -> StationSettings | None:
         faults.add(FILE, "timing.stale_ms", why, f"{timing.dwell_ms} or more")
     if not (site and station and scale and printer and label and timing):
         return None
-    if checks is None or tare is None or label_checks is None:
+    if checks is None or tare is None or label_checks is None or lots is None:
         return None
     home = _folder(station.home, faults.folder)
     return StationSettings(
@@ -97,6 +101,7 @@ def read_station(faults: Faults) -> StationSettings | None:
         checks=checks,
         tare=tare,
         label_checks=label_checks,
+        lots=lots,
     )
 
 
