@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from datetime import tzinfo
 from pathlib import Path
+from zoneinfo import ZoneInfo
 
 from station.config.packhouse import StationSettings
 from station.core.checks.scale import CheckMade, Trigger, check_fact
@@ -53,6 +55,11 @@ class ChecksDesk:
         self._settings, self._home, self._clock = settings, home, clock
         self._scale, self._tare = scale_duty, tare_duty
         self.dwell_ns = dwell_ns
+
+    @property
+    def zone(self) -> tzinfo:
+        """The plant's time zone."""
+        return ZoneInfo(self._settings.zone)
 
     @property
     def scale_on(self) -> bool:

@@ -68,9 +68,10 @@ class ChecksPage(DoorPage):
         self._compose()
         for index, tab in enumerate(self.tabs):
             tab.clicked.connect(lambda _=False, index=index: self.choose(index))
-            self._key(tab.small, tab)
-        for button in (self.scale.start_button, self.scale.take_button):
-            self._key(button.small, button)
+            _key(self, tab)
+        for panel in (self.scale, self.tare, self.suspect):
+            for button in panel.keyed:
+                _key(panel, button)
         self.back_button.clicked.connect(self.left)
         bridge.state_changed.connect(self.show_state, Qt.ConnectionType.DirectConnection)
         bridge.entered.connect(self._entered, Qt.ConnectionType.DirectConnection)
@@ -92,16 +93,13 @@ class ChecksPage(DoorPage):
         whole.addLayout(top)
         whole.addWidget(self.panels, 1)
 
-    def _key(self, key: str, button: TouchButton) -> None:
-        shortcut = QShortcut(QKeySequence(key), self)
-        shortcut.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
-        shortcut.activated.connect(button.click)
-
     def choose(self, index: int) -> None:
         """Show a panel; another one waits while something is weighed."""
         if not (self.scale.under_way or self.tare.under_way):
-            self.panels.setCurrentIndex(index)
-            if self.panels.currentWidget() is self.suspect:
+            panel = (self.scale, self.tare, self.suspect)[index]
+            self.panels.setCurrentWidget(panel)
+            panel.setFocus()
+            if panel is self.suspect:
                 self.suspect.look()
         for at, tab in enumerate(self.tabs):
             tab.setChecked(at == self.panels.currentIndex())
@@ -140,3 +138,10 @@ class ChecksPage(DoorPage):
         painter = QPainter(self)
         painter.fillRect(self.rect(), QColor(self._palette.ground))
         painter.end()
+
+
+def _key(owner: QWidget, button: TouchButton) -> None:
+    """Let the key written on a button press it while its panel is seen."""
+    shortcut = QShortcut(QKeySequence(button.small), owner)
+    shortcut.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+    shortcut.activated.connect(button.click)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Slot
+from PySide6.QtCore import Qt, Slot
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
 
 from station.core.metrology.clause import RuleRefused
@@ -59,6 +59,7 @@ class ScalePanel(QWidget):
         self.take_button = TouchButton(palette, "TAKE READING", small="T")
         self.again_button = TouchButton(palette, "LOAD AGAIN", small="A")
         self.stop_button = TouchButton(palette, "GIVE UP", small="hold", hold=True)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self._compose()
         self.start_button.clicked.connect(self.start)
         self.take_button.clicked.connect(self.take)
@@ -97,6 +98,11 @@ class ScalePanel(QWidget):
         whole.setColumnStretch(0, 1)
         whole.setColumnStretch(1, 1)
         whole.setRowStretch(0, 1)
+
+    @property
+    def keyed(self) -> tuple[TouchButton, ...]:
+        """Buttons that their own key presses."""
+        return (self.start_button, self.take_button, self.again_button)
 
     @property
     def under_way(self) -> bool:
@@ -187,7 +193,9 @@ class ScalePanel(QWidget):
         else:
             self.verb.set(self._ended or ("CHECK THE SCALE" if open_run else "NO RUN IS OPEN"))
             left = "as left, after its adjustment" if stage is CheckStage.AS_LEFT else "as found"
-            self.message.set(f"The next check is {left}. {due_words(self._state)}".strip())
+            self.message.set(
+                f"The next check is {left}. {due_words(self._state, self._source.zone)}".strip()
+            )
         going = guided is not None
         self.start_button.setEnabled(open_run and not going)
         self.start_button.strong = open_run and not going

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from datetime import tzinfo
 from typing import Protocol
 
 from station.core.checks.suspect import Decision, FiledWindow
@@ -18,6 +19,11 @@ from station.line.suspected import Suspected
 
 class ChecksSource(Protocol):
     """Knows the scale, its test weights, the tares and the record; quick but for ``windows``."""
+
+    @property
+    def zone(self) -> tzinfo:
+        """The plant's time zone."""
+        ...
 
     @property
     def dwell_ns(self) -> int:

@@ -74,6 +74,7 @@ class SuspectPanel(QWidget):
         self.release_button = TouchButton(palette, "RELEASE ALL", small="hold", hold=True)
         self.before_button = TouchButton(palette, "RELEASE BEFORE STEP", small="hold", hold=True)
         self.stays_button = TouchButton(palette, "HOLD STAYS", small="hold", hold=True)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self._compose()
         self.people.touched.connect(self._choose)
         self.ready_made.touched.connect(self.reason.setText)
@@ -147,6 +148,11 @@ class SuspectPanel(QWidget):
         return page
 
     @property
+    def keyed(self) -> tuple[TouchButton, ...]:
+        """Buttons that their own key presses."""
+        return (self.decide_button, self.back_button)
+
+    @property
     def busy(self) -> bool:
         """Whether the record is being read."""
         return self._reading.busy
@@ -218,13 +224,13 @@ class SuspectPanel(QWidget):
             self.words.set("No bag is suspect.")
             self.picture.set(WindowView())
             return
-        more = len(self._windows) - 1
-        self.words.set(window_words(one) + (f" {more} more windows wait." if more else ""))
+        more, zone = len(self._windows) - 1, self._source.zone
+        self.words.set(window_words(one, zone) + (f" {more} more windows wait." if more else ""))
         self.asked.set(self._lacking())
-        self.picture.set(window_view(one))
+        self.picture.set(window_view(one, zone))
         lines = (line for run in one.window.runs for line in case_lines(run))
         self.cases.setText("\n".join(lines))
-        self.rows.setText(_table(reweigh_rows(one.runs, _MOST_LISTED)))
+        self.rows.setText(_table(reweigh_rows(one.runs, _MOST_LISTED, zone)))
 
     def _lacking(self) -> str:
         """What a decision still needs."""

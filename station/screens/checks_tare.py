@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Slot
+from PySide6.QtCore import Qt, Slot
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
 
 from station.core.run import Run
@@ -57,6 +57,7 @@ class TarePanel(QWidget):
         self.study_button = TouchButton(palette, f"STUDY {source.study_bags} BAGS", small="Y")
         self.again_button = TouchButton(palette, "BAG AGAIN", small="A")
         self.stop_button = TouchButton(palette, "GIVE UP", small="hold", hold=True)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self._compose()
         self.one_button.clicked.connect(self.weigh_one)
         self.study_button.clicked.connect(self.study)
@@ -100,6 +101,11 @@ class TarePanel(QWidget):
         whole.setColumnStretch(0, 1)
         whole.setColumnStretch(1, 1)
         whole.setRowStretch(0, 1)
+
+    @property
+    def keyed(self) -> tuple[TouchButton, ...]:
+        """Buttons that their own key presses."""
+        return (self.one_button, self.study_button, self.again_button)
 
     @property
     def under_way(self) -> bool:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from datetime import datetime, timedelta
+from datetime import datetime, timedelta, tzinfo
 from fractions import Fraction
 
 from station.core.checks.suspect import RunWindow
@@ -75,12 +75,12 @@ def put_on(guided: GuidedCheck) -> str:
     return f"PUT ON {weights}" if weights else "EMPTY THE PAN"
 
 
-def due_words(state: LineState | None, notice: str = "scale check") -> str:
-    """When a thing is due, in the plant's minutes from now; empty where nobody knows."""
+def due_words(state: LineState | None, zone: tzinfo) -> str:
+    """When the next check of the scale is due, in the plant's time; empty where nobody knows."""
     if state is None:
         return ""
-    found = next((one for one in state.due if one.words.startswith(notice)), None)
-    return "" if found is None else f"next {found.words} at {found.at.astimezone():%H:%M}"
+    found = next((one for one in state.due if one.words.startswith("scale check")), None)
+    return "" if found is None else f"Due at {found.at.astimezone(zone):%H:%M}."
 
 
 def soonest(state: LineState, now: datetime) -> Notice | None:
@@ -88,14 +88,25 @@ def soonest(state: LineState, now: datetime) -> Notice | None:
     return next((one for one in state.due if one.at - now <= SOON), None)
 
 
-def window_words(suspected: Suspected) -> str:
-    """A window in two sentences."""
+def soon_words(state: LineState, now: datetime) -> str:
+    """What needs somebody within ten minutes, and how long there is; else empty."""
+    notice = soonest(state, now)
+    if notice is None:
+        return ""
+    minutes = (notice.at - now) // timedelta(minutes=1)
+    return f"{notice.words} in {minutes} min" if minutes > 0 else f"{notice.words} now"
+
+
+def window_words(suspected: Suspected, zone: tzinfo) -> str:
+    """A window in two sentences, in the plant's time."""
     window = suspected.window
-    local = [at.astimezone() for at in (window.opened, window.closed)]
+    local = [at.astimezone(zone) for at in (window.opened, window.closed)]
     said = f"{window.bags} bags from {local[0]:%H:%M} to {local[1]:%H:%M} are held: {window.sign}."
     if window.step is None:
         return said
-    before, after = (at.astimezone() for at in (window.step.last_before, window.step.first_after))
+    before, after = (
+        at.astimezone(zone) for at in (window.step.last_before, window.step.first_after)
+    )
     return (
         f"{said} Zero stepped by {window.step.size} between {before:%H:%M:%S} and {after:%H:%M:%S}."
     )
@@ -116,19 +127,22 @@ def case_lines(run: RunWindow) -> tuple[str, ...]:
     )
 
 
-def reweigh_rows(runs: tuple[JudgedRun, ...], most: int) -> tuple[tuple[str, ...], ...]:
+def reweigh_rows(
+    runs: tuple[JudgedRun, ...], most: int, zone: tzinfo
+) -> tuple[tuple[str, ...], ...]:
     """The bags to weigh again, the riskiest first: serial, time, net, worst and drift."""
     rows: list[tuple[str, ...]] = []
     for run in runs:
         if run.window is None:
             rows += [
-                (pack.id.serial, _clock(pack.at), pack.net.digits, "–", "–") for pack in run.packs
+                (pack.id.serial, _clock(pack.at, zone), pack.net.digits, "–", "–")
+                for pack in run.packs
             ]
             continue
         rows += [
             (
                 run.packs[one.pack.serial].id.serial,
-                _clock(one.pack.at),
+                _clock(one.pack.at, zone),
                 one.pack.net.digits,
                 _two(one.worst_net),
                 _two(one.drift_net),
@@ -138,8 +152,8 @@ def reweigh_rows(runs: tuple[JudgedRun, ...], most: int) -> tuple[tuple[str, ...
     return tuple(rows[:most])
 
 
-def _clock(at: datetime) -> str:
-    return f"{at.astimezone():%H:%M:%S}"
+def _clock(at: datetime, zone: tzinfo) -> str:
+    return f"{at.astimezone(zone):%H:%M:%S}"
 
 
 def _two(number: Fraction) -> str:

@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QWidget
 from typing_extensions import override
 
 from station.line.state import LineState
-from station.screens.checks_words import soonest
+from station.screens.checks_words import soon_words
 from station.screens.theme import Face, Palette
 from station.screens.widgets.gap_geometry import mass_text
 from station.screens.widgets.lettering import Fitted, draw, fit
@@ -32,7 +32,7 @@ class Counted:
         order_size: bags ordered, or None for an open run.
         rejects: bags set aside.
         last: net of the last good bag, or that it was set aside.
-        due: what needs somebody soon, and when; empty where nothing does.
+        due: what needs somebody soon, and how soon; empty where nothing does.
     """
 
     good: int = 0
@@ -50,8 +50,7 @@ def counted(state: LineState, now: datetime | None = None) -> Counted:
     if state.last is not None:
         what = mass_text(state.last.net) if state.last.good else "set aside"
         last = f"last {what}"
-    soon = None if now is None else soonest(state, now)
-    due = "" if soon is None else f"{soon.words}, {soon.at.astimezone():%H:%M}"
+    due = "" if now is None else soon_words(state, now)
     return Counted(state.tally.good, state.run.order_size, state.tally.rejects, last, due)
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from datetime import tzinfo
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QBrush, QColor, QPainter, QPolygonF
@@ -37,8 +38,8 @@ class WindowView:
     closed: str = ""
 
 
-def window_view(suspected: Suspected) -> WindowView:
-    """What a window looks like; floats, for a picture only."""
+def window_view(suspected: Suspected, zone: tzinfo) -> WindowView:
+    """What a window looks like, in the plant's time; floats, for a picture only."""
     window = suspected.window
     whole = (window.closed - window.opened).total_seconds()
     worst = max(suspected.made.check.loads, key=lambda load: abs(load.error))
@@ -49,8 +50,8 @@ def window_view(suspected: Suspected) -> WindowView:
         step=None if step is None else (step.last_before - window.opened).total_seconds() / whole,
         error=f"{'+' if worst.error.amount > 0 else ''}{worst.error}",
         high=worst.error.amount >= 0,
-        opened=f"{window.opened.astimezone():%H:%M} held",
-        closed=f"{window.closed.astimezone():%H:%M} failed",
+        opened=f"{window.opened.astimezone(zone):%H:%M} held",
+        closed=f"{window.closed.astimezone(zone):%H:%M} failed",
     )
 
 

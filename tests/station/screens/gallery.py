@@ -5,6 +5,7 @@ Works without a display. The pictures are for people to look at; no test compare
 
 import os
 import sys
+from dataclasses import replace
 from pathlib import Path
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
@@ -12,13 +13,19 @@ os.environ["QT_SCALE_FACTOR"] = "1"
 
 from PySide6.QtWidgets import QApplication, QWidget
 
+from station.core.clearance import Gate
+from station.core.pauses import Reason
+from station.line.state import EntryAnswer
 from station.screens.bench import BenchWindow
 from station.screens.bridge import Bridge
+from station.screens.change import ChangePage
+from station.screens.labels import LabelsPage
 from station.screens.lead import LeadPanel
 from station.screens.numbers import NumbersPage
 from station.screens.packer import PackerScreen
 from station.screens.window import StationWindow
-from tests.station.screens import numbers_states
+from tests.station.screens import change_states, labels_states, numbers_states
+from tests.station.screens.checks_rig import ChecksRig, suspected
 from tests.station.screens.fakes import FakeHand, FakeIntents
 from tests.station.screens.states import (
     LONG_NAME,
@@ -104,6 +111,112 @@ def numbers(folder: Path) -> None:
             page.close()
 
 
+def checks(folder: Path) -> None:
+    for wide, tall in ((1024, 768), SIZES[0]):
+        rig = ChecksRig(size=(wide, tall))
+        page = rig.page
+
+        def picture(name: str, page: QWidget = page, wide: int = wide) -> None:
+            shoot(page, folder / f"checks_{wide}_{name}.png")
+
+        picture("scale_begin")
+        page.scale.start_button.click()
+        rig.rest("0")
+        rig.show("8", steady=False)
+        picture("scale_moving")
+        rig.rest("6")
+        rig.rest("262")
+        picture("scale_warns")
+        rig.rest("3004")
+        rig.answer()
+        picture("scale_fails")
+        page.choose(1)
+        page.tare.film.setText("F-0917")
+        picture("tare_begin")
+        page.tare.study_button.click()
+        for number in range(12):
+            rig.rest("0")
+            rig.rest(str(6 + number % 2))
+        picture("tare_study")
+        page.stop()
+        page.close()
+        for name, windows in (
+            ("none", ()),
+            ("high", (suspected(),)),
+            ("step", (suspected(step=True), suspected(-4))),
+        ):
+            rig = ChecksRig(windows, (wide, tall))
+            rig.page.choose(2)
+            while rig.page.suspect.busy:
+                QApplication.processEvents()
+            shoot(rig.page, folder / f"checks_{wide}_suspect_{name}.png")
+            rig.page.suspect.decide_button.click()
+            rig.page.suspect.people.touched.emit("P01")
+            if windows:
+                shoot(rig.page, folder / f"checks_{wide}_decide_{name}.png")
+            rig.page.stop()
+            rig.page.close()
+
+
+def change(folder: Path) -> None:
+    state = replace(every_state()["bag_on"], seals=change_states.SEALS)
+    sources = {
+        "1_count": change_states.SigningSource(),
+        "2_clear": change_states.SigningSource((Gate.CLEARED,)),
+        "3_stop": change_states.SigningSource(()),
+        "4_stands": change_states.SigningSource((), reason=Reason.FILM),
+    }
+    for wide, tall in ((1024, 768), SIZES[0]):
+        for name, source in sources.items():
+            page = ChangePage(Bridge(), FakeIntents(), source, change_states.LEADS)
+            page.resize(wide, tall)
+            page.show()
+            page.show_state(state)
+            page.people[0].click()
+            for digit in "310":
+                page.count.pad.keys[digit].click()
+            shoot(page, folder / f"change_{wide}_{name}.png")
+            page.close()
+
+
+def labels(folder: Path) -> None:
+    stub = labels_states.LabelsSourceStub
+    sources = {
+        "1_doubt": (0, stub(labels_states.DOUBTS)),
+        "2_first_off": (1, stub()),
+        "3_scan": (2, stub()),
+        "4_scan_ok": (2, stub()),
+        "5_scan_mismatch": (2, stub()),
+        "6_roll_in": (3, stub(rolls=labels_states.ACCOUNTS[:1], roll_wanted=True)),
+        "7_roll_out": (3, stub(roll="LR-0413", rolls=labels_states.ACCOUNTS)),
+        "8_reprint": (4, stub()),
+    }
+    state = labels_states.state_with_bag()
+    for wide, tall in ((1024, 768), SIZES[0]):
+        for name, (tab, source) in sources.items():
+            page = LabelsPage(Bridge(), FakeIntents(), source, labels_states.PEOPLE)
+            page.resize(wide, tall)
+            page.show_state(state)
+            page.show()
+            page.choose(tab)
+            page.people.touched.emit("L01")
+            assert state.run is not None
+            if name.endswith("first_off"):
+                page.people.touched.emit("Q01")
+            if name.endswith("_ok"):
+                page.scan.scanned.emit(source.symbols(state.run)[-1])
+            if name.endswith("_mismatch"):
+                page.scan.scanned.emit("]C1" + "0109521234000013" + "10OLD-LOT")
+                page.show_answer(EntryAnswer((source.made[-1].uid,), True, "recorded"))
+            if name.endswith("_out"):
+                for digit in "655":
+                    page.roll.pad.keys[digit].click()
+            page.first_off.preview.wait()
+            QApplication.processEvents()
+            shoot(page, folder / f"labels_{wide}_{name}.png")
+            page.close()
+
+
 def settle(page: NumbersPage) -> None:
     """Wait until nothing is worked out any more."""
     QApplication.processEvents()
@@ -132,7 +245,7 @@ def window(folder: Path) -> None:
 def main(folder: Path) -> None:
     folder.mkdir(parents=True, exist_ok=True)
     application = QApplication.instance() or QApplication([])
-    for part in (packer, lead, numbers, window):
+    for part in (packer, lead, numbers, checks, change, labels, window):
         part(folder)
     application.processEvents()
 

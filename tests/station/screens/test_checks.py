@@ -1,5 +1,6 @@
 """The checks page, worked by touch and by what the scale shows, at both sizes."""
 
+from datetime import UTC
 from fractions import Fraction
 
 import pytest
@@ -76,6 +77,24 @@ def test_bags_wait_until_the_weights_are_off(qtbot, rig):
     assert len(rig.asked("bar")) == 1
     rig.show("0")
     assert rig.asked("bar")[-1] == (rig.asked("bar")[0][0], "")
+
+
+def test_the_keys_written_on_the_buttons_press_them(qtbot, make):
+    rig = make(suspected())
+    with qtbot.waitActive(rig.page):
+        rig.page.activateWindow()
+    rig.page.choose(0)
+    qtbot.keyClick(rig.page.scale, "s")
+    assert rig.page.scale.under_way
+    qtbot.keyClick(rig.page.scale, "t")
+    assert len(rig.page.scale._guided.readings) == 1
+    qtbot.keyClick(rig.page.scale, "a")
+    assert rig.page.scale._guided.readings == []
+    rig.page.scale.give_up()
+    qtbot.keyClick(rig.page.scale, "3")
+    qtbot.waitUntil(lambda: not rig.page.suspect.busy)
+    qtbot.keyClick(rig.page.suspect, "d")
+    assert rig.page.suspect.pages.currentIndex() == 1
 
 
 def test_an_empty_pan_is_never_taken_for_a_small_weight(qtbot, rig):
@@ -219,7 +238,7 @@ def test_a_window_shows_its_times_its_bags_and_both_bounds(make):
 
 
 def test_the_list_starts_with_the_lightest(make):
-    rows = reweigh_rows(suspected().runs, 3)
+    rows = reweigh_rows(suspected().runs, 3, UTC)
     assert [row[0][-3:] for row in rows] == ["001", "003", "005"]
     # bag 1 came 15 s into an hour: its even growth is 4 * 15/3600 g
     assert rows[0][2:] == ("252", "248", "251.98")
