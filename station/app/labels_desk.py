@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from pathlib import Path
 
+from labels.errors import LabelError
 from labels.pdf import LabelDrawer
 from labels.release import ReleasedLabel, release
 from station.config.packhouse import Person, Role, StationSettings
@@ -26,18 +27,19 @@ from station.core.checks.scan_back import (
     serial_in,
 )
 from station.core.facts import Fact
-from station.core.label_life import LabelledBag, ReprintRule, copy_mark
+from station.core.label_life import LabelledBag, OpenLabel, ReprintRule, copy_mark
 from station.core.pack import Moment
 from station.core.run import Run
 from station.errors import BadInput
 from station.line.label_duties import FirstOffDuty, RollDuty
-from station.line.ports import Clock
+from station.line.ports import Clock, LabelRefused
 from station.line.scan_duty import ScanDuty
 from station.reports.label_facts import pack_label, specimen_label
-from station.store.label_doubts import OpenLabel, open_labels
+from station.store.label_doubts import open_labels
 from station.store.label_rolls import roll_accounts
 from station.store.labelled import labelled_pack
 
+_ROLLS = 8
 _LEADING = (Role.LEAD, Role.MANAGER)
 """Who may sign for more copies and clear a mismatch."""
 
@@ -109,33 +111,33 @@ class LabelsDesk:
 
     # --- first-off ----------------------------------------------------------------------------
 
-    def specimen(self, run: Run) -> ReleasedLabel:
-        """The specimen of a run's label, its bar codes read back.
+    def specimen(self, run: Run) -> bytes:
+        """The specimen of a run's label, a PDF whose bar codes were read back.
 
         Raises:
-            LabelError: it cannot be drawn.
+            LabelRefused: it cannot be drawn.
         """
-        settings = self._settings
-        label = specimen_label(run, settings.site, settings.station, settings.packer)
-        return release(self._drawer(run), label)
+        return self._specimen(run).pdf
 
     def first_off(self, run: Run, lead: str, second: str, refusal: str = "") -> Fact:
         """The fact that keeps what two people said about the specimen as it is drawn now.
 
         Args:
             run: the open run.
-            lead: id of the first person, who leads.
+            lead: id of one of the two; one of them leads, whoever is touched first.
             second: id of the other; may be empty with a refusal.
             refusal: why the label is refused; empty where it is approved.
 
         Raises:
             FirstOffError: the two may not approve it.
-            LabelError: the specimen cannot be drawn.
+            LabelRefused: the specimen cannot be drawn.
         """
+        if lead not in self.leads and second in self.leads:
+            lead, second = second, lead
         self._known(lead, leading=True)
         if second:
             self._known(second, leading=False)
-        specimen = self.specimen(run)
+        specimen = self._specimen(run)
         first_off = FirstOff(
             run=run.id,
             product=run.product.code,
@@ -147,6 +149,14 @@ class LabelsDesk:
             refusal=refusal,
         )
         return first_off_fact(first_off, self._uid())
+
+    def _specimen(self, run: Run) -> ReleasedLabel:
+        settings = self._settings
+        try:
+            label = specimen_label(run, settings.site, settings.station, settings.packer)
+            return release(self._drawer(run), label)
+        except LabelError as refused:
+            raise LabelRefused(str(refused)) from refused
 
     # --- scan-back ----------------------------------------------------------------------------
 
@@ -202,8 +212,8 @@ class LabelsDesk:
     # --- rolls --------------------------------------------------------------------------------
 
     def rolls(self) -> tuple[RollAccount, ...]:
-        """The account of every roll, oldest first; reads the record."""
-        return roll_accounts(self._home)
+        """The accounts of the newest rolls, oldest first; reads the record."""
+        return roll_accounts(self._home, _ROLLS)
 
     def put_in(self, roll: str, issued: int, run: Run | None = None) -> Fact:
         """The fact of a roll put in.

@@ -41,6 +41,7 @@ from station.screens.bridge import Bridge
 from station.screens.change import ChangePage
 from station.screens.checks import ChecksPage
 from station.screens.doors import Door
+from station.screens.labels import LabelsPage
 from station.screens.numbers import NumbersPage
 from station.screens.offer import LeadOffer, Person
 from station.screens.theme import register_fonts
@@ -178,6 +179,11 @@ def _window(bridge: Bridge, station: Station, house: Packhouse) -> StationWindow
     doors = (
         Door("NUMBERS", Qt.Key.Key_F3, NumbersPage(bridge, station.line, station.numbers, charts)),
         Door("CHANGE", Qt.Key.Key_F8, ChangePage(bridge, station.line, station.change, signers)),
+        Door(
+            "LABELS",
+            Qt.Key.Key_F5,
+            LabelsPage(bridge, station.line, station.label_checks, signers),
+        ),
         Door("CHECKS", Qt.Key.Key_F4, ChecksPage(bridge, station.line, station.checks, people)),
     )
     return StationWindow(bridge, station.line, offer, in_doubt=station.in_doubt, doors=doors)

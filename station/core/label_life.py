@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from datetime import datetime
 from enum import StrEnum
 
 from station.core.facts import Fact
@@ -100,6 +101,29 @@ class LabelledBag:
     quality: Quality
     label: LabelState
     copies: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class OpenLabel:
+    """One label that waits for an answer.
+
+    Args:
+        serial: of its bag.
+        product: name of the food.
+        mark: R1 and on for a copy; empty for the first label.
+        label: in doubt, or spooled for a copy.
+        why: what the record says about it.
+        judged_at: when the bag was weighed, in UTC.
+        offset_minutes: local time minus UTC then.
+    """
+
+    serial: str
+    product: str
+    mark: str
+    label: LabelState
+    why: str
+    judged_at: datetime
+    offset_minutes: int
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,41 +2,16 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from datetime import datetime
 from pathlib import Path
 
 from sqlalchemy import Text, and_, cast, func, literal, or_, select
 
 from station.core.journal import EntryKind
-from station.core.label_life import copy_mark
+from station.core.label_life import OpenLabel, copy_mark
 from station.core.pack import LabelState
 from station.store.engine import reading
 from station.store.journal import read_entry
 from station.store.tables import LABEL_OPEN, blend, journal, pack, run
-
-
-@dataclass(frozen=True, slots=True)
-class OpenLabel:
-    """One label that waits for an answer.
-
-    Args:
-        serial: of its bag.
-        product: name of the food.
-        mark: R1 and on for a copy; empty for the first label.
-        label: in doubt, or spooled for a copy.
-        why: what the record says about it.
-        judged_at: when the bag was weighed, in UTC.
-        offset_minutes: local time minus UTC then.
-    """
-
-    serial: str
-    product: str
-    mark: str
-    label: LabelState
-    why: str
-    judged_at: datetime
-    offset_minutes: int
 
 
 def open_labels(home: Path) -> tuple[OpenLabel, ...]:

@@ -16,17 +16,21 @@ from station.store.facts import facts
 from station.store.tables import blend, fact, journal, pack, run
 
 
-def roll_accounts(home: Path) -> tuple[RollAccount, ...]:
-    """Return the account of every roll that was put in, oldest first.
+def roll_accounts(home: Path, newest: int | None = None) -> tuple[RollAccount, ...]:
+    """Return the accounts of rolls that were put in, oldest first.
 
     Every label handed to the printer while a roll was in counts, copies too, times the pieces of
     paper the first-off of its run says it takes.
 
     Args:
         home: the station's folder.
+        newest: only so many of the rolls put in last.
     """
     rolls = facts(home, (EntryKind.ROLL,))
-    put_in = [one for one in rolls if is_step(one, RollStep.PUT_IN)]
+    put_in = [one for one in rolls if is_step(one, RollStep.PUT_IN)][-(newest or len(rolls)) :]
+    if not put_in:
+        return ()
+    rolls = rolls[rolls.index(put_in[0]) :]
     pieces = {
         seen.run: seen.pieces for seen in map(first_off_of, facts(home, (EntryKind.FIRST_OFF,)))
     }

@@ -3,12 +3,22 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from enum import StrEnum
 
 from station.core.facts import Fact, FactRecord
 from station.core.journal import EntryKind
 
 APPROVED = "approved"
 REFUSED = "refused"
+
+
+class Refusal(StrEnum):
+    """Why a label is refused."""
+
+    TEXT = "wrong text"
+    DATE = "wrong date"
+    LOTS = "wrong lots"
+    PRINT = "poor print"
 
 
 class FirstOffError(ValueError):

@@ -22,6 +22,15 @@ class RollError(ValueError):
     """An entry about a roll that cannot be; the message says why and what is allowed."""
 
 
+class Explanation(StrEnum):
+    """Why the count of a roll does not add up."""
+
+    ISSUED = "count on the core was wrong"
+    UNCOUNTED = "spoiled ones not counted"
+    SET_UP = "used to set the printer up"
+    RECOUNTED = "recounted, stays open"
+
+
 class RollStep(StrEnum):
     """What happened to a roll."""
 

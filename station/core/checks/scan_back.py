@@ -21,6 +21,15 @@ class ScanError(ValueError):
     """A scan that says nothing about a label; the message says what to do."""
 
 
+class Clearing(StrEnum):
+    """Why the line goes on after a label that said something else."""
+
+    OLD_LABEL = "label of another run taken out"
+    ROLL = "wrong roll taken out"
+    SCANNER = "another code was scanned"
+    BAGS = "bags since then looked at"
+
+
 class ScanTrigger(StrEnum):
     """Why a label was scanned."""
 

@@ -1,6 +1,7 @@
 """Stand-ins for what a screen talks to."""
 
 from station.core.facts import Fact
+from station.core.label_life import Reprint, Resolve
 from station.line.state import RunChoice
 
 
@@ -24,6 +25,12 @@ class FakeIntents:
 
     def enter(self, facts: tuple[Fact, ...], who: str) -> None:
         self.asked.append(("enter", (facts, who)))
+
+    def reprint(self, wish: Reprint) -> None:
+        self.asked.append(("reprint", wish))
+
+    def resolve(self, answer: Resolve) -> None:
+        self.asked.append(("resolve", answer))
 
     def bar(self, source: str, words: str) -> None:
         self.asked.append(("bar", (source, words)))
