@@ -22,6 +22,7 @@ from station.app.label_desk import PrintingDesk
 from station.app.label_gates import label_gates
 from station.app.labels_desk import reprint_rule
 from station.app.live_numbers import LiveNumbers
+from station.app.lot_gates import lot_gates
 from station.app.scale_line import scale_link, steady_rules
 from station.clock import SystemClock
 from station.config.packhouse import Packhouse, ScaleSettings
@@ -163,6 +164,10 @@ class Station:
         clear = (self.clearance_duty,) if settings.checks.clearance else ()
         labels = label_gates(self.house, self.home, self.clock)
         self.label_checks = labels.desk
+        lots = lot_gates(
+            self.house, self.home, self.clock, self.desk.rehearse, self.store.next_blend_number
+        )
+        self.lots = lots.desk
         gates = (self.scale_duty,) if settings.checks.on else ()
         tares = (self.tare_duty,) if settings.tare.on else ()
         self.line = LineRunner(
@@ -176,7 +181,7 @@ class Station:
             ),
             catalogue=Catalogue(
                 products=self.house.products,
-                lots=self.house.lots,
+                lots=lots.book,
                 line=settings.line,
                 cut_off=settings.cut_off,
                 scale=scale.id,
@@ -191,7 +196,13 @@ class Station:
                 timing=self.audience.timing,
                 entered=self.audience.entered,
             ),
-            duties=Duties((self.numbers, self.pause_duty, *clear, *gates, *tares, *labels.duties)),
+            duties=Duties(
+                (
+                    *(self.numbers, self.pause_duty, *clear, lots.duty),
+                    *(*gates, *tares, *labels.duties),
+                )
+            ),
+            lots=lots.changes,
             copies=reprint_rule(settings, tuple(self.house.people.values())),
             follow=FailedChecks(RecordPast(self.home), new_uid).follow,
         )

@@ -20,6 +20,7 @@ from station.core.mass import Mass
 
 OF_THE_RUN = "chosen at the start of the run"
 BY_RULE = "by the rule of the overlap"
+WITH_THE_LINE = "signed for with the clear line"
 
 
 class Move(StrEnum):

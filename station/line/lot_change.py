@@ -13,11 +13,13 @@ from datetime import date, datetime, timedelta
 from typing import Protocol
 
 from station.core.blend_change import BlendChange, changed_run, redate, with_change
+from station.core.clearance import Gate
 from station.core.facts import Fact
 from station.core.journal import EntryKind
 from station.core.line_lots import (
     BY_RULE,
     OF_THE_RUN,
+    WITH_THE_LINE,
     LineLots,
     LotMove,
     Move,
@@ -27,7 +29,7 @@ from station.core.line_lots import (
     move_fact,
     move_of,
 )
-from station.core.lot_set import assemble, blend_lot_code
+from station.core.lot_set import LotUse, assemble, blend_lot_code
 from station.core.lots import InputLot, LotError, LotStatus
 from station.core.pack import Moment
 from station.core.receiving import held_lot, hold_lot_fact
@@ -135,11 +137,14 @@ class LotChanges:
 
     def prepare(self, facts: Sequence[Fact], cycle: Cycle, at: Moment) -> Prepared:
         """Complete holds with the bags they reach, and moves with the set they bring."""
+        run = cycle.following or cycle.run
         whole = [self._reaching(fact) for fact in facts]
+        if run is not None and any(_clears_line(fact) for fact in facts):
+            whole += self._taken_away(run, at)
         places = [place for place, fact in enumerate(whole) if self._is_move(fact)]
         if not places:
             return Prepared(tuple(whole))
-        run, state = cycle.following or cycle.run, self._on_line.line
+        state = self._on_line.line
         for place in places:
             move = self._checked(move_of(whole[place]), at)
             state = state.after(move, at.utc)
@@ -183,6 +188,17 @@ class LotChanges:
             move_fact(LotMove(Move.EMPTY, code, note=BY_RULE), self._new_id(now), self._line)
             for code in gone
         )
+
+    def _taken_away(self, run: Run, at: Moment) -> list[Fact]:
+        """Who signs for a clear line says that lots of the run before are closed or returned."""
+        listed = set(run.lot_set.uses)
+        state = self._on_line.line
+        gone = [one.lot for one in state.lots if LotUse(one.component, one.lot) not in listed]
+        gone += [one.lot for one in state.reworks if not set(one.members) <= listed]
+        return [
+            move_fact(LotMove(Move.EMPTY, code, note=WITH_THE_LINE), self._new_id(at), self._line)
+            for code in gone
+        ]
 
     def _is_move(self, fact: Fact) -> bool:
         return fact.kind is EntryKind.LOT_MOVE and line_of(fact) == self._line
@@ -242,6 +258,10 @@ class LotChanges:
         dating = redate(run.product, lots, state.reworks, day)
         number = self._next_number(self._line, day)
         return BlendChange(lot_set, blend_lot_code(self._line, day, number), dating)
+
+
+def _clears_line(fact: Fact) -> bool:
+    return fact.kind is EntryKind.GATE and fact.subject == Gate.CLEARED
 
 
 _TOGETHER = "take the old lot off and load the next in one step, or end the run"

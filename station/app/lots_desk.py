@@ -1,0 +1,86 @@
+"""The desk of lots: makes the facts of moves, deliveries and holds."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+
+from station.config.packhouse import Packhouse
+from station.core.facts import Fact
+from station.core.ids import new_uid
+from station.core.line_lots import LotMove, move_fact
+from station.core.lots import InputLot
+from station.core.receiving import Notes, delivery_fact, hold_lot_fact, receive
+from station.line.lot_duty import LotDuty, LotRow
+from station.line.opening import calendar_day
+from station.line.ports import Clock
+from station.reports.case_scan import notes_of_scan
+
+
+class LotsDesk:
+    """Implements station.screens.lots_source.LotsSource; any thread.
+
+    Args:
+        house: the settings.
+        clock: tells the time.
+        duty: knows the line and the lots there are.
+    """
+
+    def __init__(self, house: Packhouse, clock: Clock, duty: LotDuty) -> None:
+        self._house, self._clock, self._duty = house, clock, duty
+
+    def rows(self) -> tuple[LotRow, ...]:
+        """The lots on the line with their balances."""
+        return self._duty.rows()
+
+    def lot(self, code: str) -> InputLot | None:
+        """The lot of a code, or None."""
+        return self._duty.book.get(code)
+
+    def name(self, component: str) -> str:
+        """What people call a component."""
+        known = self._house.components.get(component)
+        return component if known is None else known.name
+
+    @property
+    def components(self) -> tuple[tuple[str, str], ...]:
+        """Code and name of each component."""
+        return tuple((one.code, one.name) for one in self._house.components.values())
+
+    @property
+    def suppliers(self) -> tuple[str, ...]:
+        """Everybody who ever delivered."""
+        return tuple(sorted({lot.supplier for lot in self._lots.values()}))
+
+    def moves(self, moves: Sequence[LotMove]) -> tuple[Fact, ...]:
+        """The facts that keep moves made together."""
+        line = self._house.settings.line
+        return tuple(move_fact(move, self._new_id(), line) for move in moves)
+
+    def scanned(self, text: str) -> Notes:
+        """What one scanned symbol of a case says."""
+        symbol = (text[:3], text[3:]) if text.startswith("]") else ("", text)
+        return notes_of_scan((symbol,), calendar_day(self._clock.now()))
+
+    def received(self, notes: Notes, hold: str) -> tuple[str, tuple[Fact, ...]]:
+        """Lot code and facts of a delivery."""
+        delivery = receive(
+            notes,
+            self._lots,
+            tuple(self._house.components),
+            self._house.settings.site,
+            calendar_day(self._clock.now()),
+        )
+        code = delivery.lot.code
+        held = (hold_lot_fact(self._new_id(), code, hold),) if hold else ()
+        return code, (delivery_fact(delivery, self._new_id()), *held)
+
+    def hold(self, lot: str, why: str) -> tuple[Fact, ...]:
+        """The facts that hold a lot."""
+        return (hold_lot_fact(self._new_id(), lot, why),)
+
+    @property
+    def _lots(self) -> Mapping[str, InputLot]:
+        return self._duty.book
+
+    def _new_id(self) -> str:
+        return new_uid(self._clock.now())

@@ -1,0 +1,66 @@
+"""Whom the lots page asks for what is on the line, and for the facts it enters."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Protocol
+
+from station.core.facts import Fact
+from station.core.line_lots import LotMove
+from station.core.lots import InputLot
+from station.core.receiving import Notes
+from station.line.lot_duty import LotRow
+
+
+class LotsSource(Protocol):
+    """Knows the line, the lots of the packhouse and its suppliers; quick. Called by the screen."""
+
+    def rows(self) -> tuple[LotRow, ...]:
+        """The lots on the line with their balances, oldest first."""
+        ...
+
+    def lot(self, code: str) -> InputLot | None:
+        """The lot of a code, or None."""
+        ...
+
+    def name(self, component: str) -> str:
+        """What people call a component."""
+        ...
+
+    @property
+    def components(self) -> tuple[tuple[str, str], ...]:
+        """Code and name of each component."""
+        ...
+
+    @property
+    def suppliers(self) -> tuple[str, ...]:
+        """Who delivers."""
+        ...
+
+    def moves(self, moves: Sequence[LotMove]) -> tuple[Fact, ...]:
+        """The facts that keep moves made together."""
+        ...
+
+    def scanned(self, text: str) -> Notes:
+        """What one scanned symbol of a case says.
+
+        Raises:
+            LotError: it is no case label.
+        """
+        ...
+
+    def received(self, notes: Notes, hold: str) -> tuple[str, tuple[Fact, ...]]:
+        """Lot code and facts of a delivery; held where ``hold`` says why.
+
+        Raises:
+            LotError: something is missing or contradicts what is known.
+        """
+        ...
+
+    def hold(self, lot: str, why: str) -> tuple[Fact, ...]:
+        """The facts that hold a lot.
+
+        Raises:
+            LotError: there is no reason.
+        """
+        ...
