@@ -14,6 +14,7 @@ from station.cli import (
     handover,
     journal,
     label,
+    labels,
     limits,
     lots,
     record,
@@ -55,6 +56,10 @@ def build() -> typer.Typer:
     lots_verbs.command("release")(lots.release)
     lots_verbs.callback()(_lots)
     app.add_typer(lots_verbs, name="lots")
+    labels_verbs = _group("Look at labels in doubt, label rolls and first-offs.")
+    labels_verbs.callback(invoke_without_command=True, no_args_is_help=False)(labels.labels)
+    labels_verbs.command("resolve")(labels.resolve)
+    app.add_typer(labels_verbs, name="labels")
     settings_verbs = _group("Check the settings.")
     settings_verbs.command("check")(settings.check)
     settings_verbs.callback()(_settings)

@@ -11,6 +11,7 @@ from collections.abc import Callable
 from station.core.label_life import (
     FATE_WORDS,
     STATE_AFTER,
+    LabelledBag,
     LabelLifeError,
     Reprint,
     ReprintRule,
@@ -72,16 +73,30 @@ class LabelSteps:
         return EntryAnswer((wish.serial,), True, words), Reissued(wish.serial)
 
     def _resolve(self, answer: Resolve) -> Answered:
-        bag = self._store.labelled(answer.serial)
-        if not awaits_answer(bag):
-            raise LabelLifeError(f"the label of bag {bag.serial} is {bag.label}: nothing to answer")
-        if not answer.who:
-            raise LabelLifeError("an answer needs the id of who looked")
-        state, words = STATE_AFTER[answer.fate], FATE_WORDS[answer.fate]
-        at = self._clock.now()
-        if state is LabelState.VOIDED and bag.quality is Quality.GOOD:
-            self._store.take_back(bag.serial, words, at, answer.who)
-        else:
-            self._store.mark_label(bag.serial, state, at, answer.who, words)
-        said = f"the label of bag {bag.serial} is {state}: {words}"
+        bag = settle(self._store, answer, self._clock.now())
+        state = STATE_AFTER[answer.fate]
+        said = f"the label of bag {bag.serial} is {state}: {FATE_WORDS[answer.fate]}"
         return EntryAnswer((bag.serial,), True, said), Settled(bag, state)
+
+
+def settle(store: Store, answer: Resolve, at: Moment) -> LabelledBag:
+    """Record what became of a label; a good bag whose label is void becomes a reject.
+
+    Returns:
+        The bag as it was before the answer.
+
+    Raises:
+        LabelLifeError: nobody asks about this label, or nobody looked.
+        StoreFault: it could not be recorded.
+    """
+    bag = store.labelled(answer.serial)
+    if not awaits_answer(bag):
+        raise LabelLifeError(f"the label of bag {bag.serial} is {bag.label}: nothing to answer")
+    if not answer.who:
+        raise LabelLifeError("an answer needs the id of who looked")
+    state, words = STATE_AFTER[answer.fate], FATE_WORDS[answer.fate]
+    if state is LabelState.VOIDED and bag.quality is Quality.GOOD:
+        store.take_back(bag.serial, words, at, answer.who)
+    else:
+        store.mark_label(bag.serial, state, at, answer.who, words)
+    return bag
