@@ -15,7 +15,7 @@ if TYPE_CHECKING:
     from station.core.facts import FactRecord
 
 _MOST = 100
-_COLUMNS = ("time", "scale", "why", "stage", "load", "error", "limit", "result", "who")
+_COLUMNS = ("time", "why", "stage", "load", "error", "may_be", "result", "who")
 
 
 def recorded_checks(home: Path) -> Answer:
@@ -34,7 +34,7 @@ def recorded_checks(home: Path) -> Answer:
     rows = [row for one in found for row in _rows(one)]
     page = (
         heading(words, Weight.STOP if failed else Weight.PLAIN),
-        listing(_COLUMNS, rows, "load error limit"),
+        listing(_COLUMNS, rows, "load error may_be"),
     )
     return Answer({"checks": [_document(one) for one in found]}, page, yes=not failed)
 
@@ -70,7 +70,8 @@ def _document(record: FactRecord) -> dict[str, Json]:
 
 def _rows(record: FactRecord) -> list[tuple[str, ...]]:
     made = check_of(record)
-    said = (f"{_local(record)[:19]}", made.scale, str(made.trigger), str(made.check.stage))
+    day, clock = _local(record)[:19].split("T")
+    said = (f"{day[5:]} {clock}", str(made.trigger), str(made.check.stage))
     return [
         (
             *(said if number == 0 else ("",) * len(said)),
