@@ -154,12 +154,14 @@ class LeadAtHand:
 
     Args:
         lead: who does it.
-        papers: passes the gates about labels.
         watch: tells what the line shows.
+        papers: passes the gates about labels; None leaves them to others.
     """
 
-    def __init__(self, lead: PracticeLead, papers: PracticeLabels, watch: Watch) -> None:
-        self._lead, self._papers, self._watch = lead, papers, watch
+    def __init__(
+        self, lead: PracticeLead, watch: Watch, papers: PracticeLabels | None = None
+    ) -> None:
+        self._lead, self._watch, self._papers = lead, watch, papers
         self._stopping = threading.Event()
         self._thread = threading.Thread(target=self._work, name="simulated lead")
 
@@ -180,7 +182,8 @@ class LeadAtHand:
                 continue
             try:
                 self._lead.open_closed_gates(state.run)
-                self._papers.open_closed_gates(state.run)
+                if self._papers is not None:
+                    self._papers.open_closed_gates(state.run)
             except (EnvironmentFault, BenchError) as fault:
                 _LOG.info("the simulated lead gave up: %s", fault)
                 self._lead.step_back()

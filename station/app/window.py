@@ -132,7 +132,7 @@ def show_demo(house: Packhouse, home: Path, packs: int | None, seed: int) -> Dem
                     lead_of(house),
                     second_of(house),
                 )
-                helper = LeadAtHand(lead, papers, watch)
+                helper = LeadAtHand(lead, watch, papers)
                 helper.start()
                 if packs is None:
                     bench_window = BenchWindow(DemoHand(bench, watch, seed))

@@ -28,16 +28,23 @@ SPEED = 40.0
 class Bench:
     """A station, its bench and its watch, while they run.
 
-    Without ``gates`` bags are taken unchecked, so that a test can be about something else.
+    Without ``gates`` bags are taken unchecked, so that a test can be about something else; those
+    about labels stand open without ``papers``.
     """
 
     def __init__(
-        self, home: Path, seen: Callable[[LineState], None] | None = None, gates: bool = False
+        self,
+        home: Path,
+        seen: Callable[[LineState], None] | None = None,
+        gates: bool = False,
+        papers: bool = False,
     ):
         today = datetime.now(UTC).date()  # noqa: TID251  the demo's lots are days old
         self.house = load(demo_settings(), today)
         if not gates:
             self.house = without_gates(self.house)
+        if not papers:
+            self.house = without_papers(self.house)
         self.bench = bench_scale(self.house, SPEED, seed=7)
         self.bench.start()
         self.watch = Watch()
@@ -85,14 +92,18 @@ def without_gates(house: Packhouse) -> Packhouse:
         replace(settings.checks, on=False, clearance=False),
         replace(settings.tare, on=False),
     )
-    labels = replace(settings.label_checks, rolls=False, first_off=False, scan_every=None)
-    settings = replace(settings, checks=checks, tare=tare, label_checks=labels)
-    return replace(house, settings=settings)
+    return replace(house, settings=replace(settings, checks=checks, tare=tare))
+
+
+def without_papers(house: Packhouse) -> Packhouse:
+    settings = house.settings
+    off = replace(settings.label_checks, rolls=False, first_off=False, scan_every=None)
+    return replace(house, settings=replace(settings, label_checks=off))
 
 
 @contextmanager
-def bench_line(home: Path, seen=None, gates=False):
-    line = Bench(home, seen, gates)
+def bench_line(home: Path, seen=None, gates=False, papers=False):
+    line = Bench(home, seen, gates, papers)
     try:
         yield line
     finally:

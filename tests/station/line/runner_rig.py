@@ -20,6 +20,7 @@ from tests.station.line.scenario import MS, grams, make_moment, make_product, ma
 
 RULES = LineRules(interval=grams(1), dwell_ns=300 * MS, stale_ns=500 * MS)
 CHOICE = RunChoice("HARBOUR-250", 1, ("ROM-1", "CAR-7"), "P01", "P02")
+ANYBODY_ONCE = ReprintRule()
 DEADLINE_S = 5.0
 
 
@@ -122,7 +123,7 @@ class CommandDesk:
 class Rig:
     """A line runner on its thread, and all that was said by it."""
 
-    def __init__(self, product=None, duties=(), copies=ReprintRule()) -> None:
+    def __init__(self, product=None, duties=(), copies=ANYBODY_ONCE) -> None:
         self.log: list = []
         self.store, self.desk, self.clock = ListStore(self.log), CommandDesk(self.log), HandClock()
         self.states, self.answers, self.sounds, self.timings = [], [], [], []
