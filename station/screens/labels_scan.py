@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QPointF, QRectF, Qt, Signal, Slot
-from PySide6.QtGui import QColor, QPainter
+from PySide6.QtGui import QColor, QKeyEvent, QPainter
 from PySide6.QtWidgets import QWidget
 from typing_extensions import override
 
@@ -15,8 +15,20 @@ from station.screens.widgets.sheet import Page, ScanField, Text, Title
 from station.screens.widgets.tiles import Tile, Tiles
 
 _MOST_SCANNED = 400
-_SHOWN = str.maketrans({"\x1d": "\u2423"})
+SEPARATOR = "\x1d"
+_SHOWN = str.maketrans({SEPARATOR: "\u2423"})
 """A separator of elements is drawn as an open box."""
+
+
+class LabelField(ScanField):
+    """Keeps the separator of elements, which a scanner types as Ctrl and ] and Qt would drop."""
+
+    @override
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if event.text() == SEPARATOR:
+            self.insert(SEPARATOR)
+        else:
+            super().keyPressEvent(event)
 
 
 class Outcome(Painted[bool | None]):
@@ -70,7 +82,7 @@ class ScanPage(Page):
     def __init__(self, palette: Palette, parent: QWidget | None = None) -> None:
         super().__init__(palette, parent)
         self.title = Title(palette, "Scan the label on a bag")
-        self.field = ScanField(palette, "scan the label")
+        self.field = LabelField(palette, "scan the label")
         self.field.setMaxLength(_MOST_SCANNED)
         self.field.returnPressed.connect(self._scanned)
         self.outcome = Outcome(palette)
