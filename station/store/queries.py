@@ -103,7 +103,7 @@ def trace_lot(home: Path, code: str) -> LotTrace:
             .where(blend.c.lot_set_id.in_(holding))
             .order_by(blend.c.id)
         ).all()
-        runs = _runs(connection, run.c.id.in_({row.run_id for row in blends}))
+        runs = run_lines(connection, run.c.id.in_({row.run_id for row in blends}))
         packs = (
             connection.execute(
                 _PACK_LINE.where(blend.c.id.in_([row.id for row in blends])).order_by(pack.c.id)
@@ -144,7 +144,7 @@ def trace_pack(home: Path, serial: str) -> PackTrace:
         if row is None:
             raise unknown_serial(connection, serial)
         entry = j.read_entry(row.canonical)
-        (its_run,) = _runs(connection, run.c.id == row.run_id)
+        (its_run,) = run_lines(connection, run.c.id == row.run_id)
         lots = connection.execute(
             select(lot)
             .join(lot_use, lot_use.c.lot == lot.c.code)
@@ -274,7 +274,8 @@ def _tally(connection: Connection, run_id: int) -> Tally:
     return Tally(*row)
 
 
-def _runs(connection: Connection, condition: ColumnElement[bool]) -> tuple[RunLine, ...]:
+def run_lines(connection: Connection, condition: ColumnElement[bool]) -> tuple[RunLine, ...]:
+    """Return the runs a condition names, in the order they were started."""
     rows = connection.execute(select(run).where(condition).order_by(run.c.id)).mappings()
     return tuple(
         RunLine(
