@@ -42,12 +42,16 @@ class CaseCode:
     elements: tuple[Element, ...] = ()
 
 
-def read_case(symbols: Iterable[tuple[str, str]], today: datetime.date) -> CaseCode:
+def read_case(
+    symbols: Iterable[tuple[str, str]], today: datetime.date, *, whole: bool = True
+) -> CaseCode:
     """Return what the symbols of one case say together.
 
     Args:
         symbols: Symbology identifier (may be empty) and data of each, in any order.
         today: Gives two-digit years their century.
+        whole: These are all symbols of the case; else one whose partner may still be read, and
+            elements may lack those they must stand with.
 
     Raises:
         LabelError: No GS1 symbol, an element that cannot be, or two symbols that contradict each
@@ -60,7 +64,8 @@ def read_case(symbols: Iterable[tuple[str, str]], today: datetime.date) -> CaseC
         elements += read_elements(data.strip(SEPARATOR))
     if not elements:
         raise LabelError("Scan", "no data; scan the case label")
-    check_pairs(elements)
+    if whole:
+        check_pairs(elements)
     found = {element.ai: element.value for element in elements}
     return CaseCode(
         gtin=found.get("01") or found.get("02") or "",

@@ -36,6 +36,11 @@ class LotsDesk:
         """The lot of a code, or None."""
         return self._duty.book.get(code)
 
+    @property
+    def known(self) -> tuple[InputLot, ...]:
+        """All lots there are, as they are now."""
+        return tuple(self._lots.values())
+
     def name(self, component: str) -> str:
         """What people call a component."""
         known = self._house.components.get(component)
@@ -59,7 +64,7 @@ class LotsDesk:
     def scanned(self, text: str) -> Notes:
         """What one scanned symbol of a case says."""
         symbol = (text[:3], text[3:]) if text.startswith("]") else ("", text)
-        return notes_of_scan((symbol,), calendar_day(self._clock.now()))
+        return notes_of_scan((symbol,), calendar_day(self._clock.now()), whole=False)
 
     def received(self, notes: Notes, hold: str) -> tuple[str, tuple[Fact, ...]]:
         """Lot code and facts of a delivery."""

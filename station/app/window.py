@@ -10,6 +10,7 @@ import threading
 import time
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
+from dataclasses import replace
 from pathlib import Path
 from types import TracebackType
 from typing import TypeVar
@@ -42,6 +43,7 @@ from station.screens.change import ChangePage
 from station.screens.checks import ChecksPage
 from station.screens.doors import Door
 from station.screens.labels import LabelsPage
+from station.screens.lots import LotsPage
 from station.screens.numbers import NumbersPage
 from station.screens.offer import LeadOffer, Person
 from station.screens.theme import register_fonts
@@ -172,7 +174,7 @@ def _pack(application: QApplication, hands: SimulatedPacker, watch: Watch) -> No
 
 def _window(bridge: Bridge, station: Station, house: Packhouse) -> StationWindow:
     people = tuple(Person(one.id, one.name, str(one.role)) for one in house.people.values())
-    offer = LeadOffer(tuple(house.products.values()), tuple(house.lots.values()), people)
+    offer = LeadOffer(tuple(house.products.values()), station.lots.known, people)
     signers = tuple(one for one in people if one.role in (Role.LEAD, Role.QA))
     register_fonts()
     charts = station.home / "charts"
@@ -184,9 +186,14 @@ def _window(bridge: Bridge, station: Station, house: Packhouse) -> StationWindow
             Qt.Key.Key_F5,
             LabelsPage(bridge, station.line, station.label_checks, signers),
         ),
+        Door("LOTS", Qt.Key.Key_F6, LotsPage(bridge, station.line, station.lots, people)),
         Door("CHECKS", Qt.Key.Key_F4, ChecksPage(bridge, station.line, station.checks, people)),
     )
-    return StationWindow(bridge, station.line, offer, in_doubt=station.in_doubt, doors=doors)
+    window = StationWindow(bridge, station.line, offer, in_doubt=station.in_doubt, doors=doors)
+    bridge.entered.connect(  # a delivery, a hold or a release changes what may be chosen
+        lambda _: window.lead.set_offer(replace(offer, lots=station.lots.known))
+    )
+    return window
 
 
 def _side_by_side(window: QWidget, beside: QWidget) -> None:

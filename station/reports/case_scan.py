@@ -12,18 +12,19 @@ from station.core.mass import Mass, Unit
 from station.core.receiving import Notes
 
 
-def notes_of_scan(symbols: Iterable[tuple[str, str]], today: date) -> Notes:
+def notes_of_scan(symbols: Iterable[tuple[str, str]], today: date, *, whole: bool = True) -> Notes:
     """Return what one scan of a case says; two stacked symbols count as one.
 
     Args:
         symbols: symbology identifier (may be empty) and data of each.
         today: on the plant's calendar.
+        whole: these are all symbols of the case; else its other symbol may still be scanned.
 
     Raises:
         LotError: the scan is no case label, or its symbols contradict each other.
     """
     try:
-        case = read_case(symbols, today)
+        case = read_case(symbols, today, whole=whole)
     except LabelError as refused:
         raise LotError(f"the scan cannot be taken: {refused}") from refused
     weight = None

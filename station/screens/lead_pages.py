@@ -202,7 +202,7 @@ class RunPage(Page):
     def show_state(self, state: LineState) -> None:
         """Show the run of a state; a state that says the same costs nothing."""
         run, tally = state.run, state.tally
-        told = (run and run.id, tally, state.phase, state.because)
+        told = (run and (run.id, run.blend_lot), tally, state.phase, state.because)
         if told == self._shown:
             return
         self._shown = told

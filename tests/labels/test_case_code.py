@@ -55,3 +55,10 @@ def test_use_by_is_taken_before_best_before_and_day_00_ends_the_month():
 def test_what_is_no_case_or_two_cases_is_refused_in_words(symbols, words):
     with pytest.raises(LabelError, match=words):
         read_case(symbols, TODAY)
+
+
+def test_one_symbol_of_two_is_read_alone_when_its_partner_may_still_come():
+    lower = (("]C1", "10TR26-118"),)
+    with pytest.raises(LabelError, match="must stand with"):
+        read_case(lower, TODAY)
+    assert read_case(lower, TODAY, whole=False).lot == "TR26-118"

@@ -35,6 +35,7 @@ class Picture(Enum):
     FOREIGN_BODY = "foreign body"
     WRONG_WEIGHT = "wrong weight"
     OTHER = "other"
+    HELD = "held"
 
 
 def draw_picture(painter: QPainter, picture: Picture, box: QRectF, colour: str) -> None:
@@ -238,6 +239,12 @@ def _other(painter: QPainter) -> None:
         painter.drawEllipse(QPointF(x, 50), 6, 6)
 
 
+def _held(painter: QPainter) -> None:
+    """A ring with a bar across."""
+    painter.drawEllipse(QPointF(50, 50), 40, 40)
+    _line(painter, (22, 22), (78, 78))
+
+
 _DRAWN: dict[Picture, Callable[[QPainter], None]] = {
     Picture.ADD: _add,
     Picture.TAKE_OUT: _take_out,
@@ -256,4 +263,5 @@ _DRAWN: dict[Picture, Callable[[QPainter], None]] = {
     Picture.FOREIGN_BODY: _foreign_body,
     Picture.WRONG_WEIGHT: _wrong_weight,
     Picture.OTHER: _other,
+    Picture.HELD: _held,
 }

@@ -21,10 +21,11 @@ from station.screens.bridge import Bridge
 from station.screens.change import ChangePage
 from station.screens.labels import LabelsPage
 from station.screens.lead import LeadPanel
+from station.screens.lots import LotsPage
 from station.screens.numbers import NumbersPage
 from station.screens.packer import PackerScreen
 from station.screens.window import StationWindow
-from tests.station.screens import change_states, labels_states, numbers_states
+from tests.station.screens import change_states, labels_states, lots_states, numbers_states
 from tests.station.screens.checks_rig import ChecksRig, suspected
 from tests.station.screens.fakes import FakeHand, FakeIntents
 from tests.station.screens.states import (
@@ -179,6 +180,45 @@ def change(folder: Path) -> None:
             page.close()
 
 
+def lots(folder: Path) -> None:
+    for wide, tall in ((1024, 768), SIZES[0]):
+        for name, rows in (
+            ("1_overlap", lots_states.OVERLAP),
+            ("2_crowded", lots_states.CROWDED),
+            ("3_none", ()),
+        ):
+            source = lots_states.LotsSourceStub(rows)
+            page = LotsPage(Bridge(), FakeIntents(), source, lots_states.PEOPLE)
+            page.resize(wide, tall)
+            page.show()
+            page.show_state(every_state()["bag_on"])
+            page.line.choose("ROM-26327-B" if rows else "")
+            shoot(page, folder / f"lots_{wide}_{name}.png")
+            if rows == lots_states.OVERLAP:
+                page.line.mass_button.click()
+                for digit in "1205":
+                    page.line.pad.keys[digit].click()
+                shoot(page, folder / f"lots_{wide}_{name}_kg.png")
+            page.close()
+        page = LotsPage(Bridge(), FakeIntents(), lots_states.LotsSourceStub(), lots_states.PEOPLE)
+        page.resize(wide, tall)
+        page.show()
+        page.go_to(1)
+        shoot(page, folder / f"lots_{wide}_4_receive.png")
+        page.receive.scan.setText("01095212345432133102041250" + "13261124" + "10TR26-118")
+        page.receive.scan.returnPressed.emit()
+        page.receive.components.touched.emit("CAR")
+        page.receive.suppliers.touched.emit("Tarn Roots")
+        shoot(page, folder / f"lots_{wide}_5_scanned.png")
+        page.receive.scan.setText("10TR26-119")
+        page.receive.scan.returnPressed.emit()
+        shoot(page, folder / f"lots_{wide}_6_contradiction.png")
+        page.go_to(2)
+        page.choose_person("P01")
+        shoot(page, folder / f"lots_{wide}_7_who.png")
+        page.close()
+
+
 def labels(folder: Path) -> None:
     stub = labels_states.LabelsSourceStub
     sources = {
@@ -245,7 +285,7 @@ def window(folder: Path) -> None:
 def main(folder: Path) -> None:
     folder.mkdir(parents=True, exist_ok=True)
     application = QApplication.instance() or QApplication([])
-    for part in (packer, lead, numbers, checks, change, labels, window):
+    for part in (packer, lead, numbers, checks, change, lots, labels, window):
         part(folder)
     application.processEvents()
 
