@@ -203,6 +203,10 @@ def next_copy(bag: LabelledBag, wish: Reprint, rule: ReprintRule) -> int:
         LabelLifeError: the wish must not be granted.
     """
     refuse_copy(bag.serial, bag.label, bag.copies)
+    if bag.quality is Quality.HELD:
+        raise LabelLifeError(
+            f"bag {bag.serial} is held: it gets no label before QA has released it"
+        )
     if not wish.who:
         raise LabelLifeError("a copy needs the id of who asks for it")
     if wish.old is OldLabel.NEVER_PRINTED and bag.label is not LabelState.IN_DOUBT:

@@ -1,3 +1,5 @@
+from dataclasses import replace
+
 import pytest
 
 from station.core.label_life import (
@@ -70,6 +72,12 @@ def test_anybody_may_have_the_first_copy_and_the_lead_signs_for_more(label):
     with pytest.raises(LabelLifeError, match="has had R1 already: the lead"):
         next_copy(bag(label, copies=1), wish(), RULE)
     assert next_copy(bag(label, copies=1), wish("lead"), RULE) == 2
+
+
+def test_a_held_bag_gets_no_label():
+    held = replace(bag(), quality=Quality.HELD)
+    with pytest.raises(LabelLifeError, match="is held: it gets no label before QA"):
+        next_copy(held, wish("lead"), RULE)
 
 
 def test_a_copy_needs_a_person():
