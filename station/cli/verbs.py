@@ -17,6 +17,7 @@ from station.cli import (
     labels,
     limits,
     lots,
+    recall,
     record,
     rejects,
     scale_check,
@@ -40,6 +41,7 @@ def build() -> typer.Typer:
     app.command("scale-check")(scale_check.scale_check)
     app.command("suspects")(suspect_windows.suspects)
     app.command("handover")(handover.handover)
+    app.command("recall")(recall.recall)
     app.command("record")(record.record)
     app.command("rejects")(rejects.rejects)
     app.command("trace")(trace.trace)

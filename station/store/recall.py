@@ -6,6 +6,7 @@ in the file and is read only where it is shown.
 
 from __future__ import annotations
 
+from collections.abc import Collection
 from dataclasses import dataclass
 from datetime import UTC, date, datetime, timedelta, timezone
 from decimal import Decimal
@@ -14,6 +15,8 @@ from typing import NamedTuple
 
 from sqlalchemy import ColumnElement, Connection, select
 
+from station.core.facts import FactRecord
+from station.core.journal import EntryKind
 from station.core.lot_set import LotUse
 from station.core.lots import InputLot
 from station.core.mass import Mass
@@ -21,9 +24,10 @@ from station.errors import BadInput
 from station.store import journal as j
 from station.store.answers import RunLine
 from station.store.engine import reading
+from station.store.facts import read_facts
 from station.store.prepared import driver_of
-from station.store.queries import run_lines, unknown
-from station.store.tables import blend, identity, lot, lot_use, pack, run
+from station.store.queries import run_lines, unknown, unknown_serial
+from station.store.tables import blend, fact, identity, journal, lot, lot_use, pack, run
 
 _COLUMNS = (
     "serial", "judged_at", "offset_minutes", "blend_id", "net_digits", "net_unit", "net_ug",
@@ -150,7 +154,7 @@ def pack_rows(connection: Connection, blends: tuple[int, ...]) -> tuple[PackRow,
 def _reach(connection: Connection, condition: ColumnElement[bool], code: str = "") -> Reach:
     rows = connection.execute(select(blend).where(condition).order_by(blend.c.id)).all()
     sets = {row.lot_set_id for row in rows}
-    uses: dict[int, tuple[LotUse, ...]] = {one: () for one in sets}
+    uses: dict[int, tuple[LotUse, ...]] = dict.fromkeys(sets, ())
     members = select(lot_use).where(lot_use.c.lot_set_id.in_(sets))
     for row in connection.execute(members.order_by(lot_use.c.component, lot_use.c.lot)):
         uses[row.lot_set_id] += (LotUse(row.component, row.lot),)
@@ -183,9 +187,28 @@ def _reach(connection: Connection, condition: ColumnElement[bool], code: str = "
     )
 
 
-def blend_of_pack(home: Path, serial: str) -> str | None:
-    """Return the blend lot code of a bag, or None where the record has no such serial."""
+def entries_about(home: Path, subjects: Collection[str]) -> tuple[FactRecord, ...]:
+    """Return deliveries, moves, holds and releases of lots or blends by code, oldest first."""
+    kinds = (EntryKind.DELIVERY, EntryKind.LOT_MOVE, EntryKind.HOLD, EntryKind.RELEASE)
+    statement = (
+        select(journal.c.canonical)
+        .join(fact, fact.c.entry_id == journal.c.id)
+        .where(fact.c.subject.in_(subjects), fact.c.kind.in_(kinds))
+        .order_by(fact.c.id.desc())
+    )
+    with reading(home) as connection:
+        return read_facts(connection, statement)
+
+
+def blend_of_pack(home: Path, serial: str) -> str:
+    """Return the blend lot code of a bag.
+
+    Raises:
+        BadInput: no such serial; the message names close ones.
+    """
     statement = select(blend.c.code).join(pack).where(pack.c.serial == serial)
     with reading(home) as connection:
-        return connection.execute(statement).scalar_one_or_none()
-
+        code = connection.execute(statement).scalar_one_or_none()
+        if code is None:
+            raise unknown_serial(connection, serial)
+        return str(code)

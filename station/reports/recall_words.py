@@ -1,0 +1,57 @@
+"""A recall in words and figures, as the command line and the paper say it."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from station.core.balance import Span, kilograms
+from station.core.metrology.exact import plain
+from station.reports.recall import Group, Recall, Scope
+from station.reports.recall_lots import LotAccount
+
+_NAMES = {Scope.LOT: "input lot", Scope.PACK: "bag", Scope.BLEND: "blend lot", Scope.DAY: "day"}
+
+
+def title(found: Recall) -> str:
+    """What was asked for, and that it is an exercise where it is one."""
+    words = f"Recall of {_NAMES[found.scope]} {found.asked}"
+    return f"DRILL: {words}" if found.drill else words
+
+
+def answer(found: Recall) -> str:
+    """How many bags, and how many of them nothing holds."""
+    total = found.total
+    bags = f"{total.bags} bags, {plain(total.kilograms)} kg net"
+    return f"{bags}; {total.free} of them are free to leave" if total.free else f"{bags}; none free"
+
+
+def counted(group: Group) -> str:
+    """Bags by quality."""
+    return ", ".join(f"{number} {quality}" for quality, number in group.counts.items()) or "none"
+
+
+def labelled(group: Group) -> str:
+    """Bags by state of the label."""
+    return ", ".join(f"{number} {state}" for state, number in group.labels.items()) or "none"
+
+
+def account(one: LotAccount) -> tuple[tuple[str, str], ...]:
+    """The mass balance of a lot: what came, what the bags took, what must be left."""
+    used, rest = one.balance.used, one.rest
+    return (
+        ("Received", _or_unknown(one.received)),
+        ("Loaded, less what came off weighed", _or_unknown(one.balance.loaded)),
+        ("In bags", spanned(used)),
+        ("Thrown away", kilograms(one.wasted)),
+        ("Must be left", "not known: what came was not weighed" if rest is None else spanned(rest)),
+        ("Adds up", {None: "cannot be said", True: "yes", False: "NO"}[one.adds_up]),
+    )
+
+
+def spanned(span: Span) -> str:
+    """A span of grams as kilograms, with what is likely."""
+    return f"{kilograms(span.low)} to {kilograms(span.high)}, likely {kilograms(span.likely)}"
+
+
+def _or_unknown(grams: Fraction | None) -> str:
+    return "not weighed" if grams is None else kilograms(grams)
