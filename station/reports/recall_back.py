@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import timedelta
 from pathlib import Path
 
-from station.core.checks.scan_back import serial_in
+from labels.digital_link import read_digital_link
+from labels.errors import LabelError
+from labels.gs1 import read_elements
 from station.core.facts import FACT_KINDS, FactRecord
 from station.core.journal import EntryKind
 from station.store.answers import PackTrace
@@ -24,6 +27,8 @@ CHECKS = (
     EntryKind.ROLL,
 )
 _AFTER = timedelta(hours=24)
+_IDENTIFIER = re.compile(r"^\][A-Za-z][0-9A-Za-z]")
+"""Symbology identifier of ISO/IEC 15424."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,8 +48,12 @@ class PackBack:
 
 def serial_of(text: str) -> str:
     """The serial that a person typed or a scanner sent: element string, Digital Link or plain."""
-    given = text.strip()
-    return serial_in(given.replace("(21)", "21")) or given.upper()
+    given = _IDENTIFIER.sub("", text.strip())
+    try:
+        elements = read_digital_link(given) if "://" in given else read_elements(given)
+    except LabelError:
+        return given.upper()
+    return next((one.value for one in elements if one.ai == "21"), given.upper())
 
 
 def look_back(home: Path, serial: str) -> PackBack:

@@ -16,7 +16,7 @@ from station.core.pack import Moment
 from station.core.product import Share
 from station.core.receiving import hold_lot_fact, release_lot_fact
 from station.line.duties import Duties
-from station.line.events import Labelled, LinkUp, Weighed
+from station.line.events import Labelled, LinkUp, SetAside, Weighed
 from station.line.lot_book import LotBook
 from station.line.lot_change import LotChanges, LotRules
 from station.line.lot_duty import LotDuty
@@ -63,13 +63,15 @@ class PlantClock:
 class LotLine:
     """The line; every call comes back when all of it is done."""
 
-    def __init__(self, home, *, products=(), lots=LOTS, rules=None, clock=None, on=True):
+    def __init__(
+        self, home, *, products=(), lots=LOTS, rules=None, clock=None, on=True, station="A1"
+    ):
         self.home, self.known = home, lots
         self.products = products or (make_product(),)
         self.clock = clock or PlantClock(datetime(2026, 11, 25, 9, tzinfo=UTC))
         self.log, self.answers, self.entered, self.states = [], [], [], []
         self.desk = CommandDesk(self.log)
-        self.store = StationStore.open(home, "QH", "A1", self.clock)
+        self.store = StationStore.open(home, "QH", station, self.clock)
         self.store.add_lots(lots, self.clock.now(), "station")
         self.book = LotBook(lots)
         self.duty = LotDuty("A", self.book, on=on)
@@ -145,6 +147,15 @@ class LotLine:
         self.on_pan(net)
         serial = self.state.last.serial
         self.take(Labelled(serial))
+        self.weigh(0)
+        return serial
+
+    def bag_aside(self):
+        """One bag that burst after its label; returns its serial."""
+        self.on_pan()
+        serial = self.state.last.serial
+        self.take(Labelled(serial))
+        self.take(SetAside("burst seal"))
         self.weigh(0)
         return serial
 

@@ -1,0 +1,196 @@
+"""Recalls of lots that a real line packed, changed and held, and their paper and table."""
+
+import csv
+import io
+from datetime import UTC, datetime
+from decimal import Decimal
+from fractions import Fraction
+
+import pypdfium2 as pdfium
+import pytest
+
+from station.core.balance import Water
+from station.core.mass import Mass
+from station.core.receiving import Delivery, delivery_fact
+from station.errors import BadInput
+from station.reports.recall import Scope, recall
+from station.reports.recall_back import look_back, serial_of
+from station.reports.recall_csv import recall_csv
+from station.reports.recall_pdf import recall_pdf
+from tests.station.line.lot_rig import LotLine, lot
+
+NOW = datetime(2026, 11, 25, 18, tzinfo=UTC)
+
+
+@pytest.fixture
+def make(tmp_path):
+    lines = []
+
+    def line(**options):
+        lines.append(LotLine(tmp_path / f"home{len(lines)}", **options))
+        return lines[-1]
+
+    yield line
+    for one in lines:
+        one.close()
+
+
+def ask(asked, *lines, scope=Scope.LOT, **more):
+    return recall([line.home for line in lines], scope, asked, NOW, **more)
+
+
+def serials(found):
+    return [pack.serial for one in found.stations for pack in one.packs]
+
+
+def test_an_overlap_of_40_bags_recalls_exactly_the_old_and_the_overlap(make):
+    line = make()
+    line.start("ROM-1", "CAR-7")
+    old = line.bags(12)
+    line.load("ROM-2")
+    overlap = line.bags(40)
+    line.empty("ROM-1")
+    line.bags(9)
+    found = ask("ROM-1", line)
+    assert serials(found) == old + overlap
+    assert [one.group.bags for one in found.blends] == [12, 40]
+    assert [[use.lot for use in one.blend.uses] for one in found.blends] == [
+        ["CAR-7", "ROM-1"],
+        ["CAR-7", "ROM-1", "ROM-2"],
+    ]
+    assert found.total.kilograms == Decimal("0.252") * 52
+    sums = [sum(g.micrograms for g in by.values()) for by in (found.by_day, found.by_run)]
+    assert sums == [found.total.micrograms] * 2
+
+
+def test_a_lot_held_after_200_packs_holds_them_all_and_the_recall_says_so(make):
+    line = make()
+    line.start("ROM-1", "CAR-7")
+    bags = line.bags(200)
+    before = ask("ROM-1", line)
+    assert (before.total.free, before.done) == (200, False)
+    assert line.hold("ROM-1").recorded
+    found = ask("ROM-1", line)
+    assert serials(found) == bags
+    assert (found.total.free, found.done, dict(found.total.counts)) == (0, True, {"held": 200})
+    (its,) = found.lots
+    assert (str(its.lot.status), its.holds[0].fact.details["reason"]) == (
+        "held",
+        "the grower called",
+    )
+
+
+def test_an_exercise_is_marked_and_asks_for_nothing(make):
+    line = make()
+    line.start("ROM-1", "CAR-7")
+    line.bags(3)
+    found = ask("ROM-1", line, drill=True)
+    assert (found.done, found.total.free) == (True, 3)
+    text = words(recall_pdf(found))
+    assert "DRILL: Recall of input lot ROM-1" in text
+    assert "nothing is to be taken off the market" in text
+
+
+def test_two_stations_that_share_a_lot_answer_together(make):
+    one, other = make(), make(station="B1")
+    one.start("ROM-1", "CAR-7")
+    here = one.bags(4)
+    other.start("ROM-1", "CAR-8")
+    there = other.bags(5)
+    found = ask("ROM-1", one, other)
+    assert serials(found) == here + there
+    assert [one.station for one in found.blends] == ["QH/A1", "QH/B1"]
+    assert found.total.kilograms == Decimal("0.252") * 9
+    (its,) = found.lots
+    assert its.stations == ("QH/A1", "QH/B1")
+    alone = ask("CAR-8", one, other)
+    assert {row.station for row in alone.blends} == {"QH/B1"}
+    with pytest.raises(BadInput, match="ROM-9"):
+        ask("ROM-9", one, other)
+    with pytest.raises(BadInput, match="named twice"):
+        ask("ROM-1", one, one)
+
+
+def test_the_kilograms_of_a_lot_add_up_within_what_is_said(make):
+    line = make()
+    new = lot("ROM-9")
+    line.store.record(
+        (delivery_fact(Delivery(new, Mass.parse("30 kg")), "d1"),), line.clock.now(), "P01"
+    )
+    line.book._put(new)
+    line.start("ROM-1", "CAR-7")
+    line.load("ROM-9", "20")
+    line.empty("ROM-1")
+    line.bags(20)
+    found = ask("ROM-9", line, water=Water(Decimal(0), Decimal(2)))
+    (its,) = found.lots
+    assert its.received == 30_000
+    assert its.balance.loaded == 20_000
+    share = next(one for one in line.run.product.recipe if one.component.code == "ROM")
+    net = Fraction(20 * 252)
+    used = its.balance.used
+    assert used.high == net * Fraction(share.high) / 100
+    assert used.low == net * Fraction(98, 100) * Fraction(share.low) / 100
+    assert its.rest.high == 30_000 - used.low
+    assert its.adds_up is True
+
+
+def test_a_bag_leads_back_to_its_lots_neighbours_checks_and_people(make):
+    line = make()
+    line.start("ROM-1", "CAR-7")
+    bags = line.bags(50)
+    back = look_back(line.home, bags[24])
+    assert [(one.code, one.supplier) for one in back.trace.lots] == [
+        ("CAR-7", "Aldermoor Growers"),
+        ("ROM-1", "Aldermoor Growers"),
+    ]
+    assert [one.serial for one in back.trace.neighbours] == bags[4:24] + bags[25:45]
+    assert ("P01", "led the run") in back.people
+    assert ("P02", "packed the bag") in back.people
+    assert ("P01", "lot move") in back.people
+    found = ask(bags[24], line, scope=Scope.PACK)
+    assert serials(found) == bags
+    assert {one.lot.code for one in found.lots} == {"ROM-1", "CAR-7"}
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "A1-7K-000012",
+        " a1-7k-000012 ",
+        "]d201095212345432131726113021A1-7K-000012\x1d10A2632901",
+        "]d2010952123454321310A2632901\x1d21A1-7K-000012",
+        "https://id.example.org/01/09521234543213/10/A2632901/21/A1-7K-000012?17=261130",
+    ],
+)
+def test_a_serial_is_read_as_typed_or_as_scanned(text):
+    assert serial_of(text) == "A1-7K-000012"
+
+
+def test_the_table_has_every_bag_and_no_cell_a_spreadsheet_would_reckon(make):
+    line = make()
+    line.start("ROM-1", "CAR-7")
+    bags = line.bags(3)
+    found = ask("ROM-1", line)
+    rows = list(csv.DictReader(io.StringIO(recall_csv(found).decode())))
+    assert [row["serial"] for row in rows] == bags
+    assert {row["input_lots"] for row in rows} == {"CAR-7 ROM-1"}
+    assert sum(Decimal(row["net"]) for row in rows) == 3 * 252
+    assert not any(cell.startswith(("=", "+", "-", "@")) for row in rows for cell in row.values())
+
+
+def test_paper_names_ranges_of_serials_and_is_the_same_twice(make):
+    line = make()
+    line.start("ROM-1", "CAR-7")
+    bags = line.bags(5)
+    found = ask("ROM-1", line)
+    text = words(recall_pdf(found))
+    assert bags[0] in text
+    assert bags[-1] in text
+    assert bags[2] not in text
+    assert recall_pdf(found) == recall_pdf(found)
+
+
+def words(pdf):
+    document = pdfium.PdfDocument(pdf)
+    return "\n".join(page.get_textpage().get_text_range() for page in document)
