@@ -11,6 +11,7 @@ from labels.readback import scan
 from station.app.labels_desk import LabelsDesk
 from station.app.watch import Watch
 from station.core.checks.rolls import RollCount
+from station.core.checks.scan_back import serial_in
 from station.core.facts import Fact
 from station.core.run import Run
 from station.errors import EnvironmentFault
@@ -69,9 +70,11 @@ class PracticeLabels:
         except OSError as fault:
             raise EnvironmentFault(f"label {file} cannot be read", fault.strerror or "") from fault
         sent = [code.identifier + code.data.decode("latin-1") for code in found]
-        named = next((one for one in sent if serial in one), "")
+        if not sent:
+            raise EnvironmentFault(f"label {file} has no bar code", "print it again")
+        named = next((one for one in sent if serial_in(one)), sent[0])
         made, fact = self._desk.scan(run, named, serial)
-        if not made.equal:
+        if not made.equal or made.serial != serial:
             raise EnvironmentFault(f"label {file} does not say what the record says", named)
         self._enter(fact)
         self.scanned += 1
