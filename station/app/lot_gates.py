@@ -72,4 +72,4 @@ def lot_gates(
         bags_with=lambda code: bags_with(home, code),
         new_id=new_uid,
     )
-    return LotGates(book, duty, changes, LotsDesk(house, clock, duty))
+    return LotGates(book, duty, changes, LotsDesk(house, home, clock, duty))

@@ -3,17 +3,22 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from pathlib import Path
 
 from station.config.packhouse import Packhouse
 from station.core.facts import Fact
 from station.core.ids import new_uid
-from station.core.line_lots import LotMove, move_fact
+from station.core.line_lots import LotMove, Move, move_fact
+from station.core.lot_set import LotUse
 from station.core.lots import InputLot
+from station.core.mass import Mass
 from station.core.receiving import Notes, delivery_fact, hold_lot_fact, receive
+from station.errors import BadInput
 from station.line.lot_duty import LotDuty, LotRow
 from station.line.opening import calendar_day
 from station.line.ports import Clock
 from station.reports.case_scan import notes_of_scan
+from station.store.queries import trace_pack
 
 
 class LotsDesk:
@@ -21,12 +26,14 @@ class LotsDesk:
 
     Args:
         house: the settings.
+        home: folder of the record.
         clock: tells the time.
         duty: knows the line and the lots there are.
     """
 
-    def __init__(self, house: Packhouse, clock: Clock, duty: LotDuty) -> None:
-        self._house, self._clock, self._duty = house, clock, duty
+    def __init__(self, house: Packhouse, home: Path, clock: Clock, duty: LotDuty) -> None:
+        self._house, self._home = house, home
+        self._clock, self._duty = clock, duty
 
     def rows(self) -> tuple[LotRow, ...]:
         """The lots on the line with their balances."""
@@ -43,6 +50,8 @@ class LotsDesk:
 
     def name(self, component: str) -> str:
         """What people call a component."""
+        if not component:
+            return "out of bags"
         known = self._house.components.get(component)
         return component if known is None else known.name
 
@@ -60,6 +69,23 @@ class LotsDesk:
         """The facts that keep moves made together."""
         line = self._house.settings.line
         return tuple(move_fact(move, self._new_id(), line) for move in moves)
+
+    def rework(self, serial: str, quantity: Mass | None) -> LotMove | None:
+        """The move that puts the content of a bag back on the line, with all its lots."""
+        try:
+            bag = trace_pack(self._home, serial)
+        except BadInput:
+            return None
+        draft = bag.record.draft
+        return LotMove(
+            Move.REWORK,
+            draft.blend_lot,
+            quantity=quantity or draft.weighing.net,
+            members=tuple(LotUse(one.component, one.code) for one in bag.lots),
+            use_by=draft.use_by,
+            packed_at=draft.judged_at.utc,
+            serials=(serial,),
+        )
 
     def scanned(self, text: str) -> Notes:
         """What one scanned symbol of a case says."""

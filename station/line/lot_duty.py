@@ -9,7 +9,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 from datetime import datetime
 
-from station.core.balance import Balance, PackedSum, Water, balance
+from station.core.balance import Balance, PackedSum, Span, Water, balance
 from station.core.blend_change import change_of
 from station.core.facts import FactRecord
 from station.core.journal import EntryKind
@@ -29,7 +29,7 @@ _WHERE = "RUN, then LOTS (F6)"
 
 @dataclass(frozen=True, slots=True)
 class LotRow:
-    """One lot on the line, as a screen shows it."""
+    """One lot on the line, as a screen shows it; rework has no component."""
 
     lot: str
     component: str
@@ -136,9 +136,20 @@ class LotDuty:
     # --- what others may know -----------------------------------------------------------------
 
     def rows(self) -> tuple[LotRow, ...]:
-        """The lots on the line with their balances, oldest first."""
+        """The lots on the line with their balances, oldest first; rework behind them."""
         listed = () if self._set is None else tuple(use.lot for use in self._set.uses)
-        return tuple(
+        again = tuple(
+            LotRow(
+                lot=one.lot,
+                component="",
+                finishing=True,
+                held=any(self._held(use.lot) for use in one.members),
+                listed=all(use.lot in listed for use in one.members),
+                balance=Balance(one.lot, None, Span()),
+            )
+            for one in self.line.reworks
+        )
+        lots = tuple(
             LotRow(
                 lot=one.lot,
                 component=one.component,
@@ -149,6 +160,7 @@ class LotDuty:
             )
             for one in self.line.lots
         )
+        return lots + again
 
     def balance(self, lot: str, component: str) -> Balance:
         """What a lot should have left."""

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
 
@@ -53,6 +55,7 @@ class LineLotsPage(QWidget):
     def __init__(self, palette: Palette, source: LotsSource, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._source = source
+        self._rework: LotMove | None = None
         self.chosen = ""
         """Code of the lot the buttons are about."""
         self.bars = LotBars(palette)
@@ -137,8 +140,10 @@ class LineLotsPage(QWidget):
 
     @Slot(str)
     def choose(self, code: str) -> None:
-        """Let the buttons be about a lot."""
+        """Let the buttons be about a lot, or about the content of a bag."""
         self.chosen = code
+        unknown = code and self._source.lot(code) is None
+        self._rework = self._source.rework(code, None) if unknown else None
         self.refresh()
 
     def refresh(self) -> None:
@@ -147,12 +152,14 @@ class LineLotsPage(QWidget):
         name = self._source.name
         self.bars.set(tuple(bar_of(row, name, self.chosen) for row in rows))
         lot = self._source.lot(self.chosen)
-        words = chosen_words(lot, self.chosen, name)
+        words = chosen_words(lot, self._rework, self.chosen, name)
         if words != self.words.text():
             self.words.setText(words)
         on_line = any(row.lot == self.chosen for row in rows)
         for word, button in self.buttons.items():
             button.setEnabled(on_line if word in _MOVES else lot is not None)
+        if self._rework is not None:
+            self.buttons["LOAD"].setEnabled(True)
 
     @Slot()
     def _scanned(self) -> None:
@@ -177,6 +184,8 @@ class LineLotsPage(QWidget):
             move = _MOVES[words]
             weighed = self.quantity if move in (Move.RETURNED, Move.WASTED) else None
             return (LotMove(move, self.chosen, component, weighed),)
+        if self._rework is not None:
+            return (replace(self._rework, quantity=self.quantity or self._rework.quantity),)
         load = LotMove(Move.LOADED, self.chosen, component, self.quantity)
         if words != CLEAN:
             return (load,)

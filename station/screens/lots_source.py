@@ -8,6 +8,7 @@ from typing import Protocol
 from station.core.facts import Fact
 from station.core.line_lots import LotMove
 from station.core.lots import InputLot
+from station.core.mass import Mass
 from station.core.receiving import Notes
 from station.line.lot_duty import LotRow
 
@@ -39,6 +40,10 @@ class LotsSource(Protocol):
 
     def moves(self, moves: Sequence[LotMove]) -> tuple[Fact, ...]:
         """The facts that keep moves made together."""
+        ...
+
+    def rework(self, serial: str, quantity: Mass | None) -> LotMove | None:
+        """The move that puts the content of a bag back on the line; None where there is no bag."""
         ...
 
     def scanned(self, text: str) -> Notes:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from station.core.balance import Balance
+from station.core.line_lots import LotMove
 from station.core.lots import InputLot
 from station.core.receiving import Notes
 from station.line.lot_duty import LotRow
@@ -41,8 +42,12 @@ def left_words(balance: Balance) -> str:
     return f"{float(left.likely) / 1000:.1f} kg ± {float(half) / 1000:.1f}"
 
 
-def chosen_words(lot: InputLot | None, code: str, name: Callable[[str], str]) -> str:
-    """What is to be known of a lot before it is loaded."""
+def chosen_words(
+    lot: InputLot | None, rework: LotMove | None, code: str, name: Callable[[str], str]
+) -> str:
+    """What is to be known of a lot, or of a bag's content, before it is loaded."""
+    if rework is not None and rework.use_by is not None:
+        return f"bag {code}: rework of {rework.lot}, last day {long_date(rework.use_by)}"
     if lot is None:
         return f"{code} is not known: receive it first" if code else "scan a lot, or touch one"
     words = f"{lot.code}: {name(lot.component)}, {lot.supplier}"

@@ -9,11 +9,13 @@ from sqlalchemy import Connection, insert, select, update
 
 from station.core.facts import Fact
 from station.core.journal import Entry, EntryKind
+from station.core.line_lots import move_of
 from station.core.lots import InputLot, LotStatus
+from station.core.pack import Quality
 from station.core.receiving import delivered_lot, held_lot, open_holds
 from station.store.facts import fact_record, read_facts
 from station.store.hold_ranges import HoldRanges, UnknownFact
-from station.store.tables import fact, journal, lot
+from station.store.tables import fact, journal, lot, pack
 
 _Body = Mapping[str, Any]
 
@@ -77,6 +79,22 @@ class LotFacts:
         if len(open_before) == 1:
             held = (lot.c.code == code) & (lot.c.status == LotStatus.HELD)
             self._connection.execute(update(lot).where(held).values(status=LotStatus.FREE))
+
+    def rework(self, moved: Fact) -> None:
+        """Take bags whose content went back on the line out of the rejects.
+
+        Raises:
+            UnknownFact: one was not set aside, or its content went back before.
+        """
+        serials = move_of(moved).serials
+        for serial in serials:
+            aside = (pack.c.serial == serial) & (pack.c.quality == Quality.REJECT)
+            back = update(pack).where(aside).values(quality=Quality.REWORKED)
+            if self._connection.execute(back).rowcount != 1:
+                raise UnknownFact(
+                    f"bag {serial} is not among those set aside: set it aside before its content "
+                    "goes back on the line"
+                )
 
     def known(self, code: str) -> InputLot | None:
         """The lot of a code, or None."""

@@ -19,7 +19,7 @@ from station.store.tables import blend, journal, lot_use, pack, run
 def packed_with(home: Path, lots: Collection[str]) -> tuple[PackedSum, ...]:
     """Return the bags whose set has one of ``lots``, summed by run and set."""
     holding = select(lot_use.c.lot_set_id).where(lot_use.c.lot.in_(tuple(lots)))
-    rejected = pack.c.quality == Quality.REJECT
+    rejected = pack.c.quality.in_((Quality.REJECT, Quality.REWORKED))
     sums = (
         select(
             blend.c.run_id,

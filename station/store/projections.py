@@ -203,7 +203,9 @@ class Projections:
             consequence(entry)
 
     def _lot_move(self, entry: Entry) -> None:
-        changed = set_of_move(fact_record(entry).fact)
+        moved = fact_record(entry).fact
+        self.lots.rework(moved)
+        changed = set_of_move(moved)
         if changed is not None:
             self._blend_of(changed)
 

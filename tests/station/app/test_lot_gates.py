@@ -13,6 +13,7 @@ from station.app.label_desk import PrintingDesk
 from station.app.lot_gates import lot_gates
 from station.app.places import demo_settings
 from station.config.load import load
+from station.config.lot_rules import LotSettings
 from station.core.clearance import Point, cleared_fact
 from station.core.line_lots import LotMove, Move
 from station.core.lots import LotStatus
@@ -35,7 +36,8 @@ def line(tmp_path):
 def house(line):
     """The demo packhouse on line A, so that its station reads what the line recorded."""
     found = load(demo_settings(), DAY)
-    return replace(found, settings=replace(found.settings, line="A", site="QH"))
+    settings = replace(found.settings, line="A", site="QH", lots=LotSettings())
+    return replace(found, settings=settings)
 
 
 def restarted(line):

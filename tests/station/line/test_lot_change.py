@@ -260,12 +260,15 @@ def test_rework_into_the_next_hour_brings_its_lots_and_its_day_and_has_an_age_li
     line = make(rules=LotRules(rework=timedelta(hours=2)))
     line.start("ROM-1", "CAR-7")
     began = line.clock.utc
-    burst = line.bags(2)
+    burst = [line.bag_aside(), line.bag_aside()]
     clean = (LotMove(Move.EMPTY, "ROM-1"), LotMove(Move.LOADED, "ROM-2"))
     line.move(*clean)
+    good = line.bag()
     line.clock.pass_by(3_600_000)
     line.weigh(0)
     again = rework(line, burst, began, date(2026, 11, 30))
+    kept = replace(again, serials=(good,))
+    assert f"bag {good} is not among those set aside" in line.move(kept).words
     assert line.move(again).recorded
     assert line.run.dating.use_by == date(2026, 11, 30)
     assert line.run.dating.shortened_by == again.lot
@@ -273,7 +276,9 @@ def test_rework_into_the_next_hour_brings_its_lots_and_its_day_and_has_an_age_li
     assert line.empty(again.lot).recorded
     pure = line.bags(1)
     assert line.recall("ROM-1") == burst + mixed
-    assert line.recall("ROM-2") == mixed + pure
+    assert line.recall("ROM-2") == [good, *mixed, *pure]
+    assert qualities(line, burst) == {"reworked"}
+    assert "not among those set aside" in line.move(again).words
     line.clock.pass_by(3_700_000)
     assert "for 2.0 h" in line.move(again).words
 

@@ -1,17 +1,20 @@
 """Lots on a line and in the cooler, for pictures and tests of their page."""
 
 from dataclasses import replace
-from datetime import date
+from datetime import UTC, date, datetime
 from fractions import Fraction
 
 from station.core.balance import Balance, Span
-from station.core.line_lots import move_fact
+from station.core.line_lots import LotMove, Move, move_fact
+from station.core.lot_set import LotUse
 from station.core.lots import InputLot, LotError, LotStatus
+from station.core.mass import Mass
 from station.core.receiving import Notes, delivery_fact, hold_lot_fact, receive
 from station.line.lot_duty import LotRow
 from station.reports.case_scan import notes_of_scan
 from station.screens.offer import Person
 
+BAG = "A1-7K-000131"
 DAY = date(2026, 11, 25)
 PEOPLE = (
     Person("P01", "Wren Calder", "lead"),
@@ -85,6 +88,19 @@ class LotsSourceStub:
 
     def moves(self, moves):
         return tuple(move_fact(move, self._uid(), "A") for move in moves)
+
+    def rework(self, serial, quantity):
+        if serial != BAG:
+            return None
+        return LotMove(
+            Move.REWORK,
+            "A2632901",
+            quantity=quantity or Mass.parse("252 g"),
+            members=(LotUse("ROM", "ROM-26325-A"),),
+            use_by=date(2026, 12, 1),
+            packed_at=datetime(2026, 11, 25, 9, tzinfo=UTC),
+            serials=(serial,),
+        )
 
     def scanned(self, text):
         return notes_of_scan((("", text),), DAY, whole=False)

@@ -12,6 +12,7 @@ from station.screens.lots import LotsPage
 from station.screens.lots_words import bar_of, left_words
 from tests.station.screens.fakes import FakeIntents
 from tests.station.screens.lots_states import (
+    BAG,
     CROWDED,
     NAMES,
     OVERLAP,
@@ -107,6 +108,15 @@ def test_a_lot_is_held_from_the_line(page, intents):
     page.line.buttons["HOLD"].held.emit()
     (fact,), _ = entered(intents)
     assert (fact.kind, held_lot(fact)) == (EntryKind.HOLD, "ROM-26325-A")
+
+
+def test_the_content_of_a_scanned_bag_goes_back_as_rework(page, intents):
+    scan(page.line.scan, BAG)
+    assert "rework of A2632901" in page.line.words.text()
+    page.line.buttons["LOAD"].click()
+    (fact,), _ = entered(intents)
+    move = move_of(fact)
+    assert (move.move, move.serials, str(move.quantity)) == (Move.REWORK, (BAG,), "252 g")
 
 
 def test_the_line_s_refusal_is_said_and_the_mass_stays(page, intents):
