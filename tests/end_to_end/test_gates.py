@@ -22,18 +22,26 @@ def line(tmp_path):
 
 @pytest.fixture
 def lead(line):
+    station = line.station
     return PracticeLead(
-        line.bench, line.watch, line.station.checks, line.station.line, lead_of(line.house)
+        line.bench, line.watch, station.checks, station.change, station.line, lead_of(line.house)
     )
+
+
+def both_wanted(state) -> bool:
+    words = " ".join(state.closed)
+    return "begins with a check of the scale" in words and "one empty bag" in words
 
 
 def test_no_bag_is_taken_before_scale_and_tare_were_weighed(tmp_path, line, lead):
     product = line.open_run()
-    run = line.until(lambda state: len(state.closed) == 2).run
+    run = line.until(both_wanted).run
+    lead.clear_line()
     with line.packer(product):
         line.until(lambda state: state.verb is Verb.CALL_LEAD)
     lead.check_scale(run)
-    line.until(lambda state: len(state.closed) == 1)
+    line.until(lambda state: "check of the scale" not in " ".join(state.closed))
+    assert line.watch.newest.closed != ()
     lead.weigh_empty_bag(run)
     line.until(lambda state: state.closed == () and state.phase is Phase.READY)
     with line.packer(product):
@@ -47,7 +55,8 @@ def test_no_bag_is_taken_before_scale_and_tare_were_weighed(tmp_path, line, lead
 def test_a_lost_line_asks_for_a_check_and_the_lead_at_hand_makes_it(tmp_path, line, lead):
     desk = line.station.checks
     line.open_run()
-    line.until(lambda state: len(state.closed) == 2)
+    line.until(both_wanted)
+    lead.clear_line()
     helper = LeadAtHand(lead, line.watch)
     helper.start()
     try:
