@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 from fractions import Fraction
 
-from station.core.line_lots import LotMove, Move
+from station.core.line_lots import OF_THE_RUN, LotMove, Move
 from station.core.lot_set import LotSet
 from station.core.mass import Mass
 from station.core.product import Product, Share
@@ -150,7 +150,9 @@ def _loaded(lot: str, moves: tuple[LotMove, ...]) -> Fraction | None:
         if move.lot != lot or move.move is Move.REWORK:
             continue
         if move.move is Move.LOADED:
-            weighed = weighed and move.quantity is not None
+            # A lot that was weighed in before and is chosen for the next run is the same product.
+            carried_over = last and move.note == OF_THE_RUN
+            weighed = weighed and (move.quantity is not None or carried_over)
             total += _grams(move.quantity)
         elif move.move in (Move.RETURNED, Move.WASTED):
             weighed = weighed and move.quantity is not None

@@ -139,7 +139,7 @@ class LotChanges:
         """Complete holds with the bags they reach, and moves with the set they bring."""
         run = cycle.following or cycle.run
         whole = [self._reaching(fact) for fact in facts]
-        if run is not None and any(_clears_line(fact) for fact in facts):
+        if any(_clears_line(fact) for fact in facts):
             whole += self._taken_away(run, at)
         places = [place for place, fact in enumerate(whole) if self._is_move(fact)]
         if not places:
@@ -189,9 +189,9 @@ class LotChanges:
             for code in gone
         )
 
-    def _taken_away(self, run: Run, at: Moment) -> list[Fact]:
+    def _taken_away(self, run: Run | None, at: Moment) -> list[Fact]:
         """Who signs for a clear line says that lots of the run before are closed or returned."""
-        listed = set(run.lot_set.uses)
+        listed = set() if run is None else set(run.lot_set.uses)
         state = self._on_line.line
         gone = [one.lot for one in state.lots if LotUse(one.component, one.lot) not in listed]
         gone += [one.lot for one in state.reworks if not set(one.members) <= listed]

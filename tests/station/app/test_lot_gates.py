@@ -145,3 +145,20 @@ def test_a_signed_clear_line_takes_the_lots_off_that_the_run_does_not_name(line)
     assert line.duty.line.codes == ("CAR-7", "ROM-2")
     assert line.state.closed == ()
     assert line.move(LotMove(Move.LOADED, "ROM-3")).recorded
+
+
+def test_a_line_cleared_between_two_runs_is_empty_and_a_carried_lot_keeps_its_balance(line):
+    line.load("CAR-7", "50")
+    first = line.start("ROM-1", "CAR-7")
+    line.bags(2)
+    line.end()
+    signed = cleared_fact("gate-1", first.id, dict.fromkeys(Point, True))
+    assert line.enter(signed).recorded
+    assert line.duty.line.codes == ()
+    line.start("ROM-2", "CAR-7")
+    line.bags(1)
+    assert line.state.closed == ()
+    assert line.duty.line.codes == ("CAR-7", "ROM-2")
+    left = {row.lot: row.balance.left for row in line.duty.rows()}
+    assert left["ROM-2"] is None
+    assert left["CAR-7"].likely == 50_000 - 3 * 252 * Decimal("0.3")
