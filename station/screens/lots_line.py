@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
+from contextlib import suppress
 from dataclasses import replace
 
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
 
 from station.core.line_lots import LotMove, Move
+from station.core.lots import LotError
 from station.core.mass import Mass, Unit
+from station.screens.lots_receive import LONGEST_SCAN
 from station.screens.lots_source import LotsSource
 from station.screens.lots_words import bar_of, chosen_words
 from station.screens.theme import Face, Palette, Ruler
@@ -60,6 +63,7 @@ class LineLotsPage(QWidget):
         """Code of the lot the buttons are about."""
         self.bars = LotBars(palette)
         self.scan = ScanField(palette, "scan a lot")
+        self.scan.setMaxLength(LONGEST_SCAN)
         self.words = Text(palette, "", Face.TEXT, 4.6)
         self.pad = NumberPad(palette)
         self.mass_button = TouchButton(palette, "kg")
@@ -163,10 +167,18 @@ class LineLotsPage(QWidget):
 
     @Slot()
     def _scanned(self) -> None:
-        code = self.scan.text().strip().upper()
+        text = self.scan.text().strip()
         self.scan.clear()
-        if code:
-            self.choose(code)
+        if text:
+            self.choose(self._code_in(text))
+
+    def _code_in(self, text: str) -> str:
+        """The lot a case label names, or the code as it was typed."""
+        code = text.upper()
+        if self._source.lot(code) is None:
+            with suppress(LotError):
+                code = self._source.scanned(text).code or code
+        return code
 
     def _act(self, words: str) -> None:
         if words == "HOLD":

@@ -99,6 +99,7 @@ class ReceivePage(QWidget):
         whole.addLayout(row)
 
     def _connect(self) -> None:
+        self.pad.changed.connect(self._echo)
         self.scan.returnPressed.connect(self._scanned)
         self.components.touched.connect(lambda code: self._set(component=code))
         self.suppliers.touched.connect(lambda name: self._set(supplier=name))
@@ -128,7 +129,16 @@ class ReceivePage(QWidget):
         self.take_button.strong = ready
         self.take_button.update()
 
+    @Slot(str)
+    def _echo(self, digits: str) -> None:
+        """Show on both keys what the digits so far would be."""
+        typed = f"{Decimal(digits).scaleb(-1)}" if digits else "tenths"
+        for button in (self.mass_button, self.warmth_button):
+            button.small = typed
+            button.update()
+
     def _set(self, **changes: object) -> None:
+        self._echo(self.pad.digits)
         self.notes = replace(self.notes, **changes)  # type: ignore[arg-type]  # fields by name
         self.show_notes()
 

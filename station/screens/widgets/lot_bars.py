@@ -98,15 +98,15 @@ class LotBars(Painted[tuple[LotBar, ...]]):
         painter.fillRect(cell, QColor(colours.paper))
         if bar.held:
             barred_frame(painter, cell, 2 * unit, colours.stop, colours.paper)
-        edge = 3.5 * unit
+        edge = 2.6 * unit
         inner = cell.adjusted(edge, edge, -edge, -edge)
-        cap, pad = inner.height() * 0.2, 1.5 * unit
+        cap, pad = inner.height() * 0.27, 1.2 * unit
         words = colours.stop if bar.held else colours.ink
         code = fit(bar.lot, Face.CODE, cap, inner.width() * 0.56)
         left = inner.left()
         if bar.held:
-            side = cap * 1.9
-            sign = QRectF(left, inner.top() - side * 0.2, side, side)
+            side = cap * 1.5
+            sign = QRectF(left, inner.top() + (cap - side) / 2, side, side)
             draw_picture(painter, Picture.HELD, sign, colours.stop)
             left += side + 2 * unit
             code = fit(bar.lot, Face.CODE, cap, inner.width() * 0.5)
@@ -122,10 +122,10 @@ class LotBars(Painted[tuple[LotBar, ...]]):
             painter.fillRect(plate.adjusted(-pad, -pad, pad, pad), QColor(colours.attend))
             painter.drawRect(plate.adjusted(-pad, -pad, pad, pad))
         draw_right(painter, state, inner.right(), inner.top(), words)
-        second = inner.top() + inner.height() * 0.36
-        name = fit(bar.component, Face.NARROW, cap * 0.8, inner.width() * 0.5)
+        second = inner.top() + inner.height() * 0.4
+        name = fit(bar.component, Face.NARROW, cap * 0.82, inner.width() * 0.5)
         draw(painter, name, inner.left(), second, colours.muted)
-        mass = fit(bar.left, Face.FIGURES, cap * 0.8, inner.width() * 0.46)
+        mass = fit(bar.left, Face.FIGURES, cap * 0.82, inner.width() * 0.46)
         draw_right(painter, mass, inner.right(), second, words)
         self._bar(painter, bar, inner)
         if bar.chosen:
@@ -136,7 +136,7 @@ class LotBars(Painted[tuple[LotBar, ...]]):
     def _bar(self, painter: QPainter, bar: LotBar, inner: QRectF) -> None:
         """Solid up to what is surely left, hatched as far as it may reach, a notch where likely."""
         colours, unit = self.colours, self.unit
-        box = QRectF(inner.left(), inner.bottom() - inner.height() * 0.3, inner.width(), 0)
+        box = QRectF(inner.left(), inner.bottom() - inner.height() * 0.26, inner.width(), 0)
         box.setBottom(inner.bottom())
         painter.fillRect(box, QColor(colours.quiet))
         sure = QRectF(box)
@@ -153,4 +153,4 @@ class LotBars(Painted[tuple[LotBar, ...]]):
         x = box.left() + box.width() * bar.likely
         if bar.high > 0:
             painter.setPen(stroke(colours.ink, 1.2 * unit))
-            painter.drawLine(round(x), round(box.top() - 2 * unit), round(x), round(box.bottom()))
+            painter.drawLine(round(x), round(box.top() - unit), round(x), round(box.bottom()))

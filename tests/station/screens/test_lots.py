@@ -67,6 +67,13 @@ def test_a_scanned_lot_is_loaded_with_its_mass_by_whoever_leads_the_run(page, in
     assert page.line.quantity is None
 
 
+def test_a_case_label_names_its_lot_at_the_line_too(page):
+    scan(page.line.scan, "01095212345432131026325-X")
+    assert page.line.chosen == "26325-X"
+    scan(page.line.scan, "010952123454321310RAD-0418")
+    assert page.line.chosen == "RAD-0418"
+
+
 def test_a_clean_load_takes_the_old_lots_of_the_component_off_in_the_same_entry(page, intents):
     page.line.choose("ROM-26327-B")
     page.line.buttons["LOAD CLEAN"].click()
