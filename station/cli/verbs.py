@@ -10,6 +10,7 @@ import typer
 
 from station.cli import (
     batch,
+    export,
     forecast,
     handover,
     journal,
@@ -42,6 +43,7 @@ def build() -> typer.Typer:
     app.command("suspects")(suspect_windows.suspects)
     app.command("handover")(handover.handover)
     app.command("recall")(recall.recall)
+    app.command("export")(export.export)
     app.command("record")(record.record)
     app.command("rejects")(rejects.rejects)
     app.command("trace")(trace.trace)

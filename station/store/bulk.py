@@ -38,9 +38,7 @@ _PAGES_EACH = 20
 _NUMBER, _SEQ = 8_765_432_101, 8_765_432_102
 _SERIAL, _UID, _UTC, _TICKS = "<serial>", "<uid>", datetime(2001, 2, 3, 4, 5, 6, 7, UTC), 7_007_007
 _COLUMNS = tuple(column.name for column in pack.columns if column.name != "id")
-_ADD_PACK = (
-    f"INSERT INTO pack ({', '.join(_COLUMNS)}) VALUES ({', '.join('?' * len(_COLUMNS))})"
-)
+_ADD_PACK = f"INSERT INTO pack ({', '.join(_COLUMNS)}) VALUES ({', '.join('?' * len(_COLUMNS))})"
 _ADD_ENTRY = (
     "INSERT INTO journal (id, epoch, seq, kind, hash, canonical) VALUES (?, ?, ?, 'pack', ?, ?)"
 )
@@ -162,9 +160,7 @@ class BulkRecord:
             )
         self._head = head
 
-    def _entry(
-        self, kind: EntryKind, at: Moment, who: str, body: Mapping[str, Value]
-    ) -> None:
+    def _entry(self, kind: EntryKind, at: Moment, who: str, body: Mapping[str, Value]) -> None:
         journal = Journal(self._site, self._station, self._epoch, self._head)
         journal.begin(self._connection)
         entry, self._head = journal.append(self._connection, kind, at, who, body)
@@ -180,9 +176,7 @@ class _Form:
     after: tuple[tuple[object, ...], tuple[object, ...]]
 
     @classmethod
-    def of(
-        cls, run: Run, kind: PackDraft, names: tuple[str, str, int], blend_id: int
-    ) -> _Form:
+    def of(cls, run: Run, kind: PackDraft, names: tuple[str, str, int], blend_id: int) -> _Form:
         members = bodies.lot_set_body(run.lot_set)
         identity = PackId(*names, number=_NUMBER)
         body = bodies.pack_body(bodies.run_frame(run), members, kind, identity, _UID)
@@ -200,9 +194,7 @@ class _Form:
         values = [row.get(name) for name in _COLUMNS]
         start, at_index = _COLUMNS.index("number"), _COLUMNS.index("judged_at")
         middle = values[start + 4 : at_index]
-        return cls(
-            text, tuple(values[:start]), (tuple(middle), tuple(values[at_index + 1 :]))
-        )
+        return cls(text, tuple(values[:start]), (tuple(middle), tuple(values[at_index + 1 :])))
 
 
 def _row(kind: PackDraft, epoch: int, blend_id: int, label: LabelState) -> dict[str, Any]:
@@ -230,4 +222,3 @@ def _later(moment: Moment, by: timedelta) -> Moment:
 
 def _utc(at: datetime) -> str:
     return at.isoformat(timespec="microseconds")
-

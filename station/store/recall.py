@@ -20,9 +20,11 @@ from station.core.journal import EntryKind
 from station.core.lot_set import LotUse
 from station.core.lots import InputLot
 from station.core.mass import Mass
+from station.core.run import Run
 from station.errors import BadInput
 from station.store import journal as j
 from station.store.answers import RunLine
+from station.store.bodies import run_of
 from station.store.engine import reading
 from station.store.facts import read_facts
 from station.store.prepared import driver_of
@@ -142,6 +144,33 @@ def reach_of_day(home: Path, day: date) -> Reach:
         if not found.blends:
             raise BadInput(f"day {day}", "nothing was packed on it: name another production day")
         return found
+
+
+def reach_of_run(home: Path, uid: str) -> Reach:
+    """Return everything packed in a run.
+
+    Raises:
+        BadInput: no such run.
+    """
+    with reading(home) as connection:
+        its = select(run.c.id).where(run.c.uid == uid).scalar_subquery()
+        found = _reach(connection, blend.c.run_id == its)
+        if not found.blends:
+            raise BadInput(f"run {uid} is not in the record", "give the id of a run")
+        return found
+
+
+def frozen_runs(home: Path, uids: Collection[str]) -> dict[str, Run]:
+    """Return runs by their id as they were frozen at their start."""
+    statement = (
+        select(journal.c.canonical)
+        .join(run, run.c.entry_id == journal.c.id)
+        .where(run.c.uid.in_(uids))
+    )
+    with reading(home) as connection:
+        found = connection.execute(statement).scalars()
+        runs = [run_of(j.read_entry(kept).body) for kept in found]
+    return {one.id: one for one in runs}
 
 
 def pack_rows(connection: Connection, blends: tuple[int, ...]) -> tuple[PackRow, ...]:

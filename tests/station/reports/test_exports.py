@@ -1,0 +1,182 @@
+"""Records for others: EPCIS against its published schema, spreadsheets without a formula."""
+
+import csv
+import io
+import json
+import os
+import zipfile
+from datetime import UTC, datetime
+from decimal import Decimal
+from pathlib import Path
+
+import jsonschema
+import openpyxl
+import pytest
+
+from station.core.balance import Water
+from station.core.mass import Mass
+from station.core.receiving import Delivery, delivery_fact
+from station.errors import BadInput
+from station.line.events import SetAside
+from station.reports.epcis import epcis_document
+from station.reports.traceability import of_day, of_lot, of_run
+from station.reports.traceability_sheet import csv_of, plain_text, sheets, xlsx
+from tests.station.line.lot_rig import DAY, LotLine, lot
+
+GLN = "9521234000006"  # GS1's example prefix 952; check digit by GenSpecs 7.9.1
+MADE = datetime(2026, 11, 25, 18, tzinfo=UTC)
+PLACE = "Quince Hollow Salads, Weir Lane 2, Quince Hollow"
+
+SCHEMA = "epcis-json-schema-2.0.1.json"
+"""Schema of EPCIS 2.0.1 ($id ref.gs1.org); a third party's, so it is not part of the project."""
+FOLDERS = (
+    Path(os.environ.get("EPCIS_SCHEMAS", ".")),
+    *Path(__file__).parents[4].glob("*/reference/epcis"),
+)
+
+
+@pytest.fixture(scope="module")
+def packed(tmp_path_factory):
+    """One delivery that a spreadsheet would reckon with, a lot change, one bag taken out again."""
+    line = LotLine(tmp_path_factory.mktemp("export") / "home")
+    new = lot("ROM-9")
+    delivery = Delivery(
+        new, Mass.parse("412.50 kg"), reference="=1+2 note 4711", code_source="+Aldermoor"
+    )
+    line.store.record((delivery_fact(delivery, "01980000-0000-7000-8000-000000000001"),),
+                      line.clock.now(), "P01")  # fmt: skip
+    line.book._put(new)
+    line.start("ROM-1", "CAR-7")
+    line.bags(3)
+    line.load("ROM-9", "100")
+    line.empty("ROM-1")
+    line.bags(4)
+    line.bag()
+    line.take(SetAside("seal"))
+    run = line.run.id
+    line.end()
+    line.close()
+    return line.home, run
+
+
+@pytest.fixture(scope="module")
+def found(packed):
+    return of_day(packed[0], DAY, Water())
+
+
+@pytest.fixture(scope="module")
+def document(found):
+    return json.loads(epcis_document(found, GLN, MADE), parse_float=Decimal)
+
+
+def events(document, kind):
+    return [one for one in document["epcisBody"]["eventList"] if one["type"] == kind]
+
+
+def test_the_document_is_valid_by_the_published_schema_with_formats_checked(document, found):
+    schema = next((one / SCHEMA for one in FOLDERS if (one / SCHEMA).is_file()), None)
+    if schema is None:
+        pytest.xfail(f"{SCHEMA} is not here: name its folder in EPCIS_SCHEMAS")
+    rules = json.loads(schema.read_text(encoding="utf-8"))
+    check = jsonschema.Draft7Validator(
+        rules, format_checker=jsonschema.Draft7Validator.FORMAT_CHECKER
+    )
+    whole = json.loads(epcis_document(found, GLN, MADE))
+    assert [f"{list(e.absolute_path)} {e.message}" for e in check.iter_errors(whole)] == []
+    whole["epcisBody"]["eventList"][0]["eventTime"] = "2026-11-25T09:00:00"  # without its zone
+    assert not check.is_valid(whole), "formats are checked"
+
+
+def test_a_delivery_is_received_with_its_exact_kilograms(document):
+    (event,) = events(document, "ObjectEvent")
+    assert event["eventID"] == "urn:uuid:01980000-0000-7000-8000-000000000001"
+    assert (event["bizStep"], event["action"]) == ("receiving", "OBSERVE")
+    assert event["quantityList"] == [
+        {
+            "epcClass": f"https://id.gs1.org/414/{GLN}#lot/ROM-9",
+            "quantity": Decimal("412.5"),
+            "uom": "KGM",
+        }
+    ]
+
+
+def test_each_set_of_lots_is_a_transformation_and_a_correction_declares_the_first_in_error(
+    document,
+):
+    made = events(document, "TransformationEvent")
+    lots = [
+        [one["epcClass"].rpartition("/")[2] for one in each["inputQuantityList"]] for each in made
+    ]
+    assert lots[0] == ["CAR-7", "ROM-1"]
+    assert lots[-1] == ["CAR-7", "ROM-9"]
+    wrong, right = made[-2:]
+    assert "errorDeclaration" not in right
+    assert wrong["errorDeclaration"] == {
+        "declarationTime": "2026-11-25T18:00:00.000+00:00",
+        "reason": "incorrect_data",
+        "correctiveEventIDs": [right["eventID"]],
+    }
+    counts = [each["outputQuantityList"][0]["quantity"] for each in made]
+    assert counts[-2] == counts[-1] + 1
+    assert all("action" not in each for each in made)
+
+
+def test_the_same_bags_are_the_same_events(packed, document):
+    again = json.loads(epcis_document(of_run(*packed, Water()), GLN, MADE))
+    ids = [one["eventID"] for one in document["epcisBody"]["eventList"]]
+    assert [one["eventID"] for one in again["epcisBody"]["eventList"]] == ids
+    assert len(set(ids)) == len(ids)
+
+
+def test_a_wrong_location_number_is_refused(found):
+    with pytest.raises(BadInput, match="EPCIS"):
+        epcis_document(found, "9521234000007", MADE)
+
+
+def test_the_workbook_has_a_sheet_for_each_event_and_no_formula_cell(found):
+    content = xlsx(sheets(found, PLACE), MADE)
+    book = openpyxl.load_workbook(io.BytesIO(content))
+    assert book.sheetnames == ["receiving", "transformation", "shipping"]
+    cells = [cell for sheet in book for row in sheet.iter_rows() for cell in row]
+    assert {cell.data_type for cell in cells} <= {"s", "n", "inlineStr"}
+    values = {cell.value for cell in cells}
+    assert "=1+2 note 4711" in values
+    with zipfile.ZipFile(io.BytesIO(content)) as parts:
+        pages = [parts.read(name).decode() for name in parts.namelist() if "worksheets" in name]
+    assert not any("<f>" in page or "<f " in page for page in pages)
+    receiving = list(book["receiving"].values)
+    row = dict(zip(receiving[0], next(r for r in receiving if r[0] == "ROM-9"), strict=True))
+    assert (row["quantity"], row["unit"], row["receiving_location"]) == (412.5, "kg", PLACE)
+    assert xlsx(sheets(found, PLACE), MADE) == content
+
+
+def test_csv_says_the_same_and_starts_no_formula(found):
+    receiving, made, shipping = (
+        list(csv.DictReader(io.StringIO(csv_of(one).decode()))) for one in sheets(found, PLACE)
+    )
+    (row,) = [one for one in receiving if one["traceability_lot_code"] == "ROM-9"]
+    assert row["reference_document"] == "'=1+2 note 4711"
+    assert row["lot_code_source"] == "'+Aldermoor"
+    assert shipping == []
+    bags = {one["new_lot_code"]: Decimal(one["quantity"]) for one in made}
+    assert sum(bags.values()) == 7
+    for one in made:
+        least, likely, most = (
+            Decimal(one[name]) for name in ("input_least", "input_quantity", "input_most")
+        )
+        assert least <= likely <= most
+
+
+def test_plain_text_is_one_table_that_standard_software_reads(found):
+    text = plain_text(found, PLACE).decode()
+    rows = list(csv.DictReader(io.StringIO(text), delimiter="\t"))
+    assert {row["record"] for row in rows} == {"received", "packed"}
+    came = next(row for row in rows if row["lot_code"] == "ROM-9")
+    packed = {row["lot_code"] for row in rows if row["record"] == "packed"}
+    assert set(came["made_into_lot_code"].split()) <= packed
+
+
+def test_a_lot_alone_tells_only_what_could_hold_it(packed):
+    found = of_lot(packed[0], "ROM-1", Water())
+    assert all(any(use.lot == "ROM-1" for use in one.blend.uses) for one in found.transformations)
+    assert sum(one.kept.bags for one in found.transformations) == 3
