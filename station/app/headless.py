@@ -115,6 +115,7 @@ def _pack_run(
     run = watch.until(lambda state: state.run is not None, _PATIENCE_S).run
     assert run is not None
     lead.open_gates(run)
+    papers.answer_doubts()
     papers.open_closed_gates(run)
     hands.start()
     try:

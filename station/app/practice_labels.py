@@ -13,6 +13,7 @@ from station.app.watch import Watch
 from station.core.checks.rolls import RollCount
 from station.core.checks.scan_back import serial_in
 from station.core.facts import Fact
+from station.core.label_life import Fate, Resolve
 from station.core.run import Run
 from station.errors import EnvironmentFault
 from station.line.state import Intents, Phase
@@ -57,6 +58,18 @@ class PracticeLabels:
         if self._desk.scan_wanted and state is not None and state.phase in _BAG_GONE:
             assert state.last is not None
             self.scan_back(run, state.last.serial)
+
+    def answer_doubts(self) -> None:
+        """Look at each label in doubt: what came out of the printer is on its bag.
+
+        Raises:
+            EnvironmentFault: an answer was refused.
+        """
+        for doubt in self._desk.doubts():
+            came_out = (self._labels / f"{doubt.serial}.pdf").is_file()
+            fate = Fate.APPLIED if came_out else Fate.NOT_PRINTED
+            self._line.resolve(Resolve(doubt.serial, fate, self._lead))
+            self._answered(f"the answer about label {doubt.serial}")
 
     def scan_back(self, run: Run, serial: str) -> None:
         """Scan the label file of a bag as it was written.
@@ -121,6 +134,9 @@ class PracticeLabels:
 
     def _enter(self, fact: Fact) -> None:
         self._line.enter((fact,), self._lead)
+        self._answered(f"the {fact.kind}")
+
+    def _answered(self, what: str) -> None:
         answer = self._watch.next_entry(_PATIENCE_S)
         if not answer.recorded:
-            raise EnvironmentFault(f"the {fact.kind} was not recorded", answer.words)
+            raise EnvironmentFault(f"{what} was not recorded", answer.words)
