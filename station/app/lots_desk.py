@@ -10,9 +10,15 @@ from station.core.facts import Fact
 from station.core.ids import new_uid
 from station.core.line_lots import LotMove, Move, move_fact
 from station.core.lot_set import LotUse
-from station.core.lots import InputLot
+from station.core.lots import InputLot, LotError
 from station.core.mass import Mass
-from station.core.receiving import Notes, delivery_fact, hold_lot_fact, receive
+from station.core.receiving import (
+    Notes,
+    delivery_fact,
+    hold_lot_fact,
+    receive,
+    release_lot_fact,
+)
 from station.errors import BadInput
 from station.line.lot_duty import LotDuty, LotRow
 from station.line.opening import calendar_day
@@ -108,6 +114,13 @@ class LotsDesk:
     def hold(self, lot: str, why: str) -> tuple[Fact, ...]:
         """The facts that hold a lot."""
         return (hold_lot_fact(self._new_id(), lot, why),)
+
+    def release(self, lot: str, why: str) -> tuple[Fact, ...]:
+        """The facts that take every open hold off a lot."""
+        holds = self._duty.book.holds(lot)
+        if not holds:
+            raise LotError(f"lot {lot}: no person holds it; lots.toml says what it is")
+        return tuple(release_lot_fact(self._new_id(), lot, one.fact.uid, why) for one in holds)
 
     @property
     def _lots(self) -> Mapping[str, InputLot]:

@@ -9,7 +9,7 @@ from typing_extensions import override
 
 from station.core.facts import Fact
 from station.core.line_lots import LotMove
-from station.core.lots import LotError
+from station.core.lots import LotError, LotStatus
 from station.core.receiving import Notes
 from station.line.state import EntryAnswer, Intents, LineState
 from station.screens.bridge import Bridge
@@ -25,7 +25,9 @@ from station.screens.widgets.touch_button import TouchButton
 
 _TABS = ("LINE", "RECEIVE", "WHO")
 _LOOK_MS = 1_000
-_HELD_HERE = "held at the line"
+_HELD_HERE, _RELEASED_HERE = "held at the line", "released at the line by QA"
+_RELEASERS = ("qa", "manager")
+"""Roles that may release a lot."""
 
 
 class LotsPage(DoorPage):
@@ -153,8 +155,23 @@ class LotsPage(DoorPage):
 
     @Slot(str)
     def _hold(self, lot: str) -> None:
+        known = self._source.lot(lot)
+        if known is not None and known.status is LotStatus.HELD:
+            self._release(lot)
+            return
         words = f"Lot {lot} is held, and every bag that may hold some of it."
         self._enter(self._source.hold(lot, _HELD_HERE), words)
+
+    def _release(self, lot: str) -> None:
+        if not any(one.id == self.who and one.role in _RELEASERS for one in self._people):
+            self._refuse("QA or a manager releases a lot: touch WHO and choose your name")
+            return
+        try:
+            facts = self._source.release(lot, _RELEASED_HERE)
+        except LotError as why:
+            self._refuse(str(why))
+            return
+        self._enter(facts, f"Lot {lot} is released, and the bags that were held with it.")
 
     @Slot(object, str)
     def _take(self, notes: Notes, hold: str) -> None:

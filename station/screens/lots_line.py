@@ -9,7 +9,7 @@ from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
 
 from station.core.line_lots import LotMove, Move
-from station.core.lots import LotError
+from station.core.lots import LotError, LotStatus
 from station.core.mass import Mass, Unit
 from station.screens.lots_receive import LONGEST_SCAN
 from station.screens.lots_source import LotsSource
@@ -162,6 +162,11 @@ class LineLotsPage(QWidget):
         on_line = any(row.lot == self.chosen for row in rows)
         for word, button in self.buttons.items():
             button.setEnabled(on_line if word in _MOVES else lot is not None)
+        held = lot is not None and lot.status is LotStatus.HELD
+        button = self.buttons["HOLD"]
+        button.setText("RELEASE" if held else "HOLD")
+        button.small = "QA holds the button" if held else "hold the button"
+        button.update()
         if self._rework is not None:
             self.buttons["LOAD"].setEnabled(True)
 

@@ -69,3 +69,11 @@ class LotsSource(Protocol):
             LotError: there is no reason.
         """
         ...
+
+    def release(self, lot: str, why: str) -> tuple[Fact, ...]:
+        """The facts that take every open hold off a lot.
+
+        Raises:
+            LotError: no person holds it.
+        """
+        ...

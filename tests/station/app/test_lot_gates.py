@@ -16,7 +16,7 @@ from station.config.load import load
 from station.config.lot_rules import LotSettings
 from station.core.clearance import Point, cleared_fact
 from station.core.line_lots import LotMove, Move
-from station.core.lots import LotStatus
+from station.core.lots import LotError, LotStatus
 from station.core.product import Component, Share
 from station.core.receiving import Notes
 from tests.station.line.lot_rig import LOTS, LotLine, lot, with_shares
@@ -76,6 +76,16 @@ def test_the_desk_receives_a_case_and_the_book_knows_it_at_once(line):
     assert "Tarn Roots" in gates.desk.suppliers
     with pytest.raises(ValueError, match="received already"):
         gates.desk.received(told, "")
+
+
+def test_the_desk_releases_what_people_hold_and_nothing_else(line):
+    line.hold("CAR-8")
+    gates = restarted(line)
+    for record in line.store.record(gates.desk.release("CAR-8", "well"), line.clock.now(), "Q01"):
+        gates.duty.noted(record)
+    assert gates.book["CAR-8"].status is LotStatus.FREE
+    with pytest.raises(LotError, match="no person holds it"):
+        gates.desk.release("CAR-8", "well")
 
 
 def test_a_lot_without_a_code_gets_one_of_the_site_s_own(line):

@@ -9,7 +9,7 @@ from station.core.line_lots import LotMove, Move, move_fact
 from station.core.lot_set import LotUse
 from station.core.lots import InputLot, LotError, LotStatus
 from station.core.mass import Mass
-from station.core.receiving import Notes, delivery_fact, hold_lot_fact, receive
+from station.core.receiving import Notes, delivery_fact, hold_lot_fact, receive, release_lot_fact
 from station.line.lot_duty import LotRow
 from station.reports.case_scan import notes_of_scan
 from station.screens.offer import Person
@@ -115,6 +115,9 @@ class LotsSourceStub:
         if not why:
             raise LotError("no reason")
         return (hold_lot_fact(self._uid(), code, why),)
+
+    def release(self, code, why):
+        return (release_lot_fact(self._uid(), code, "hold-1", why),)
 
     def _uid(self):
         self._made += 1

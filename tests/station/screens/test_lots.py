@@ -117,6 +117,19 @@ def test_a_lot_is_held_from_the_line(page, intents):
     assert (fact.kind, held_lot(fact)) == (EntryKind.HOLD, "ROM-26325-A")
 
 
+def test_a_held_lot_is_released_by_qa_alone(page, intents):
+    page.line.choose("ROM-HELD")
+    button = page.line.buttons["HOLD"]
+    assert button.text() == "RELEASE"
+    button.held.emit()
+    assert not intents.asked
+    assert "QA or a manager releases" in page.message.text()
+    page.choose_person("Q01")
+    button.held.emit()
+    (fact,), who = entered(intents)
+    assert (fact.kind, fact.subject, who) == (EntryKind.RELEASE, "ROM-HELD", "Q01")
+
+
 def test_the_content_of_a_scanned_bag_goes_back_as_rework(page, intents):
     scan(page.line.scan, BAG)
     assert "rework of A2632901" in page.line.words.text()
