@@ -32,6 +32,7 @@ from station.app.practice import (
 from station.app.practice_labels import PracticeLabels
 from station.app.practice_lead import LeadAtHand, PracticeLead
 from station.app.summary import DemoSummary
+from station.app.trace_desk import TraceDesk
 from station.app.watch import Watch
 from station.config.packhouse import Packhouse, Role
 from station.errors import EnvironmentFault
@@ -47,6 +48,7 @@ from station.screens.lots import LotsPage
 from station.screens.numbers import NumbersPage
 from station.screens.offer import LeadOffer, Person
 from station.screens.theme import register_fonts
+from station.screens.trace import TracePage
 from station.screens.window import StationWindow
 from station.store.queries import summary
 
@@ -187,6 +189,7 @@ def _window(bridge: Bridge, station: Station, house: Packhouse) -> StationWindow
             LabelsPage(bridge, station.line, station.label_checks, signers),
         ),
         Door("LOTS", Qt.Key.Key_F6, LotsPage(bridge, station.line, station.lots, people)),
+        Door("TRACE", Qt.Key.Key_F7, TracePage(TraceDesk(station.home))),
         Door("CHECKS", Qt.Key.Key_F4, ChecksPage(bridge, station.line, station.checks, people)),
     )
     window = StationWindow(bridge, station.line, offer, in_doubt=station.in_doubt, doors=doors)

@@ -5,6 +5,7 @@ Works without a display. The pictures are for people to look at; no test compare
 
 import os
 import sys
+import tempfile
 from dataclasses import replace
 from pathlib import Path
 
@@ -13,6 +14,9 @@ os.environ["QT_SCALE_FACTOR"] = "1"
 
 from PySide6.QtWidgets import QApplication, QWidget
 
+from station.app.places import demo_settings
+from station.app.speed.long_record import make_long_record
+from station.app.trace_desk import TraceDesk
 from station.core.clearance import Gate
 from station.core.pauses import Reason
 from station.line.state import EntryAnswer
@@ -24,7 +28,9 @@ from station.screens.lead import LeadPanel
 from station.screens.lots import LotsPage
 from station.screens.numbers import NumbersPage
 from station.screens.packer import PackerScreen
+from station.screens.trace import TracePage
 from station.screens.window import StationWindow
+from station.store.queries import known_lots
 from tests.station.screens import change_states, labels_states, lots_states, numbers_states
 from tests.station.screens.checks_rig import ChecksRig, suspected
 from tests.station.screens.fakes import FakeHand, FakeIntents
@@ -257,6 +263,22 @@ def labels(folder: Path) -> None:
             page.close()
 
 
+def trace(folder: Path) -> None:
+    for wide, tall in ((1024, 768), SIZES[0]):
+        with tempfile.TemporaryDirectory() as home:
+            record = make_long_record(demo_settings(), Path(home), 12_000)
+            page = TracePage(TraceDesk(record.home))
+            page.resize(wide, tall)
+            page.show()
+            lot = next(one for one in known_lots(record.home) if one.component == "CARROT")
+            for name, asked in (("1_lot", record.lot), ("2_shared", lot.code)):
+                page.ask(asked)
+                while page.work.busy:
+                    QApplication.processEvents()
+                shoot(page, folder / f"trace_{wide}_{name}.png")
+            page.close()
+
+
 def settle(page: NumbersPage) -> None:
     """Wait until nothing is worked out any more."""
     QApplication.processEvents()
@@ -285,7 +307,7 @@ def window(folder: Path) -> None:
 def main(folder: Path) -> None:
     folder.mkdir(parents=True, exist_ok=True)
     application = QApplication.instance() or QApplication([])
-    for part in (packer, lead, numbers, checks, change, lots, labels, window):
+    for part in (packer, lead, numbers, checks, change, lots, labels, trace, window):
         part(folder)
     application.processEvents()
 
