@@ -137,7 +137,7 @@ class Station:
             answer=self._answer,
             show=self.audience.label,
         )
-        self.numbers = LiveNumbers(self.home, self.clock)
+        self.numbers = LiveNumbers(self.home, self.clock, self.house.prices)
         self.scale_duty = ScaleDuty(
             scale.id, settings.checks.schedule, facts(self.home, scale_duty.KINDS)
         )

@@ -8,7 +8,7 @@ left the batch after it was labelled: taken back, dumped, sampled.
 from __future__ import annotations
 
 import threading
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from datetime import datetime, timedelta, timezone
 from decimal import Decimal
 from pathlib import Path
@@ -40,11 +40,13 @@ class LiveNumbers:
     Args:
         home: folder of the record.
         clock: tells the time.
-        price_per_kg: of the product, or None.
+        prices: of a kilogram, by product; None for none.
     """
 
-    def __init__(self, home: Path, clock: Clock, price_per_kg: Decimal | None = None) -> None:
-        self._home, self._clock, self._price = home, clock, price_per_kg
+    def __init__(
+        self, home: Path, clock: Clock, prices: Mapping[str, Decimal] | None = None
+    ) -> None:
+        self._home, self._clock, self._prices = home, clock, prices or {}
         self._lock = threading.Lock()
         self._new: list[Bag] = []
         self._stale = True
@@ -142,7 +144,8 @@ class LiveNumbers:
         if before is not None and before.run.window.limits == packs.run.window.limits:
             unit = packs.run.product.nominal.unit
             habit = habit_of([bag.net.in_unit(unit) for bag in _bags(before) if bag.in_batch])
-        return RunNumbers(packs.run, habit, self._price, _bags(packs))
+        price = self._prices.get(packs.run.product.code)
+        return RunNumbers(packs.run, habit, price, _bags(packs))
 
     def _local_now(self) -> datetime:
         return _local(self._clock.now())

@@ -122,6 +122,9 @@ def _as_mass(value: object) -> Mass:
     return mass
 
 
+_DEAREST = 100_000
+
+
 def _as_percent(value: object) -> Decimal:
     if isinstance(value, bool) or not isinstance(value, int | Decimal):
         raise refused("is not a number")
@@ -129,6 +132,15 @@ def _as_percent(value: object) -> Decimal:
     if not percent.is_finite() or not 0 < percent <= 100:
         raise refused("is outside its range")
     return percent
+
+
+def _as_price(value: object) -> Decimal:
+    if isinstance(value, bool) or not isinstance(value, int | Decimal):
+        raise refused("is not a number")
+    price = Decimal(value)
+    if not price.is_finite() or not 0 < price <= _DEAREST:
+        raise refused("is outside its range")
+    return price
 
 
 def _zone(name: str) -> str:
@@ -160,6 +172,14 @@ Percent = Annotated[
     Rule(
         "a number above 0 and at most 100, without quotes, such as 35 or 12.5",
         _as_percent,
+        reads_raw=True,
+    ),
+]
+Price = Annotated[
+    Decimal,
+    Rule(
+        f"a price of a kilogram above 0 and at most {_DEAREST}, without quotes, such as 4.20",
+        _as_price,
         reads_raw=True,
     ),
 ]

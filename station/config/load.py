@@ -42,6 +42,7 @@ def load(folder: Path, today: date) -> Packhouse:
         products=MappingProxyType(dict(goods.products)),
         lots=MappingProxyType(dict(lots)),
         people=MappingProxyType(dict(people)),
+        prices=MappingProxyType(dict(goods.prices)),
     )
 
 

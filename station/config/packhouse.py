@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import time
+from decimal import Decimal
 from enum import StrEnum
 from pathlib import Path
 
@@ -179,7 +180,10 @@ class StationSettings:
 
 @dataclass(frozen=True, slots=True)
 class Packhouse:
-    """All settings of one station and its packhouse; every mapping is by code."""
+    """All settings of one station and its packhouse; every mapping is by code.
+
+    Prices are those of a kilogram, of the products that have one.
+    """
 
     settings: StationSettings
     components: Mapping[str, Component]
@@ -187,3 +191,4 @@ class Packhouse:
     products: Mapping[str, Product]
     lots: Mapping[str, InputLot]
     people: Mapping[str, Person]
+    prices: Mapping[str, Decimal]

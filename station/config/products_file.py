@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
+from decimal import Decimal
 
 from labels.errors import LabelError
 from labels.gs1_digits import gtin_14
@@ -17,7 +18,7 @@ from station.config.packhouse import LabelSettings, Person, ScaleSettings, Stati
 from station.config.recipe import recipe_problems
 from station.config.settings import BagRow, ComponentRow, ProductRow
 from station.config.shelf_life import Policy, life_problems, read_policy
-from station.config.toml_file import Table, read_toml
+from station.config.toml_file import read_toml
 from station.core.mass import Mass, MassError
 from station.core.metrology.clause import RuleRefused
 from station.core.metrology.rule_sets.registry import RULE_SETS, rule_set
@@ -39,6 +40,7 @@ class Goods:
     components: Mapping[str, Component]
     bags: Mapping[str, BagItem]
     products: Mapping[str, Product]
+    prices: Mapping[str, Decimal]
     component_codes: tuple[str, ...]
 
 
@@ -89,13 +91,18 @@ def read_products(
         settings,
         read_policy(table, people, FILE, faults),
     )
-    return Goods(components, bags, _products(table, around, faults), around.component_codes)
+    sold = check_rows(ProductRow, table, "product", FILE, faults)
+    prices = {row.code: row.price_per_kg for row in sold.values() if row.price_per_kg is not None}
+    products = _products(sold, around, faults)
+    return Goods(components, bags, products, prices, around.component_codes)
 
 
-def _products(table: Table, around: _Around, faults: Faults) -> dict[str, Product]:
+def _products(
+    rows: Mapping[int, ProductRow], around: _Around, faults: Faults
+) -> dict[str, Product]:
     products: dict[str, Product] = {}
     gtins: dict[str, str] = {}
-    for number, row in check_rows(ProductRow, table, "product", FILE, faults).items():
+    for number, row in rows.items():
         problems = [problem for check in _CHECKS for problem in check(row, around)]
         other = gtins.setdefault(row.gtin.zfill(14), row.code)
         if other != row.code:

@@ -21,6 +21,7 @@ from station.config.fields import (
     LotCode,
     MassText,
     Percent,
+    Price,
     Rule,
     Zone,
     code,
@@ -204,6 +205,7 @@ class ProductRow(Shape):
     design: Annotated[str, _DESIGN] | None = None
     e_mark: Flag = False
     origin: Annotated[str, printable(LONGEST["origin"])] = ""
+    price_per_kg: Price | None = None
     name_in: dict[str, Annotated[str, printable(LONGEST["product_name"])]] = {}
     storage_in: dict[str, Annotated[str, printable(LONGEST["storage_text"])]] = {}
 

@@ -114,3 +114,10 @@ def test_a_held_and_an_expired_lot_are_refused(lot, words):
 
 def test_people_of_every_role():
     assert {person.role for person in HOUSE.people.values()} == set(Role)
+
+
+def test_a_price_belongs_to_the_product_that_names_it():
+    house = load(DEMO, TODAY)
+    assert {code: str(price) for code, price in house.prices.items()} == {
+        "ROCKET-SPINACH-200": "6.40"
+    }
