@@ -15,7 +15,6 @@ from sqlalchemy import Column, Dialect, Integer, LargeBinary, RowMapping, Text, 
 
 from station.core.mass import Mass, Unit
 
-_FORM = "%Y-%m-%dT%H:%M:%S.%fZ"
 _Word = TypeVar("_Word", bound=StrEnum)
 
 
@@ -35,7 +34,7 @@ class UtcDateTime(TypeDecorator[datetime]):
 
     def process_result_value(self, value: str | None, dialect: Dialect) -> datetime | None:
         """Return an aware time in UTC."""
-        return None if value is None else datetime.strptime(value, _FORM).replace(tzinfo=UTC)
+        return None if value is None else datetime.fromisoformat(value)
 
 
 class Day(TypeDecorator[date]):

@@ -6,11 +6,13 @@ import difflib
 from collections import Counter
 from datetime import date, datetime, timedelta, timezone
 from decimal import Decimal
+from functools import lru_cache
 from pathlib import Path
 
-from sqlalchemy import ColumnElement, Connection, RowMapping, case, func, select
+from sqlalchemy import ColumnElement, Connection, RowMapping, bindparam, case, func, select
 
 from station.core.lots import InputLot
+from station.core.mass import Mass, Unit
 from station.core.metrology.verdict import Verdict
 from station.core.pack import LabelState, PackId, PackRecord, Quality
 from station.errors import BadInput
@@ -28,6 +30,7 @@ from station.store.answers import (
 from station.store.bodies import draft_of, run_of
 from station.store.columns import mass_of
 from station.store.engine import reading
+from station.store.prepared import Prepared
 from station.store.tables import LABEL_OPEN, REJECTED, blend, journal, lot, lot_use, pack, run
 
 NEIGHBOURS = 20
@@ -50,41 +53,63 @@ _PACK_LINE = select(
 ).join(blend)
 
 
-def rejects_of_day(home: Path, day: date) -> tuple[RejectRow, ...]:
-    """Return the bags set aside on a production day, in order, whatever became of them later."""
-    statement = (
-        select(pack, blend.c.code.label("blend_lot"), run)
-        .join(blend, pack.c.blend_id == blend.c.id)
-        .join(run, blend.c.run_id == run.c.id)
-        .where(blend.c.production_day == day, REJECTED)
-        .order_by(pack.c.id)
-    )
-    columns = (
+_REJECTS = Prepared(
+    select(
         *(pack.c[name] for name in ("serial", "judged_at", "offset_minutes", "verdict", "quality")),
         *(pack.c[name] for name in ("net_digits", "net_unit", "reason", "label", "operator")),
-        blend.c.code.label("blend_lot"),
+        blend.c.code,
         *(run.c[name] for name in ("product", "version", "name", "nominal_digits", "nominal_unit")),
     )
+    .join(blend, pack.c.blend_id == blend.c.id)
+    .join(run, blend.c.run_id == run.c.id)
+    .where(blend.c.production_day == bindparam("day"), REJECTED)
+    .order_by(pack.c.id)
+)
+
+
+def rejects_of_day(home: Path, day: date) -> tuple[RejectRow, ...]:
+    """Return the bags set aside on a production day, in order, whatever became of them later."""
     with reading(home) as connection:
-        rows = connection.execute(statement.with_only_columns(*columns)).mappings().all()
+        rows = _REJECTS.execute(connection, {"day": day}).fetchall()
     return tuple(
         RejectRow(
-            serial=row["serial"],
-            at=local_time(row["judged_at"], row["offset_minutes"]),
-            product=row["product"],
-            version=row["version"],
-            name=row["name"],
-            blend_lot=row["blend_lot"],
-            nominal=mass_of(row, "nominal"),
-            net=mass_of(row, "net"),
-            verdict=row["verdict"],
-            quality=row["quality"],
-            reason=row["reason"],
-            label=row["label"],
-            operator=row["operator"],
+            serial=serial,
+            at=local_time(datetime.fromisoformat(at), offset),
+            product=product,
+            version=version,
+            name=name,
+            blend_lot=code,
+            nominal=_shown(nominal_digits, nominal_unit),
+            net=_shown(net_digits, net_unit),
+            verdict=_VERDICTS[verdict],
+            quality=_QUALITIES[quality],
+            reason=reason,
+            label=_LABELS[label],
+            operator=operator,
         )
-        for row in rows
-    )
+        for (
+            serial, at, offset, verdict, quality, net_digits, net_unit, reason, label, operator,
+            code, product, version, name, nominal_digits, nominal_unit,
+        ) in rows
+    )  # fmt: skip
+
+
+_VERDICTS, _QUALITIES, _LABELS = (
+    {str(word): word for word in Verdict},
+    {str(word): word for word in Quality},
+    {str(word): word for word in LabelState},
+)
+
+
+@lru_cache(maxsize=1024)
+def _shown(digits: str, unit: str) -> Mass:
+    """A mass as it stands in a row; many bags show the same."""
+    return Mass(Decimal(digits), Unit(unit))
+
+
+@lru_cache(maxsize=64)
+def _zone(offset_minutes: int) -> timezone:
+    return timezone(timedelta(minutes=offset_minutes))
 
 
 def trace_lot(home: Path, code: str) -> LotTrace:
@@ -309,7 +334,7 @@ def _pack_line(row: RowMapping) -> PackLine:
 
 def local_time(utc: datetime, offset_minutes: int) -> datetime:
     """Return a stored moment in the plant's time of that moment."""
-    return utc.astimezone(timezone(timedelta(minutes=offset_minutes)))
+    return utc.astimezone(_zone(offset_minutes))
 
 
 def _unknown_lot(connection: Connection, code: str) -> BadInput:

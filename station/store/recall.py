@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Collection
 from dataclasses import dataclass
-from datetime import UTC, date, datetime, timedelta, timezone
+from datetime import date, datetime, timedelta, timezone
 from decimal import Decimal
 from pathlib import Path
 from typing import NamedTuple
@@ -36,7 +36,6 @@ _COLUMNS = (
     "quality", "label",
 )  # fmt: skip
 _OF_BLENDS = f"SELECT {', '.join(_COLUMNS)} FROM pack WHERE blend_id IN (%s) ORDER BY id"
-_UTC_FORM = "%Y-%m-%dT%H:%M:%S.%fZ"
 
 
 class PackRow(NamedTuple):
@@ -55,7 +54,7 @@ class PackRow(NamedTuple):
     @property
     def at(self) -> datetime:
         """When it was judged, in the plant's time of that moment."""
-        utc = datetime.strptime(self.judged_at, _UTC_FORM).replace(tzinfo=UTC)
+        utc = datetime.fromisoformat(self.judged_at)
         return utc.astimezone(timezone(timedelta(minutes=self.offset_minutes)))
 
     @property
@@ -111,8 +110,8 @@ def reach_of_lot(home: Path, code: str) -> Reach:
         BadInput: no such input lot; the message names close ones.
     """
     with reading(home) as connection:
-        known = connection.execute(select(lot.c.code)).scalars().all()
-        if code not in known:
+        if connection.execute(select(lot.c.code).where(lot.c.code == code)).first() is None:
+            known = connection.execute(select(lot.c.code)).scalars().all()
             raise unknown(f"input lot {code!r}", code.upper(), list(known))
         holding = select(lot_use.c.lot_set_id).where(lot_use.c.lot == code)
         return _reach(connection, blend.c.lot_set_id.in_(holding), code)

@@ -20,6 +20,7 @@ from station.core.product import Product
 from station.core.run import Run
 from station.line.opening import Catalogue, open_run
 from station.store.bulk import BulkRecord, BulkRun
+from station.store.queries import summary
 from station.store.writer import StationStore
 
 BAGS_A_DAY = 5500
@@ -81,10 +82,18 @@ def make_long_record(config: Path, home: Path, packs: int) -> LongRecord:
         made = record.add(_runs(config, first, days, packs))
     finally:
         record.close()
-    last = load(config, _LAST_DAY)
-    product = next(iter(last.products.values()))
-    lot = run_choice(last, product, _LAST_DAY, None).lots[0]
-    return LongRecord(home, made, _LAST_DAY, lot)
+    return LongRecord(home, made, _LAST_DAY, _lot_of_last_day(config))
+
+
+def last_of(config: Path, home: Path) -> LongRecord:
+    """Return what a folder filled earlier holds; reads all of it once."""
+    return LongRecord(home, summary(home).packs, _LAST_DAY, _lot_of_last_day(config))
+
+
+def _lot_of_last_day(config: Path) -> str:
+    house = load(config, _LAST_DAY)
+    product = next(iter(house.products.values()))
+    return run_choice(house, product, _LAST_DAY, None).lots[0]
 
 
 def _runs(config: Path, first: date, days: int, packs: int) -> Iterator[BulkRun]:

@@ -1,0 +1,45 @@
+"""What the questions of a long record cost beside bare SQL on the same file."""
+
+from __future__ import annotations
+
+import tempfile
+from collections.abc import Iterator
+from pathlib import Path
+
+from station.app.speed.long_record import LongRecord, make_long_record
+from station.app.speed.row import Row, measure
+from station.store.bare_questions import packs_of_lot, rejects_on
+from station.store.queries import rejects_of_day
+from station.store.recall import reach_of_lot
+
+_BAGS = 100_000
+
+
+def question_rows(config: Path, calls: int) -> Iterator[Row]:
+    """Make a record of 100 000 bags and measure its questions."""
+    with tempfile.TemporaryDirectory(prefix="packhouse-speed-") as folder:
+        record = make_long_record(config, Path(folder), _BAGS)
+        yield lot_row(record, calls)
+        yield rejects_row(record, calls)
+
+
+def lot_row(record: LongRecord, calls: int) -> Row:
+    """From a lot to the list of its bags."""
+    return measure(
+        f"list the bags of a lot among {record.packs}",
+        lambda: reach_of_lot(record.home, record.lot),
+        "the same rows by bare SQL",
+        lambda: packs_of_lot(record.home, record.lot),
+        calls,
+    )
+
+
+def rejects_row(record: LongRecord, calls: int) -> Row:
+    """The rejects of a day."""
+    return measure(
+        f"list a day's rejects among {record.packs}",
+        lambda: rejects_of_day(record.home, record.day),
+        "the same rows by bare SQL",
+        lambda: rejects_on(record.home, record.day),
+        calls,
+    )
