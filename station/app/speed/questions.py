@@ -12,13 +12,11 @@ from station.store.bare_questions import packs_of_lot, rejects_on
 from station.store.queries import rejects_of_day
 from station.store.recall import reach_of_lot
 
-_BAGS = 100_000
 
-
-def question_rows(config: Path, calls: int) -> Iterator[Row]:
-    """Make a record of 100 000 bags and measure its questions."""
+def question_rows(config: Path, bags: int, calls: int) -> Iterator[Row]:
+    """Make a record of so many bags and measure its questions."""
     with tempfile.TemporaryDirectory(prefix="packhouse-speed-") as folder:
-        record = make_long_record(config, Path(folder), _BAGS)
+        record = make_long_record(config, Path(folder), bags)
         yield lot_row(record, calls)
         yield rejects_row(record, calls)
 

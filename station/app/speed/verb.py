@@ -14,6 +14,8 @@ from station.cli.page import heading, listing, note
 from station.errors import BadInput
 
 _LEAST, _MOST = 20, 100_000
+_BAGS_A_CALL, _MOST_BAGS = 100, 100_000
+"""How long the record is that the questions are put to: 100 000 bags, less in a short bench."""
 
 Calls = Annotated[int, typer.Option("--calls", metavar="N", help="Calls of each quick row.")]
 Settings = Annotated[
@@ -31,9 +33,12 @@ def _bench(calls: int, config: Path | None) -> Answer:
     if not _LEAST <= calls <= _MOST:
         raise BadInput("--calls", f"{calls}: give {_LEAST} to {_MOST}")
     from station.app.places import demo_settings, packhouse  # slow to load
+    from station.app.speed.questions import question_rows
     from station.app.speed.rows import rows, subject
 
-    measured = list(rows(subject(packhouse(config or demo_settings())), calls))
+    settings = config or demo_settings()
+    measured = list(rows(subject(packhouse(settings)), calls))
+    measured += question_rows(settings, min(_MOST_BAGS, calls * _BAGS_A_CALL), max(3, calls // 50))
     columns = ("what", "µs", "floor", "its-µs", "ratio")
     page = (
         heading("Each pair was measured turn by turn"),

@@ -17,6 +17,8 @@ ROWS = (
     "record a bag durably",
     "draw a label",
     "release a label: draw it, read it back",
+    "list the bags of a lot among 2000",
+    "list a day's rejects among 2000",
 )
 
 
