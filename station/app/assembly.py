@@ -24,6 +24,7 @@ from station.app.labels_desk import reprint_rule
 from station.app.live_numbers import LiveNumbers
 from station.app.lot_gates import lot_gates
 from station.app.scale_line import scale_link, steady_rules
+from station.app.scanner_line import scanner_link
 from station.clock import SystemClock
 from station.config.packhouse import Packhouse, ScaleSettings
 from station.core.ids import new_uid
@@ -55,6 +56,10 @@ def _ignore(_: object) -> None:
     """Nobody listens."""
 
 
+def _ignore_scan(_: str, __: str) -> None:
+    """Nobody waits for a scan."""
+
+
 @dataclass(frozen=True, slots=True)
 class Audience:
     """Who watches a station; each is called on one of its threads and must return at once."""
@@ -65,6 +70,8 @@ class Audience:
     timing: Callable[[Timing], None] = _ignore
     label: Callable[[bytes], None] = _ignore
     entered: Callable[[EntryAnswer], None] = _ignore
+    scan: Callable[[str, str], None] = _ignore_scan
+    words: Callable[[str], None] = _ignore
 
 
 def software() -> str:
@@ -215,14 +222,24 @@ class Station:
             self.record,
         )
 
+        self.scanner = (
+            None
+            if settings.scanner is None
+            else scanner_link(settings.scanner, self.audience.scan, self.audience.words)
+        )
+
     def start(self) -> None:
         """Start printer, line and scale, in this order: no reading comes before a listener."""
         self.desk.start()
         self.line.start()
         self.link.start()
+        if self.scanner is not None:
+            self.scanner.start()
 
     def stop(self) -> None:
         """Stop scale, line and printer, in this order, and close the store."""
+        if self.scanner is not None:
+            self.scanner.stop()
         self.link.stop()
         self.line.stop()
         self.desk.stop()

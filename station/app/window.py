@@ -76,7 +76,12 @@ def show_station(house: Packhouse, home: Path, record: Path | None = None) -> No
     with _application() as application:
         bridge = Bridge()
         audience = Audience(
-            bridge.publish, bridge.answer, label=bridge.show_label, entered=bridge.enter
+            bridge.publish,
+            bridge.answer,
+            label=bridge.show_label,
+            entered=bridge.enter,
+            scan=bridge.scan,
+            words=bridge.report,
         )
         settings = house.settings
         folder = settings.printer.folder
@@ -110,6 +115,8 @@ def show_demo(house: Packhouse, home: Path, packs: int | None, seed: int) -> Dem
             timing=watch.timing,
             label=bridge.show_label,
             entered=_both(bridge.enter, watch.entered),
+            scan=bridge.scan,
+            words=bridge.report,
         )
         bench = bench_scale(house, _WINDOW_SPEED if packs else 1.0, seed)
         bench.start()

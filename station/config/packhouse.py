@@ -59,6 +59,13 @@ class ScalePort:
 
 
 @dataclass(frozen=True, slots=True)
+class ScannerSettings:
+    """A bar-code scanner on a serial line; ``port`` is its line."""
+
+    port: ScalePort
+
+
+@dataclass(frozen=True, slots=True)
 class ScaleSettings:
     """The scale of the line.
 
@@ -166,6 +173,7 @@ class StationSettings:
     tare: TareSettings
     label_checks: LabelChecks
     lots: LotSettings = field(default_factory=LotSettings)
+    scanner: ScannerSettings | None = None
 
     @property
     def market(self) -> str:

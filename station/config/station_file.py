@@ -25,6 +25,8 @@ from station.config.packhouse import (
     StationSettings,
     Timing,
 )
+from station.config.scanner_file import KEY as SCANNER
+from station.config.scanner_file import read_scanner
 from station.config.settings import (
     LabelTable,
     PrinterTable,
@@ -51,7 +53,7 @@ def read_station(faults: Faults) -> StationSettings | None:
     table = read_toml(FILE, faults)
     if table is None:
         return None
-    may_be = (LOTS,) if LOTS in table else ()
+    may_be = tuple(key for key in (LOTS, SCANNER) if key in table)
     check_keys(table, (*_KEYS, *may_be), "[{}]", FILE, faults)
     site = check_table(SiteTable, table, "site", FILE, faults)
     station = check_table(StationTable, table, "station", FILE, faults)
@@ -63,6 +65,7 @@ def read_station(faults: Faults) -> StationSettings | None:
     tare = read_tare(table, FILE, faults)
     label_checks = read_label_checks(table, FILE, faults)
     lots = read_lot_rules(table, FILE, faults)
+    scanner = read_scanner(table, FILE, faults)
     if site is not None:
         _check_cut_off(site.production_day_starts, faults)
     description = None
@@ -102,6 +105,7 @@ def read_station(faults: Faults) -> StationSettings | None:
         tare=tare,
         label_checks=label_checks,
         lots=lots,
+        scanner=scanner,
     )
 
 

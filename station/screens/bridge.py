@@ -26,6 +26,7 @@ class Bridge(QObject):
         label_changed: bytes, the PDF of the last label.
         answered: RunAnswer; every one, in order.
         entered: EntryAnswer; every one, in order.
+        scanned: str, str: symbology identifier and data of a scan; every one, in order.
         fault: str, what went wrong and what to do.
     """
 
@@ -33,6 +34,7 @@ class Bridge(QObject):
     label_changed = Signal(object)
     answered = Signal(object)
     entered = Signal(object)
+    scanned = Signal(str, str)
     fault = Signal(str)
     _woken = Signal()
 
@@ -45,6 +47,7 @@ class Bridge(QObject):
         self._words: str | None = None
         self._answers: deque[RunAnswer] = deque()
         self._entries: deque[EntryAnswer] = deque()
+        self._scans: deque[tuple[str, str]] = deque()
         self._told_at_ns = 0
         self._timer = QTimer(self)
         self._timer.setSingleShot(True)
@@ -84,6 +87,14 @@ class Bridge(QObject):
         if wake:
             self._woken.emit()
 
+    def scan(self, identifier: str, data: str) -> None:
+        """Hand over a scan; from any thread."""
+        with self._lock:
+            self._scans.append((identifier, data))
+            wake = self._fall_awake()
+        if wake:
+            self._woken.emit()
+
     def report(self, words: str) -> None:
         """Show a fault of the station in words; from any thread."""
         with self._lock:
@@ -116,6 +127,8 @@ class Bridge(QObject):
             self._answers.clear()
             entries = tuple(self._entries)
             self._entries.clear()
+            scans = tuple(self._scans)
+            self._scans.clear()
         self._told_at_ns = time.monotonic_ns()
         if state is not None:
             self.state_changed.emit(state)
@@ -125,5 +138,7 @@ class Bridge(QObject):
             self.answered.emit(answer)
         for entry in entries:
             self.entered.emit(entry)
+        for scan in scans:
+            self.scanned.emit(*scan)
         if words is not None:
             self.fault.emit(words)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QPointF, QRectF, Qt, Signal, Slot
-from PySide6.QtGui import QColor, QKeyEvent, QPainter
+from PySide6.QtGui import QColor, QPainter
 from PySide6.QtWidgets import QWidget
 from typing_extensions import override
 
@@ -21,14 +21,9 @@ _SHOWN = str.maketrans({SEPARATOR: "\u2423"})
 
 
 class LabelField(ScanField):
-    """Keeps the separator of elements, which a scanner types as Ctrl and ] and Qt would drop."""
+    """Wants to know which kind of bar code was scanned."""
 
-    @override
-    def keyPressEvent(self, event: QKeyEvent) -> None:
-        if event.text() == SEPARATOR:
-            self.insert(SEPARATOR)
-        else:
-            super().keyPressEvent(event)
+    identified = True
 
 
 class Outcome(Painted[bool | None]):

@@ -18,9 +18,11 @@ from station.screens.packer import HEIGHT_MM, WIDTH_MM, PackerScreen
 from station.screens.theme import LIGHT, Face, Palette, Ruler, register_fonts
 from station.screens.widgets.lettering import draw, fit
 from station.screens.widgets.painted import Painted, hatch, stroke
+from station.screens.widgets.sheet import ScanField
 
 TITLE = "Pack line"
 _LEAD_WANTED = "Lead is wanted at this line"
+_NO_FIELD = "A code was scanned, but no field waits for one: open the page it is for"
 _KEPT = 2
 """Messages shown at once."""
 
@@ -108,6 +110,7 @@ class StationWindow(QMainWindow):
         self.packer.lead_called.connect(self._call_lead)
         self.lead.left.connect(self.show_packer)
         bridge.fault.connect(self.band.say, Qt.ConnectionType.DirectConnection)
+        bridge.scanned.connect(self.take_scan, Qt.ConnectionType.DirectConnection)
         for key, slot in (
             (Qt.Key.Key_F1, self.packer.toggle_about),
             (Qt.Key.Key_F2, self.toggle_lead),
@@ -139,6 +142,18 @@ class StationWindow(QMainWindow):
         """Show the page behind a door, or the lead's panel again."""
         shown = self.screens.currentWidget() is door.page
         self.screens.setCurrentWidget(self.lead if shown else door.page)
+
+    @Slot(str, str)
+    def take_scan(self, identifier: str, data: str) -> None:
+        """Give a scan to the scan field in front; without one it is said and goes nowhere."""
+        page = self.screens.currentWidget()
+        found = [] if page is None else page.findChildren(ScanField)
+        fields = [field for field in found if field.isVisible() and field.isEnabled()]
+        fields.sort(key=lambda field: not field.hasFocus())
+        if fields:
+            fields[0].take(identifier, data)
+        else:
+            self.band.say(_NO_FIELD)
 
     @override
     def closeEvent(self, event: QCloseEvent) -> None:

@@ -2,7 +2,11 @@
 
 from __future__ import annotations
 
+import time
+from collections.abc import Callable
+
 from PySide6.QtCore import QSize, Qt
+from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
@@ -15,8 +19,11 @@ from PySide6.QtWidgets import (
 )
 from typing_extensions import override
 
+from drivers.wedge import Key, Typed, WedgeRules, judge_keys
 from station.screens.theme import Face, Palette, Ruler, font_of
 
+_MOST_KEYS = 400
+_WEDGE = WedgeRules(shortest=2)
 TEXT_MM = 4.6
 """Read at 0.7 m by who stands at the screen."""
 
@@ -85,13 +92,40 @@ class Page(QScrollArea):
                 widget.deleteLater()
 
 
-class ScanField(QLineEdit):
-    """Takes a code from a scanner or a keyboard; Enter ends it."""
+GS = "\x1d"
+"""The separator of element strings; a scanner that types sends it as Ctrl and ]."""
+_GS1 = ("]C1", "]d2", "]e0", "]Q3")
+"""Symbology identifiers of GS1 element strings (ISO/IEC 15424, GS1 General Specifications)."""
+_COMMANDS = (
+    Qt.KeyboardModifier.ControlModifier
+    | Qt.KeyboardModifier.AltModifier
+    | Qt.KeyboardModifier.MetaModifier
+)
 
-    def __init__(self, palette: Palette, hint: str, parent: QWidget | None = None) -> None:
+
+class ScanField(QLineEdit):
+    """Takes a code from a scanner or a keyboard; Enter ends it.
+
+    A scanner that types like a keyboard is told from a person by its pace. What it types must be
+    printable; a code that presses control or alternate keys does nothing, wherever it comes from,
+    and a fast one is dropped whole. The reason stands in the field until the next key.
+    """
+
+    identified = False
+    """Whether whoever reads the field wants the symbology identifier of every scan."""
+
+    def __init__(
+        self,
+        palette: Palette,
+        hint: str,
+        parent: QWidget | None = None,
+        clock: Callable[[], int] = time.monotonic_ns,
+    ) -> None:
         super().__init__(parent)
         ruler = Ruler.of(self.screen())
         self._side = ruler.touch()
+        self._hint, self._clock = hint, clock
+        self._keys: list[Key] = []
         self.setPlaceholderText(hint)
         self.setMaxLength(40)
         self.setFont(font_of(Face.CODE, ruler.px(6.4)))
@@ -102,6 +136,46 @@ class ScanField(QLineEdit):
             f" border: 2px solid {palette.ink}; padding: 0 {round(ruler.px(4))}px; }}"
             f"QLineEdit:focus {{ border: 4px solid {palette.act}; }}"
         )
+
+    def take(self, identifier: str, data: str) -> None:
+        """Take a scan of a scanner that does not type, as if it were typed and ended.
+
+        Args:
+            identifier: symbology identifier; may be empty.
+            data: of the symbol.
+        """
+        text = identifier + data if self.identified or identifier in _GS1 else data
+        if len(text) > self.maxLength():
+            self._refuse(f"{len(text)} characters, at most {self.maxLength()}")
+            return
+        self.setText(text)
+        self.returnPressed.emit()
+
+    @override
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if self.placeholderText() != self._hint:
+            self.setPlaceholderText(self._hint)
+        ends = event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter)
+        separates = event.text() == GS
+        commands = bool(event.modifiers() & _COMMANDS) and not separates
+        typed = "\n" if ends else " " if separates else event.text()
+        if typed or commands:
+            self._keys = [*self._keys[-_MOST_KEYS:], Key(typed, self._clock(), commands)]
+        if separates:
+            self.insert(GS)
+        elif ends:
+            judged = judge_keys(tuple(self._keys), _WEDGE)
+            self._keys = []
+            if judged.typed is Typed.REFUSED:
+                self._refuse(judged.why)
+            else:
+                super().keyPressEvent(event)
+        elif not commands:
+            super().keyPressEvent(event)
+
+    def _refuse(self, why: str) -> None:
+        self.clear()
+        self.setPlaceholderText(f"refused: {why}")
 
     @override
     def minimumSizeHint(self) -> QSize:

@@ -82,3 +82,18 @@ def test_a_fault_and_a_call_stand_in_a_band_and_nothing_moves(
     qtbot.mouseClick(window.band, Qt.MouseButton.LeftButton)
     assert not window.band.isVisible()
     assert window.band.view == ()
+
+
+def test_a_scan_goes_to_the_field_in_front(qtbot):
+    bridge = Bridge()
+    window = StationWindow(bridge, FakeIntents(), make_offer())
+    qtbot.addWidget(window)
+    with qtbot.waitExposed(window):
+        window.show()
+    bridge.scan("]C0", "ROM-2611")
+    qtbot.waitUntil(lambda: "no field waits" in " ".join(window.band.view))
+    window.show_lead()
+    window.lead.products.touched.emit("HARBOUR-250")
+    with qtbot.waitSignal(window.lead.lots.touched) as touched:
+        bridge.scan("]C0", "ROM-2611")
+    assert touched.args == ["ROM-2611"]

@@ -1,0 +1,46 @@
+"""The bar-code scanner of a station: its line, and what becomes of its scans."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from drivers.port import PortSettings
+from drivers.scanner import Refused, Scan
+from drivers.scanner_link import ScannerDown, ScannerItem, ScannerLink, ScannerUp
+from station.config.packhouse import ScannerSettings
+
+_PARITY = {"none": "N", "even": "E", "odd": "O"}
+
+
+def scanner_link(
+    settings: ScannerSettings,
+    scan: Callable[[str, str], None],
+    say: Callable[[str], None],
+) -> ScannerLink:
+    """Return the link to a scanner, not yet started.
+
+    Args:
+        settings: of the scanner.
+        scan: given symbology identifier and data of each symbol, in order.
+        say: told in words what was refused, and that the scanner is lost.
+    """
+
+    def hear(item: ScannerItem) -> None:
+        match item:
+            case Scan(symbols):
+                for symbol in symbols:
+                    scan(symbol.identifier, symbol.data)
+            case Refused(_, why):
+                say(f"A scan was refused: {why}. Scan again.")
+            case ScannerDown(why):
+                say(f"No scanner: {why}")
+            case ScannerUp():
+                pass
+
+    port = settings.port
+    return ScannerLink(
+        PortSettings(
+            port.url, port.baud, port.bits, _PARITY[port.parity], port.stop_bits, what="scanner"
+        ),
+        hear,
+    )
