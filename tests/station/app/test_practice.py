@@ -7,12 +7,12 @@ import pytest
 from station.app.headless import _share
 from station.app.places import demo_settings
 from station.app.practice import habits_for, run_choice
-from station.line.lot_offer import free_lots
 from station.app.summary import _quantiles
 from station.config.load import load
 from station.core.lots import LotStatus
 from station.core.product import PackMode
 from station.errors import BadInput
+from station.line.lot_offer import free_lots
 
 TODAY = datetime.now(UTC).date()  # noqa: TID251  the demo's lots are days old
 
