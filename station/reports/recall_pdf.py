@@ -67,7 +67,7 @@ def _lot(one: LotAccount) -> list[Flowable]:
             (
                 ("Component", lot.component),
                 ("Supplier", lot.supplier),
-                ("Received", lot.received.isoformat()),
+                ("Came on", lot.received.isoformat()),
                 ("Status", f"{lot.status}: {holds}" if holds else str(lot.status)),
                 ("Known at", ", ".join(one.stations)),
                 *account(one),

@@ -7,6 +7,8 @@ from sqlalchemy import event
 
 from station.store import queries
 from station.store.engine import reader_engine
+from station.store.prepared import driver_of
+from station.store.recall import reach_of_day, reach_of_lot
 
 
 @pytest.fixture
@@ -17,20 +19,23 @@ def plans(packed_once):
     def asked(question):
         statements = []
 
-        def note(connection, cursor, statement, parameters, context, many):
+        def note(statement):
             if statement.lstrip().startswith("SELECT"):
-                statements.append((statement, parameters))
+                statements.append(statement)
 
-        event.listen(engine, "before_cursor_execute", note)
+        def trace(driver, _):  # the driver's own view: prepared statements pass SQLAlchemy by
+            driver.set_trace_callback(note)
+
+        event.listen(engine, "connect", trace)
         try:
             question()
         finally:
-            event.remove(engine, "before_cursor_execute", note)
+            event.remove(engine, "connect", trace)
         with engine.connect() as connection:
             return [
                 row[3]
-                for statement, parameters in statements
-                for row in connection.exec_driver_sql(f"EXPLAIN QUERY PLAN {statement}", parameters)
+                for statement in statements
+                for row in driver_of(connection).execute(f"EXPLAIN QUERY PLAN {statement}")
             ]
 
     return asked
@@ -41,6 +46,8 @@ def plans(packed_once):
     [
         (lambda home, _: queries.rejects_of_day(home, date(2026, 3, 4)), "ix_pack_rejected"),
         (lambda home, _: queries.trace_lot(home, "LF-101"), "ix_pack_blend_id"),
+        (lambda home, _: reach_of_lot(home, "LF-101"), "ix_pack_blend_id"),
+        (lambda home, _: reach_of_day(home, date(2026, 3, 4)), "ix_blend_production_day"),
         (lambda home, _: queries.trace_lot(home, "LF-101"), "ix_lot_use_lot"),
         (
             lambda home, packed: queries.trace_pack(home, packed.serials[3]),
