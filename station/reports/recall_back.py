@@ -29,6 +29,8 @@ CHECKS = (
 _AFTER = timedelta(hours=24)
 _IDENTIFIER = re.compile(r"^\][A-Za-z][0-9A-Za-z]")
 """Symbology identifier of ISO/IEC 15424."""
+_SERIAL = re.compile(r"[0-9A-Z]+-[0-9A-Z]{2}-\d{6,}", re.ASCII)
+"""As printed on a bag (station.core.pack)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,6 +51,8 @@ class PackBack:
 def serial_of(text: str) -> str:
     """The serial that a person typed or a scanner sent: element string, Digital Link or plain."""
     given = _IDENTIFIER.sub("", text.strip())
+    if _SERIAL.fullmatch(given.upper()):
+        return given.upper()
     try:
         elements = read_digital_link(given) if "://" in given else read_elements(given)
     except LabelError:

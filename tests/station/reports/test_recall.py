@@ -167,6 +167,10 @@ def test_a_serial_is_read_as_typed_or_as_scanned(text):
     assert serial_of(text) == "A1-7K-000012"
 
 
+def test_a_serial_of_a_station_named_like_an_identifier_is_no_element_string():
+    assert serial_of("21-7K-000012") == "21-7K-000012"
+
+
 def test_the_table_has_every_bag_and_no_cell_a_spreadsheet_would_reckon(make):
     line = make()
     line.start("ROM-1", "CAR-7")
