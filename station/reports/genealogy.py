@@ -11,21 +11,21 @@ from station.core.genealogy import Box, Node, Stage, Tree, folded, layout
 from station.core.lots import LotStatus
 from station.core.metrology.exact import plain
 from station.core.pack import Quality
-from station.errors import BadInput
 from station.reports import paper
 from station.reports.paper import escape, gap, note
 from station.reports.recall import MICRO_TO_KILO
-from station.reports.recall_back import serial_of
-from station.store.queries import trace_pack
+from station.reports.recall_back import is_serial, serial_of
 from station.store.recall import (
     PackRow,
     Reach,
+    blend_of_pack,
+    is_named,
     reach_of_blend,
     reach_of_lot,
     reach_of_run,
 )
 
-_WAYS = (reach_of_lot, reach_of_blend, reach_of_run)
+_WAYS = {"lot": reach_of_lot, "blend": reach_of_blend, "run": reach_of_run}
 _CALM = frozenset(map(str, (Quality.GOOD, Quality.RELEASED)))
 
 
@@ -35,16 +35,15 @@ def tree_of(home: Path, asked: str) -> Tree:
     Raises:
         BadInput: the record has no such serial, lot, blend or run; names close serials.
     """
-    text = asked.strip()
-    for way in _WAYS:
-        try:
-            return _tree(way(home, text), text)
-        except BadInput as unknown:
-            if "no station record" in unknown.title:
-                raise
-    serial = serial_of(text)
-    blend = trace_pack(home, serial).record.draft.blend_lot
-    return _tree(reach_of_blend(home, blend), serial)
+    text, serial = asked.strip(), serial_of(asked)
+    if is_named(home, serial) == "pack":
+        return _tree(reach_of_blend(home, blend_of_pack(home, serial)), serial)
+    way = _WAYS.get(is_named(home, text))
+    if way is None:  # refused, with what is close to it
+        if is_serial(serial):
+            blend_of_pack(home, serial)
+        way = reach_of_lot
+    return _tree(way(home, text), text)
 
 
 def _tree(reach: Reach, asked: str) -> Tree:

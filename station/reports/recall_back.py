@@ -48,10 +48,15 @@ class PackBack:
     people: tuple[tuple[str, str], ...]
 
 
+def is_serial(text: str) -> bool:
+    """Whether a text has the form of a serial."""
+    return _SERIAL.fullmatch(text) is not None
+
+
 def serial_of(text: str) -> str:
     """The serial that a person typed or a scanner sent: element string, Digital Link or plain."""
     given = _IDENTIFIER.sub("", text.strip())
-    if _SERIAL.fullmatch(given.upper()):
+    if is_serial(given.upper()):
         return given.upper()
     try:
         elements = read_digital_link(given) if "://" in given else read_elements(given)

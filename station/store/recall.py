@@ -228,6 +228,17 @@ def entries_about(home: Path, subjects: Collection[str]) -> tuple[FactRecord, ..
         return read_facts(connection, statement)
 
 
+def is_named(home: Path, text: str) -> str:
+    """Return what the record knows by a name: ``pack``, ``lot``, ``blend``, ``run`` or nothing."""
+    names = (("pack", pack.c.serial), ("lot", lot.c.code), ("blend", blend.c.code),
+             ("run", run.c.uid))  # fmt: skip
+    with reading(home) as connection:
+        for what, column in names:
+            if connection.execute(select(column).where(column == text).limit(1)).first():
+                return what
+    return ""
+
+
 def blend_of_pack(home: Path, serial: str) -> str:
     """Return the blend lot code of a bag.
 

@@ -62,6 +62,8 @@ def test_what_is_not_there_is_refused_with_close_ones(packed):
     home, old, *_ = packed
     with pytest.raises(BadInput, match="close to it are"):
         tree_of(home, f"{old[0]}9")
+    with pytest.raises(BadInput, match=r"input lot 'ROM-11' .* close to it are ROM-1"):
+        tree_of(home, "ROM-11")
 
 
 def test_paper_shows_every_node_on_one_page_and_is_the_same_twice(packed):
