@@ -24,7 +24,6 @@ from station.core.checks.scan_back import (
     checked_scan,
     cleared_fact,
     scan_fact,
-    serial_in,
 )
 from station.core.facts import Fact
 from station.core.label_life import LabelledBag, OpenLabel, ReprintRule, copy_mark
@@ -35,6 +34,7 @@ from station.line.label_duties import FirstOffDuty, RollDuty
 from station.line.ports import Clock, LabelRefused
 from station.line.scan_duty import ScanDuty
 from station.reports.label_facts import pack_label, specimen_label
+from station.reports.recall_back import serial_of
 from station.store.label_doubts import open_labels
 from station.store.label_rolls import roll_accounts
 from station.store.labelled import labelled_pack
@@ -174,7 +174,7 @@ class LabelsDesk:
             ScanError: the scan says nothing about a label, or no bag is labelled yet.
         """
         scanned = checked_scan(text)
-        bag = self._bag_of(serial_in(scanned), run) or self._bag_of(last, run)
+        bag = self._bag_of(serial_of(scanned), run) or self._bag_of(last, run)
         if bag is None:
             raise ScanError("no bag of this run is labelled yet: pack one, then scan its label")
         scan = ScanBack(bag.serial, scanned, self._expected(bag), self._scans.trigger)

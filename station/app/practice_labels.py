@@ -11,12 +11,12 @@ from labels.readback import scan
 from station.app.labels_desk import LabelsDesk
 from station.app.watch import Watch
 from station.core.checks.rolls import RollCount
-from station.core.checks.scan_back import serial_in
 from station.core.facts import Fact
 from station.core.label_life import Fate, Resolve
 from station.core.run import Run
 from station.errors import EnvironmentFault
 from station.line.state import Intents, Phase
+from station.reports.recall_back import is_serial, serial_of
 
 _LABELS_ON_A_ROLL = 1000
 _LOOK_S = 0.05
@@ -85,7 +85,7 @@ class PracticeLabels:
         sent = [code.identifier + code.data.decode("latin-1") for code in found]
         if not sent:
             raise EnvironmentFault(f"label {file} has no bar code", "print it again")
-        named = next((one for one in sent if serial_in(one)), sent[0])
+        named = next((one for one in sent if is_serial(serial_of(one))), sent[0])
         made, fact = self._desk.scan(run, named, serial)
         if not made.equal or made.serial != serial:
             raise EnvironmentFault(f"label {file} does not say what the record says", named)

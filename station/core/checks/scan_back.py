@@ -14,7 +14,6 @@ DIFFERS = "differs"
 CLEARED = "cleared"
 
 _IDENTIFIER = re.compile(r"\][A-Za-z][0-9A-Za-z]")
-_SERIAL = re.compile(r"21/?([0-9A-Z]+-[0-9A-Z]{2}-\d{6,})(?=$|[^0-9])")
 
 
 class ScanError(ValueError):
@@ -75,12 +74,6 @@ def checked_scan(text: str) -> str:
             "scanner to send it"
         )
     return scanned
-
-
-def serial_in(scanned: str) -> str:
-    """The serial that a GS1 element string (AI 21) or Digital Link holds; empty without one."""
-    found = _SERIAL.search(scanned)
-    return found[1] if found else ""
 
 
 def scan_fact(scan: ScanBack, uid: str, run: str) -> Fact:

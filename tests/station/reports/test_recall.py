@@ -167,6 +167,11 @@ def test_a_serial_is_read_as_typed_or_as_scanned(text):
     assert serial_of(text) == "A1-7K-000012"
 
 
+def test_a_serial_behind_a_trade_item_that_holds_a_21_is_found():
+    """GTIN 09521021234546 holds a 21, and AI 21 follows it without a separator (fixed length)."""
+    assert serial_of("]C1010952102123454621A1-7K-000012") == "A1-7K-000012"
+
+
 def test_a_serial_of_a_station_named_like_an_identifier_is_no_element_string():
     assert serial_of("21-7K-000012") == "21-7K-000012"
 

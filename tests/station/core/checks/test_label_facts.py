@@ -26,7 +26,6 @@ from station.core.checks.scan_back import (
     cleared_fact,
     scan_fact,
     scan_of,
-    serial_in,
 )
 from station.core.facts import FactRecord
 from station.core.pack import Moment
@@ -147,19 +146,6 @@ def test_a_scan_without_a_symbology_identifier_is_refused():
     for text in ("", "0109521234543213", "]", "]1C"):
         with pytest.raises(ScanError, match="set the scanner to send it"):
             checked_scan(text)
-
-
-@pytest.mark.parametrize(
-    ("scanned", "serial"),
-    [
-        ("]C110L1263290\x1d21A1-7K-000044", "A1-7K-000044"),
-        ("]d20109521234543213172611291\x1d10L1\x1d21A1-7K-1000044\x1d", "A1-7K-1000044"),
-        ("]Q1https://id.example/01/09521234543213/10/L1/21/A1-7K-000044?17=261129", "A1-7K-000044"),
-        ("]C10109521234543213", ""),
-    ],
-)
-def test_the_serial_in_a_scan(scanned, serial):
-    assert serial_in(scanned) == serial
 
 
 def test_a_mismatch_is_cleared_with_a_reason():
