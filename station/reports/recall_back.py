@@ -29,8 +29,8 @@ CHECKS = (
 _AFTER = timedelta(hours=24)
 _IDENTIFIER = re.compile(r"^\][A-Za-z][0-9A-Za-z]")
 """Symbology identifier of ISO/IEC 15424."""
-_SERIAL = re.compile(r"[0-9A-Z]+-[0-9A-Z]{2}-\d{6,}", re.ASCII)
-"""As printed on a bag (station.core.pack)."""
+_SERIAL = re.compile(r"[0-9A-Z]{1,6}-[0-9A-Z]{2}-\d{6,}", re.ASCII)
+"""As printed on a bag (station.core.pack); a station's code has up to six signs."""
 
 
 @dataclass(frozen=True, slots=True)
