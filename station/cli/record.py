@@ -125,7 +125,7 @@ def _answer(records: tuple[BatchRecord, ...], pdf: Path | None, csv: Path | None
         page += [
             facts(
                 (
-                    ("Run", f"{one.run.product.name}, blend lot {one.run.blend_lot}"),
+                    ("Run", f"{one.run.product.name}, blend lot {_codes(one)}"),
                     ("Rules", f"{one.rules.id}, {one.rules.version}"),
                     ("Masses in", str(unit)),
                     ("Not in the batch", f"{len(one.left)} bags"),
@@ -140,13 +140,24 @@ def _answer(records: tuple[BatchRecord, ...], pdf: Path | None, csv: Path | None
     return Answer(document, tuple(page), yes=yes)
 
 
+def _codes(one: BatchRecord) -> str:
+    return ", ".join(blend.code for blend in one.blends)
+
+
 def _document(one: BatchRecord) -> dict[str, Json]:
     run, advice, rehearsal = one.run, one.advice, one.rehearsal
     limits = one.figures.limits
     proposal = None if advice is None else advice.proposal
     return {
         "run": run.id,
-        "blend_lot": run.blend_lot,
+        "blends": [
+            {
+                "blend_lot": blend.code,
+                "use_by": blend.use_by.isoformat(),
+                "lots": [lot for _, lot in blend.lots],
+            }
+            for blend in one.blends
+        ],
         "production_day": run.dating.production_day.isoformat(),
         "product": run.product.code,
         "product_version": run.product.version,

@@ -20,7 +20,7 @@ from station.core.pack import Quality
 from station.core.run import Run
 from station.line.fill_target import Advice, advise
 from station.line.numbers import Bag, RunFigures, RunNumbers, Span, hour_of, rules_of
-from station.store.answers import RunPacks, WeighedPack
+from station.store.answers import RunBlend, RunPacks, WeighedPack
 from station.store.facts import facts
 from station.store.run_evidence import RunEvidence, run_evidence
 
@@ -68,6 +68,7 @@ class BatchRecord:
         still_open: bags are still packed.
         rules: rule set it was packed under.
         bags: every bag, in order.
+        blends: its blends, in order; one until its lots were changed.
         figures: sums, giveaway and charts of the whole run.
         whole: verdict on the whole run.
         hours: verdict on each hourly batch, where the rules judge hourly output.
@@ -82,6 +83,7 @@ class BatchRecord:
     still_open: bool
     rules: RuleSet
     bags: tuple[WeighedPack, ...]
+    blends: tuple[RunBlend, ...]
     figures: RunFigures
     whole: Verdict
     hours: tuple[Verdict, ...]
@@ -126,7 +128,8 @@ def batch_record(home: Path, packs: RunPacks) -> BatchRecord:
         still_open=packs.open,
         rules=rules,
         bags=packs.packs,
-        figures=numbers.figures(Span.RUN, _ANY_TIME, still_open=False),
+        blends=packs.blends,
+        figures=numbers.figures(Span.RUN, _ANY_TIME, still_open=packs.open),
         whole=_verdict("whole run", nets, run, rules),
         hours=_hours(good, run, rules) if rules.batch_rule.hourly else (),
         growth=_growth(nets, run, rules),

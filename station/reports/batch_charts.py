@@ -9,7 +9,7 @@ from itertools import pairwise
 from reportlab.graphics.shapes import Drawing
 
 from station.line.fill_target import knee_of
-from station.reports.batch import BatchRecord
+from station.reports.batch import IN_THE_BATCH, BatchRecord
 from station.reports.paper import ACT, EDGE, INK, MUTED, STOP
 from station.reports.plot import Level, Plot
 
@@ -41,6 +41,8 @@ def fills_chart(record: BatchRecord) -> Drawing:
     for level in levels:
         if low - room <= level.value <= high + room:
             plot.level(level)
+    for place in _changes(record):
+        plot.upright(Level(place, "", MUTED, _DOTTED))
     bags = [float(n + 1) for n in order]
     if charts.averages:
         plot.line(bags, [charts.averages[n].value for n in order], MUTED, 0.9)
@@ -113,6 +115,12 @@ def knee_chart(record: BatchRecord) -> Drawing:
     for words, spread, mean in marks:
         plot.ring(spread, mean, words, ACT if words == "proposed" else INK, solid=words != "now")
     return plot.finished()
+
+
+def _changes(record: BatchRecord) -> list[float]:
+    """Between which good bags a new blend begins."""
+    good = [bag for bag in record.bags if bag.quality in IN_THE_BATCH]
+    return [n + 1.5 for n, (one, other) in enumerate(pairwise(good)) if one.blend != other.blend]
 
 
 def _levels(record: BatchRecord) -> tuple[Level, ...]:

@@ -10,9 +10,9 @@ from station.core.metrology.exact import plain
 from station.reports.batch import IN_THE_BATCH, BatchRecord
 
 COLUMNS = (
-    "site", "station", "run", "blend_lot", "production_day", "product", "version", "rule_set",
-    "rules_version", "unit", "nominal", "T1", "T2", "serial", "at", "gross", "net", "below_T1",
-    "below_T2", "in_batch", "quality", "reason",
+    "site", "station", "run", "production_day", "product", "version", "rule_set", "rules_version",
+    "unit", "nominal", "T1", "T2", "blend_lot", "use_by", "serial", "at", "gross", "net",
+    "below_T1", "below_T2", "in_batch", "quality", "reason",
 )  # fmt: skip
 _STARTS_A_FORMULA = ("=", "+", "-", "@", "\t", "\r")
 
@@ -39,7 +39,6 @@ def _rows(record: BatchRecord) -> Iterator[list[str]]:
         safe(record.evidence.site),
         safe(record.evidence.station),
         run.id,
-        safe(run.blend_lot),
         run.dating.production_day.isoformat(),
         safe(run.product.code),
         str(run.product.version),
@@ -48,10 +47,13 @@ def _rows(record: BatchRecord) -> Iterator[list[str]]:
         str(unit),
         *(plain(one.amount) for one in (limits.nominal, limits.t1, limits.t2)),
     ]
+    use_by = {blend.code: blend.use_by.isoformat() for blend in record.blends}
     for bag in record.bags:
         net = bag.net.in_unit(unit)
         yield [
             *frame,
+            safe(bag.blend),
+            use_by.get(bag.blend, ""),
             safe(bag.serial),
             bag.at.isoformat(),
             bag.gross.in_unit(unit).digits,

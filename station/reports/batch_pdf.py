@@ -10,9 +10,10 @@ from reportlab.platypus import Flowable, PageBreak, Paragraph, Table, TableStyle
 from station.core.metrology.exact import decimal_of, plain
 from station.core.pack import LabelState
 from station.reports import paper
-from station.reports.batch import DRAWS, BatchRecord, Verdict
+from station.reports.batch import BatchRecord, Verdict
 from station.reports.batch_charts import fills_chart, growth_chart, knee_chart, spread_chart
 from station.reports.paper import escape, gap, heading, listing, note, pairs, together
+from station.store.answers import RunBlend
 
 _PLACES = 3
 _RIGHT = frozenset(range(1, 8))
@@ -48,8 +49,8 @@ def _pages(record: BatchRecord) -> list[Flowable]:
         Paragraph(escape(f"Batch record: {product.name}"), paper.TITLE),
         Paragraph(
             escape(
-                f"blend lot {run.blend_lot}, production day {run.dating.production_day}, "
-                f"line {run.line}"
+                f"blend lot {', '.join(blend.code for blend in record.blends)}, "
+                f"production day {run.dating.production_day}, line {run.line}"
             ),
             paper.UNDER,
         ),
@@ -65,7 +66,7 @@ def _pages(record: BatchRecord) -> list[Flowable]:
         story += [
             *heading("Fills in the order packed"),
             fills_chart(record),
-            note("dots: bags; heavy line: mean so far; thin line: weighted average (EWMA)"),
+            note(_read_fills(record)),
             *heading("Spread of the fills"),
             spread_chart(record),
         ]
@@ -78,20 +79,30 @@ def _pages(record: BatchRecord) -> list[Flowable]:
     return story
 
 
+def _read_fills(record: BatchRecord) -> str:
+    words = "dots: bags; heavy line: mean so far"
+    if record.figures.charts.averages:
+        words += "; thin line: weighted average (EWMA)"
+    if len(record.blends) > 1:
+        words += "; upright lines: a new blend"
+    return f"{words}; T2 {record.figures.limits.t2} lies below the picture where no bag is near it"
+
+
 def _plate(record: BatchRecord) -> Table:
     """The answer in one line: its shape is a bar at the left, its words say it."""
     good = record.accepted
     words = "THE BATCH PASSES" if good else "THE BATCH DOES NOT PASS"
     if record.still_open:
         words += " AS IT STANDS; bags are still packed"
+    colour = paper.ACT if good else paper.STOP
     if record.whole.judged is None:
-        words = f"NO VERDICT: {record.whole.why}"
+        words, colour = f"NO VERDICT: {record.whole.why}", paper.ATTEND
     line = Paragraph(escape(words), paper.HEADING)
     table = Table([["", line]], colWidths=[4 * mm, paper.WIDTH - 4 * mm])
     table.setStyle(
         TableStyle(
             [
-                ("BACKGROUND", (0, 0), (0, 0), paper.ACT if good else paper.STOP),
+                ("BACKGROUND", (0, 0), (0, 0), colour),
                 ("BACKGROUND", (1, 0), (1, 0), paper.QUIET),
                 ("VALIGN", (0, 0), (-1, -1), "MIDDLE"),
                 ("TOPPADDING", (0, 0), (-1, -1), 0),
@@ -202,11 +213,25 @@ def _outlook(record: BatchRecord) -> list[Flowable]:
             )
         )
     else:
-        rows.append(("Rehearsal", f"none: fewer bags than a sample takes ({DRAWS} draws)"))
+        rows.append(("Rehearsal", "none: the official test of so small a batch takes every bag"))
+    rows += _to_come(record)
     story.append(pairs(rows))
     if len(record.growth.bags) > 1:
         story.append(growth_chart(record))
     return story
+
+
+def _to_come(record: BatchRecord) -> list[tuple[str, str]]:
+    """What the bags still to come must reach, of a run with an order that is still packed."""
+    batch = record.figures.batch
+    needed, unit = batch.mean_needed, record.figures.limits.nominal.unit
+    if needed is None:
+        return []
+    rows = [("Bags to come", f"{batch.expected - batch.packs.n} of {batch.expected}")]
+    rows.append(("Mean needed", f"{decimal_of(needed, _PLACES)} {unit} on these"))
+    if batch.t1_left is not None:
+        rows.append(("Below T1", f"{batch.t1_left} more allowed"))
+    return rows
 
 
 def _target(record: BatchRecord) -> list[Flowable]:
@@ -246,12 +271,10 @@ def _run(record: BatchRecord) -> list[Flowable]:
     run = record.run
     product, limits, window = run.product, run.window.limits, run.window
     shares = ", ".join(f"{one.component.name} {one.percent} %" for one in product.recipe)
-    lots = ", ".join(f"{one.component} {one.lot}" for one in run.lot_set.uses)
     rows = [
         ("Product", f"{product.code} version {product.version}, GTIN {product.gtin}"),
         ("Recipe", shares),
-        ("Input lots", lots),
-        ("Use by", f"{run.dating.use_by}"),
+        *((f"Blend {blend.code}", _blend(blend)) for blend in record.blends),
         ("Rules", f"{limits.rule_set}, {limits.version}: {record.rules.title}"),
         ("Sources", "; ".join(str(one) for one in record.rules.sources)),
         (
@@ -266,6 +289,11 @@ def _run(record: BatchRecord) -> list[Flowable]:
         ("Software", f"pack line station {run.software}"),
     ]
     return [*heading("What was packed, and under which rules"), pairs(rows)]
+
+
+def _blend(blend: RunBlend) -> str:
+    lots = ", ".join(f"{component} {lot}" for component, lot in blend.lots)
+    return f"use by {blend.use_by}: {lots}"
 
 
 def _corrections(record: BatchRecord) -> list[Flowable]:

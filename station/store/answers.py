@@ -120,7 +120,8 @@ class LastRun:
 class WeighedPack:
     """One bag as weighed, with its present quality and the reason it was set aside, if it was.
 
-    ``at`` is aware, in the plant's time of that moment; masses are in the scale's unit.
+    ``at`` is aware, in the plant's time of that moment; masses are in the scale's unit; ``blend``
+    is the lot code of its blend, empty where nobody asked for it.
     """
 
     serial: str
@@ -129,6 +130,22 @@ class WeighedPack:
     net: Mass
     quality: Quality
     reason: str
+    blend: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class RunBlend:
+    """One blend of a run: the bags between two changes of its lots.
+
+    Args:
+        code: its lot code, as printed.
+        use_by: as printed.
+        lots: component and lot of each input lot that could be in its bags.
+    """
+
+    code: str
+    use_by: date
+    lots: tuple[tuple[str, str], ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -139,11 +156,13 @@ class RunPacks:
         run: the run as it was frozen at its start.
         open: it has not ended.
         packs: the bags asked for, in order of packing.
+        blends: the blends asked for, in order of their beginning.
     """
 
     run: Run
     open: bool
     packs: tuple[WeighedPack, ...]
+    blends: tuple[RunBlend, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

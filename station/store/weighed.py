@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Collection
 from datetime import datetime
+from itertools import groupby
 from pathlib import Path
 from zoneinfo import ZoneInfo
 
@@ -10,12 +12,12 @@ from sqlalchemy import ColumnElement, Connection, select
 
 from station.errors import BadInput
 from station.store import journal as j
-from station.store.answers import RunPacks, WeighedPack
+from station.store.answers import RunBlend, RunPacks, WeighedPack
 from station.store.bodies import run_of
 from station.store.columns import mass_of
 from station.store.engine import reading
 from station.store.queries import local_time, unknown
-from station.store.tables import blend, journal, pack, run
+from station.store.tables import blend, journal, lot_use, pack, run
 
 LAST = "last"
 """Stands for the id of the run started last."""
@@ -117,6 +119,7 @@ def _grouped(connection: Connection, condition: ColumnElement[bool]) -> tuple[Ru
             *(pack.c[f"{name}_{part}"] for name in ("gross", "net") for part in ("digits", "unit")),
             pack.c.quality,
             pack.c.reason,
+            blend.c.code,
         )
         .select_from(run)
         .outerjoin(blend, blend.c.run_id == run.c.id)
@@ -138,6 +141,7 @@ def _grouped(connection: Connection, condition: ColumnElement[bool]) -> tuple[Ru
                     net=mass_of(row, "net"),
                     quality=row["quality"],
                     reason=row["reason"],
+                    blend=row["code"],
                 )
             )
     entries = connection.execute(
@@ -146,7 +150,36 @@ def _grouped(connection: Connection, condition: ColumnElement[bool]) -> tuple[Ru
         .where(run.c.id.in_(packs))
     ).all()
     facts = {row.id: run_of(j.read_entry(row.canonical).body) for row in entries}
+    blends = _blends(connection, {bag.blend for bags in packs.values() for bag in bags}, packs)
     return tuple(
-        RunPacks(facts[run_id], still_open[run_id], tuple(its_packs))
+        RunPacks(facts[run_id], still_open[run_id], tuple(its_packs), tuple(blends[run_id]))
         for run_id, its_packs in packs.items()
     )
+
+
+def _blends(
+    connection: Connection, codes: Collection[str], runs: Collection[int]
+) -> dict[int, list[RunBlend]]:
+    """The blends of runs, by run; those of some lot codes, and all of a run without bags."""
+    rows = connection.execute(
+        select(
+            blend.c.id,
+            blend.c.run_id,
+            blend.c.code,
+            blend.c.use_by,
+            lot_use.c.component,
+            lot_use.c.lot,
+        )
+        .join(lot_use, lot_use.c.lot_set_id == blend.c.lot_set_id)
+        .where(blend.c.run_id.in_(runs))
+        .order_by(blend.c.id, lot_use.c.component, lot_use.c.lot)
+    ).all()
+    found: dict[int, list[RunBlend]] = {run_id: [] for run_id in runs}
+    for _, uses in groupby(rows, key=lambda row: row.id):
+        members = list(uses)
+        first = members[0]
+        if codes and first.code not in codes:
+            continue
+        lots = tuple((row.component, row.lot) for row in members)
+        found[first.run_id].append(RunBlend(first.code, first.use_by, lots))
+    return found

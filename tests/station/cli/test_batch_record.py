@@ -124,9 +124,14 @@ def test_a_day_has_all_its_runs(station, shift, tmp_path):
     pdf = tmp_path / "day.pdf"
     done = station("record", "--home", shift.home, "--day", DAY, "--pdf", pdf, "--json")
     runs = done.document["runs"]
-    assert [run["blend_lot"] for run in runs] == [shift.slaw.blend_lot, shift.soup.blend_lot]
+    assert [run["blends"][0]["blend_lot"] for run in runs] == [
+        shift.slaw.blend_lot,
+        shift.soup.blend_lot,
+    ]
     assert [run["open"] for run in runs] == [False, True]
-    assert "AS IT STANDS" in text_of(pdf.read_bytes())
+    words = text_of(pdf.read_bytes())
+    for said in ("AS IT STANDS", "250 of 400", "Mean needed"):
+        assert said in words
 
 
 @pytest.fixture
