@@ -10,13 +10,14 @@ import typer
 
 from station.cli.answer import Answer, Json, run_verb
 from station.cli.options import AsJson
-from station.cli.page import facts, heading, listing
+from station.cli.page import facts, heading, listing, note
 from station.clock import SystemClock
 from station.core.dating import production_day
 from station.errors import BadInput
 
 if TYPE_CHECKING:
     from station.config.packhouse import Packhouse
+    from station.core.sequence import Advice
 
 _Config = Annotated[
     Path,
@@ -66,6 +67,10 @@ def _answer(folder: Path, house: Packhouse) -> Answer:
         "bags": list(house.bags),
         "lots": list(house.lots),
         "people": list(house.people),
+        "scale_warnings": [
+            {"product": code, "words": words} for code, words in _scale_warnings(house)
+        ],
+        "order_of_products": [advice.product.code for advice in _in_order(house)],
     }
     scale = settings.scale
     rows = (
@@ -93,5 +98,44 @@ def _answer(folder: Path, house: Packhouse) -> Answer:
             )
         ),
         listing(_PRODUCT_COLUMNS, rows, _RIGHT, "name"),
+        facts([(f"Scale for {code}", words) for code, words in _scale_warnings(house)]),
+        facts(
+            [
+                (f"Pack as number {number}", _order_words(advice))
+                for number, advice in enumerate(_in_order(house), start=1)
+            ]
+        ),
+        note(
+            "Order by allergen, smell and colour; the line is cleared all the same."
+        ),
     )
     return Answer(document, page)
+
+
+def _scale_warnings(house: Packhouse) -> list[tuple[str, str]]:
+    """Where the scale only just suits a product; where it does not, the settings are refused."""
+    from station.core.metrology.clause import RuleRefused
+    from station.core.metrology.rule_sets.registry import rule_set
+    from station.core.metrology.scale_suitability import Level, check_scale
+
+    scale, warnings = house.settings.scale, []
+    for product in house.products.values():
+        try:
+            nominal = product.nominal.in_unit(scale.unit)
+            rules = rule_set(product.rule_set)
+            found = check_scale(scale.plate, rules, nominal, product.bag.tare, product.upper)
+        except RuleRefused:
+            continue
+        warnings += [(product.code, str(one.words)) for one in found if one.level is Level.WARN]
+    return warnings
+
+
+def _in_order(house: Packhouse) -> tuple[Advice, ...]:
+    from station.core.sequence import advise_order
+
+    return advise_order(tuple(house.products.values()))
+
+
+def _order_words(advice: Advice) -> str:
+    clean = f"; clean of {', '.join(advice.clean_of)}" if advice.clean_of else ""
+    return f"{advice.product.code}{clean}"
