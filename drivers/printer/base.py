@@ -89,3 +89,15 @@ class Printer(Protocol):
             PrinterError: the page was not taken.
         """
         ...
+
+    def settle(self, name: str, wait_s: float) -> PrintOutcome:
+        """Follow a page that was taken, at most ``wait_s`` seconds, and say what became of it.
+
+        Raises:
+            PrinterError: no such page was sent.
+        """
+        ...
+
+    def trouble(self) -> str:
+        """Why nothing may be sent now, in words that say what to do; empty when it may."""
+        ...

@@ -65,6 +65,16 @@ class FolderPrinter:
             raise PrinterError(f"page {path} was not written", cause_of(fault)) from fault
         return PrintOutcome(PrintState.DONE)
 
+    def settle(self, name: str, wait_s: float) -> PrintOutcome:
+        """A page that was written is out."""
+        return PrintOutcome(PrintState.DONE)
+
+    def trouble(self) -> str:
+        """Say that the folder is gone; a full disk shows at the page itself."""
+        if self._folder.is_dir():
+            return ""
+        return f"the folder for labels is gone: make {self._folder} again"
+
     def _write(self, path: Path, document: bytes) -> None:
         temporary = self._folder / f".{path.name}.{secrets.token_hex(4)}.part"
         try:

@@ -124,6 +124,13 @@ class IppPrinter:
         """
         return self._queue.printer(self._patience.answer_s)
 
+    def trouble(self) -> str:
+        """Why nothing may be sent now, in words; a printer that does not answer is trouble too."""
+        try:
+            return self.status().trouble()
+        except PrinterError as fault:
+            return str(fault)
+
     def check(self, job: PrintJob) -> None:
         """Find out whether the printer would take a page like this; nothing is printed.
 

@@ -12,10 +12,9 @@ from drivers.frames.scp0499_facts import ScaleFacts, misfit
 from drivers.frames.scp0499_outcome import Outcome
 from drivers.link import LinkDegraded, LinkDown, LinkItem, LinkUp
 from drivers.port import PortSettings
+from drivers.printer.base import Printer
 from drivers.printer.file import FolderPrinter
 from drivers.steady import Reading
-from labels.design import PACK_100_BY_60
-from labels.pdf import LabelDrawer
 from station.app.change_desk import ChangeDesk
 from station.app.checks_desk import ChecksDesk
 from station.app.label_desk import PrintingDesk
@@ -23,6 +22,7 @@ from station.app.label_gates import label_gates
 from station.app.labels_desk import reprint_rule
 from station.app.live_numbers import LiveNumbers
 from station.app.lot_gates import lot_gates
+from station.app.printers import drawer_for
 from station.app.scale_line import scale_link, steady_rules
 from station.app.scanner_line import scanner_link
 from station.clock import SystemClock
@@ -113,6 +113,7 @@ class Station:
         audience: who watches.
         haste: how much faster than real time the scale goes; above 1 on a bench only.
         record: file that takes in everything the scale sends; None for none.
+        printer: where labels go instead of the folder.
     """
 
     house: Packhouse
@@ -122,6 +123,7 @@ class Station:
     audience: Audience = field(default_factory=Audience)
     haste: float = 1.0
     record: Path | None = None
+    printer: Printer | None = None
 
     def __post_init__(self) -> None:
         settings = self.house.settings
@@ -136,8 +138,8 @@ class Station:
             self.store.end_run(left.run.id, now, "station")
         self.store.add_lots(tuple(self.house.lots.values()), now, "station")
         self.desk = PrintingDesk(
-            drawer=LabelDrawer(PACK_100_BY_60),
-            printer=FolderPrinter(self.labels),
+            drawer=drawer_for,
+            printer=self.printer or FolderPrinter(self.labels),
             packer=settings.packer,
             site=settings.site,
             station=settings.station,

@@ -12,21 +12,28 @@ from drivers.printer.base import Printer, PrintJob, PrintState
 from labels.errors import LabelError
 from labels.pdf import LabelDrawer
 from labels.release import release
-from station.app.label_facts import pack_label, specimen_label
 from station.core.label_life import copy_mark
 from station.core.pack import PackRecord
 from station.core.run import Run
-from station.line.events import Event, LabelFailed, Labelled
+from station.line.events import Barred, Event, LabelFailed, Labelled
 from station.line.ports import LabelRefused
+from station.reports.label_facts import pack_label, specimen_label
 
 _LOG = logging.getLogger(__name__)
+_LOST = (PrintState.FAILED, PrintState.SUBMITTED)
+"""The label did not come out, or nobody knows."""
+_SOURCE = "printer"
+_LOOK_S = 2.0
+"""How often the printer is looked at while no label is due."""
+_SETTLE_S = 5.0
+"""How long a label that the printer has is followed."""
 
 
 class PrintingDesk:
     """Implements station.line.ports.LabelDesk on a thread of its own.
 
     Args:
-        drawer: draws the one label size of this station.
+        drawer: of the label of a run.
         printer: where labels go.
         packer: name and address of the packhouse, as printed.
         site: short code of the packhouse.
@@ -37,7 +44,7 @@ class PrintingDesk:
 
     def __init__(
         self,
-        drawer: LabelDrawer,
+        drawer: Callable[[Run], LabelDrawer],
         printer: Printer,
         packer: str,
         site: str,
@@ -54,6 +61,7 @@ class PrintingDesk:
         self._show = show
         self._queue: queue.SimpleQueue[tuple[str, Run, str] | None] = queue.SimpleQueue()
         self._thread = threading.Thread(target=self._work, name="printer")
+        self._trouble = ""
         self.read_back_equal = 0
         """Labels whose bar codes read back equal before they went to the printer."""
 
@@ -80,7 +88,7 @@ class PrintingDesk:
         """
         try:
             label = specimen_label(run, self._site, self._station, self._packer)
-            released = release(self._drawer, label)
+            released = release(self._drawer(run), label)
         except LabelError as refused:
             raise LabelRefused(str(refused)) from refused
         self._show(released.pdf)
@@ -94,26 +102,47 @@ class PrintingDesk:
         self._queue.put((serial, run, copy_mark(copy)))
 
     def _work(self) -> None:
-        while (work := self._queue.get()) is not None:
+        self._look()
+        while True:
+            try:
+                work = self._queue.get(timeout=_LOOK_S)
+            except queue.Empty:
+                self._look()
+                continue
+            if work is None:
+                return
             serial, run, mark = work
             try:
-                event = self._print(serial, run, mark)
+                self._print(serial, run, mark)
             except Exception as bug:  # noqa: BLE001  the line must hear of every label
                 _LOG.exception("label %s", serial)
-                event = LabelFailed(serial, f"{type(bug).__name__}: {bug}")
-            self._answer(event)
+                self._answer(LabelFailed(serial, f"{type(bug).__name__}: {bug}"))
+            self._look()
 
-    def _print(self, serial: str, run: Run, mark: str) -> Event:
+    def _look(self) -> None:
+        """Close acceptance while the printer needs a person; nothing is printed late for it."""
+        trouble = self._printer.trouble()
+        if trouble != self._trouble:
+            self._trouble = trouble
+            self._answer(Barred(_SOURCE, f"the printer: {trouble}" if trouble else ""))
+
+    def _print(self, serial: str, run: Run, mark: str) -> None:
+        """Print one label; the line is answered once it is handed over, and again if it is lost."""
+        name = f"{serial}-{mark}" if mark else serial
         try:
-            released = release(self._drawer, pack_label(serial, run, self._packer, mark))
+            drawer = self._drawer(run)
+            released = release(drawer, pack_label(serial, run, self._packer, mark))
             self.read_back_equal += 1
-            design = self._drawer.design
-            name = f"{serial}-{mark}" if mark else serial
-            job = PrintJob(name, released.pdf, design.width, design.height)
+            job = PrintJob(name, released.pdf, drawer.design.width, drawer.design.height)
             outcome = self._printer.submit(job)
         except (LabelError, DriverError) as refused:
-            return LabelFailed(serial, str(refused))
-        if outcome.state is PrintState.FAILED:
-            return LabelFailed(serial, outcome.why)
+            self._answer(LabelFailed(serial, str(refused)))
+            return
+        if outcome.state in _LOST:
+            self._answer(LabelFailed(serial, outcome.why))
+            return
         self._show(released.pdf)
-        return Labelled(serial)
+        self._answer(Labelled(serial))
+        settled = self._printer.settle(name, _SETTLE_S)
+        if settled.state in _LOST:
+            self._answer(LabelFailed(serial, settled.why))

@@ -7,13 +7,11 @@ from datetime import timedelta
 from pathlib import Path
 from zoneinfo import ZoneInfo
 
-from labels.design import PACK_100_BY_60
-from labels.pdf import LabelDrawer, drawer_of
 from station.app.labels_desk import LabelsDesk
+from station.app.printers import drawer_for
 from station.config.packhouse import Packhouse
 from station.core.ids import new_uid
 from station.core.journal import EntryKind
-from station.core.run import Run
 from station.line.duties import Duty
 from station.line.label_duties import DoubtDuty, FirstOffDuty, RollDuty
 from station.line.ports import Clock
@@ -62,15 +60,10 @@ def label_gates(house: Packhouse, home: Path, clock: Clock) -> LabelGates:
         tuple(house.people.values()),
         home,
         clock,
-        _drawer,
+        drawer_for,
         new_uid,
         rolls,
         first_off,
         scans,
     )
     return LabelGates(tuple(duty for on, duty in chosen if on), desk)
-
-
-def _drawer(run: Run) -> LabelDrawer:
-    """The drawer of the one label size of this station, as the printer's thread has it."""
-    return drawer_of(PACK_100_BY_60)

@@ -31,6 +31,7 @@ from station.app.practice import (
 )
 from station.app.practice_labels import PracticeLabels
 from station.app.practice_lead import LeadAtHand, PracticeLead
+from station.app.printers import printer_of
 from station.app.summary import DemoSummary
 from station.app.trace_desk import TraceDesk
 from station.app.watch import Watch
@@ -86,7 +87,15 @@ def show_station(house: Packhouse, home: Path, record: Path | None = None) -> No
         settings = house.settings
         folder = settings.printer.folder
         port = port_settings(settings.scale)
-        station = Station(house, home, port, folder, audience, record=record)
+        station = Station(
+            house,
+            home,
+            port,
+            folder,
+            audience,
+            record=record,
+            printer=printer_of(settings.printer),
+        )
         with _faults_to(bridge), _running(station):
             window = _window(bridge, station, house)
             window.showMaximized()

@@ -105,9 +105,7 @@ def _answer(folder: Path, house: Packhouse) -> Answer:
                 for number, advice in enumerate(_in_order(house), start=1)
             ]
         ),
-        note(
-            "Order by allergen, smell and colour; the line is cleared all the same."
-        ),
+        note("Order by allergen, smell and colour; the line is cleared all the same."),
     )
     return Answer(document, page)
 

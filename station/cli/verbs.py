@@ -18,6 +18,7 @@ from station.cli import (
     labels,
     limits,
     lots,
+    printers,
     recall,
     record,
     rejects,
@@ -44,6 +45,7 @@ def build() -> typer.Typer:
     app.command("handover")(handover.handover)
     app.command("recall")(recall.recall)
     app.command("export")(export.export)
+    app.command("printers")(printers.printers)
     app.command("record")(record.record)
     app.command("rejects")(rejects.rejects)
     app.command("trace")(trace.trace)

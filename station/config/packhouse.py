@@ -99,10 +99,19 @@ class ScaleSettings:
 
 @dataclass(frozen=True, slots=True)
 class PrinterSettings:
-    """Where labels go: ``kind`` is ``folder``; ``folder`` is its absolute path."""
+    """Where labels go.
+
+    Args:
+        kind: ``folder``, ``ipp`` or ``queue``.
+        folder: absolute path of the folder of label files.
+        url: ``ipp://host[:port]/path`` or ``ipps://…`` of an IPP printer; else empty.
+        queue: name of a print queue of the operating system; else empty.
+    """
 
     kind: str
     folder: Path
+    url: str = ""
+    queue: str = ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -121,8 +121,10 @@ class ScaleTable(Shape):
 class PrinterTable(Shape):
     """``[printer]``."""
 
-    kind: Annotated[str, one_of("folder")] = "folder"
+    kind: Annotated[str, one_of("folder", "ipp", "queue")] = "folder"
     folder: Annotated[str, printable(300)] = "labels"
+    url: Annotated[str, printable(300)] | None = None
+    queue: Annotated[str, printable(120)] | None = None
 
 
 class LabelTable(Shape):

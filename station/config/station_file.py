@@ -5,9 +5,10 @@ from __future__ import annotations
 from datetime import time
 from pathlib import Path
 
-from drivers.errors import DescriptionError
+from drivers.errors import DescriptionError, PrinterError
 from drivers.frames.description import Description
 from drivers.frames.description_file import load_description
+from drivers.printer.ipp_link import Address
 from labels.design import DESIGNS
 from station.config.check import check_keys, check_table
 from station.config.faults import Faults
@@ -72,6 +73,8 @@ def read_station(faults: Faults) -> StationSettings | None:
     if scale is not None:
         _check_scale(scale, faults)
         description = _description(scale, faults)
+    if printer is not None:
+        _check_printer(printer, faults)
     if label is not None:
         _check_label(label, faults)
     if timing is not None and timing.stale_ms < timing.dwell_ms:
@@ -99,7 +102,9 @@ def read_station(faults: Faults) -> StationSettings | None:
             link_stem=label.link_stem,
         ),
         scale=_scale(scale, description),
-        printer=PrinterSettings(printer.kind, _folder(printer.folder, home)),
+        printer=PrinterSettings(
+            printer.kind, _folder(printer.folder, home), printer.url or "", printer.queue or ""
+        ),
         timing=Timing(timing.dwell_ms, timing.stale_ms),
         checks=checks,
         tare=tare,
@@ -113,6 +118,22 @@ def _check_cut_off(at: time, faults: Faults) -> None:
     if at >= _NOON:
         key = "site.production_day_starts"
         faults.add(FILE, key, f"{at} is not before noon", "00:00:00 to 11:59:59")
+
+
+def _check_printer(printer: PrinterTable, faults: Faults) -> None:
+    """A printer has the key of its kind, and no other kind's."""
+    for kind, key, value, example in (
+        ("ipp", "url", printer.url, "ipp://host/ipp/print"),
+        ("queue", "queue", printer.queue, "the name of the print queue"),
+    ):
+        if (printer.kind == kind) != (value is not None):
+            why = "is missing" if value is None else f'"{value}" goes with kind = "{kind}" only'
+            faults.add(FILE, f"printer.{key}", why, example)
+    if printer.kind == "ipp" and printer.url is not None:
+        try:
+            Address(printer.url)
+        except PrinterError as fault:
+            faults.add(FILE, "printer.url", str(fault), "ipp://host[:port]/path or ipps://…")
 
 
 def _check_label(label: LabelTable, faults: Faults) -> None:

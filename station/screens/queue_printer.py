@@ -94,6 +94,16 @@ class QueuePrinter:
             return PrintOutcome(PrintState.SUBMITTED, "the queue reported a fault while it printed")
         return PrintOutcome(PrintState.SPOOLED)
 
+    def settle(self, name: str, wait_s: float) -> PrintOutcome:
+        """A queue has the page; it tells no more."""
+        return PrintOutcome(PrintState.SPOOLED)
+
+    def trouble(self) -> str:
+        """Say that the queue is gone; of its printer a queue tells nothing to rely on."""
+        if self._file is not None or self._name in queues():
+            return ""
+        return f"the print queue {self._name} is gone: set it up again"
+
     def _printer(self, job: PrintJob) -> QPrinter:
         printer = QPrinter(QPrinter.PrinterMode.HighResolution)
         if self._file is None:

@@ -12,13 +12,13 @@ from labels.design import PACK_100_BY_60
 from labels.pdf import LabelDrawer
 from labels.release import release
 from station.app.label_desk import PrintingDesk
-from station.app.label_facts import pack_label
 from station.core.lot_set import LotSet, LotUse
 from station.core.lots import InputLot
 from station.core.metrology.verdict import Verdict
 from station.core.pack import PackDraft, PackId, PackRecord, Quality, Weighing
 from station.line.events import LabelFailed, Labelled
 from station.line.ports import LabelRefused
+from station.reports.label_facts import pack_label
 from tests.station.line.scenario import grams, make_moment, make_run
 
 PACKER = "Packed by Hollow Ash Salads, Weir Lane 2"
@@ -35,6 +35,12 @@ class RefusingPrinter:
         if isinstance(self.fault, Exception):
             raise self.fault
         return PrintOutcome(PrintState.FAILED, self.fault)
+
+    def settle(self, name, wait_s):
+        raise PrinterError("no such page", name)
+
+    def trouble(self):
+        return ""
 
 
 def record(number=1):
@@ -55,7 +61,13 @@ def desk():
     def start(printer):
         answers, shown = queue.SimpleQueue(), []
         desk = PrintingDesk(
-            LabelDrawer(PACK_100_BY_60), printer, PACKER, "S", "A1", answers.put, shown.append
+            lambda _: LabelDrawer(PACK_100_BY_60),
+            printer,
+            PACKER,
+            "S",
+            "A1",
+            answers.put,
+            shown.append,
         )
         desk.start()
         started.append(desk)

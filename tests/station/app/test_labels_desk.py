@@ -116,11 +116,11 @@ class Line:
 
     def scans_of(self, serial, copy=""):
         """What a scanner sends for the label as it is drawn."""
-        from station.app.label_gates import _drawer
+        from station.app.printers import drawer_for
         from station.reports.label_facts import pack_label
 
         packer = self.house.settings.packer
-        pdf = _drawer(self.run).draw(pack_label(serial, self.run, packer, copy))
+        pdf = drawer_for(self.run).draw(pack_label(serial, self.run, packer, copy))
         return [code.identifier + code.data.decode("latin-1") for code in scan(pdf)]
 
 

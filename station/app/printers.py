@@ -1,0 +1,53 @@
+"""The printer that the settings name."""
+
+from __future__ import annotations
+
+import numpy as np
+
+from drivers.printer.base import Printer
+from drivers.printer.file import FolderPrinter
+from drivers.printer.ipp import IppPrinter
+from drivers.printer.pwg_raster import Bitmap
+from labels.pdf import LabelDrawer, drawer_of
+from labels.raster import rasterise
+from station.config.packhouse import PrinterSettings
+from station.core.run import Run
+from station.reports.label_facts import design_of
+
+_MM_PER_INCH = 25.4
+_DARK = 128
+
+
+def printer_of(settings: PrinterSettings) -> Printer:
+    """Return the printer that the settings name.
+
+    A queue of the operating system needs a running Qt application, so a station without a window
+    prints to a folder or by IPP.
+
+    Raises:
+        PrinterError: there is no such queue, the folder cannot be made, or the address is none.
+    """
+    if settings.kind == "ipp":
+        return IppPrinter(settings.url, dots)
+    if settings.kind == "queue":
+        from station.screens.queue_printer import QueuePrinter  # Qt only where it is wanted
+
+        return QueuePrinter(settings.queue)
+    return FolderPrinter(settings.folder)
+
+
+def dots(pdf: bytes, per_inch: int) -> Bitmap:
+    """Return the dots of a label for a printer that takes no PDF; see drivers.printer.ipp_document.
+
+    Args:
+        pdf: the label.
+        per_inch: as the printer states it; 203 stands for 8 dots a millimetre.
+    """
+    page = rasterise(pdf, round(per_inch / _MM_PER_INCH))
+    rows, columns = page.shape
+    return Bitmap(columns, rows, np.packbits(page < _DARK, axis=1).tobytes())
+
+
+def drawer_for(run: Run) -> LabelDrawer:
+    """The drawer of the label of a run; the first-off and every scan expect the very same label."""
+    return drawer_of(design_of(run.product))
