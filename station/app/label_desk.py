@@ -15,7 +15,7 @@ from labels.release import release
 from station.core.label_life import copy_mark
 from station.core.pack import PackRecord
 from station.core.run import Run
-from station.line.events import Barred, Event, LabelFailed, Labelled
+from station.line.events import Barred, Event, LabelFailed, Labelled, LabelLost
 from station.line.ports import LabelRefused
 from station.reports.label_facts import pack_label, specimen_label
 
@@ -25,6 +25,7 @@ _LOST = (PrintState.FAILED, PrintState.SUBMITTED)
 _SOURCE = "printer"
 _LOOK_S = 2.0
 """How often the printer is looked at while no label is due."""
+_GLANCE_S = 0.1
 _SETTLE_S = 5.0
 """How long a label that the printer has is followed."""
 
@@ -62,6 +63,7 @@ class PrintingDesk:
         self._queue: queue.SimpleQueue[tuple[str, Run, str] | None] = queue.SimpleQueue()
         self._thread = threading.Thread(target=self._work, name="printer")
         self._trouble = ""
+        self._open: tuple[str, str] | None = None
         self.read_back_equal = 0
         """Labels whose bar codes read back equal before they went to the printer."""
 
@@ -121,6 +123,7 @@ class PrintingDesk:
 
     def _look(self) -> None:
         """Close acceptance while the printer needs a person; nothing is printed late for it."""
+        self._follow(_GLANCE_S)
         trouble = self._printer.trouble()
         if trouble != self._trouble:
             self._trouble = trouble
@@ -143,6 +146,16 @@ class PrintingDesk:
             return
         self._show(released.pdf)
         self._answer(Labelled(serial))
-        settled = self._printer.settle(name, _SETTLE_S)
+        self._open = (serial, name)
+        self._follow(_SETTLE_S)
+
+    def _follow(self, wait_s: float) -> None:
+        """Follow the label printed last until its fate is known, also over a stop in mid-label."""
+        if self._open is None:
+            return
+        serial, name = self._open
+        settled = self._printer.settle(name, wait_s)
+        if settled.state is not PrintState.SPOOLED:
+            self._open = None
         if settled.state in _LOST:
-            self._answer(LabelFailed(serial, settled.why))
+            self._answer(LabelLost(serial, settled.why))

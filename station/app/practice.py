@@ -8,6 +8,7 @@ from pathlib import Path
 from drivers.bench import BenchScale
 from drivers.packer import Habits, PackerCue
 from drivers.port import PortSettings
+from drivers.printer.base import Printer
 from drivers.zero_gate import PRESS_PAN, ZERO_IT
 from station.app.assembly import Audience, Station
 from station.app.scale_line import bench_house
@@ -43,11 +44,27 @@ def bench_scale(house: Packhouse, speed: float, seed: int) -> BenchScale:
 
 
 def practice_station(
-    house: Packhouse, home: Path, labels: Path, bench: BenchScale, audience: Audience
+    house: Packhouse,
+    home: Path,
+    labels: Path,
+    bench: BenchScale,
+    audience: Audience,
+    printer: Printer | None = None,
 ) -> Station:
-    """A station on the bench scale; its waits go as fast as the bench does."""
+    """A station on the bench scale; its waits go as fast as the bench does.
+
+    Args:
+        house: the settings.
+        home: folder of the record.
+        labels: folder of the label files.
+        bench: the scale.
+        audience: who watches.
+        printer: where labels go instead of the folder.
+    """
     port = PortSettings(bench.url)
-    return Station(bench_house(house), home, port, labels, audience, haste=bench.speed)
+    return Station(
+        bench_house(house), home, port, labels, audience, haste=bench.speed, printer=printer
+    )
 
 
 def run_choice(house: Packhouse, product: Product, day: date, order: int | None) -> RunChoice:

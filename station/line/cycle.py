@@ -22,6 +22,7 @@ from station.core.product import PackMode
 from station.core.run import Run
 from station.line.cycle_labels import (
     label_failed,
+    label_lost,
     labelled,
     reissued,
     settled,
@@ -56,6 +57,7 @@ from station.line.events import (
     Event,
     LabelFailed,
     Labelled,
+    LabelLost,
     LinkDown,
     LinkUp,
     LotsChanged,
@@ -357,6 +359,7 @@ _ANY_PHASE: Mapping[type, Callable[..., Step]] = {
     Disturbed: _disturbed,
     Labelled: labelled,
     LabelFailed: label_failed,
+    LabelLost: label_lost,
     Reissued: reissued,
     Settled: settled,
     Barred: _barred,

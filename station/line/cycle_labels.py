@@ -9,7 +9,7 @@ from station.core.pack import LabelState, Quality
 from station.core.run import Run
 from station.line.cycle_state import Cycle
 from station.line.effects import Cue, Effect, MarkLabel, Sound
-from station.line.events import LabelFailed, Labelled, Reissued, Settled
+from station.line.events import LabelFailed, Labelled, LabelLost, Reissued, Settled
 from station.line.state import Phase, Tally
 
 _Step = tuple[Cycle, tuple[Effect, ...]]
@@ -34,6 +34,15 @@ def label_failed(cycle: Cycle, event: LabelFailed) -> _Step:
     if not _is_awaited(cycle, event.serial):
         return cycle, ()
     cycle = replace(cycle, issued="")
+    if cycle.run is None:
+        return cycle, (mark,)
+    after, effects = stopped(cycle, f"label {event.serial} is in doubt: {event.why}")
+    return after, (mark, *effects)
+
+
+def label_lost(cycle: Cycle, event: LabelLost) -> _Step:
+    """The printer takes its word back: the bag is gone on by now, so the line stops at once."""
+    mark = MarkLabel(event.serial, LabelState.IN_DOUBT, event.why)
     if cycle.run is None:
         return cycle, (mark,)
     after, effects = stopped(cycle, f"label {event.serial} is in doubt: {event.why}")

@@ -121,6 +121,14 @@ class Settled:
 
 
 @dataclass(frozen=True, slots=True)
+class LabelLost:
+    """A label that the printer had taken did not come out, or nobody knows whether it did."""
+
+    serial: str
+    why: str
+
+
+@dataclass(frozen=True, slots=True)
 class SetAside:
     """The packer sets the bag on the pan, or the last labelled one, aside."""
 
@@ -175,6 +183,7 @@ Event = (
     | RecordFailed
     | Labelled
     | LabelFailed
+    | LabelLost
     | Reissued
     | Settled
     | SetAside

@@ -7,6 +7,7 @@ from datetime import UTC, datetime
 from pathlib import Path
 
 from drivers.packer import SimulatedPacker
+from drivers.printer.base import Printer
 from station.app.assembly import Audience
 from station.app.places import demo_settings
 from station.app.practice import (
@@ -38,6 +39,7 @@ class Bench:
         seen: Callable[[LineState], None] | None = None,
         gates: bool = False,
         papers: bool = False,
+        printer: Printer | None = None,
     ):
         today = datetime.now(UTC).date()  # noqa: TID251  the demo's lots are days old
         self.house = load(demo_settings(), today)
@@ -54,11 +56,18 @@ class Bench:
                 seen(state)
             self.watch.state(state)
 
+        self.pages: list[bytes] = []
         audience = Audience(
-            state, self.watch.answer, timing=self.watch.timing, entered=self.watch.entered
+            state,
+            self.watch.answer,
+            timing=self.watch.timing,
+            label=self.pages.append,
+            entered=self.watch.entered,
         )
         self.labels = home / "labels"
-        self.station = practice_station(self.house, home, self.labels, self.bench, audience)
+        self.station = practice_station(
+            self.house, home, self.labels, self.bench, audience, printer
+        )
         self.station.start()
 
     def close(self) -> None:
@@ -102,8 +111,8 @@ def without_papers(house: Packhouse) -> Packhouse:
 
 
 @contextmanager
-def bench_line(home: Path, seen=None, gates=False, papers=False):
-    line = Bench(home, seen, gates, papers)
+def bench_line(home: Path, seen=None, gates=False, papers=False, printer=None):
+    line = Bench(home, seen, gates, papers, printer)
     try:
         yield line
     finally:

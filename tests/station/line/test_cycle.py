@@ -18,6 +18,7 @@ from station.line.events import (
     Disturbed,
     LabelFailed,
     Labelled,
+    LabelLost,
     LinkDown,
     LinkUp,
     Recorded,
@@ -448,3 +449,18 @@ class AnyLine(RuleBasedStateMachine):
 
 AnyLine.TestCase.settings = settings(max_examples=60, stateful_step_count=60)
 TestAnyLine = AnyLine.TestCase
+
+
+def test_a_label_the_printer_takes_back_is_in_doubt_whatever_bag_is_on_the_pan():
+    line = Line()
+    line.weigh(0)
+    [effect] = line.rest(258)
+    line.record(effect)
+    serial = line.records[-1].serial
+    line.do(Labelled(serial))
+    line.weigh(0)
+    line.weigh(258)
+    effects = line.do(LabelLost(serial, "the printer reports a fault"))
+    assert effects[0] == MarkLabel(serial, LabelState.IN_DOUBT, "the printer reports a fault")
+    assert line.phase is Phase.STOPPED
+    assert serial in line.cycle.stop

@@ -1,11 +1,11 @@
 #!/bin/sh
 # What the test printer does with a page: $1 is the page, the job's settings are in IPP_…
-# A name with "fault" in it ends in a fault, one with "empty" runs out of labels, one with "held"
+# A name, or the file $OUT/mood, with "fault" in it ends in a fault, one with "empty" runs out of labels, one with "held"
 # is printed when the file $OUT/release is there, within half a minute. What is printed stands in $OUT, and its name in
 # $OUT/printed, a line for each label.
 : "${OUT:?}"
 name=$IPP_JOB_NAME
-case $name in
+case $name$(cat "$OUT/mood" 2>/dev/null) in
 *fault*)
     echo "ERROR: simulated fault" >&2
     exit 1

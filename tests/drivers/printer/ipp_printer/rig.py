@@ -242,6 +242,10 @@ class TestPrinter:
     def release(self) -> None:
         (self.out / "release").touch()
 
+    def set_mood(self, mood: str) -> None:
+        """Let every page from now on meet a fate that print.sh knows; empty for none."""
+        (self.out / "mood").write_text(mood, encoding="utf-8")
+
     def requests(self, operation: str) -> int:
         """Return how many requests of a kind came in, by the printer's own log."""
         return sum(
