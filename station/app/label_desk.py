@@ -26,7 +26,7 @@ _SOURCE = "printer"
 _LOOK_S = 2.0
 """How often the printer is looked at while no label is due."""
 _GLANCE_S = 0.1
-_SETTLE_S = 5.0
+_SETTLE_S = 0.5
 """How long a label that the printer has is followed."""
 
 
@@ -123,8 +123,12 @@ class PrintingDesk:
 
     def _look(self) -> None:
         """Close acceptance while the printer needs a person; nothing is printed late for it."""
-        self._follow(_GLANCE_S)
-        trouble = self._printer.trouble()
+        try:
+            self._follow(_GLANCE_S)
+            trouble = self._printer.trouble()
+        except Exception as bug:  # noqa: BLE001  the thread must live on for the next label
+            _LOG.exception("looking at %s", self._printer.describe())
+            trouble = f"it cannot be looked at ({type(bug).__name__}: {bug})"
         if trouble != self._trouble:
             self._trouble = trouble
             self._answer(Barred(_SOURCE, f"the printer: {trouble}" if trouble else ""))
@@ -138,6 +142,7 @@ class PrintingDesk:
             self.read_back_equal += 1
             job = PrintJob(name, released.pdf, drawer.design.width, drawer.design.height)
             outcome = self._printer.submit(job)
+            self._follow(0.0)  # the printer may only now have told of the label before
         except (LabelError, DriverError) as refused:
             self._answer(LabelFailed(serial, str(refused)))
             return

@@ -1,45 +1,60 @@
-"""``station printers``: what a printer says of itself, asked for real."""
+"""``station printers``: a folder, a real IPP printer, one that is gone, and bad addresses."""
 
+from pathlib import Path
 from shutil import copytree
 
 import pytest
 
 from tests.drivers.printer.conftest import announcer, make_printer, printer
 from tests.drivers.printer.ipp_printer.rig import free_port
-from tests.station.cli.conftest import DEMO
 
 __all__ = ["announcer", "make_printer", "printer"]
+DEMO = Path(__file__).parents[3] / "demo_config"
 
 
 @pytest.fixture
-def named(tmp_path):
-    """Give a function that names an IPP printer in a copy of the demo's settings."""
+def asked(station, tmp_path):
+    """Ask for the printer of the demo's settings with another ``[printer]`` table."""
 
-    def name(url):
+    def ask(table, *options):
         folder = copytree(DEMO, tmp_path / "settings")
         file = folder / "station.toml"
-        text = file.read_text(encoding="utf-8")
-        asked = text.replace('kind = "folder"', f'kind = "ipp"\nurl = "{url}"')
-        file.write_text(asked, encoding="utf-8")
-        return folder
+        before, rest = file.read_text(encoding="utf-8").split("[printer]\n", 1)
+        after = rest.partition("\n[")[2]
+        file.write_text(f"{before}[printer]\n{table}\n\n[{after}", encoding="utf-8")
+        return station("printers", "--config", folder, *options)
 
-    return name
-
-
-def test_a_printer_that_answers_is_ready(station, named, printer):
-    done = station("printers", "--config", named(printer.address), "--json")
-    assert done.code == 0
-    assert (done.document["kind"], done.document["trouble"]) == ("ipp", "")
-    assert {"application/pdf", "image/pwg-raster"} <= set(done.document["formats"])
-    assert done.document["resolution"] == 203
+    return ask
 
 
-def test_a_printer_that_does_not_answer_is_a_fault_of_the_surroundings(station, named):
-    done = station("printers", "--config", named(f"ipp://localhost:{free_port()}/p"), "--json")
-    assert done.code == 3
-    assert "does not answer" in done.error["title"]
+def test_a_folder_is_ready(station):
+    found = station("printers", "--config", DEMO, "--json")
+    assert (found.code, found.document["kind"], found.document["trouble"]) == (0, "folder", "")
 
 
-def test_a_folder_needs_nothing(station):
-    done = station("printers", "--config", DEMO, "--json")
-    assert (done.code, done.document["kind"]) == (0, "folder")
+def test_an_ipp_printer_says_what_it_takes(asked, printer):
+    found = asked(f'kind = "ipp"\nurl = "{printer.address}"', "--json")
+    assert (found.code, found.document["where"]) == (0, printer.address)
+    assert {"application/pdf", "image/pwg-raster"} <= set(found.document["formats"])
+    assert found.document["trouble"] == ""
+
+
+def test_a_printer_that_is_gone_is_named(asked):
+    url = f"ipp://127.0.0.1:{free_port()}/ipp/print"
+    found = asked(f'kind = "ipp"\nurl = "{url}"', "--json")
+    assert (found.code, found.error["exit"]) == (3, 3)
+    assert url in found.error["title"]
+
+
+@pytest.mark.parametrize(
+    "table",
+    [
+        'kind = "ipp"',
+        'kind = "ipp"\nurl = "http://printer/ipp/print"',
+        'kind = "folder"\nurl = "ipp://printer/ipp/print"',
+    ],
+)
+def test_a_bad_address_is_named(asked, table):
+    found = asked(table)
+    assert (found.code, found.out) == (2, "")
+    assert "printer.url" in found.err
