@@ -96,7 +96,7 @@ def test_a_lot_without_a_code_gets_one_of_the_site_s_own(line):
 @pytest.fixture
 def desk(tmp_path):
     return PrintingDesk(
-        drawer=LabelDrawer(PACK_100_BY_60),
+        drawer=lambda _: LabelDrawer(PACK_100_BY_60),
         printer=FolderPrinter(tmp_path / "labels"),
         packer="Quince Hollow, Invented Lane 1",
         site="QH",
