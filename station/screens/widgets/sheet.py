@@ -165,8 +165,11 @@ class ScanField(QLineEdit):
             self.insert(GS)
         elif ends:
             judged = judge_keys(tuple(self._keys), _WEDGE)
+            typed_signs = len(self._keys) - 1
             self._keys = []
-            if judged.typed is Typed.REFUSED:
+            if typed_signs > self.maxLength() <= len(self.text()):
+                self._refuse(f"{typed_signs} characters, at most {self.maxLength()}")  # never cut
+            elif judged.typed is Typed.REFUSED:
                 self._refuse(judged.why)
             else:
                 super().keyPressEvent(event)

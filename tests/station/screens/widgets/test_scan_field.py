@@ -104,3 +104,15 @@ def test_a_scan_that_is_too_long_is_never_cut(qtbot):
     hands.field.take("]C1", "1" * 60)
     assert hands.ended == []
     assert "63 characters, at most 40" in hands.field.placeholderText()
+
+
+@pytest.mark.parametrize("ms", [2, 200])
+def test_a_code_typed_beyond_the_field_is_never_cut(qtbot, ms):
+    hands = Typist(qtbot)
+    hands.type("1" * 41, ms)
+    hands.enter(ms)
+    assert hands.ended == []
+    assert "41 characters, at most 40" in hands.field.placeholderText()
+    hands.type("1" * 40, ms)
+    hands.enter(ms)
+    assert hands.ended == ["1" * 40]
