@@ -16,17 +16,15 @@ from pathlib import Path
 from station.core.facts import Fact, FactRecord
 from station.core.ids import new_uid
 from station.core.journal import EntryKind
-from station.core.pack import Moment, PackRecord, Quality
+from station.core.pack import IN_THE_BATCH, Moment, PackRecord
 from station.core.run import Run
 from station.line.fill_target import Advice, advise, proposal_fact
 from station.line.numbers import Bag, RunFigures, RunNumbers, Span, habit_of
 from station.line.ports import Clock
 from station.line.state import LineState, Notice
-from station.store.answers import RunPacks
 from station.store.queries import last_run
-from station.store.weighed import packs_of_run, run_before
+from station.store.weighed import bags_of, packs_of_run, run_before
 
-_IN_THE_BATCH = (Quality.GOOD, Quality.HELD, Quality.RELEASED)
 _MOVES_BAGS = (EntryKind.HOLD, EntryKind.RELEASE, EntryKind.DISPOSITION)
 """Facts after which bags of the record may have another quality."""
 
@@ -143,23 +141,17 @@ class LiveNumbers:
         habit = None
         if before is not None and before.run.window.limits == packs.run.window.limits:
             unit = packs.run.product.nominal.unit
-            habit = habit_of([bag.net.in_unit(unit) for bag in _bags(before) if bag.in_batch])
+            habit = habit_of([bag.net.in_unit(unit) for bag in bags_of(before) if bag.in_batch])
         price = self._prices.get(packs.run.product.code)
-        return RunNumbers(packs.run, habit, price, _bags(packs))
+        return RunNumbers(packs.run, habit, price, bags_of(packs))
 
     def _local_now(self) -> datetime:
         return _local(self._clock.now())
 
 
-def _bags(packs: RunPacks) -> tuple[Bag, ...]:
-    return tuple(
-        Bag(pack.serial, pack.at, pack.net, pack.quality in _IN_THE_BATCH) for pack in packs.packs
-    )
-
-
 def _recorded(record: PackRecord) -> Bag:
     draft = record.draft
-    in_batch = draft.quality in _IN_THE_BATCH
+    in_batch = draft.quality in IN_THE_BATCH
     return Bag(record.serial, _local(draft.judged_at), draft.weighing.net, in_batch)
 
 

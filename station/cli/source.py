@@ -16,7 +16,7 @@ from station.core.mass import Mass, MassError
 from station.core.metrology.clause import RuleRefused
 from station.core.metrology.rule_set import Limits, RuleSet
 from station.core.metrology.rule_sets.registry import rule_set
-from station.core.pack import Quality
+from station.core.pack import IN_THE_BATCH
 from station.errors import BadInput
 
 if TYPE_CHECKING:
@@ -41,9 +41,6 @@ OwnNominal = Annotated[
     str | None,
     typer.Option("--nominal", metavar="MASS", help="Declared net quantity; the run's own always."),
 ]
-
-IN_THE_BATCH = (Quality.GOOD, Quality.HELD, Quality.RELEASED)
-"""Bags that are or may yet be sold, and so make up a batch; the others have left it."""
 
 
 @dataclass(frozen=True, slots=True)

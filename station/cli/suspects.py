@@ -13,7 +13,7 @@ from rich.console import RenderableType
 
 from station.cli.answer import Json
 from station.cli.page import Weight, clock_time, facts, heading, listing
-from station.cli.source import IN_THE_BATCH, net_in, rules_of
+from station.cli.source import net_in, rules_of
 from station.core.metrology.clause import RuleRefused
 from station.core.metrology.exact import decimal_of, plain
 from station.core.metrology.scale_check import (
@@ -24,6 +24,7 @@ from station.core.metrology.scale_check import (
 )
 from station.core.metrology.scale_suitability import Scale
 from station.core.metrology.suspect import CaseVerdict, SuspectPack, SuspectWindow, open_window
+from station.core.pack import IN_THE_BATCH
 from station.errors import BadInput
 from station.line.failed_check import explaining_step
 

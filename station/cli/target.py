@@ -16,7 +16,6 @@ from station.cli.options import AsJson, Config, Home, read_mass
 from station.cli.page import Weight, facts, heading, listing, note
 from station.cli.plan import LotSize, plan_document, plan_words
 from station.cli.source import (
-    IN_THE_BATCH,
     Asked,
     Blend,
     Nets,
@@ -30,6 +29,7 @@ from station.core.mass import Mass, MassError
 from station.core.metrology.clause import RuleRefused
 from station.core.metrology.plans import FullRule, Plan, find_full_rule
 from station.core.metrology.target import Proposal, TargetModel, Wanted
+from station.core.pack import IN_THE_BATCH
 from station.core.product import PackMode
 from station.errors import BadInput
 

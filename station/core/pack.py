@@ -28,6 +28,10 @@ class Quality(StrEnum):
     SAMPLED = "sampled"
 
 
+IN_THE_BATCH = (Quality.GOOD, Quality.HELD, Quality.RELEASED)
+"""Bags that are, or may yet be, sold: they make up a batch and stand on the pallet."""
+
+
 class LabelState(StrEnum):
     """How far the label of a bag has come."""
 

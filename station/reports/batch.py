@@ -16,16 +16,15 @@ from station.core.metrology.plans import PlanKind
 from station.core.metrology.rehearsal import Rehearsal, rehearse
 from station.core.metrology.rule_set import RuleSet
 from station.core.metrology.running import RunningBatch
-from station.core.pack import Quality
+from station.core.pack import IN_THE_BATCH
 from station.core.run import Run
 from station.line.fill_target import Advice, advise
 from station.line.numbers import Bag, RunFigures, RunNumbers, Span, hour_of, rules_of
 from station.store.answers import RunBlend, RunPacks, WeighedPack
 from station.store.facts import facts
 from station.store.run_evidence import RunEvidence, run_evidence
+from station.store.weighed import bags_of
 
-IN_THE_BATCH = (Quality.GOOD, Quality.HELD, Quality.RELEASED)
-"""Bags that are or may yet be sold; the others have left the batch."""
 SEED = 1
 DRAWS = 2000
 _ANY_TIME = datetime(1970, 1, 1, tzinfo=UTC)
@@ -117,10 +116,7 @@ def batch_record(home: Path, packs: RunPacks) -> BatchRecord:
     """
     run = packs.run
     rules = rules_of(run)
-    bags = tuple(
-        Bag(pack.serial, pack.at, pack.net, pack.quality in IN_THE_BATCH) for pack in packs.packs
-    )
-    numbers = RunNumbers(run, bags=bags)
+    numbers = RunNumbers(run, bags=bags_of(packs))
     good = [bag for bag in numbers.bags if bag.in_batch]
     nets = [bag.net for bag in good]
     return BatchRecord(

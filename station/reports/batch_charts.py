@@ -8,8 +8,9 @@ from itertools import pairwise
 
 from reportlab.graphics.shapes import Drawing
 
+from station.core.pack import IN_THE_BATCH
 from station.line.fill_target import knee_of
-from station.reports.batch import IN_THE_BATCH, BatchRecord
+from station.reports.batch import BatchRecord
 from station.reports.paper import ACT, EDGE, INK, MUTED, STOP
 from station.reports.plot import Level, Plot
 

@@ -7,7 +7,8 @@ from collections.abc import Iterator, Sequence
 from io import StringIO
 
 from station.core.metrology.exact import plain
-from station.reports.batch import IN_THE_BATCH, BatchRecord
+from station.core.pack import IN_THE_BATCH
+from station.reports.batch import BatchRecord
 
 COLUMNS = (
     "site", "station", "run", "production_day", "product", "version", "rule_set", "rules_version",

@@ -7,12 +7,9 @@ from pathlib import Path
 
 from sqlalchemy import case, func, select
 
-from station.core.pack import Quality
+from station.core.pack import IN_THE_BATCH
 from station.store.engine import reading
 from station.store.tables import blend, pack, run
-
-ON_THE_PALLET = (Quality.GOOD, Quality.HELD, Quality.RELEASED)
-"""Bags that left the line labelled and were not taken out again."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,7 +33,7 @@ class RunCount:
 
 def count_run(home: Path, uid: str) -> RunCount | None:
     """Return the count of a run; None where there is no such run."""
-    on_pallet = case((pack.c.quality.in_(ON_THE_PALLET), 1), else_=0)
+    on_pallet = case((pack.c.quality.in_(IN_THE_BATCH), 1), else_=0)
     statement = (
         select(
             run.c.name,

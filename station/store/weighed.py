@@ -10,7 +10,9 @@ from zoneinfo import ZoneInfo
 
 from sqlalchemy import ColumnElement, Connection, select
 
+from station.core.pack import IN_THE_BATCH
 from station.errors import BadInput
+from station.line.numbers import Bag
 from station.store import journal as j
 from station.store.answers import RunBlend, RunPacks, WeighedPack
 from station.store.bodies import run_of
@@ -40,6 +42,13 @@ def packs_of_run(home: Path, uid: str) -> RunPacks:
         if asked not in known:
             raise unknown(f"run {uid!r}", uid.lower(), known)
         return _grouped(connection, run.c.uid == asked)[0]
+
+
+def bags_of(packs: RunPacks) -> tuple[Bag, ...]:
+    """The bags of a run as its figures take them."""
+    return tuple(
+        Bag(pack.serial, pack.at, pack.net, pack.quality in IN_THE_BATCH) for pack in packs.packs
+    )
 
 
 def run_before(home: Path, uid: str) -> RunPacks | None:
