@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from importlib.metadata import version
 from pathlib import Path
 
@@ -26,7 +26,8 @@ from station.app.printers import drawer_for
 from station.app.scale_line import scale_link, steady_rules
 from station.app.scanner_line import scanner_link
 from station.clock import SystemClock
-from station.config.packhouse import Packhouse, ScaleSettings
+from station.config.catalogue import catalogue_of
+from station.config.packhouse import Packhouse
 from station.core.ids import new_uid
 from station.line import clearance_duty, events, pause_duty, scale_duty, tare_duty
 from station.line.clearance_duty import ClearanceDuty
@@ -35,7 +36,6 @@ from station.line.duties import Duties
 from station.line.effects import Sound
 from station.line.failed_check import FailedChecks
 from station.line.guided import DWELL_NS
-from station.line.opening import Catalogue
 from station.line.pause_duty import PauseDuty
 from station.line.runner import LineRunner, Listeners, Timing
 from station.line.scale_duty import ScaleDuty
@@ -77,13 +77,6 @@ class Audience:
 def software() -> str:
     """Version of the installed station, as records name it."""
     return version("pack-line-station")
-
-
-def port_settings(scale: ScaleSettings) -> PortSettings:
-    """The scale's line as the drivers take it."""
-    port = scale.port
-    parity = {"none": "N", "even": "E", "odd": "O"}[port.parity]
-    return PortSettings(port.url, port.baud, port.bits, parity, port.stop_bits)
 
 
 def line_event(item: LinkItem) -> events.Event | None:
@@ -188,15 +181,7 @@ class Station:
                 dwell_ns=self._hasty(settings.timing.dwell_ms),
                 stale_ns=settings.timing.stale_ms * _MS,
             ),
-            catalogue=Catalogue(
-                products=self.house.products,
-                lots=lots.book,
-                line=settings.line,
-                cut_off=settings.cut_off,
-                scale=scale.id,
-                unit=scale.unit,
-                software=software(),
-            ),
+            catalogue=replace(catalogue_of(self.house, software()), lots=lots.book),
             new_id=new_uid,
             listeners=Listeners(
                 state=self._on_state,

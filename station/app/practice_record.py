@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import random
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import UTC, datetime, timedelta
 from decimal import Decimal
 from pathlib import Path
@@ -23,6 +23,7 @@ from drivers.steady import SteadyReader, SteadyRules
 from station.app.assembly import software
 from station.app.practice import habits_for, run_choice
 from station.app.watch import Watch
+from station.config.catalogue import catalogue_of
 from station.config.packhouse import Packhouse
 from station.core.ids import new_uid
 from station.core.mass import Unit
@@ -32,7 +33,7 @@ from station.core.run import Run
 from station.errors import BadInput, EnvironmentFault
 from station.line.cycle_state import LineRules
 from station.line.events import Event, Labelled, LinkUp, Weighed
-from station.line.opening import Catalogue, calendar_day
+from station.line.opening import calendar_day
 from station.line.runner import LineRunner, Listeners
 from station.line.state import LineState, Phase, Verb
 from station.store.queries import last_run
@@ -222,14 +223,10 @@ def pack_record(
             desk=desk,
             clock=clock,
             rules=LineRules(interval=scale.interval),
-            catalogue=Catalogue(
+            catalogue=replace(
+                catalogue_of(house, software()),
                 products={**house.products, product.code: product},
-                lots=house.lots,
-                line=settings.line,
-                cut_off=settings.cut_off,
                 scale=f"{scale.id}, practice record",
-                unit=scale.unit,
-                software=software(),
             ),
             new_id=new_uid,
             listeners=Listeners(watch.state, watch.answer, lambda _: None, lambda _: None),

@@ -4,12 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from drivers.port import PortSettings
 from drivers.scanner import Refused, Scan
 from drivers.scanner_link import ScannerDown, ScannerItem, ScannerLink, ScannerUp
+from station.app.serial_line import port_settings
 from station.config.packhouse import ScannerSettings
-
-_PARITY = {"none": "N", "even": "E", "odd": "O"}
 
 
 def scanner_link(
@@ -37,10 +35,4 @@ def scanner_link(
             case ScannerUp():
                 pass
 
-    port = settings.port
-    return ScannerLink(
-        PortSettings(
-            port.url, port.baud, port.bits, _PARITY[port.parity], port.stop_bits, what="scanner"
-        ),
-        hear,
-    )
+    return ScannerLink(port_settings(settings.port, "scanner"), hear)

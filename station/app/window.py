@@ -19,7 +19,7 @@ from PySide6.QtCore import Qt, QTimer
 from PySide6.QtWidgets import QApplication, QWidget
 
 from drivers.packer import SimulatedPacker
-from station.app.assembly import Audience, Station, port_settings
+from station.app.assembly import Audience, Station
 from station.app.bench_hand import DemoHand
 from station.app.practice import (
     bench_scale,
@@ -32,6 +32,7 @@ from station.app.practice import (
 from station.app.practice_labels import PracticeLabels
 from station.app.practice_lead import LeadAtHand, PracticeLead
 from station.app.printers import printer_of
+from station.app.serial_line import port_settings
 from station.app.summary import DemoSummary
 from station.app.trace_desk import TraceDesk
 from station.app.watch import Watch
@@ -86,7 +87,7 @@ def show_station(house: Packhouse, home: Path, record: Path | None = None) -> No
         )
         settings = house.settings
         folder = settings.printer.folder
-        port = port_settings(settings.scale)
+        port = port_settings(settings.scale.port)
         station = Station(
             house,
             home,

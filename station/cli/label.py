@@ -114,23 +114,16 @@ def _run_on_paper(house: Packhouse, code: str) -> Run:
     """Open a run of a product with the oldest lots there are, and record nothing."""
     from importlib.metadata import version
 
+    from station.config.catalogue import catalogue_of
     from station.line.lot_offer import free_lots
-    from station.line.opening import Catalogue, calendar_day, open_run
+    from station.line.opening import calendar_day, open_run
     from station.line.state import RunChoice
 
     settings = house.settings
     at = SystemClock(settings.zone).now()
     product = house.products[code]
     lots = free_lots(product, house.lots, calendar_day(at))
-    catalogue = Catalogue(
-        products=house.products,
-        lots=house.lots,
-        line=settings.line,
-        cut_off=settings.cut_off,
-        scale=settings.scale.id,
-        unit=settings.scale.unit,
-        software=version("pack-line-station"),
-    )
+    catalogue = catalogue_of(house, version("pack-line-station"))
     choice = RunChoice(code, product.version, lots, "specimen", "specimen", None)
     try:
         return open_run(choice, catalogue, at, 1, "specimen")

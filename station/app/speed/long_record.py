@@ -10,6 +10,7 @@ from zoneinfo import ZoneInfo
 
 from station.app.assembly import software
 from station.app.practice import run_choice
+from station.config.catalogue import catalogue_of
 from station.config.load import load
 from station.config.packhouse import Packhouse
 from station.core.ids import uuid7
@@ -18,7 +19,7 @@ from station.core.metrology.verdict import classify
 from station.core.pack import Moment, PackDraft, Quality, Weighing
 from station.core.product import Product
 from station.core.run import Run
-from station.line.opening import Catalogue, open_run
+from station.line.opening import open_run
 from station.store.bulk import BulkRecord, BulkRun
 from station.store.queries import summary
 from station.store.writer import StationStore
@@ -120,16 +121,7 @@ def _runs(config: Path, first: date, days: int, packs: int) -> Iterator[BulkRun]
 
 
 def _opened(house: Packhouse, product: Product, day: date, at: Moment, number: int) -> Run:
-    settings = house.settings
-    catalogue = Catalogue(
-        house.products,
-        house.lots,
-        settings.line,
-        settings.cut_off,
-        settings.scale.id,
-        settings.scale.unit,
-        software(),
-    )
+    catalogue = catalogue_of(house, software())
     uid = str(uuid7(at.utc, number.to_bytes(10, "big")))
     return open_run(run_choice(house, product, day, None), catalogue, at, number, uid)
 

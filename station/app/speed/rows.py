@@ -21,13 +21,14 @@ from station.app.speed.bare_label import draw_bare, register_fonts
 from station.app.speed.batches import batch_rows
 from station.app.speed.row import Row, measure
 from station.clock import SystemClock
+from station.config.catalogue import catalogue_of
 from station.config.packhouse import Packhouse
 from station.core.ids import new_uid
 from station.core.mass import Mass
 from station.core.metrology.verdict import classify
 from station.core.pack import PackDraft, Quality, Weighing
 from station.core.run import Run
-from station.line.opening import Catalogue, calendar_day, open_run
+from station.line.opening import calendar_day, open_run
 from station.reports.label_facts import design_of, pack_label
 from station.store.floor import BareTable
 from station.store.writer import StationStore
@@ -56,15 +57,7 @@ def subject(house: Packhouse) -> Subject:
     at = clock.now()
     product = next(iter(house.products.values()))
     choice = run_choice(house, product, calendar_day(at), None)
-    catalogue = Catalogue(
-        house.products,
-        house.lots,
-        settings.line,
-        settings.cut_off,
-        settings.scale.id,
-        settings.scale.unit,
-        software(),
-    )
+    catalogue = catalogue_of(house, software())
     return Subject(house, clock, open_run(choice, catalogue, at, 1, new_uid(at)))
 
 
