@@ -4,11 +4,9 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from rich.console import Console
-from rich.progress import BarColumn, MofNCompleteColumn, Progress, TextColumn
-
 from station.app.headless import pack_headless
 from station.app.places import demo_settings, home_folder, packhouse
+from station.app.progress import progress
 from station.app.summary import DemoSummary
 from station.cli.answer import Answer, Json
 from station.cli.page import Weight, facts, heading, note
@@ -37,19 +35,8 @@ def headless(
         raise BadInput("--packs", f"{wanted} bags: give 1 to {_MOST_PACKS}")
     house = packhouse(config or demo_settings())
     place = home_folder(home)
-    bar = Progress(
-        TextColumn("packing"),
-        BarColumn(),
-        MofNCompleteColumn(),
-        console=Console(stderr=True),
-        disable=quiet,
-        transient=True,
-    )
-    with bar:
-        task = bar.add_task("packing", total=wanted)
-        figures = pack_headless(
-            house, place, wanted, seed, lambda done: bar.update(task, completed=done)
-        )
+    with progress("packing", wanted, quiet=quiet) as tell:
+        figures = pack_headless(house, place, wanted, seed, tell)
     return _answer(figures)
 
 

@@ -5,11 +5,9 @@ from __future__ import annotations
 import time
 from pathlib import Path
 
-from rich.console import Console
-from rich.progress import BarColumn, MofNCompleteColumn, Progress, TextColumn
-
 from station.app.places import demo_settings, home_folder, packhouse
 from station.app.practice_record import pack_record
+from station.app.progress import progress
 from station.cli.answer import Answer, iso
 from station.cli.page import facts, heading, note
 from station.clock import SystemClock
@@ -42,25 +40,8 @@ def record(
     chosen = _product(house, product)
     ends = SystemClock(house.settings.zone).now()
     place, began = home_folder(home), time.monotonic()
-    bar = Progress(
-        TextColumn("recording"),
-        BarColumn(),
-        MofNCompleteColumn(),
-        console=Console(stderr=True),
-        disable=quiet,
-        transient=True,
-    )
-    with bar:
-        task = bar.add_task("recording", total=bags)
-        made = pack_record(
-            house,
-            place,
-            bags,
-            seed,
-            lambda done: bar.update(task, completed=done),
-            product=chosen,
-            ends=ends,
-        )
+    with progress("recording", bags, quiet=quiet) as tell:
+        made = pack_record(house, place, bags, seed, tell, product=chosen, ends=ends)
     seconds = time.monotonic() - began
     return Answer(
         {

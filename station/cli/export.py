@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from station.cli.answer import Answer, Json, iso, run_verb
-from station.cli.options import AsJson, Config, Home, home_of, read_day
+from station.cli.options import AsJson, Config, Force, Home, home_of, read_day
 from station.cli.page import facts, heading, note
 from station.errors import BadInput
 
@@ -38,7 +38,6 @@ _Lot = Annotated[str | None, typer.Option("--lot", metavar="CODE", help="An inpu
 _Gln = Annotated[
     str | None, typer.Option("--gln", metavar="DIGITS", help="Location number, for EPCIS.")
 ]
-_Force = Annotated[bool, typer.Option("--force", help="Write over files that are there.")]
 
 
 def export(
@@ -48,7 +47,7 @@ def export(
     run: _Run = None,
     lot: _Lot = None,
     gln: _Gln = None,
-    force: _Force = False,
+    force: Force = False,
     home: Home = None,
     config: Config = None,
     as_json: AsJson = False,

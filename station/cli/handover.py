@@ -8,12 +8,11 @@ from typing import Annotated
 import typer
 
 from station.cli.answer import Answer, Json, iso, run_verb
-from station.cli.options import AsJson, Config, Home, home_of, read_day
+from station.cli.options import AsJson, Config, Force, Home, home_of, read_day
 from station.cli.page import Weight, facts, heading, note
 
 Day = Annotated[str, typer.Option("--day", metavar="DATE", help="The production day.")]
 Pdf = Annotated[Path | None, typer.Option("--pdf", metavar="FILE", help="Write the sheet here.")]
-Force = Annotated[bool, typer.Option("--force", help="Write over a file that is there.")]
 
 
 def handover(

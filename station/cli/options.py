@@ -32,6 +32,13 @@ Config = Annotated[
         help="Folder of the settings; names the home where --home does not.",
     ),
 ]
+NeededConfig = Annotated[
+    Path,
+    typer.Option(
+        "--config", metavar="DIR", envvar="STATION_CONFIG", help="Folder of the settings."
+    ),
+]
+Force = Annotated[bool, typer.Option("--force", help="Write over files that are there.")]
 
 _DAY = re.compile(r"\d{4}-\d{2}-\d{2}", re.ASCII)
 

@@ -2,28 +2,18 @@
 
 from __future__ import annotations
 
-from pathlib import Path
-from typing import TYPE_CHECKING, Annotated
-
-import typer
+from typing import TYPE_CHECKING
 
 from station.cli.answer import Answer, Json, run_verb
-from station.cli.options import AsJson
+from station.cli.options import AsJson, NeededConfig
 from station.cli.page import Weight, facts, heading, note
 from station.errors import EnvironmentFault
 
 if TYPE_CHECKING:
     from station.config.packhouse import PrinterSettings
 
-_Config = Annotated[
-    Path,
-    typer.Option(
-        "--config", metavar="DIR", envvar="STATION_CONFIG", help="Folder of the settings."
-    ),
-]
 
-
-def printers(config: _Config, as_json: AsJson = False) -> None:
+def printers(config: NeededConfig, as_json: AsJson = False) -> None:
     """Ask the printer how it is; exit 1 while it needs a person, 3 when it does not answer."""
 
     def work() -> Answer:

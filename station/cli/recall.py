@@ -10,7 +10,7 @@ import typer
 from rich.console import RenderableType
 
 from station.cli.answer import Answer, Json, iso, run_verb
-from station.cli.options import AsJson, Config, home_of, read_day
+from station.cli.options import AsJson, Config, Force, home_of, read_day
 from station.cli.page import Weight, facts, heading, listing, note
 from station.core.metrology.exact import plain
 from station.errors import BadInput
@@ -34,7 +34,6 @@ _Homes = Annotated[
 _Drill = Annotated[bool, typer.Option("--drill", help="Mark it as an exercise.")]
 _Pdf = Annotated[Path | None, typer.Option("--pdf", metavar="FILE", help="Write the report here.")]
 _Csv = Annotated[Path | None, typer.Option("--csv", metavar="FILE", help="Write the bags here.")]
-_Force = Annotated[bool, typer.Option("--force", help="Write over files that are there.")]
 _BLENDS = ("station", "product", "blend_lot", "use_by", "lots", "bags", "kg", "free")
 
 
@@ -46,7 +45,7 @@ def recall(
     drill: _Drill = False,
     pdf: _Pdf = None,
     csv: _Csv = None,
-    force: _Force = False,
+    force: Force = False,
     home: _Homes = None,
     config: Config = None,
     as_json: AsJson = False,

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from station.cli.answer import Answer, Json, run_verb
-from station.cli.options import AsJson, Config, Home, home_of, read_day
+from station.cli.options import AsJson, Config, Force, Home, home_of, read_day
 from station.cli.page import Weight, facts, heading, listing, note
 from station.cli.source import Blend, RunUid
 from station.core.metrology.clause import RuleRefused
@@ -25,7 +25,6 @@ Csv = Annotated[Path | None, typer.Option("--csv", metavar="FILE", help="Write e
 Day = Annotated[
     str | None, typer.Option("--day", metavar="DATE", help="All runs of a production day.")
 ]
-Force = Annotated[bool, typer.Option("--force", help="Write over files that are there.")]
 
 _CAVEAT = "An aid to the packer, no official test; the competent authority decides."
 _PLACES = 9

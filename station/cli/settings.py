@@ -4,32 +4,24 @@ from __future__ import annotations
 
 from datetime import date, timedelta
 from pathlib import Path
-from typing import TYPE_CHECKING, Annotated
-
-import typer
+from typing import TYPE_CHECKING
 
 from station.cli.answer import Answer, Json, run_verb
-from station.cli.options import AsJson
+from station.cli.options import AsJson, NeededConfig
 from station.cli.page import facts, heading, listing, note
 from station.clock import SystemClock
 from station.core.dating import production_day
+from station.core.sequence import Advice, advise_order
 from station.errors import BadInput
 
 if TYPE_CHECKING:
     from station.config.packhouse import Packhouse
-    from station.core.sequence import Advice
 
-_Config = Annotated[
-    Path,
-    typer.Option(
-        "--config", metavar="DIR", envvar="STATION_CONFIG", help="Folder of the settings."
-    ),
-]
 _PRODUCT_COLUMNS = ("product", "name", "nominal", "accepted", "tare")
 _RIGHT = "nominal accepted tare"
 
 
-def check(config: _Config, as_json: AsJson = False) -> None:
+def check(config: NeededConfig, as_json: AsJson = False) -> None:
     """Read all four settings files and name every fault."""
 
     def work() -> Answer:
@@ -55,6 +47,7 @@ def today_of(config: Path) -> date:
 
 def _answer(folder: Path, house: Packhouse) -> Answer:
     settings = house.settings
+    warnings, order = _scale_warnings(house), advise_order(tuple(house.products.values()))
     document: dict[str, Json] = {
         "sound": True,
         "folder": str(folder),
@@ -67,10 +60,8 @@ def _answer(folder: Path, house: Packhouse) -> Answer:
         "bags": list(house.bags),
         "lots": list(house.lots),
         "people": list(house.people),
-        "scale_warnings": [
-            {"product": code, "words": words} for code, words in _scale_warnings(house)
-        ],
-        "order_of_products": [advice.product.code for advice in _in_order(house)],
+        "scale_warnings": [{"product": code, "words": words} for code, words in warnings],
+        "order_of_products": [advice.product.code for advice in order],
     }
     scale = settings.scale
     rows = (
@@ -98,11 +89,11 @@ def _answer(folder: Path, house: Packhouse) -> Answer:
             )
         ),
         listing(_PRODUCT_COLUMNS, rows, _RIGHT, "name"),
-        facts([(f"Scale for {code}", words) for code, words in _scale_warnings(house)]),
+        facts([(f"Scale for {code}", words) for code, words in warnings]),
         facts(
             [
                 (f"Pack as number {number}", _order_words(advice))
-                for number, advice in enumerate(_in_order(house), start=1)
+                for number, advice in enumerate(order, start=1)
             ]
         ),
         note("Order by allergen, smell and colour; the line is cleared all the same."),
@@ -126,12 +117,6 @@ def _scale_warnings(house: Packhouse) -> list[tuple[str, str]]:
             continue
         warnings += [(product.code, str(one.words)) for one in found if one.level is Level.WARN]
     return warnings
-
-
-def _in_order(house: Packhouse) -> tuple[Advice, ...]:
-    from station.core.sequence import advise_order
-
-    return advise_order(tuple(house.products.values()))
 
 
 def _order_words(advice: Advice) -> str:

@@ -1,0 +1,31 @@
+"""How far a long work of the demo has come, on the error stream."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+
+from rich.console import Console
+from rich.progress import BarColumn, MofNCompleteColumn, Progress, TextColumn
+
+
+@contextmanager
+def progress(words: str, total: int, *, quiet: bool) -> Iterator[Callable[[int], None]]:
+    """Show a bar while the block runs; what is given is told how much is done.
+
+    Args:
+        words: what goes on.
+        total: all of it.
+        quiet: show nothing.
+    """
+    bar = Progress(
+        TextColumn(words),
+        BarColumn(),
+        MofNCompleteColumn(),
+        console=Console(stderr=True),
+        disable=quiet,
+        transient=True,
+    )
+    with bar:
+        task = bar.add_task(words, total=total)
+        yield lambda done: bar.update(task, completed=done)
