@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import Qt, Slot
-from PySide6.QtGui import QColor, QPainter, QPaintEvent, QShowEvent
+from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
 from typing_extensions import override
 
@@ -18,9 +18,9 @@ from station.screens.change_pages import ClearPage, CountPage, LookPage, StopPag
 from station.screens.change_source import ChangeSource
 from station.screens.doors import DoorPage
 from station.screens.offer import Person
-from station.screens.theme import LIGHT, Face, Palette, Ruler
+from station.screens.theme import LIGHT, Palette, Ruler
 from station.screens.widgets.seal_strip import SealStrip
-from station.screens.widgets.sheet import Text
+from station.screens.widgets.sheet import Message
 from station.screens.widgets.touch_button import TouchButton
 
 _TABS = ("COUNT", "CLEAR LINE", "STOP")
@@ -46,9 +46,8 @@ class ChangePage(DoorPage):
         palette: Palette = LIGHT,
         parent: QWidget | None = None,
     ) -> None:
-        super().__init__(parent)
-        self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
-        self._palette, self._intents, self._source = palette, intents, source
+        super().__init__(palette, parent)
+        self._intents, self._source = intents, source
         self._uid = ""
         self._who = ""
         self.seals = SealStrip(palette)
@@ -65,7 +64,7 @@ class ChangePage(DoorPage):
         self.back_button = TouchButton(palette, "LEAD", small="F8")
         self.people = tuple(TouchButton(palette, one.name, small=one.id) for one in leads)
         self.sign_button = TouchButton(palette, "SIGN", small="hold", hold=True)
-        self.message = Text(palette, "", Face.VERB, 5.0)
+        self.message = Message(palette, 5.0)
         self._compose()
         self._connect(bridge)
         self._refresh()
@@ -73,11 +72,7 @@ class ChangePage(DoorPage):
     def _compose(self) -> None:
         ruler = Ruler.of(self.screen())
         gap = ruler.touch(6)
-        top = QHBoxLayout()
-        top.setSpacing(gap)
-        for button in (*self.tabs, self.back_button):
-            button.cap_px = ruler.px(4.6)
-            top.addWidget(button, 1)
+        top = self.head_row((*self.tabs, self.back_button), 4.6)
         for button in (*self.tabs, *self.people):
             button.setCheckable(True)
         self.seals.set_unit(ruler.px(1))
@@ -131,14 +126,14 @@ class ChangePage(DoorPage):
         self._uid = ""
         if answer.recorded:
             self._begin()
-            self._say("Signed and on record.")
+            self.message.say("Signed and on record.")
         else:
-            self._say(f"Refused. {answer.words}", refused=True)
+            self.message.say(f"Refused. {answer.words}", refused=True)
 
     @override
     def showEvent(self, event: QShowEvent) -> None:
         self._begin()
-        self._say("")
+        self.message.say("")
 
     def _begin(self) -> None:
         """Show what is to be done next."""
@@ -179,7 +174,7 @@ class ChangePage(DoorPage):
         if page is self.count:
             counted = self.count.counted
             if counted is None:
-                self._say("Refused. Count the bags first.", refused=True)
+                self.message.say("Refused. Count the bags first.", refused=True)
                 return
             self._enter(lambda: self._source.counted(counted, self.count.explanation))
         elif page is self.clear:
@@ -189,23 +184,20 @@ class ChangePage(DoorPage):
 
     def _enter(self, make: Callable[[], Fact]) -> None:
         if not self._who:
-            self._say("Refused. Touch who signs.", refused=True)
+            self.message.say("Refused. Touch who signs.", refused=True)
             return
         try:
             fact = make()
         except ValueError as refused:
-            self._say(f"Refused. {str(refused)[:1].upper()}{str(refused)[1:]}.", refused=True)
+            self.message.say(
+                f"Refused. {str(refused)[:1].upper()}{str(refused)[1:]}.", refused=True
+            )
             return
         self._uid = fact.uid
-        self._say("asked the line …")
+        self.message.say("asked the line …")
         self._intents.enter((fact,), self._who)
 
     # --- showing it -----------------------------------------------------------------------------
-
-    def _say(self, words: str, *, refused: bool = False) -> None:
-        colour = self._palette.stop if refused else self._palette.ink
-        self.message.setStyleSheet(f"color: {colour}; background: transparent;")
-        self.message.setText(words)
 
     @Slot()
     def _refresh(self) -> None:
@@ -217,9 +209,3 @@ class ChangePage(DoorPage):
         reasons = page is self.pause and self._source.standing is None
         self.sign_button.setEnabled(not reasons)
         self.sign_button.setText("GO ON" if page is self.pause else "SIGN")
-
-    @override
-    def paintEvent(self, event: QPaintEvent) -> None:
-        painter = QPainter(self)
-        painter.fillRect(self.rect(), QColor(self._palette.ground))
-        painter.end()

@@ -6,15 +6,12 @@ from collections.abc import Sequence
 
 from PySide6.QtCore import Qt, Slot
 from PySide6.QtGui import (
-    QColor,
     QHideEvent,
     QKeySequence,
-    QPainter,
-    QPaintEvent,
     QShortcut,
     QShowEvent,
 )
-from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QStackedWidget, QVBoxLayout, QWidget
 from typing_extensions import override
 
 from station.line.state import EntryAnswer, Intents, LineState
@@ -52,10 +49,8 @@ class ChecksPage(DoorPage):
         palette: Palette = LIGHT,
         parent: QWidget | None = None,
     ) -> None:
-        super().__init__(parent)
-        self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
+        super().__init__(palette, parent)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self._palette = palette
         self.bar = PanBar(intents)
         self.scale = ScalePanel(intents, source, self.bar, palette)
         self.tare = TarePanel(intents, source, self.bar, palette)
@@ -79,11 +74,7 @@ class ChecksPage(DoorPage):
 
     def _compose(self) -> None:
         ruler = Ruler.of(self.screen())
-        top = QHBoxLayout()
-        top.setSpacing(ruler.touch(6))
-        for button in (*self.tabs, self.back_button):
-            button.cap_px = ruler.px(4.8)
-            top.addWidget(button, 1)
+        top = self.head_row((*self.tabs, self.back_button), 4.8)
         for tab in self.tabs:
             tab.setCheckable(True)
         whole = QVBoxLayout(self)
@@ -132,12 +123,6 @@ class ChecksPage(DoorPage):
     def hideEvent(self, event: QHideEvent) -> None:
         if not (self.scale.under_way or self.tare.under_way):
             self.bar.end()
-
-    @override
-    def paintEvent(self, event: QPaintEvent) -> None:
-        painter = QPainter(self)
-        painter.fillRect(self.rect(), QColor(self._palette.ground))
-        painter.end()
 
 
 def _key(owner: QWidget, button: TouchButton) -> None:

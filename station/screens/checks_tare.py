@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Slot
-from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from station.core.run import Run
 from station.line.guided import BagSeries
 from station.line.state import EntryAnswer, Intents, LineState
+from station.screens.checks_panel import lay_out
 from station.screens.checks_source import ChecksSource
 from station.screens.pan_bar import PanBar
 from station.screens.theme import Face, Palette, Ruler
@@ -67,40 +68,19 @@ class TarePanel(QWidget):
         self._show()
 
     def _compose(self) -> None:
-        ruler = Ruler.of(self.screen())
-        gap = ruler.touch(6)
-        buttons = QHBoxLayout()
-        buttons.setSpacing(gap)
-        for button, share in (
-            (self.one_button, 4),
-            (self.study_button, 4),
-            (self.again_button, 2),
-            (self.stop_button, 2),
-        ):
-            button.cap_px = ruler.px(5.0)
-            button.setMinimumHeight(ruler.touch(34))
-            buttons.addWidget(button, share)
-        left, right = QVBoxLayout(), QVBoxLayout()
-        left.setSpacing(round(ruler.px(3)))
-        left.addWidget(self.verb, 2)
-        left.addWidget(self.figure, 4)
-        left.addWidget(self.message, 2)
+        right = QVBoxLayout()
         right.addWidget(self.film)
         right.addWidget(self.count, 1)
         right.addWidget(self.tares)
         right.addStretch(1)
-        for painted in (self.verb, self.figure, self.message, self.count):
-            painted.set_unit(ruler.px(1))
-        whole = QGridLayout(self)
-        whole.setContentsMargins(0, 0, 0, 0)
-        whole.setHorizontalSpacing(gap)
-        whole.setVerticalSpacing(round(ruler.px(4)))
-        whole.addLayout(left, 0, 0)
-        whole.addLayout(right, 0, 1)
-        whole.addLayout(buttons, 1, 0, 1, 2)
-        whole.setColumnStretch(0, 1)
-        whole.setColumnStretch(1, 1)
-        whole.setRowStretch(0, 1)
+        self.count.set_unit(Ruler.of(self.screen()).px(1))
+        buttons = (
+            (self.one_button, 4),
+            (self.study_button, 4),
+            (self.again_button, 2),
+            (self.stop_button, 2),
+        )
+        lay_out(self, (self.verb, self.figure, self.message), right, buttons)
 
     @property
     def keyed(self) -> tuple[TouchButton, ...]:

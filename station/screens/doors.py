@@ -2,15 +2,23 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QKeySequence
-from PySide6.QtWidgets import QWidget
+from PySide6.QtGui import QColor, QKeySequence, QPainter, QPaintEvent
+from PySide6.QtWidgets import QHBoxLayout, QWidget
+from typing_extensions import override
+
+from station.screens.theme import Palette, Ruler
+from station.screens.widgets.touch_button import TouchButton
 
 
 class DoorPage(QWidget):
-    """A page behind a door.
+    """A page behind a door, on the ground of its palette.
+
+    Args:
+        palette: colours.
 
     Signals:
         left: whoever looked wants the lead's panel back.
@@ -18,8 +26,29 @@ class DoorPage(QWidget):
 
     left = Signal()
 
+    def __init__(self, palette: Palette, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
+        self._palette = palette
+
+    def head_row(self, buttons: Sequence[TouchButton], cap_mm: float) -> QHBoxLayout:
+        """Return the row of buttons at the head of the page, the way back last."""
+        ruler = Ruler.of(self.screen())
+        row = QHBoxLayout()
+        row.setSpacing(ruler.touch(6))
+        for button in buttons:
+            button.cap_px = ruler.px(cap_mm)
+            row.addWidget(button, 1)
+        return row
+
     def stop(self) -> None:
         """Give up what is going on; before the window goes."""
+
+    @override
+    def paintEvent(self, event: QPaintEvent) -> None:
+        painter = QPainter(self)
+        painter.fillRect(self.rect(), QColor(self._palette.ground))
+        painter.end()
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import Qt, Slot
-from PySide6.QtGui import QColor, QPainter, QPaintEvent, QShowEvent
+from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
 from typing_extensions import override
 
@@ -22,8 +22,8 @@ from station.screens.labels_roll import RollPage
 from station.screens.labels_scan import ScanPage
 from station.screens.labels_source import LabelsSource
 from station.screens.offer import Person
-from station.screens.theme import LIGHT, Face, Palette, Ruler
-from station.screens.widgets.sheet import Page, Text
+from station.screens.theme import LIGHT, Palette, Ruler
+from station.screens.widgets.sheet import Message, Page
 from station.screens.widgets.tiles import Tile, Tiles
 from station.screens.widgets.touch_button import TouchButton
 
@@ -51,9 +51,8 @@ class LabelsPage(DoorPage):
         palette: Palette = LIGHT,
         parent: QWidget | None = None,
     ) -> None:
-        super().__init__(parent)
-        self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
-        self._palette, self._intents, self._source = palette, intents, source
+        super().__init__(palette, parent)
+        self._intents, self._source = intents, source
         self._who: list[str] = []
         self._uid = ""
         self._run: Run | None = None
@@ -71,7 +70,7 @@ class LabelsPage(DoorPage):
         self.back_button = TouchButton(palette, "LEAD", small="F5")
         self.people = Tiles(palette, [Tile(one.id, one.name, one.id) for one in people], columns=1)
         self.sign_button = TouchButton(palette, "SIGN", small="hold", hold=True)
-        self.message = Text(palette, "", Face.VERB, 4.6)
+        self.message = Message(palette, 4.6)
         self._compose()
         self._connect(bridge)
         self._say("")
@@ -80,11 +79,7 @@ class LabelsPage(DoorPage):
     def _compose(self) -> None:
         ruler = Ruler.of(self.screen())
         gap = ruler.touch(6)
-        top = QHBoxLayout()
-        top.setSpacing(gap)
-        for button in (*self.tabs, self.back_button):
-            button.cap_px = ruler.px(4.2)
-            top.addWidget(button, 1)
+        top = self.head_row((*self.tabs, self.back_button), 4.2)
         for tab in self.tabs:
             tab.setCheckable(True)
         signers = Page(self._palette)
@@ -324,9 +319,7 @@ class LabelsPage(DoorPage):
     # --- showing it -----------------------------------------------------------------------------
 
     def _say(self, words: str, *, refused: bool = False) -> None:
-        colour = self._palette.stop if refused else self._palette.ink
-        self.message.setStyleSheet(f"color: {colour}; background: transparent;")
-        self.message.setText(words)
+        self.message.say(words, refused=refused)
         self.message.setVisible(bool(words))
 
     def _refresh(self) -> None:
@@ -342,9 +335,3 @@ class LabelsPage(DoorPage):
         said = words.get(page, "") if page is not None else ""
         self.sign_button.setVisible(bool(said))
         self.sign_button.setText(said)
-
-    @override
-    def paintEvent(self, event: QPaintEvent) -> None:
-        painter = QPainter(self)
-        painter.fillRect(self.rect(), QColor(self._palette.ground))
-        painter.end()

@@ -24,7 +24,7 @@ from station.screens.offer import (
     with_product,
 )
 from station.screens.theme import LIGHT, Face, Palette, Ruler
-from station.screens.widgets.sheet import Text
+from station.screens.widgets.sheet import Message, Text
 from station.screens.widgets.touch_button import TouchButton
 
 __all__ = ["LeadOffer", "LeadPanel", "Person"]
@@ -83,7 +83,7 @@ class LeadPanel(QWidget):
         self.resume_button = TouchButton(palette, "GO ON", small="after a stop")
         self.title = Text(palette, "Start a run", Face.VERB, 9.0)
         self.summary = Text(palette, "", Face.TEXT, 4.6)
-        self.message = Text(palette, "", Face.VERB, 5.4)
+        self.message = Message(palette, 5.4)
         self.message.setAccessibleName("answer")
         self.set_in_doubt(in_doubt)
         self._compose()
@@ -243,9 +243,7 @@ class LeadPanel(QWidget):
 
     def _say(self, words: str, *, refused: bool = False) -> None:
         words = words[:1].upper() + words[1:]
-        colour = self._palette.stop if refused else self._palette.ink
-        self.message.setStyleSheet(f"color: {colour}; background: transparent;")
-        self.message.setText(f"Refused. {words}" if refused and words else words)
+        self.message.say(f"Refused. {words}" if refused and words else words, refused=refused)
 
     def _refresh(self) -> None:
         draft, open_run = self.draft, self._has_run

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, QTimer, Slot
-from PySide6.QtGui import QColor, QHideEvent, QPainter, QPaintEvent, QShowEvent
-from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtGui import QHideEvent, QShowEvent
+from PySide6.QtWidgets import QStackedWidget, QVBoxLayout, QWidget
 from typing_extensions import override
 
 from station.core.facts import Fact
@@ -18,8 +18,8 @@ from station.screens.lots_line import LineLotsPage
 from station.screens.lots_receive import ReceivePage
 from station.screens.lots_source import LotsSource
 from station.screens.offer import Person
-from station.screens.theme import LIGHT, Face, Palette, Ruler
-from station.screens.widgets.sheet import Text
+from station.screens.theme import LIGHT, Palette, Ruler
+from station.screens.widgets.sheet import Message
 from station.screens.widgets.tiles import Tile, Tiles
 from station.screens.widgets.touch_button import TouchButton
 
@@ -50,9 +50,8 @@ class LotsPage(DoorPage):
         palette: Palette = LIGHT,
         parent: QWidget | None = None,
     ) -> None:
-        super().__init__(parent)
-        self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
-        self._palette, self._intents, self._source = palette, intents, source
+        super().__init__(palette, parent)
+        self._intents, self._source = intents, source
         self._waiting: frozenset[str] = frozenset()
         self._told, self._receiving = "", False
         self._people = people
@@ -66,7 +65,7 @@ class LotsPage(DoorPage):
             self.pages.addWidget(page)
         self.tabs = tuple(TouchButton(palette, words) for words in _TABS)
         self.back_button = TouchButton(palette, "LEAD", small="F6")
-        self.message = Text(palette, "", Face.VERB, 5.0)
+        self.message = Message(palette, 5.0)
         self._look = QTimer(self)
         self._look.setInterval(_LOOK_MS)
         self._compose()
@@ -76,12 +75,9 @@ class LotsPage(DoorPage):
     def _compose(self) -> None:
         ruler = Ruler.of(self.screen())
         gap = ruler.touch(6)
-        top = QHBoxLayout()
-        top.setSpacing(gap)
+        top = self.head_row((*self.tabs, self.back_button), 4.6)
         for button in (*self.tabs, self.back_button):
-            button.cap_px = ruler.px(4.6)
             button.setMinimumHeight(ruler.touch())
-            top.addWidget(button, 1)
         for tab in self.tabs:
             tab.setCheckable(True)
         self.message.setMinimumHeight(round(ruler.px(7)))
@@ -122,7 +118,7 @@ class LotsPage(DoorPage):
             return
         self._waiting = frozenset()
         if answer.recorded:
-            self._say(self._told)
+            self.message.say(self._told)
             self.line.begin()
             if self._receiving:
                 self.receive.begin()
@@ -136,7 +132,7 @@ class LotsPage(DoorPage):
         self.pages.setCurrentIndex(index)
         for place, tab in enumerate(self.tabs):
             tab.setChecked(place == index)
-        self._say("")
+        self.message.say("")
         (self.line.scan, self.receive.scan, self.crew)[index].setFocus()
 
     @Slot(str)
@@ -189,18 +185,12 @@ class LotsPage(DoorPage):
             return
         self._waiting, self._told = frozenset(fact.uid for fact in facts), told
         self._receiving = receiving
-        self._say("asked the line …")
+        self.message.say("asked the line …")
         self._intents.enter(facts, self.who)
 
     @Slot(str)
     def _refuse(self, words: str) -> None:
-        self._say(f"Refused. {words[:1].upper()}{words[1:]}", self._palette.stop)
-
-    def _say(self, words: str, colour: str = "") -> None:
-        self.message.setStyleSheet(
-            f"color: {colour or self._palette.ink}; background: transparent;"
-        )
-        self.message.setText(words)
+        self.message.say(f"Refused. {words[:1].upper()}{words[1:]}", refused=True)
 
     # --- Qt -----------------------------------------------------------------------------------
 
@@ -212,9 +202,3 @@ class LotsPage(DoorPage):
     @override
     def hideEvent(self, event: QHideEvent) -> None:
         self._look.stop()
-
-    @override
-    def paintEvent(self, event: QPaintEvent) -> None:
-        painter = QPainter(self)
-        painter.fillRect(self.rect(), QColor(self._palette.ground))
-        painter.end()

@@ -7,11 +7,8 @@ from pathlib import Path
 
 from PySide6.QtCore import Qt, QTimer, Slot
 from PySide6.QtGui import (
-    QColor,
     QHideEvent,
     QKeySequence,
-    QPainter,
-    QPaintEvent,
     QShortcut,
     QShowEvent,
 )
@@ -70,10 +67,9 @@ class NumbersPage(DoorPage):
         palette: Palette = LIGHT,
         parent: QWidget | None = None,
     ) -> None:
-        super().__init__(parent)
-        self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
+        super().__init__(palette, parent)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self._palette, self._intents, self._source = palette, intents, source
+        self._intents, self._source = intents, source
         self._folder = charts
         self._span: Span | None = None
         self._figures: RunFigures | None = None
@@ -107,11 +103,7 @@ class NumbersPage(DoorPage):
     def _compose(self) -> None:
         ruler = Ruler.of(self.screen())
         gap = ruler.touch(6)
-        top = QHBoxLayout()
-        top.setSpacing(gap)
-        for button in (*self.tabs, self.span_button, self.keep_button, self.back_button):
-            button.cap_px = ruler.px(4.4)
-            top.addWidget(button, 1)
+        top = self.head_row((*self.tabs, self.span_button, self.keep_button, self.back_button), 4.4)
         for tab in self.tabs:
             tab.setCheckable(True)
         side = QVBoxLayout()
@@ -351,9 +343,3 @@ class NumbersPage(DoorPage):
     @override
     def hideEvent(self, event: QHideEvent) -> None:
         self._timer.stop()
-
-    @override
-    def paintEvent(self, event: QPaintEvent) -> None:
-        painter = QPainter(self)
-        painter.fillRect(self.rect(), QColor(self._palette.ground))
-        painter.end()

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from PySide6.QtCore import Qt, Slot
-from PySide6.QtGui import QColor, QPainter, QPaintEvent, QShowEvent
+from PySide6.QtCore import Slot
+from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 from typing_extensions import override
 
@@ -33,9 +33,8 @@ class TracePage(DoorPage):
     def __init__(
         self, source: TraceSource, palette: Palette = LIGHT, parent: QWidget | None = None
     ) -> None:
-        super().__init__(parent)
-        self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
-        self._palette, self._source = palette, source
+        super().__init__(palette, parent)
+        self._source = source
         self._past: list[str] = []
         self._next = ""
         self.field = ScanField(palette, _HINT)
@@ -135,9 +134,3 @@ class TracePage(DoorPage):
     @override
     def showEvent(self, event: QShowEvent) -> None:
         self.field.setFocus()
-
-    @override
-    def paintEvent(self, event: QPaintEvent) -> None:
-        painter = QPainter(self)
-        painter.fillRect(self.rect(), QColor(self._palette.ground))
-        painter.end()

@@ -49,6 +49,20 @@ class Text(QLabel):
         self.setFont(font_of(face, Ruler.of(self.screen()).px(mm)))
 
 
+class Message(Text):
+    """What became of something, in the colour of the stop where it was refused."""
+
+    def __init__(self, palette: Palette, mm: float, parent: QWidget | None = None) -> None:
+        super().__init__(palette, "", Face.VERB, mm, parent=parent)
+        self._colours = palette
+
+    def say(self, words: str, *, refused: bool = False) -> None:
+        """Say it instead of what was said before."""
+        colour = self._colours.stop if refused else self._colours.ink
+        self.setStyleSheet(f"color: {colour}; background: transparent;")
+        self.setText(words)
+
+
 class Title(Text):
     """A heading on one line, so that the height of its page does not depend on its width."""
 
