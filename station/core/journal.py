@@ -64,6 +64,11 @@ class EntryKind(StrEnum):
     SETTING = "setting"
     PERSON = "person"
     CLOCK = "clock"
+    STATION_KEY = "station key"
+    HEAD = "head"
+    BACKUP = "backup"
+    RESTORE = "restore"
+    PURGE = "purge"
 
 
 @dataclass(frozen=True, slots=True)

@@ -31,6 +31,7 @@ from station.store.opening import establish
 from station.store.prepared import driver_of
 from station.store.projections import Projections
 from station.store.tables import pack
+from station.store.tree import close_block
 
 _PAGES_EACH = 20
 """Runs between commits."""
@@ -124,12 +125,15 @@ class BulkRecord:
         driver = driver_of(self._connection)
         blend_id = driver.execute("SELECT max(id) FROM blend").fetchone()[0]
         forms = [_Form.of(run, kind, self._names(), blend_id) for kind in given.kinds]
-        entries, rows = [], []
+        entries: list[tuple[Any, ...]] = []
+        rows: list[tuple[Any, ...]] = []
         for entry, row in self._bags(given, forms):
             entries.append(entry)
             rows.append(row)
         driver.executemany(_ADD_ENTRY, entries)
         driver.executemany(_ADD_PACK, rows)
+        for row, epoch, seq, *_ in entries:
+            close_block(self._connection, epoch, seq, row)
         self._packs += given.bags
         ended = _later(given.start, given.each * given.bags)
         self._entry(EntryKind.RUN_END, ended, run.lead, {"run": run.id})
@@ -139,7 +143,7 @@ class BulkRecord:
 
     def _bags(
         self, given: BulkRun, forms: Sequence[_Form]
-    ) -> Iterator[tuple[tuple[object, ...], tuple[object, ...]]]:
+    ) -> Iterator[tuple[tuple[Any, ...], tuple[Any, ...]]]:
         epoch, head, kinds = self._epoch, self._head, len(forms)
         mark = f"{self._station}-{epoch_mark(epoch)}-"
         for bag in range(given.bags):

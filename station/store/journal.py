@@ -14,6 +14,7 @@ from station.core.journal import canonical as canonical_bytes
 from station.core.pack import Moment
 from station.store.prepared import Prepared
 from station.store.tables import journal
+from station.store.tree import close_block
 
 _INSERT = Prepared(insert(journal), [column.name for column in journal.columns])
 _LAST = Prepared(
@@ -113,6 +114,7 @@ class Journal:
                 "canonical": kept,
             },
         )
+        close_block(connection, self._epoch, seq, head.row)
         self._pending = head
         return entry, head
 

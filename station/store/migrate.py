@@ -20,7 +20,7 @@ from station.errors import BadInput, EnvironmentFault
 from station.store.engine import migration_engine, read_only_uri
 from station.store.faults import explain
 
-HEAD = "0002"
+HEAD = "0003"
 """The newest shape; equal to alembic's head in ``SCRIPTS``."""
 
 # Alembic tells its progress from its first import on; that belongs on no one's screen.

@@ -6,6 +6,8 @@ and built again. All tables are STRICT; every constraint has a name, because a m
 keep what it can name. Triggers, laid down by the first migration, refuse to change or take out a
 journal entry or to leave a gap: a guard against a slip of a program, none against intent.
 
+``tree_block`` keeps the Merkle roots of whole blocks of entries (see ``tree``).
+
 A bag belongs to a *blend*: the bags of one run that share a lot set, a blend lot code and their
 dates. A lot change in a run begins a new blend, and one index on it answers for lots, runs, blend
 codes and days.
@@ -221,6 +223,17 @@ hold_range = Table(
     sqlite_strict=True,
 )
 
+tree_block = Table(
+    "tree_block",
+    metadata,
+    Column("id", Integer, primary_key=True),
+    Column("epoch", Integer, nullable=False),
+    Column("number", Integer, CheckConstraint("number >= 0", name="number"), nullable=False),
+    Column("root", Sha256, CheckConstraint("length(root) = 32", name="root"), nullable=False),
+    UniqueConstraint("epoch", "number"),
+    sqlite_strict=True,
+)
+
 TRUTH = (identity, journal)
-PROJECTIONS = (lot, lot_set, lot_use, run, blend, pack, fact, hold_range)
+PROJECTIONS = (lot, lot_set, lot_use, run, blend, pack, fact, hold_range, tree_block)
 """Parents before children: fill in this order, empty in the reverse one."""

@@ -25,6 +25,7 @@ from station.store.heads import SeenHead, read_head
 from station.store.hold_ranges import UnknownFact
 from station.store.projections import Projections
 from station.store.tables import PROJECTIONS, identity, metadata
+from station.store.tree import Blocks
 
 _NAMES = {
     "lot": ("lot", "code"),
@@ -33,6 +34,9 @@ _NAMES = {
     "run": ("run", "uid"),
     "blend": ("blend lot", "code"),
     "pack": ("bag", "serial"),
+    "fact": ("fact", "uid"),
+    "hold_range": ("range of hold", "hold"),
+    "tree_block": ("Merkle root of block", "number"),
 }
 """What a row of a table is called, and the column that names it."""
 
@@ -192,11 +196,13 @@ def replay(chain: Chain, target: Connection) -> None:
         Damage: an entry does not hold, or its body does not fit the ones before.
     """
     projections = Projections(target)
+    blocks = Blocks(target)
     for entry, row in chain.walk():
         try:
             projections.apply(entry, row)
         except (UnknownFact, KeyError, TypeError, ValueError) as fault:
             raise Damage(entry.seq, f"entry {entry.seq} cannot be understood: {fault}") from fault
+        blocks.add(entry.epoch, entry.seq, chain.hash)
 
 
 def _compare(connection: Connection, copy: Connection) -> None:

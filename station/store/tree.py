@@ -1,0 +1,65 @@
+"""The Merkle tree over an epoch's journal: roots of any length, and what proofs ask for.
+
+The leaf of an entry is its hash in the chain, so a leaf stays when the body of its entry is gone.
+The root of each whole block of 256 entries is kept in a table, written with the entry that makes
+the block whole. A root over ten million entries then costs one look at 40 000 blocks and at most
+255 entries.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from sqlalchemy import Connection
+
+from station.core.merkle import leaf_hash, root
+
+BLOCK = 256
+"""Entries of one block; a power of two, so that a block is a subtree of the tree."""
+
+_ADD = "INSERT INTO tree_block (epoch, number, root) VALUES (?, ?, ?)"
+
+
+def block_root(hashes: Iterable[bytes]) -> bytes:
+    """Return the root over the hashes of entries."""
+    return root(map(leaf_hash, hashes))
+
+
+def close_block(connection: Connection, epoch: int, seq: int, row: int) -> None:
+    """Keep the root of the block that entry ``seq`` makes whole; any other entry makes none.
+
+    Args:
+        connection: inside the transaction that wrote the entry.
+        epoch: of the entry just written.
+        seq: its number.
+        row: its row number; within an epoch rows stand as close as entries.
+    """
+    if seq % BLOCK:
+        return
+    hashes = connection.exec_driver_sql(
+        "SELECT hash FROM journal WHERE id > ? AND id <= ? ORDER BY id", (row - BLOCK, row)
+    ).scalars()
+    values = (epoch, seq // BLOCK - 1, block_root(hashes))
+    connection.exec_driver_sql(_ADD, values)
+
+
+class Blocks:
+    """Keeps the roots of whole blocks while entries are added one after the other.
+
+    Args:
+        connection: inside a transaction.
+    """
+
+    def __init__(self, connection: Connection) -> None:
+        self._connection = connection
+        self._hashes: list[bytes] = []
+
+    def add(self, epoch: int, seq: int, entry: bytes) -> None:
+        """Take the hash of the next entry; an epoch begins with entry 1."""
+        if seq == 1:
+            self._hashes.clear()
+        self._hashes.append(entry)
+        if len(self._hashes) == BLOCK:
+            values = (epoch, seq // BLOCK - 1, block_root(self._hashes))
+            self._connection.exec_driver_sql(_ADD, values)
+            self._hashes.clear()
