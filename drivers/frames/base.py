@@ -5,7 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from decimal import Decimal
 from enum import StrEnum
-from typing import Protocol
+from typing import NamedTuple, Protocol
+
+from typing_extensions import override
 
 
 class Condition(StrEnum):
@@ -40,9 +42,8 @@ class AnswerKind(StrEnum):
     """One line of the About or Information dialogue."""
 
 
-@dataclass(frozen=True, slots=True)
-class WeightFrame:
-    """One weight as the scale sent it.
+class WeightFrame(NamedTuple):
+    """One weight as the scale sent it; a tuple, since a flood makes them by the hundred thousand.
 
     Args:
         digits: as sent without padding, e.g. ``-1.250``; None where the scale sent dashes.
@@ -62,12 +63,28 @@ class WeightFrame:
     motion: bool
     condition: Condition
     range_no: int
-    raw: bytes = field(default=b"", compare=False)
+    raw: bytes = b""
+
+    @override
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, WeightFrame) and self[:_SAID] == other[:_SAID]
+
+    @override
+    def __ne__(self, other: object) -> bool:
+        return not self == other
+
+    @override
+    def __hash__(self) -> int:
+        return hash(self[:_SAID])
 
     @property
     def value(self) -> Decimal | None:
         """The weight, exact, in ``unit``; None where the scale sent dashes."""
         return None if self.digits is None else Decimal(self.digits)
+
+
+_SAID = 7
+"""The fields before ``raw``: what a frame says."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -74,7 +74,7 @@ _KINDS = {
 }
 _HEADS = {
     f"{status}{range_no}{letter}{motion}".encode(): (
-        *kind, motion == "M", condition, range_no, condition in _DASHED
+        (*kind, motion == "M", condition, range_no), condition in _DASHED
     )
     for status, condition in _CONDITIONS.items()
     for range_no in range(1, 10)
@@ -136,33 +136,27 @@ class Scp0499Parser:
         """Take the next bytes of the stream; return what is complete, in order."""
         data = self._pending + chunk
         items: list[Item] = []
-        start = 0
-        size = len(data)
-        while start < size:
-            item, end = self._weight_at(data, start), start + FRAME_LENGTH
+        start, size, known = 0, len(data), self._known
+        while start < size:  # a flood passes here, so a weight costs no call but its own
+            end = start + FRAME_LENGTH
+            raw = data[start:end]
+            item = known.get(raw)
             if item is None:
-                item, end = self._next(data, start)
-            if item is None:
-                break
+                found = _WEIGHT.fullmatch(raw)
+                item, end = self._next(data, start) if found is None else (_weight(raw, found), end)
+                if item is None:
+                    break
+                if found is not None:
+                    self._remember(raw, item)
             items.append(item)
             start = end
         self._pending = data[start:]
         return items
 
-    def _weight_at(self, data: bytes, start: int) -> Item | None:
-        """Return the item of 20 bytes at ``start`` where they look like a weight."""
-        raw = data[start : start + FRAME_LENGTH]
-        known = self._known.get(raw)
-        if known is not None:
-            return known
-        found = _WEIGHT.fullmatch(raw)
-        if found is None:
-            return None
-        item = _weight(raw, found)
+    def _remember(self, raw: bytes, item: Item) -> None:
         if len(self._known) >= self.MOST_KNOWN:
             self._known.clear()
         self._known[raw] = item
-        return item
 
     def _next(self, data: bytes, start: int) -> tuple[Item | None, int]:
         """Return the item at ``start`` and where it ends, or None while it is incomplete."""
@@ -205,13 +199,11 @@ def _read(raw: bytes) -> Item:
 
 def _weight(raw: bytes, found: re.Match[bytes]) -> WeightFrame | Garbage:
     head, digits, unit = found.groups()
-    kind, high_resolution, motion, condition, range_no, dashed = _HEADS[head]
+    said, dashed = _HEADS[head]
     if dashed is not (digits is None):
         return Garbage(raw, _refusal(raw))
     shown = None if digits is None else digits.decode("ascii")
-    return WeightFrame(
-        shown, unit.decode("ascii"), kind, high_resolution, motion, condition, range_no, raw
-    )
+    return WeightFrame(shown, unit.decode("ascii"), *said, raw)
 
 
 def _refusal(raw: bytes) -> str:

@@ -7,7 +7,7 @@ be believed is captured and seen.
 import queue
 import threading
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from decimal import Decimal
 
 from drivers.connection import Connection, Line, LinkRules
@@ -40,7 +40,7 @@ PLAIN = WeightFrame("0", "g", Kind.GROSS, False, False, Condition.NORMAL, 1)
 
 def frame(digits: str | None, **changes: object) -> bytes:
     """The bytes of a gross weight at rest in grams, but for what ``changes`` say."""
-    return render(replace(PLAIN, digits=digits, **changes))
+    return render(PLAIN._replace(digits=digits, **changes))
 
 
 @dataclass(frozen=True)

@@ -5,7 +5,6 @@ import threading
 import tty
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
-from dataclasses import replace
 from decimal import Decimal
 from typing import Any
 
@@ -22,7 +21,7 @@ GRAMS = SteadyRules(interval=Decimal(1), unit="g")
 def frame(digits: str, **changes: object) -> bytes:
     """The bytes of a gross weight at rest in grams, but for what ``changes`` say."""
     plain = WeightFrame(digits, "g", Kind.GROSS, False, False, Condition.NORMAL, 1)
-    return render(replace(plain, **changes))
+    return render(plain._replace(**changes))
 
 
 class Listener:

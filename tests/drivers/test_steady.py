@@ -14,7 +14,7 @@ from drivers.steady import Reading, SteadyReader, SteadyRules, is_stale
 MS = 1_000_000
 RULES = SteadyRules(interval=Decimal(1), unit="g")
 BAG = WeightFrame("254", "g", Kind.GROSS, False, False, Condition.NORMAL, 1)
-ZERO = replace(BAG, digits="0", condition=Condition.CENTRE_OF_ZERO)
+ZERO = BAG._replace(digits="0", condition=Condition.CENTRE_OF_ZERO)
 
 
 def read(*frames: WeightFrame, rules: SteadyRules = RULES, step_ms: int = 50) -> list[Reading]:
@@ -33,15 +33,15 @@ def test_two_equal_frames_at_rest_are_steady() -> None:
 @pytest.mark.parametrize(
     "between",
     [
-        replace(BAG, motion=True),
-        replace(BAG, digits="255"),
-        replace(BAG, digits="254.0"),
-        replace(BAG, unit="kg"),
-        replace(BAG, kind=Kind.NET),
-        replace(BAG, range_no=2),
-        replace(BAG, high_resolution=True),
-        replace(BAG, digits=None, condition=Condition.ZERO_ERROR),
-        replace(BAG, condition=Condition.OVER_CAPACITY),
+        BAG._replace(motion=True),
+        BAG._replace(digits="255"),
+        BAG._replace(digits="254.0"),
+        BAG._replace(unit="kg"),
+        BAG._replace(kind=Kind.NET),
+        BAG._replace(range_no=2),
+        BAG._replace(high_resolution=True),
+        BAG._replace(digits=None, condition=Condition.ZERO_ERROR),
+        BAG._replace(condition=Condition.OVER_CAPACITY),
     ],
     ids=str,
 )
@@ -88,17 +88,17 @@ def test_one_frame_can_never_be_enough() -> None:
 @pytest.mark.parametrize(
     ("frame", "words"),
     [
-        (replace(BAG, unit="kg"), "other unit kg, the line runs in g"),
-        (replace(BAG, digits="254.5"), "254.5 g is not a multiple of 1 g"),
-        (replace(BAG, high_resolution=True), "high resolution"),
-        (replace(BAG, kind=Kind.TARE), "is the tare"),
-        (replace(BAG, condition=Condition.OVER_CAPACITY), "over capacity"),
-        (replace(BAG, digits=None, condition=Condition.ZERO_ERROR), "zero error"),
-        (replace(BAG, digits=None, condition=Condition.INITIAL_ZERO_ERROR), "no zero when it was"),
-        (replace(BAG, digits=None, condition=Condition.TARE_ERROR), "tare error"),
-        (replace(BAG, digits=None, condition=Condition.NOT_DISPLAYED), "shows no weight"),
-        (replace(BAG, digits=None), "dashes"),
-        (replace(ZERO, digits="3"), "says centre of zero and shows 3 g"),
+        (BAG._replace(unit="kg"), "other unit kg, the line runs in g"),
+        (BAG._replace(digits="254.5"), "254.5 g is not a multiple of 1 g"),
+        (BAG._replace(high_resolution=True), "high resolution"),
+        (BAG._replace(kind=Kind.TARE), "is the tare"),
+        (BAG._replace(condition=Condition.OVER_CAPACITY), "over capacity"),
+        (BAG._replace(digits=None, condition=Condition.ZERO_ERROR), "zero error"),
+        (BAG._replace(digits=None, condition=Condition.INITIAL_ZERO_ERROR), "no zero when it was"),
+        (BAG._replace(digits=None, condition=Condition.TARE_ERROR), "tare error"),
+        (BAG._replace(digits=None, condition=Condition.NOT_DISPLAYED), "shows no weight"),
+        (BAG._replace(digits=None), "dashes"),
+        (ZERO._replace(digits="3"), "says centre of zero and shows 3 g"),
     ],
 )
 def test_fault_in_words_and_never_steady(frame: WeightFrame, words: str) -> None:
@@ -112,28 +112,28 @@ def test_fault_in_words_and_never_steady(frame: WeightFrame, words: str) -> None
 @pytest.mark.parametrize(("digits", "refused"), [("3009", False), ("3010", True), ("-3010", True)])
 def test_more_than_the_scale_weighs_is_refused(digits: str, refused: bool) -> None:
     rules = replace(RULES, capacity=Decimal(3000))
-    (reading,) = read(replace(BAG, digits=digits), rules=rules)
+    (reading,) = read(BAG._replace(digits=digits), rules=rules)
     assert ("more than the scale weighs, 3000 g" in str(reading.fault)) is refused
 
 
 def test_interval_of_two_refuses_an_odd_value() -> None:
     rules = SteadyRules(interval=Decimal("0.002"), unit="kg")
-    frame = replace(BAG, unit="kg", digits="0.254")
+    frame = BAG._replace(unit="kg", digits="0.254")
     assert read(frame, frame, rules=rules)[-1].steady
-    assert read(replace(frame, digits="0.255"), rules=rules)[-1].fault is not None
+    assert read(frame._replace(digits="0.255"), rules=rules)[-1].fault is not None
 
 
 @pytest.mark.parametrize(
     ("frame", "band", "at_zero"),
     [
         (ZERO, None, True),
-        (replace(BAG, digits="1"), None, True),
-        (replace(BAG, digits="-1"), None, True),
-        (replace(BAG, digits="2"), None, False),
-        (replace(BAG, digits="-2"), None, False),
-        (replace(BAG, digits="1"), Decimal(0), False),
-        (replace(BAG, digits="0", kind=Kind.NET), None, False),
-        (replace(ZERO, digits="-6", kind=Kind.NET), None, True),
+        (BAG._replace(digits="1"), None, True),
+        (BAG._replace(digits="-1"), None, True),
+        (BAG._replace(digits="2"), None, False),
+        (BAG._replace(digits="-2"), None, False),
+        (BAG._replace(digits="1"), Decimal(0), False),
+        (BAG._replace(digits="0", kind=Kind.NET), None, False),
+        (ZERO._replace(digits="-6", kind=Kind.NET), None, True),
     ],
     ids=str,
 )
@@ -143,19 +143,19 @@ def test_empty_pan(frame: WeightFrame, band: Decimal | None, at_zero: bool) -> N
 
 def test_without_interval_only_zero_is_an_empty_pan() -> None:
     rules = SteadyRules()
-    assert not read(replace(BAG, digits="1"), rules=rules)[0].at_zero
-    assert read(replace(BAG, digits="0"), rules=rules)[0].at_zero
+    assert not read(BAG._replace(digits="1"), rules=rules)[0].at_zero
+    assert read(BAG._replace(digits="0"), rules=rules)[0].at_zero
 
 
 def test_negative_is_a_value_and_no_empty_pan() -> None:
-    reading = read(replace(BAG, digits="-12"))[0]
+    reading = read(BAG._replace(digits="-12"))[0]
     assert (reading.value, reading.under, reading.fault) == (Decimal(-12), False, None)
     assert not reading.at_zero
 
 
 def test_below_the_range_is_a_fault_at_rest_and_only_said_in_motion() -> None:
-    frame = replace(BAG, digits="-42", condition=Condition.UNDER_CAPACITY)
-    swinging, resting, still = read(replace(frame, motion=True), frame, frame)
+    frame = BAG._replace(digits="-42", condition=Condition.UNDER_CAPACITY)
+    swinging, resting, still = read(frame._replace(motion=True), frame, frame)
     assert (swinging.value, swinging.under, swinging.fault) == (Decimal(-42), True, None)
     for reading in (resting, still):
         assert (reading.value, reading.under, reading.over) == (Decimal(-42), True, False)
@@ -165,13 +165,13 @@ def test_below_the_range_is_a_fault_at_rest_and_only_said_in_motion() -> None:
 
 
 def test_spread_is_the_range_within_the_window() -> None:
-    values = [replace(BAG, digits=str(n)) for n in (200, 260, 254, 250, 255)]
+    values = [BAG._replace(digits=str(n)) for n in (200, 260, 254, 250, 255)]
     spreads = [r.spread for r in read(*values, rules=replace(RULES, spread_window_ns=100 * MS))]
     assert spreads == [0, 60, 60, 10, 5]
 
 
 def test_spread_forgets_another_unit() -> None:
-    assert read(BAG, replace(BAG, digits="9", unit="oz"))[-1].spread == 0
+    assert read(BAG, BAG._replace(digits="9", unit="oz"))[-1].spread == 0
 
 
 def test_reading_ages() -> None:
@@ -190,7 +190,7 @@ def flips(raw: bytes) -> list[bytes]:
 
 @pytest.mark.parametrize(
     "frame",
-    [BAG, replace(BAG, unit="lb", digits="5.025"), replace(BAG, unit="kg", digits="1.250"), ZERO],
+    [BAG, BAG._replace(unit="lb", digits="5.025"), BAG._replace(unit="kg", digits="1.250"), ZERO],
     ids=str,
 )
 def test_one_flipped_bit_in_a_stream_never_gives_a_wrong_steady_reading(frame: WeightFrame) -> None:
@@ -218,7 +218,7 @@ def test_steady_needs_two_equal_neighbours_at_rest(steps: list[tuple[int, bool, 
     before: tuple[int, bool] | None = None
     for value, motion, gap_ms in steps:
         now += gap_ms * MS
-        reading = reader.feed(replace(BAG, digits=str(value), motion=motion), now, 1)
+        reading = reader.feed(BAG._replace(digits=str(value), motion=motion), now, 1)
         expected = before == (value, False) and not motion and gap_ms <= 500
         assert reading.steady is expected
         before = (value, motion)

@@ -39,6 +39,8 @@ _STREAM = b"".join(
     b"\n 1G%c      %4dg  \r" % (b" M"[n % 5 == 0], n * 7 % 259) for n in range(_FRAMES)
 )
 """A bag being filled: 259 weights, each a few times, some in motion."""
+_ALL_NEW = b"".join(b"\n 1G%c      %4dg  \r" % (b" M"[n % 5 == 0], n) for n in range(_FRAMES))
+"""No weight twice: nothing is known by its bytes."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,19 +65,20 @@ def subject(house: Packhouse) -> Subject:
 
 def rows(given: Subject, calls: int) -> Iterator[Row]:
     """Measure row by row; ``calls`` calls of the quick ones, a tenth of the slow ones."""
-    yield _frames(calls // 10)
+    yield _frames(f"parse {_FRAMES} frames strictly", _STREAM, calls // 10)
+    yield _frames(f"parse {_FRAMES} frames strictly, each one new", _ALL_NEW, calls // 10)
     yield _verdict(given, calls)
     yield from batch_rows(given.run, max(3, calls // 100))
     yield _commit(given, calls)
     yield from _labels(given, calls // 10)
 
 
-def _frames(calls: int) -> Row:
+def _frames(name: str, stream: bytes, calls: int) -> Row:
     return measure(
-        f"parse {_FRAMES} frames strictly",
-        lambda: Scp0499Parser().feed(_STREAM),
+        name,
+        lambda: Scp0499Parser().feed(stream),
         "split them at their ends",
-        lambda: _STREAM.split(b"\r"),
+        lambda: stream.split(b"\r"),
         calls,
     )
 

@@ -11,6 +11,7 @@ from station.cli.verbs import build
 
 ROWS = (
     "parse 1000 frames strictly",
+    "parse 1000 frames strictly, each one new",
     "judge a bag exactly",
     "judge and forecast 10000 bags",
     "forecast 10000 bags when half are packed",
