@@ -69,6 +69,11 @@ class EntryKind(StrEnum):
     BACKUP = "backup"
     RESTORE = "restore"
     PURGE = "purge"
+    CASE = "case"
+    PALLET = "pallet"
+    SHIPMENT = "shipment"
+    CORRECTION = "correction"
+    UNIT_LABEL = "unit label"
 
 
 @dataclass(frozen=True, slots=True)

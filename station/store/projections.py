@@ -26,6 +26,7 @@ from station.store.hold_ranges import HoldRanges, UnknownFact
 from station.store.label_steps import LabelCopies
 from station.store.lot_facts import LotFacts, set_of_move
 from station.store.prepared import Prepared
+from station.store.shipping_facts import ShippingFacts
 
 _Body = Mapping[str, Any]
 
@@ -56,6 +57,7 @@ class Projections:
         self._connection = connection
         self.lots = LotFacts(connection, HoldRanges(connection))
         self._copies = LabelCopies(connection)
+        shipping = ShippingFacts(connection)
         self._blends: dict[tuple[str, str, str, str, str], int] = {}
         self._apply: dict[EntryKind, Callable[[Entry, int], None]] = {
             EntryKind.LOT: self._lot,
@@ -70,6 +72,11 @@ class Projections:
             EntryKind.HOLD: self.lots.hold,
             EntryKind.RELEASE: self.lots.release,
             EntryKind.REPRINT: self._copies.reprint,
+            EntryKind.CASE: shipping.fill,
+            EntryKind.PALLET: shipping.close_pallet,
+            EntryKind.SHIPMENT: shipping.ship,
+            EntryKind.CORRECTION: shipping.correct,
+            EntryKind.UNIT_LABEL: shipping.label,
         }
 
     def apply(self, entry: Entry, row: int) -> None:

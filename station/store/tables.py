@@ -22,7 +22,6 @@ from sqlalchemy import (
     Index,
     Integer,
     LargeBinary,
-    MetaData,
     Table,
     Text,
     UniqueConstraint,
@@ -34,16 +33,8 @@ from station.core.lots import LotStatus
 from station.core.metrology.verdict import Verdict
 from station.core.pack import LabelState, Quality
 from station.store.columns import Day, Sha256, UtcDateTime, Word, mass_columns
-
-metadata = MetaData(
-    naming_convention={
-        "pk": "pk_%(table_name)s",
-        "fk": "fk_%(table_name)s_%(column_0_name)s",
-        "uq": "uq_%(table_name)s_%(column_0_name)s",
-        "ix": "ix_%(table_name)s_%(column_0_name)s",
-        "ck": "ck_%(table_name)s_%(constraint_name)s",
-    }
-)
+from station.store.schema import metadata
+from station.store.shipping_tables import case_span, shipment, unit
 
 identity = Table(
     "identity",
@@ -235,5 +226,8 @@ tree_block = Table(
 )
 
 TRUTH = (identity, journal)
-PROJECTIONS = (lot, lot_set, lot_use, run, blend, pack, fact, hold_range, tree_block)
+PROJECTIONS = (
+    *(lot, lot_set, lot_use, run, blend, pack, fact, hold_range, tree_block),
+    *(shipment, unit, case_span),
+)
 """Parents before children: fill in this order, empty in the reverse one."""

@@ -24,7 +24,8 @@ from station.store.faults import explain, means_damage
 from station.store.heads import SeenHead, read_head
 from station.store.hold_ranges import UnknownFact
 from station.store.projections import Projections
-from station.store.tables import PROJECTIONS, identity, metadata
+from station.store.schema import metadata
+from station.store.tables import PROJECTIONS, identity
 from station.store.tree import Blocks
 
 _NAMES = {
@@ -37,6 +38,9 @@ _NAMES = {
     "fact": ("fact", "uid"),
     "hold_range": ("range of hold", "hold"),
     "tree_block": ("Merkle root of block", "number"),
+    "shipment": ("shipment", "number"),
+    "unit": ("case or pallet", "sscc"),
+    "case_span": ("bags of a case", "first"),
 }
 """What a row of a table is called, and the column that names it."""
 

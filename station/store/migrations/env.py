@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from alembic import context
 
-from station.store.tables import metadata
+from station.store.schema import metadata
 
 context.configure(
     connection=context.config.attributes["connection"],

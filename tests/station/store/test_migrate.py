@@ -16,7 +16,7 @@ from station.errors import BadInput, EnvironmentFault
 from station.store.engine import database, scratch_engine, writer_engine
 from station.store.migrate import HEAD, SCRIPTS, upgrade
 from station.store.rebuild import rebuild
-from station.store.tables import metadata
+from station.store.schema import metadata
 from station.store.verify import verify
 
 RECORDS = Path(__file__).parents[2] / "data" / "records"

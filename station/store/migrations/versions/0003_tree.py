@@ -1,4 +1,4 @@
-"""Third shape: Merkle roots of whole blocks of 256 entries."""
+"""Third shape: Merkle roots of whole blocks of 256 entries; cases, pallets and shipments."""
 
 from __future__ import annotations
 
@@ -28,10 +28,84 @@ _STATEMENTS = (
     """,
 )
 
+_SHIPPING = (
+    """
+    CREATE TABLE shipment (
+        id INTEGER NOT NULL,
+        uid TEXT NOT NULL,
+        number TEXT NOT NULL,
+        customer TEXT NOT NULL,
+        name TEXT NOT NULL,
+        place TEXT NOT NULL,
+        gln TEXT NOT NULL,
+        reference TEXT NOT NULL,
+        state TEXT NOT NULL,
+        who TEXT NOT NULL,
+        at TEXT NOT NULL,
+        offset_minutes INTEGER NOT NULL,
+        CONSTRAINT pk_shipment PRIMARY KEY (id),
+        CONSTRAINT uq_shipment_number UNIQUE (number),
+        CONSTRAINT ck_shipment_state CHECK (
+            state IN ('shipped', 'shipment withdrawn', 'shipment came back')
+        )
+    ) STRICT
+    """,
+    "CREATE INDEX ix_shipment_customer ON shipment (customer)",
+    """
+    CREATE TABLE unit (
+        id INTEGER NOT NULL,
+        uid TEXT NOT NULL,
+        sscc TEXT NOT NULL,
+        kind TEXT NOT NULL,
+        product TEXT NOT NULL,
+        name TEXT NOT NULL,
+        gtin TEXT NOT NULL,
+        blend_lot TEXT NOT NULL,
+        use_by TEXT NOT NULL,
+        bags INTEGER NOT NULL,
+        net_ug INTEGER NOT NULL,
+        pallet_id INTEGER,
+        shipment_id INTEGER,
+        undone INTEGER NOT NULL,
+        label TEXT NOT NULL,
+        copies INTEGER NOT NULL,
+        at TEXT NOT NULL,
+        offset_minutes INTEGER NOT NULL,
+        CONSTRAINT pk_unit PRIMARY KEY (id),
+        CONSTRAINT uq_unit_sscc UNIQUE (sscc),
+        CONSTRAINT ck_unit_undone CHECK (undone IN (0, 1)),
+        CONSTRAINT ck_unit_bags CHECK (bags > 0),
+        CONSTRAINT fk_unit_pallet_id FOREIGN KEY (pallet_id) REFERENCES unit (id),
+        CONSTRAINT fk_unit_shipment_id FOREIGN KEY (shipment_id) REFERENCES shipment (id)
+    ) STRICT
+    """,
+    "CREATE INDEX ix_unit_pallet_id ON unit (pallet_id)",
+    "CREATE INDEX ix_unit_shipment_id ON unit (shipment_id)",
+    """
+    CREATE INDEX ix_unit_in_house ON unit (kind)
+    WHERE undone = 0 AND pallet_id IS NULL AND shipment_id IS NULL
+    """,
+    """
+    CREATE TABLE case_span (
+        id INTEGER NOT NULL,
+        unit_id INTEGER NOT NULL,
+        head TEXT NOT NULL,
+        "first" INTEGER NOT NULL,
+        "last" INTEGER NOT NULL,
+        undone INTEGER NOT NULL CONSTRAINT ck_case_span_undone CHECK (undone IN (0, 1)),
+        CONSTRAINT pk_case_span PRIMARY KEY (id),
+        CONSTRAINT ck_case_span_numbers CHECK ("first" > 0 AND "last" >= "first"),
+        CONSTRAINT fk_case_span_unit_id FOREIGN KEY (unit_id) REFERENCES unit (id)
+    ) STRICT
+    """,
+    "CREATE INDEX ix_case_span_unit_id ON case_span (unit_id)",
+    'CREATE INDEX ix_case_span_closed ON case_span (head, "first") WHERE undone = 0',
+)
+
 
 def upgrade() -> None:
-    """Add the table and fill it from the journal; nothing that was there changes."""
-    for statement in _STATEMENTS:
+    """Add tables, fill that of roots from the journal; nothing that was there changes."""
+    for statement in (*_STATEMENTS, *_SHIPPING):
         op.execute(statement)
     connection = op.get_bind()
     for epoch, number, root in _blocks(connection):

@@ -1,0 +1,367 @@
+"""Questions about cases, pallets and shipments, and where each bag went."""
+
+from __future__ import annotations
+
+from bisect import bisect_right
+from collections import defaultdict
+from collections.abc import Collection, Iterable, Mapping
+from dataclasses import dataclass
+from datetime import date, datetime
+from itertools import islice
+from pathlib import Path
+from typing import Any, TypeVar
+
+from sqlalchemy import Connection, Row, Select, func, select
+
+from station.core.pack import LabelState
+from station.core.shipping import MOST_BAGS, Customer, UnitKind, serial_parts
+from station.store.engine import reading
+from station.store.queries import local_time, unknown, unknown_serial
+from station.store.shipping_facts import FREE
+from station.store.shipping_tables import CLOSED, IN_HOUSE, case_span, shipment, unit
+from station.store.tables import blend, identity, pack, run
+
+_T = TypeVar("_T")
+
+_MANY = 400
+
+
+@dataclass(frozen=True, slots=True)
+class BagLine:
+    """One bag as a case takes it."""
+
+    serial: str
+    product: str
+    version: int
+    name: str
+    gtin: str
+    run: str
+    blend_lot: str
+    use_by: date
+    micrograms: int
+
+
+@dataclass(frozen=True, slots=True)
+class ShipmentLine:
+    """One shipment as it stands now.
+
+    Args:
+        uid: of its entry.
+        number: of the packhouse's own.
+        customer: as it was then.
+        reference: its paper.
+        state: ``shipped``, or how it was undone.
+        who: entered it.
+        at: when, in the plant's time of that moment.
+    """
+
+    uid: str
+    number: str
+    customer: Customer
+    reference: str
+    state: str
+    who: str
+    at: datetime
+
+    @property
+    def gone(self) -> bool:
+        """Whether its goods are with the customer."""
+        return self.state == "shipped"
+
+
+@dataclass(frozen=True, slots=True)
+class UnitLine:
+    """One case or pallet as it stands now.
+
+    Args:
+        uid: of its entry.
+        sscc: 18 digits.
+        kind: case or pallet.
+        product, name, gtin: what it holds.
+        blend_lot: one code, or those of a pallet's cases with blanks between.
+        use_by: the earliest date in it.
+        bags, net_ug: how many, and their net in micrograms.
+        label, copies: of its own label.
+        undone: it was opened or broken up.
+        pallet: SSCC of the pallet it stands on; empty for none.
+        shipment: number of the shipment it left with; empty for none.
+        held: bags in it that must not leave.
+        at: when it was made, in the plant's time of that moment.
+    """
+
+    uid: str
+    sscc: str
+    kind: UnitKind
+    product: str
+    name: str
+    gtin: str
+    blend_lot: str
+    use_by: date
+    bags: int
+    net_ug: int
+    label: LabelState
+    copies: int
+    undone: bool
+    pallet: str
+    shipment: str
+    held: int
+    at: datetime
+
+
+@dataclass(frozen=True, slots=True)
+class Place:
+    """Where a bag is: its case, the pallet below it, the shipment it left with.
+
+    Args:
+        case: SSCC.
+        pallet: SSCC; empty where the case stands on none.
+        shipment: what it left with; None while it is in the house.
+    """
+
+    case: str
+    pallet: str
+    shipment: ShipmentLine | None
+
+
+def bag_lines(home: Path, serials: Collection[str]) -> tuple[BagLine, ...]:
+    """Return bags by their serials, in the order of packing.
+
+    Raises:
+        BadInput: one is not on record; the message names close ones.
+    """
+    with reading(home) as connection:
+        found = _bag_lines(connection, serials)
+        there = {one.serial for one in found}
+        for serial in serials:
+            if serial not in there:
+                raise unknown_serial(connection, serial)
+    return found
+
+
+def loose_bags(home: Path, run_uid: str) -> tuple[BagLine, ...]:
+    """Return the good bags of a run that are in no case yet, in the order of packing."""
+    free = (pack.c.quality.in_(FREE)) & (pack.c.label == LabelState.APPLIED)
+    statement = (
+        select(pack.c.serial)
+        .join(blend, pack.c.blend_id == blend.c.id)
+        .join(run, blend.c.run_id == run.c.id)
+        .where(run.c.uid == run_uid, free)
+        .order_by(pack.c.id)
+    )
+    with reading(home) as connection:
+        serials = connection.execute(statement).scalars().all()
+        places = _places(connection, serials)
+        return _bag_lines(connection, [one for one in serials if one not in places])
+
+
+def units_in_house(home: Path) -> tuple[UnitLine, ...]:
+    """Return every case and pallet that stands in the house by itself, oldest first."""
+    with reading(home) as connection:
+        return _unit_lines(connection, _UNITS.where(IN_HOUSE).order_by(unit.c.id))
+
+
+def unit_named(home: Path, sscc: str) -> UnitLine:
+    """Return a case or pallet.
+
+    Raises:
+        BadInput: there is none of this SSCC; the message names close ones.
+    """
+    with reading(home) as connection:
+        found = _unit_lines(connection, _UNITS.where(unit.c.sscc == sscc))
+        if not found:
+            newest = select(unit.c.sscc).order_by(unit.c.id.desc()).limit(1000)
+            known = connection.execute(newest).scalars().all()
+            raise unknown(f"case or pallet {sscc!r}", sscc, list(known))
+        return found[0]
+
+
+def units_of(home: Path, *, pallet: str = "", shipped: str = "") -> tuple[UnitLine, ...]:
+    """Return the cases of a pallet, or the units of a shipment, as they stand now."""
+    statement = _UNITS.order_by(unit.c.id)
+    if pallet:
+        statement = statement.where(_PALLET.c.sscc == pallet)
+    if shipped:
+        statement = statement.where(shipment.c.number == shipped)
+    with reading(home) as connection:
+        return _unit_lines(connection, statement)
+
+
+def shipments(home: Path, newest: int | None = None) -> tuple[ShipmentLine, ...]:
+    """Return shipments with those undone, newest first."""
+    statement = select(shipment).order_by(shipment.c.id.desc())
+    with reading(home) as connection:
+        rows = connection.execute(statement if newest is None else statement.limit(newest))
+        return tuple(_shipment_line(row) for row in rows)
+
+
+def spans_in(home: Path, sscc: str) -> tuple[tuple[str, str], ...]:
+    """Return first and last serial of the bags of a case or of a pallet's cases."""
+    with reading(home) as connection:
+        rows = connection.execute(
+            select(case_span.c.head, case_span.c.first, case_span.c.last)
+            .join(unit, case_span.c.unit_id == unit.c.id)
+            .outerjoin(_PALLET, unit.c.pallet_id == _PALLET.c.id)
+            .where((unit.c.sscc == sscc) | (_PALLET.c.sscc == sscc))
+            .order_by(case_span.c.id)
+        )
+        return tuple((f"{r.head}-{r.first:06d}", f"{r.head}-{r.last:06d}") for r in rows)
+
+
+def places_of(home: Path, serials: Collection[str]) -> Mapping[str, Place]:
+    """Return where bags are, by serial; a bag in no case has no place."""
+    with reading(home) as connection:
+        return _places(connection, serials)
+
+
+def next_numbers(home: Path, day: date) -> tuple[int, int, int]:
+    """Return the mark of this record for SSCCs (0 to 1023), units made in it, shipments of a day.
+
+    Args:
+        home: folder of the record.
+        day: today on the plant's calendar.
+    """
+    with reading(home) as connection:
+        epoch = connection.execute(select(identity.c.epoch)).scalar_one()
+        units = connection.execute(select(func.count()).select_from(unit)).scalar_one()
+        recent = select(shipment).order_by(shipment.c.id.desc()).limit(1000)
+        of_day = [one for one in connection.execute(recent) if _shipment_line(one).at.date() == day]
+    return (epoch >> 53) & 0x3FF, units, len(of_day)
+
+
+# --- reading ----------------------------------------------------------------------------------
+
+_PALLET = unit.alias("its_pallet")
+_UNITS: Select[Any] = (
+    select(
+        unit,
+        _PALLET.c.sscc.label("on_pallet"),
+        shipment.c.number.label("left_with"),
+    )
+    .outerjoin(_PALLET, unit.c.pallet_id == _PALLET.c.id)
+    .outerjoin(shipment, shipment.c.id == func.coalesce(unit.c.shipment_id, _PALLET.c.shipment_id))
+)
+
+
+def _unit_lines(connection: Connection, statement: Select[Any]) -> tuple[UnitLine, ...]:
+    rows = connection.execute(statement).all()
+    held = _held_in(connection, [row.id for row in rows])
+    return tuple(
+        UnitLine(
+            uid=row.uid,
+            sscc=row.sscc,
+            kind=row.kind,
+            product=row.product,
+            name=row.name,
+            gtin=row.gtin,
+            blend_lot=row.blend_lot,
+            use_by=row.use_by,
+            bags=row.bags,
+            net_ug=row.net_ug,
+            label=row.label,
+            copies=row.copies,
+            undone=bool(row.undone),
+            pallet=row.on_pallet or "",
+            shipment=row.left_with or "",
+            held=held.get(row.id, 0),
+            at=local_time(row.at, row.offset_minutes),
+        )
+        for row in rows
+    )
+
+
+def _held_in(connection: Connection, units: Collection[int]) -> dict[int, int]:
+    """Bags that must not leave, by unit; a pallet's are those of its cases."""
+    counts: dict[int, int] = defaultdict(int)
+    for some in _portions(units):
+        spans = connection.execute(
+            select(
+                case_span.c.head, case_span.c.first, case_span.c.last,
+                unit.c.id, unit.c.pallet_id,
+            )
+            .join(unit, case_span.c.unit_id == unit.c.id)
+            .where(CLOSED, unit.c.id.in_(some) | unit.c.pallet_id.in_(some))
+        ).all()  # fmt: skip
+        owner = {
+            f"{row.head}-{number:06d}": (row.id, row.pallet_id)
+            for row in spans
+            for number in range(row.first, row.last + 1)
+        }
+        for serials in _portions(owner):
+            bad = select(pack.c.serial).where(
+                pack.c.serial.in_(serials), pack.c.quality.not_in(FREE)
+            )
+            for serial in connection.execute(bad).scalars():
+                for its in owner[serial]:
+                    if its is not None:
+                        counts[its] += 1
+    return counts
+
+
+def _bag_lines(connection: Connection, serials: Collection[str]) -> tuple[BagLine, ...]:
+    lines: list[BagLine] = []
+    for some in _portions(serials):
+        rows = connection.execute(
+            select(
+                pack.c.serial, run.c.product, run.c.version, run.c.name, run.c.gtin, run.c.uid,
+                blend.c.code, blend.c.use_by, pack.c.net_ug,
+            )
+            .join(blend, pack.c.blend_id == blend.c.id)
+            .join(run, blend.c.run_id == run.c.id)
+            .where(pack.c.serial.in_(some))
+            .order_by(pack.c.id)
+        )  # fmt: skip
+        lines += [BagLine(*row) for row in rows]
+    return tuple(lines)
+
+
+def _places(connection: Connection, serials: Iterable[str]) -> dict[str, Place]:
+    """Spans of cases laid beside the bags, by head and number."""
+    by_head: dict[str, list[tuple[int, str]]] = defaultdict(list)
+    for serial in serials:
+        head, number = serial_parts(serial)
+        by_head[head].append((number, serial))
+    gone: dict[int, ShipmentLine] = {}
+    found: dict[str, Place] = {}
+    for head, bags in by_head.items():
+        least, most = min(bags)[0], max(bags)[0]
+        spans = connection.execute(
+            select(
+                case_span.c.first, case_span.c.last, unit.c.sscc, _PALLET.c.sscc,
+                func.coalesce(unit.c.shipment_id, _PALLET.c.shipment_id),
+            )
+            .join(unit, case_span.c.unit_id == unit.c.id)
+            .outerjoin(_PALLET, unit.c.pallet_id == _PALLET.c.id)
+            .where(case_span.c.head == head, CLOSED)
+            .where(case_span.c.first.between(least - MOST_BAGS, most), case_span.c.last >= least)
+            .order_by(case_span.c.first)
+        ).all()  # fmt: skip
+        left = {row[4] for row in spans if row[4] is not None} - set(gone)
+        for some in _portions(left):
+            rows = connection.execute(select(shipment).where(shipment.c.id.in_(some)))
+            gone |= {row.id: _shipment_line(row) for row in rows}
+        starts = [row[0] for row in spans]
+        place = [Place(row[2], row[3] or "", gone.get(row[4])) for row in spans]
+        for number, serial in bags:
+            at = bisect_right(starts, number) - 1
+            if at >= 0 and spans[at][1] >= number:
+                found[serial] = place[at]
+    return found
+
+
+def _portions(things: Iterable[_T]) -> Iterable[tuple[_T, ...]]:
+    """Things in portions that one statement takes."""
+    rest = iter(things)
+    while portion := tuple(islice(rest, _MANY)):
+        yield portion
+
+
+def _shipment_line(row: Row[Any]) -> ShipmentLine:
+    return ShipmentLine(
+        uid=row.uid,
+        number=row.number,
+        customer=Customer(row.customer, row.name, row.place, row.gln),
+        reference=row.reference,
+        state=row.state,
+        who=row.who,
+        at=local_time(row.at, row.offset_minutes),
+    )
