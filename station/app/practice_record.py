@@ -69,6 +69,10 @@ class PracticeClock:
         """Let time pass."""
         self._ns += round(seconds * 1e9)
 
+    def set_by(self, seconds: float) -> None:
+        """Set the clock on or back, as a hand would; the steady count does not change."""
+        self._start += timedelta(seconds=seconds)
+
     def now(self) -> Moment:
         """The present moment of the practice shift."""
         utc = self._start + timedelta(microseconds=self._ns // 1000)
