@@ -14,7 +14,7 @@ from drivers.diagnosis import ENOUGH, diagnose
 from drivers.flood import FloodLimit
 from drivers.frames.base import Answer, AnswerKind, FrameParser, Garbage, Item, WeightFrame
 from drivers.frames.scp0499_facts import Discovery
-from drivers.frames.scp0499_outcome import outcome, unanswered
+from drivers.frames.scp0499_outcome import Outcome, name_of, outcome, unanswered
 from drivers.link_items import LinkDegraded, LinkItem, LinkUp
 from drivers.sleep import slept_ns
 from drivers.steady import SteadyReader
@@ -67,12 +67,16 @@ class LinkRules:
         budget: the share of damaged frames that is allowed.
         discover: ask a scale of SMA SCP-0499 about itself after each opening.
         most_bytes_per_s: what comes beyond is thrown away unread.
+        outcome: what an item says about a command sent before it.
+        name_of: what a command is called, for a person.
     """
 
     ask: AskRules = field(default_factory=AskRules)
     budget: BudgetRules = field(default_factory=BudgetRules)
     discover: bool = False
     most_bytes_per_s: int = 40_000
+    outcome: Callable[[bytes, Item], Outcome | None] = outcome
+    name_of: Callable[[bytes], str] = name_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,6 +92,7 @@ class Line:
         say: told everything.
         gate: shuts a zero out that may hide a load.
         slept: gives how long the computer slept so far, in nanoseconds.
+        quiet: while it is set the scale is asked nothing; commands of a person still go out.
     """
 
     settings: str
@@ -98,6 +103,7 @@ class Line:
     say: Callable[[LinkItem], None]
     gate: ZeroGate
     slept: Callable[[], int] = slept_ns
+    quiet: threading.Event = field(default_factory=threading.Event)
 
 
 class Connection:
@@ -141,7 +147,7 @@ class Connection:
             PortError: the port is lost.
         """
         self._port.discard_input()
-        self._line.say(LinkUp(self._port.name, self._epoch))
+        self._line.say(LinkUp(self._port.name, self._epoch, self._port.identity))
         while not stopping.is_set():
             self._send(commands)
             chunk = self._port.read()
@@ -159,18 +165,20 @@ class Connection:
 
     def _send(self, commands: queue.SimpleQueue[bytes]) -> None:
         now_ns = self._line.clock()
-        if self._discovery is not None:
+        quiet = self._line.quiet.is_set()
+        if self._discovery is not None and not quiet:
             self._discover(self._discovery, now_ns)
             return
         if self._command is not None and now_ns >= self._command[1]:
-            self._line.say(unanswered(self._command[0]))
+            name = self._line.rules.name_of(self._command[0])
+            self._line.say(unanswered(self._command[0], name))
             self._command = None
-        if self._conversation.may_send(now_ns) and not commands.empty():
+        if not commands.empty() and (quiet or self._conversation.may_send(now_ns)):
             command = commands.get()
             self._write(command)
             self._conversation.sent_command(now_ns)
-            self._command = (command, now_ns + self._line.rules.ask.answer_ns)
-        elif asked := self._conversation.due(now_ns):
+            self._command = (command, now_ns + self._line.rules.ask.outcome_ns)
+        elif not quiet and (asked := self._conversation.due(now_ns)):
             self._write(asked)
 
     def _write(self, data: bytes) -> None:
@@ -226,7 +234,7 @@ class Connection:
                 self._line.say(item)
 
     def _hear_outcome(self, command: bytes, item: Item) -> None:
-        became = outcome(command, item)
+        became = self._line.rules.outcome(command, item)
         if became is not None:
             self._command = None
             self._line.say(became)

@@ -22,6 +22,7 @@ class AskRules:
         first_frame_ns: how long to wait for a frame after ``repeat`` before asking one by one.
         ask_every_ns: how often to ask one by one.
         answer_ns: how long a command may take until the scale is asked to repeat again.
+        outcome_ns: how long it may take until it counts as not done.
         silent_after_ns: no byte for this long is a silent scale, to be reported.
         tell_again_ns: how often silence is reported while it lasts.
     """
@@ -31,6 +32,7 @@ class AskRules:
     first_frame_ns: int = 1_000 * MS
     ask_every_ns: int = 100 * MS
     answer_ns: int = 300 * MS
+    outcome_ns: int = 300 * MS
     silent_after_ns: int = 2_000 * MS
     tell_again_ns: int = 10_000 * MS
 

@@ -18,14 +18,14 @@ from functools import partial
 
 from drivers.backoff import Backoff
 from drivers.connection import Connection, Line, LinkRules, PortLike
-from drivers.errors import PortError, RecordingError
+from drivers.errors import PortError
 from drivers.frames.base import FrameParser
 from drivers.identity import check_same
 from drivers.link_items import LinkDegraded, LinkDown, LinkItem, LinkUp
 from drivers.opening import open_scale
 from drivers.port import PortSettings
-from drivers.recording import RecordedPort, Recorder
 from drivers.steady import SteadyReader, SteadyRules
+from drivers.wire import WatchedPort, WireLog
 from drivers.zero_gate import ZeroGate
 
 __all__ = ["LinkDegraded", "LinkDown", "LinkItem", "LinkRules", "LinkUp", "ScaleLink"]
@@ -44,7 +44,7 @@ class ScaleLink:
         clock: gives the steady count, in nanoseconds.
         backoff: waits between tries to open the port.
         rules: how the line is asked and judged.
-        recorder: takes in everything the scale sends; closed when the link stops.
+        log: takes in everything that passes.
     """
 
     def __init__(
@@ -57,7 +57,7 @@ class ScaleLink:
         clock: Callable[[], int] = time.monotonic_ns,
         backoff: Backoff | None = None,
         rules: LinkRules | None = None,
-        recorder: Recorder | None = None,
+        log: WireLog | None = None,
     ) -> None:
         self._open: Callable[[], PortLike] = (
             partial(open_scale, port) if isinstance(port, PortSettings) else port
@@ -74,13 +74,13 @@ class ScaleLink:
             ZeroGate(steady),
         )
         self._on_item = on_item
-        self._recorder = recorder
+        self._log = log
         self._identity = ""
         """Of the device that gave weights; empty where it has none."""
         self._backoff = backoff or Backoff()
         self._commands: queue.SimpleQueue[bytes] = queue.SimpleQueue()
         self._stopping = threading.Event()
-        self._thread = threading.Thread(target=self._work, name="scale link")
+        self._thread = threading.Thread(target=self._serve, name="scale link")
 
     def start(self) -> None:
         """Start the link's thread."""
@@ -109,20 +109,17 @@ class ScaleLink:
         """
         self._commands.put(command)
 
+    def listen_only(self, quiet: bool) -> None:
+        """Ask the scale nothing for a while, and go on after that; from any thread.
+
+        Commands given meanwhile still go out.
+        """
+        if quiet:
+            self._line.quiet.set()
+        else:
+            self._line.quiet.clear()
+
     # --- on the link's thread ---------------------------------------------------------------
-
-    def _work(self) -> None:
-        try:
-            self._serve()
-        finally:
-            self._close_recording()
-
-    def _close_recording(self) -> None:
-        if self._recorder is not None:
-            try:
-                self._recorder.close()
-            except (OSError, RecordingError):
-                _LOG.exception("the end of the recording of %s may be missing", self._name)
 
     def _serve(self) -> None:
         epoch = 0
@@ -148,7 +145,7 @@ class ScaleLink:
 
     def _opened(self) -> PortLike:
         port = self._open()
-        return port if self._recorder is None else RecordedPort(port, self._recorder)
+        return port if self._log is None else WatchedPort(port, self._log)
 
     def _down(self, why: str) -> None:
         wait_s = self._backoff.next_s()

@@ -17,10 +17,12 @@ class LinkUp:
     Args:
         port: as the settings name it.
         epoch: number of the connection, from 1.
+        identity: what tells the device behind the port from others; empty where nothing does.
     """
 
     port: str
     epoch: int
+    identity: str = ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,7 +7,6 @@ A last line cut off by a loss of power is left out when it is read.
 
 from __future__ import annotations
 
-import logging
 import os
 import time
 from collections.abc import Callable, Iterator
@@ -15,10 +14,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import IO
 
-from drivers.connection import PortLike
 from drivers.errors import RecordingError
-
-_LOG = logging.getLogger(__name__)
 
 HEAD = "# scale recording 1: microseconds and bytes\n"
 MOST_BYTES = 16_000_000
@@ -143,45 +139,6 @@ def _chunks(path: Path, text: str) -> Iterator[Chunk]:
             )
         last_us = chunk.at_us
         yield chunk
-
-
-class RecordedPort:
-    """A port whose bytes are recorded; a recording that fails never stops the weighing.
-
-    Args:
-        port: open.
-        recorder: takes in what is read.
-    """
-
-    def __init__(self, port: PortLike, recorder: Recorder) -> None:
-        self._port = port
-        self._recorder = recorder
-        self._works = True
-        self.name = port.name
-        self.identity = port.identity
-
-    def read(self) -> bytes:
-        """Return what has arrived, recorded."""
-        chunk = self._port.read()
-        if chunk and self._works:
-            try:
-                self._recorder.add(chunk)
-            except RecordingError:
-                self._works = False
-                _LOG.exception("the recording of %s stopped", self.name)
-        return chunk
-
-    def write(self, data: bytes) -> None:
-        """Send."""
-        self._port.write(data)
-
-    def discard_input(self) -> None:
-        """Throw away what has arrived."""
-        self._port.discard_input()
-
-    def close(self) -> None:
-        """Give the port back; the recording goes on with the next one."""
-        self._port.close()
 
 
 def _refused(path: Path, fault: OSError) -> RecordingError:

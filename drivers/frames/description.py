@@ -10,6 +10,7 @@ from enum import StrEnum
 from drivers.errors import DescriptionError
 from drivers.frames.checksum import Checksum
 from drivers.frames.pattern import PLAIN, Part, parts_of
+from drivers.frames.plain_commands import PlainCommands
 
 MAX_LINE = 64
 """Longest line, its start and end included; longer ones are no weights."""
@@ -106,6 +107,7 @@ class Description:
         interval: a value that is no multiple is no weight; None to leave that to the scale's.
         low, high: values outside are no weights.
         poll: None for a scale that sends by itself.
+        commands: what the scale can be told.
         examples: lines that the description must read as they say; at least one.
 
     Raises:
@@ -127,6 +129,7 @@ class Description:
     low: Decimal | None = None
     high: Decimal | None = None
     poll: Poll | None = None
+    commands: PlainCommands = field(default_factory=PlainCommands)
 
     def __post_init__(self) -> None:
         if not self.end:
@@ -140,6 +143,9 @@ class Description:
         self._check_flags(parts)
         self._check_unit(parts)
         self._check_checksum(parts)
+        for unit in self.commands.units:
+            if unit not in (self.unit, *self.units.values()):
+                raise DescriptionError(f"commands.units: {unit!r}", "is no unit of this line")
         if not self.examples:
             raise DescriptionError(
                 "example", "is missing: give one or more real lines and what each says"

@@ -11,6 +11,7 @@ pattern = "{rest:1}{value:8}{unit:2}"
 [checksum]                        # kind, form, with_start, with_end
 [limits]                          # interval, low, high, in quotes
 [poll]                            # request, every_ms
+[commands]                        # zero, tare, units = { g = "..." }: what the scale can be told
 [[example]]                       # line (or hex), value, unit, says = [...]
 """
 
@@ -35,6 +36,7 @@ from drivers.frames.description import (
     Poll,
     ValueForm,
 )
+from drivers.frames.plain_commands import PlainCommands
 
 MOST_BYTES = 64_000
 _MEANINGS = ", ".join(Meaning)
@@ -83,6 +85,7 @@ def read_description(text: str) -> Description:
         bits=_bits(top.table("bits")),
         checksum=_checksum(top.table("checksum")),
         poll=_poll(top.table("poll")),
+        commands=_commands(top.table("commands")),
         examples=tuple(_example(row) for row in top.rows("example")),
         **_limits(top.table("limits")),
     )
@@ -229,6 +232,17 @@ def _poll(table: _Table) -> Poll | None:
     return Poll(request, every_ms)
 
 
+def _commands(table: _Table) -> PlainCommands:
+    units = table.table("units")
+    told = PlainCommands(
+        _bytes(table.take("zero", str, ""), table.key("zero")),
+        _bytes(table.take("tare", str, ""), table.key("tare")),
+        {unit: _bytes(units.take(unit, str), units.key(unit)) for unit in units},
+    )
+    table.done()
+    return told
+
+
 def _limits(table: _Table) -> dict[str, Decimal | None]:
     read = {key: _decimal(table, key) for key in ("interval", "low", "high")}
     interval = read["interval"]
@@ -330,3 +344,14 @@ def _other_lines(given: Description) -> Iterator[str]:
     if given.poll is not None:
         yield from ("", "[poll]", f"request = {_text(given.poll.request.decode('ascii'))}")
         yield f"every_ms = {given.poll.every_ms}"
+    yield from _command_lines(given.commands)
+
+
+def _command_lines(told: PlainCommands) -> Iterator[str]:
+    given = {key: text for key, text in (("zero", told.zero), ("tare", told.tare)) if text}
+    if given:
+        yield from ("", "[commands]")
+        yield from (f"{key} = {_text(text.decode('ascii'))}" for key, text in given.items())
+    if told.units:
+        yield from ("", "[commands.units]")
+        yield from (f"{_text(u)} = {_text(text.decode('ascii'))}" for u, text in told.units.items())

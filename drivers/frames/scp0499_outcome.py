@@ -106,9 +106,14 @@ def outcome(command: bytes, item: Item) -> Outcome | None:
     return None
 
 
-def unanswered(command: bytes) -> Outcome:
-    """The outcome of a command that nothing answered in its time."""
-    return Outcome(command, False, f"{name_of(command)}: the scale gave no answer")
+def unanswered(command: bytes, name: str) -> Outcome:
+    """The outcome of a command that nothing answered in its time.
+
+    Args:
+        command: as sent.
+        name: what it is called.
+    """
+    return Outcome(command, False, f"{name}: the scale gave no answer, look at its display")
 
 
 def _of_weight(command: bytes, expected: _Expected, frame: WeightFrame) -> Outcome | None:

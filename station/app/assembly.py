@@ -15,6 +15,7 @@ from drivers.port import PortSettings
 from drivers.printer.base import Printer
 from drivers.printer.file import FolderPrinter
 from drivers.steady import Reading
+from drivers.wire import WireLog
 from station.app.change_desk import ChangeDesk
 from station.app.checks_desk import ChecksDesk
 from station.app.label_desk import PrintingDesk
@@ -200,13 +201,16 @@ class Station:
             copies=reprint_rule(settings, tuple(self.house.people.values())),
             follow=FailedChecks(RecordPast(self.home), new_uid).follow,
         )
+        self.wire = WireLog(self.clock.monotonic_ns)
+        if self.record is not None:
+            self.wire.record(self.record)
         self.link = scale_link(
             scale,
             self.port,
             steady_rules(scale, settings.timing.stale_ms, self.haste),
             self._on_item,
             self.clock.monotonic_ns,
-            self.record,
+            self.wire,
         )
 
         self.scanner = (
@@ -228,6 +232,7 @@ class Station:
         if self.scanner is not None:
             self.scanner.stop()
         self.link.stop()
+        self.wire.end_recording()
         self.line.stop()
         self.desk.stop()
         self.store.close()

@@ -5,23 +5,25 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import replace
 from functools import partial
-from pathlib import Path
 
 from drivers.connection import LinkRules
 from drivers.conversation import LISTEN, AskRules
 from drivers.frames.base import FrameParser
 from drivers.frames.described import DescribedParser
 from drivers.frames.description import Description
-from drivers.frames.hid_scale import HidScaleParser
+from drivers.frames.hid_scale import SET_ZERO, HidScaleParser
+from drivers.frames.plain_commands import PlainCommands
 from drivers.frames.scp0499 import Scp0499Parser
 from drivers.link import ScaleLink
 from drivers.link_items import LinkItem
 from drivers.port import PortSettings
-from drivers.recording import Recorder
 from drivers.steady import SteadyRules
+from drivers.wire import WireLog
 from station.config.packhouse import Packhouse, ScaleSettings
 
 _MS = 1_000_000
+_OUTCOME_MS = 2_000
+"""A scale that answers nothing has this long to show what it was told."""
 _SPREAD_MS = 500
 """The spread looks back half a second."""
 
@@ -41,11 +43,19 @@ def new_parser(scale: ScaleSettings) -> Callable[[], FrameParser]:
 
 def link_rules(scale: ScaleSettings) -> LinkRules:
     """How the scale is asked."""
+    told = commands_of(scale)
+    if told is None:
+        return LinkRules(discover=True)
+    asked = LISTEN if scale.description is None else _asked(scale.description)
+    ask = replace(asked, outcome_ns=_OUTCOME_MS * _MS)
+    return LinkRules(ask=ask, outcome=told.outcome, name_of=told.name_of)
+
+
+def commands_of(scale: ScaleSettings) -> PlainCommands | None:
+    """What the scale can be told; None for one that says so itself."""
     if scale.description is not None:
-        return LinkRules(ask=_asked(scale.description))
-    if scale.protocol == "hid":
-        return LinkRules(ask=LISTEN)
-    return LinkRules(discover=True)
+        return scale.description.commands
+    return PlainCommands(zero=SET_ZERO) if scale.protocol == "hid" else None
 
 
 def steady_rules(scale: ScaleSettings, stale_ms: int, haste: float) -> SteadyRules:
@@ -74,7 +84,7 @@ def scale_link(
     steady: SteadyRules,
     on_item: Callable[[LinkItem], None],
     clock: Callable[[], int],
-    record: Path | None = None,
+    log: WireLog | None = None,
 ) -> ScaleLink:
     """Make the link to the scale.
 
@@ -84,10 +94,7 @@ def scale_link(
         steady: what makes a reading usable.
         on_item: told everything, on the link's thread.
         clock: gives the steady count, in nanoseconds.
-        record: file that takes in everything the scale sends; None for none.
-
-    Raises:
-        RecordingError: the file cannot be made.
+        log: takes in everything that passes.
     """
     return ScaleLink(
         port,
@@ -96,7 +103,7 @@ def scale_link(
         on_item,
         clock=clock,
         rules=link_rules(scale),
-        recorder=None if record is None else Recorder(record, clock),
+        log=log,
     )
 
 

@@ -9,7 +9,8 @@ from drivers.errors import RecordingError
 from drivers.frames.base import WeightFrame
 from drivers.frames.scp0499 import Scp0499Parser
 from drivers.port import PortSettings
-from drivers.recording import HEAD, Chunk, RecordedPort, Recorder, read_recording
+from drivers.recording import HEAD, Chunk, Recorder, read_recording
+from drivers.wire import WireLog
 from tests.drivers.listening import GRAMS, linked
 
 
@@ -101,54 +102,30 @@ def test_line_cut_off_by_a_loss_of_power_is_left_out(tmp_path: Path) -> None:
 
 def test_link_records_everything_it_reads(tty_scale: BenchScale, tmp_path: Path) -> None:
     path = tmp_path / "scale.rec"
-    recorder = Recorder(path)
-    with linked(PortSettings(tty_scale.url), GRAMS, recorder=recorder) as (heard, _):
+    log = WireLog()
+    log.record(path)
+    with linked(PortSettings(tty_scale.url), GRAMS, log=log) as (heard, _):
         heard.steady("0")
         tty_scale.put_bag(6)
         heard.steady("6")
+    log.end_recording()
     stream = b"".join(chunk.data for chunk in read_recording(path))
     frames = [i for i in Scp0499Parser().feed(stream) if isinstance(i, WeightFrame)]
     assert (frames[0].digits, frames[-1].digits) == ("0", "6")
 
 
-@pytest.mark.expects_log("the recording of .* stopped", "the end of the recording of .* may be")
+@pytest.mark.expects_log("the recording stopped")
 def test_full_disk_ends_the_recording_and_not_the_weighing(
     tty_scale: BenchScale, tmp_path: Path
 ) -> None:
-    recorder = Recorder(tmp_path / "scale.rec")
-    recorder.close()
-    recorder._file = Path("/dev/full").open("w", encoding="ascii", buffering=1)  # noqa: SIM115
-    with linked(PortSettings(tty_scale.url), GRAMS, recorder=recorder) as (heard, _):
+    log = WireLog()
+    log.record(tmp_path / "scale.rec")
+    assert log._recorder is not None
+    log._recorder._file.close()
+    log._recorder._file = Path("/dev/full").open("w", encoding="ascii", buffering=1)  # noqa: SIM115
+    with linked(PortSettings(tty_scale.url), GRAMS, log=log) as (heard, _):
         heard.steady("0")
         tty_scale.put_bag(6)
         heard.steady("6")
-
-
-def test_recorded_port_passes_everything_on(tmp_path: Path) -> None:
-    class Plain:
-        name, identity = "p", "i"
-
-        def __init__(self) -> None:
-            self.calls: list[object] = []
-
-        def read(self) -> bytes:
-            return b""
-
-        def write(self, data: bytes) -> None:
-            self.calls.append(data)
-
-        def discard_input(self) -> None:
-            self.calls.append("discard")
-
-        def close(self) -> None:
-            self.calls.append("close")
-
-    plain = Plain()
-    recorder = Recorder(tmp_path / "scale.rec")
-    port = RecordedPort(plain, recorder)
-    port.write(b"W")
-    port.discard_input()
-    port.close()
-    assert plain.calls == [b"W", "discard", "close"]
-    assert (port.name, port.identity, port.read()) == ("p", "i", b"")
-    recorder.close()
+    assert (log.recording, "no space" in log.broken) == (None, True)
+    log.end_recording()

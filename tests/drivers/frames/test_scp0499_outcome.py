@@ -84,6 +84,7 @@ def test_what_was_on_its_way_is_no_answer(sent: bytes, reply: bytes) -> None:
 
 
 def test_silence_is_an_outcome() -> None:
-    became = unanswered(command.zero())
-    assert (became.done, became.words) == (False, "zero: the scale gave no answer")
+    became = unanswered(command.zero(), "zero")
+    assert not became.done
+    assert became.words == "zero: the scale gave no answer, look at its display"
     assert name_of(command.report_tare()) == "report of the tare"

@@ -16,6 +16,7 @@ from drivers.frames.scp0499_facts import ScaleFacts
 from drivers.frames.scp0499_outcome import unanswered
 from drivers.port import PortSettings
 from drivers.recording import Recorder, read_recording
+from drivers.wire import WireLog
 from station.app.assembly import line_event
 from station.app.scale_line import bench_house, link_rules, new_parser, scale_link, steady_rules
 from station.config.load import load
@@ -93,7 +94,9 @@ def test_polled_scale_is_asked_for_each_line_on_a_real_tty(tmp_path: Path) -> No
     heard = Listener()
     rules = steady_rules(HERON, 500, 1.0)
     with bare_line() as line:
-        link = scale_link(HERON, PortSettings(line.name), rules, heard, CLOCK, record)
+        log = WireLog(CLOCK)
+        log.record(record)
+        link = scale_link(HERON, PortSettings(line.name), rules, heard, CLOCK, log)
         link.start()
         try:
             heard.up()
@@ -103,6 +106,7 @@ def test_polled_scale_is_asked_for_each_line_on_a_real_tty(tmp_path: Path) -> No
             assert heard.steady("258.0").unit == "g"
         finally:
             link.stop()
+            log.end_recording()
     recorded = b"".join(chunk.data for chunk in read_recording(record))
     assert recorded.startswith(heron(2580) * 2)
 
@@ -124,4 +128,4 @@ def test_recording_packs_its_bag_again(tmp_path: Path) -> None:
 
 def test_facts_and_outcomes_mean_nothing_to_the_line() -> None:
     assert line_event(ScaleFacts()) is None
-    assert line_event(unanswered(b"\nZ\r")) is None
+    assert line_event(unanswered(b"\nZ\r", "zero")) is None
