@@ -9,10 +9,11 @@ head belongs on paper and at the centre too.
 from __future__ import annotations
 
 import json
-import os
 from contextlib import suppress
 from dataclasses import dataclass
 from pathlib import Path
+
+from station.store.durable import write_whole
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,14 +28,8 @@ class SeenHead:
 def write_head(home: Path, head: SeenHead) -> None:
     """Write the head down, best effort: an older one stays a true statement."""
     text = json.dumps({"epoch": str(head.epoch), "seq": head.seq, "hash": head.hash})
-    path = _path(home)
-    unfinished = path.with_suffix(".unfinished")
     with suppress(OSError):
-        with unfinished.open("w", encoding="ascii") as file:
-            file.write(text + "\n")
-            file.flush()
-            os.fsync(file.fileno())
-        unfinished.replace(path)
+        write_whole(_path(home), f"{text}\n".encode("ascii"))
 
 
 def read_head(home: Path) -> SeenHead | None:

@@ -71,6 +71,11 @@ class Journal:
         """The last durable entry."""
         return self._head
 
+    @property
+    def pending(self) -> Head:
+        """The last entry of the transaction that was begun."""
+        return self._pending
+
     def begin(self, connection: Connection) -> None:
         """Check inside a transaction that the file still ends where this chain does.
 

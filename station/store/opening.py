@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import secrets
+import sqlite3
 from dataclasses import dataclass
+from importlib.metadata import version
 
 from sqlalchemy import Connection, insert, select
 
@@ -11,7 +13,9 @@ from station.core.journal import GENESIS, EntryKind, first_break
 from station.core.pack import Moment, epoch_mark
 from station.errors import BadInput, EnvironmentFault
 from station.store import journal as j
+from station.store.bodies import Body
 from station.store.heads import SeenHead
+from station.store.migrate import HEAD
 from station.store.tables import identity, journal, pack
 
 TAIL = 1000
@@ -139,3 +143,18 @@ def _number(kept: bytes) -> int:
     number = j.read_entry(kept).body["number"]
     assert isinstance(number, int), "a bag's body holds its number"
     return number
+
+
+def start_body(opened: Opened, seen: SeenHead | None) -> Body:
+    """Body of the entry of a start."""
+    body: Body = {
+        "software": version("pack-line-station"),
+        "sqlite": sqlite3.sqlite_version,
+        "journal_mode": "wal",
+        "synchronous": "full",
+        "shape": HEAD,
+    }
+    if opened.new and seen is not None:
+        # A record stood here before; its epoch and last head stay known.
+        body["before"] = {"epoch": str(seen.epoch), "seq": seen.seq, "hash": seen.hash}
+    return body

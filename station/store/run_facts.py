@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from datetime import date
+
 from sqlalchemy import Connection, bindparam, select
 
 from station.core.journal import Value
@@ -11,7 +13,7 @@ from station.line.ports import StoreFault
 from station.store import bodies
 from station.store.journal import read_entry
 from station.store.prepared import Prepared
-from station.store.tables import journal, lot, lot_set, lot_use, run
+from station.store.tables import blend, journal, lot, lot_set, lot_use, run
 
 _HELD_IN = Prepared(
     select(lot.c.code)
@@ -97,3 +99,17 @@ class RunFacts:
     def ended(self, run_id: str) -> None:
         """Forget a run that has ended."""
         self._frames.pop(run_id, None)
+
+
+def next_blend_number(connection: Connection, line: str, day: date) -> int:
+    """The number, from 1, of the next blend lot of a line and production day."""
+    start = f"{line}{day:%y%j}"
+    codes = (
+        select(blend.c.code)
+        .join(run)
+        .where(run.c.line == line, blend.c.production_day == day)
+        .where(blend.c.code.startswith(start, autoescape=True))
+    )
+    found = connection.execute(codes).scalars().all()
+    numbers = [int(code[len(start) :]) for code in found if code[len(start) :].isdigit()]
+    return max(numbers, default=0) + 1

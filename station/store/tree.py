@@ -63,3 +63,64 @@ class Blocks:
             values = (epoch, seq // BLOCK - 1, block_root(self._hashes))
             self._connection.exec_driver_sql(_ADD, values)
             self._hashes.clear()
+
+
+class TreeBroken(Exception):
+    """The roots kept of blocks are not all there; the message says which is missing."""
+
+
+class EpochTree:
+    """The tree of one epoch as it lies in the file; nothing about it is believed yet.
+
+    Args:
+        connection: inside a transaction.
+        epoch: whose.
+        first_row: row number of its first entry.
+    """
+
+    def __init__(self, connection: Connection, epoch: int, first_row: int) -> None:
+        self._connection = connection
+        self._epoch = epoch
+        self._first = first_row
+
+    def subtree(self, start: int, end: int) -> bytes:
+        """Return the root over the entries ``start + 1`` to ``end``.
+
+        ``start`` is 0 or a multiple of the largest power of two below ``end - start``, as in every
+        root and proof.
+
+        Raises:
+            TreeBroken: the root of a block is missing.
+        """
+        if end - start <= BLOCK:
+            return root(self._leaves(start, end))
+        whole = end // BLOCK
+        blocks = self._blocks(start // BLOCK, whole)
+        rest = self._leaves(whole * BLOCK, end)
+        return root((*blocks, root(rest)) if rest else blocks)
+
+    def root(self, size: int) -> bytes:
+        """Return the root over the first ``size`` entries."""
+        return self.subtree(0, size)
+
+    def _blocks(self, first: int, end: int) -> list[bytes]:
+        rows = self._connection.exec_driver_sql(
+            "SELECT number, root FROM tree_block WHERE epoch = ? AND number >= ? AND number < ?"
+            " ORDER BY number",
+            (self._epoch, first, end),
+        ).all()
+        for expected, row in zip(range(first, end), rows, strict=False):
+            if row.number != expected:
+                break
+        else:
+            if len(rows) == end - first:
+                return [row.root for row in rows]
+            expected = first + len(rows)
+        raise TreeBroken(f"the Merkle root of block {expected} of epoch {self._epoch} is missing")
+
+    def _leaves(self, start: int, end: int) -> list[bytes]:
+        found = self._connection.exec_driver_sql(
+            "SELECT hash FROM journal WHERE id >= ? AND id < ? ORDER BY id",
+            (self._first + start, self._first + end),
+        )
+        return [leaf_hash(entry) for entry in found.scalars()]

@@ -11,7 +11,6 @@ import sqlite3
 from collections.abc import Iterator, Mapping, Sequence
 from contextlib import contextmanager, suppress
 from datetime import date
-from importlib.metadata import version
 from pathlib import Path
 from types import TracebackType
 
@@ -28,6 +27,7 @@ from station.core.run import Run
 from station.errors import BadInput, EnvironmentFault
 from station.line.ports import Clock, StoreFault
 from station.store import bodies, queries
+from station.store.day_heads import DayHeads
 from station.store.engine import database, writer_engine
 from station.store.faults import explain
 from station.store.heads import SeenHead, read_head, write_head
@@ -36,13 +36,13 @@ from station.store.journal import ChainFault, Head, Journal
 from station.store.label_steps import check_label, on_their_way
 from station.store.labelled import labelled_pack
 from station.store.lock import HomeLock
-from station.store.migrate import HEAD, upgrade
-from station.store.opening import Opened, establish
+from station.store.lot_intake import News, news_of
+from station.store.migrate import upgrade
+from station.store.opening import establish, start_body
 from station.store.prepared import driver_of
 from station.store.projections import Projections
-from station.store.run_facts import RunFacts
-from station.store.tables import blend, lot
-from station.store.tables import run as run_table
+from station.store.run_facts import RunFacts, next_blend_number
+from station.store.tables import lot
 
 CHECKPOINT_EVERY = 250
 """Commits between checkpoints: about 6 MB of log."""
@@ -51,7 +51,15 @@ CHECKPOINT_EVERY = 250
 class StationStore:
     """The only way to the disk; made by :meth:`open`, used from one thread, closed once."""
 
-    def __init__(self, home: Path, site: str, station: str, clock: Clock, lock: HomeLock) -> None:
+    def __init__(
+        self,
+        home: Path,
+        site: str,
+        station: str,
+        clock: Clock,
+        lock: HomeLock,
+        key: Path | None = None,
+    ) -> None:
         self._home = home
         self._site = site
         self._station = station
@@ -66,9 +74,12 @@ class StationStore:
         self._facts = RunFacts(self._connection)
         self._epoch = 0
         self._journal = Journal(site, station, 0, Head())
+        self._heads = DayHeads(site, station, key)
 
     @classmethod
-    def open(cls, home: Path, site: str, station: str, clock: Clock) -> StationStore:
+    def open(
+        cls, home: Path, site: str, station: str, clock: Clock, key: Path | None = None
+    ) -> StationStore:
         """Open the record in ``home``, or make it; a label on its way when it ended is in doubt.
 
         Args:
@@ -76,6 +87,7 @@ class StationStore:
             site: short code of the packhouse; must be the one the record was made with.
             station: short code of the station; likewise.
             clock: tells the time.
+            key: file of the key that signs heads, made where it is missing; None for none.
 
         Raises:
             BadInput: the record belongs to another station or a newer program.
@@ -90,7 +102,7 @@ class StationStore:
         store = None
         try:
             upgrade(database(home))
-            store = cls(home, site, station, clock, lock)
+            store = cls(home, site, station, clock, lock, key)
             store._begin_epoch()
         except BaseException as fault:
             if store is None:
@@ -109,6 +121,11 @@ class StationStore:
     def epoch(self) -> int:
         """Number of this incarnation of the record."""
         return self._epoch
+
+    @property
+    def unsigned(self) -> str:
+        """Why heads of the journal are not signed, in words for a person; empty where they are."""
+        return self._heads.unsigned
 
     def head(self) -> tuple[int, str]:
         """Seq and hash (64 hex digits) of the last durable journal entry."""
@@ -134,36 +151,16 @@ class StationStore:
         new = 0
         with self._transaction():
             for given in lots:
-                found = self._connection.execute(select(lot).where(lot.c.code == given.code))
-                row = found.mappings().one_or_none()
-                known = None if row is None else InputLot(**row)
-                if known == given:
-                    continue
-                if known is not None and _delivery(known) != _delivery(given):
-                    raise StoreFault(
-                        f"lot {given.code} is already in the record as another delivery "
-                        f"({known.component} from {known.supplier}, received {known.received}): "
-                        "give the new delivery a code of its own"
-                    )
-                if known is not None and self._projections.lots.open_holds(given.code):
-                    continue  # what a person holds is not let go by a settings file
-                new += known is None
-                self._append(EntryKind.LOT, at, who, bodies.lot_body(given))
+                news = news_of(self._connection, self._projections.lots, given)
+                if news is not None:
+                    new += news is News.NEW
+                    self._append(EntryKind.LOT, at, who, bodies.lot_body(given))
         return new
 
     def next_blend_number(self, line: str, day: date) -> int:
         """The number, from 1, of the next blend lot of a line and production day."""
-        start = f"{line}{day:%y%j}"
-        codes = (
-            select(blend.c.code)
-            .join(run_table)
-            .where(run_table.c.line == line, blend.c.production_day == day)
-            .where(blend.c.code.startswith(start, autoescape=True))
-        )
         with self._transaction():
-            found = self._connection.execute(codes).scalars().all()
-        numbers = [int(code[len(start) :]) for code in found if code[len(start) :].isdigit()]
-        return max(numbers, default=0) + 1
+            return next_blend_number(self._connection, line, day)
 
     def start_run(self, run: Run, at: Moment) -> None:
         """Record a run with its frozen product, limits, dates and lot set."""
@@ -266,7 +263,10 @@ class StationStore:
             if not self._refusal:
                 with self._transaction():
                     body: bodies.Body = {"packs": self._packs}
-                    self._append(EntryKind.STOP, self._clock.now(), "station", body)
+                    at = self._clock.now()
+                    self._append(EntryKind.STOP, at, "station", body)
+                    if self._heads.signs:
+                        self._sign(at)
                 self._checkpoint("TRUNCATE")
         finally:
             self._release()
@@ -297,6 +297,7 @@ class StationStore:
             transaction = self._connection.begin()
             try:
                 self._journal.begin(self._connection)
+                self._heads.begin()
                 yield
                 transaction.commit()
             except BaseException:
@@ -316,11 +317,22 @@ class StationStore:
         except (UnknownFact, JournalError) as fault:
             raise StoreFault(str(fault)) from fault
         self._journal.committed()
+        self._heads.committed()
         self._commits += 1
         if self._commits % CHECKPOINT_EVERY == 0:
             self._checkpoint("PASSIVE")
 
     def _append(self, kind: EntryKind, at: Moment, who: str, body: Mapping[str, Value]) -> Head:
+        due = self._heads.due(self._connection, self._journal.pending, at)
+        if due is not None:
+            self._keep(due.kind, at, "station", due.body())
+        return self._keep(kind, at, who, body)
+
+    def _sign(self, at: Moment) -> None:
+        head = self._heads.sign(self._connection, self._journal.pending, at)
+        self._keep(head.kind, at, "station", head.body())
+
+    def _keep(self, kind: EntryKind, at: Moment, who: str, body: Mapping[str, Value]) -> Head:
         entry, head = self._journal.append(self._connection, kind, at, who, body)
         self._projections.apply(entry, head.row)
         return head
@@ -350,7 +362,11 @@ class StationStore:
             self._epoch, self._packs = opened.epoch, opened.packs
             self._journal = Journal(self._site, self._station, opened.epoch, opened.head)
             self._journal.begin(self._connection)
-            self._append(EntryKind.START, at, "station", _start_body(opened, seen))
+            self._heads.opened(self._connection, opened.epoch, opened.head)
+            self._append(EntryKind.START, at, "station", start_body(opened, seen))
+            taken = self._heads.take_key(self._connection, at)
+            if taken is not None:
+                self._append(taken.kind, at, "station", taken.body())
             for serial in on_their_way(self._connection):
                 body: bodies.Body = {
                     "serial": serial,
@@ -359,6 +375,7 @@ class StationStore:
                 }
                 self._append(EntryKind.LABEL, at, "station", body)
         self._journal.committed()
+        self._heads.committed()
         self._write_head()
 
     def _release(self) -> None:
@@ -367,21 +384,3 @@ class StationStore:
         self._engine.dispose()
         self._lock.release()
         self._refusal = "the store is closed"
-
-
-def _delivery(known: InputLot) -> tuple[object, ...]:
-    return (known.component, known.supplier, known.received, known.harvested, known.use_by)
-
-
-def _start_body(opened: Opened, seen: SeenHead | None) -> bodies.Body:
-    body: bodies.Body = {
-        "software": version("pack-line-station"),
-        "sqlite": sqlite3.sqlite_version,
-        "journal_mode": "wal",
-        "synchronous": "full",
-        "shape": HEAD,
-    }
-    if opened.new and seen is not None:
-        # A record stood here before; its epoch and last head stay known.
-        body["before"] = {"epoch": str(seen.epoch), "seq": seen.seq, "hash": seen.hash}
-    return body
