@@ -12,6 +12,7 @@ from station.cli import (
     batch,
     export,
     forecast,
+    giveaway,
     handover,
     journal,
     label,
@@ -22,6 +23,7 @@ from station.cli import (
     recall,
     record,
     rejects,
+    report,
     scale_check,
     settings,
     suspect_windows,
@@ -45,6 +47,8 @@ def build() -> typer.Typer:
     app.command("handover")(handover.handover)
     app.command("recall")(recall.recall)
     app.command("export")(export.export)
+    app.command("giveaway")(giveaway.giveaway)
+    app.command("report")(report.report)
     app.command("printers")(printers.printers)
     app.command("record")(record.record)
     app.command("rejects")(rejects.rejects)

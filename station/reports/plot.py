@@ -62,12 +62,17 @@ class Plot:
         """Place of a value upwards, in points; a value outside stands at the edge."""
         return _place(value, self._up, self._box[1], self._box[3])
 
-    def ticks(self, *, across: Sequence[tuple[float, str]] | None = None) -> None:
-        """Draw frame and ticks; round numbers, or the ones given across."""
+    def ticks(
+        self,
+        *,
+        across: Sequence[tuple[float, str]] | None = None,
+        up: Sequence[tuple[float, str]] | None = None,
+    ) -> None:
+        """Draw frame and ticks; round numbers, or the ones given across or upwards."""
         left, foot, right, top = self._box
         self._add(Line(left, foot, right, foot, strokeColor=INK, strokeWidth=0.8))
         self._add(Line(left, foot, left, top, strokeColor=INK, strokeWidth=0.8))
-        for value, words in round_ticks(*self._up):
+        for value, words in round_ticks(*self._up) if up is None else up:
             at = self.y(value)
             self._add(Line(left, at, right, at, strokeColor=EDGE, strokeWidth=0.25))
             self._say(words, left - 3, at - _SIZE / 3, "end")
@@ -114,6 +119,21 @@ class Plot:
         x, width = self.x(left), self.x(right) - self.x(left)
         bar = Rect(x, low, max(width - 0.6, 0.4), high - low, fillColor=colour, strokeColor=None)
         self._add(bar)
+
+    def block(
+        self, across: tuple[float, float], up: tuple[float, float], colour: Color, width: float = 0
+    ) -> None:
+        """A rectangle; with a width it is hollow, its edge so many points wide."""
+        x, y = self.x(across[0]), self.y(up[0])
+        wide, high = max(self.x(across[1]) - x, 0.6), max(self.y(up[1]) - y, 0.6)
+        self._add(
+            Rect(
+                *(x, y, wide, high),
+                fillColor=None if width else colour,
+                strokeColor=colour if width else None,
+                strokeWidth=width,
+            )
+        )
 
     def level(self, level: Level) -> None:
         """A level across the plane; its name stands at the right once all are known."""

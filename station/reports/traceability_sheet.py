@@ -75,7 +75,7 @@ def sheets(found: Traceability, place: str) -> tuple[Sheet, ...]:
     )
 
 
-def xlsx(tables: Sequence[Sheet], made: datetime) -> bytes:
+def xlsx(tables: Sequence[Sheet], made: datetime, title: str = "Traceability records") -> bytes:
     """Return a workbook with a sheet for each table; quantities are exact numbers."""
     kept = BytesIO()
     book = xlsxwriter.Workbook(
@@ -87,7 +87,7 @@ def xlsx(tables: Sequence[Sheet], made: datetime) -> bytes:
             "strings_to_numbers": False,
         },
     )
-    book.set_properties({"title": "Traceability records", "created": made.replace(tzinfo=None)})
+    book.set_properties({"title": title, "created": made.replace(tzinfo=None)})
     head = book.add_format({"bold": True, "bottom": 1})
     for table in tables:
         sheet = book.add_worksheet(table.name)

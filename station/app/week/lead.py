@@ -105,11 +105,14 @@ class Lead:
         self._room.enter(self.who, *self._room.lots.moves([LotMove(Move.EMPTY, lot)]))
 
     def clear_lots(self) -> None:
-        """Weigh what is left of each lot on the line and return it."""
+        """Weigh what is left of each lot on the line and return it; a little went on the floor."""
         moves = []
         for row in self._room.lots.rows():
-            left = None if row.balance.left is None else row.balance.left.likely
-            kilograms = Decimal(0) if left is None else round(Decimal(int(left)) / 1000, 1)
+            left, loaded = row.balance.left, row.balance.loaded
+            grams = Decimal(0)
+            if left is not None and loaded is not None:
+                grams = Decimal(int(left.likely - loaded * (1 + self._few(3)) / 100))
+            kilograms = round(grams / 1000, 1)
             rest = Mass(max(kilograms, Decimal(0)), Unit.KILOGRAM)
             moves.append(LotMove(Move.RETURNED, row.lot, row.component, rest))
         if moves:

@@ -1,0 +1,133 @@
+"""Bags summed where they lie: how many of each kind in each hour, and the exact sum of their net.
+
+One pass over the bags of the days asked for, grouped in the database, so that a week of many bags
+is a few hundred rows here.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Collection
+from dataclasses import dataclass
+from datetime import date, datetime
+from pathlib import Path
+
+from sqlalchemy import Text, case, cast, func, select
+
+from station.core.pack import LabelState, Quality
+from station.store.engine import reading
+from station.store.queries import local_time
+from station.store.tables import blend, pack, run
+
+
+@dataclass(frozen=True, slots=True)
+class BagSum:
+    """Bags that are alike.
+
+    Args:
+        run: id of their run.
+        day: their production day.
+        hour: full hour of the plant's clock in which they were judged, without an offset.
+        operator: id of the person at the scale.
+        quality: what they are worth now.
+        label: how far their label has come.
+        reason: why they were set aside; empty for all others.
+        bags: how many.
+        micrograms: exact sum of their net.
+    """
+
+    run: str
+    day: date
+    hour: datetime
+    operator: str
+    quality: Quality
+    label: LabelState
+    reason: str
+    bags: int
+    micrograms: int
+
+
+@dataclass(frozen=True, slots=True)
+class RunSpan:
+    """First and last bag of a run, in the plant's time; and whether it is still open."""
+
+    run: str
+    began: datetime
+    ended: datetime
+    open: bool
+
+
+def bag_sums(home: Path, first: date, last: date) -> tuple[BagSum, ...]:
+    """Return the bags of production days, summed, in the order of their runs.
+
+    Args:
+        home: folder of the record.
+        first: first production day.
+        last: last one, counted in.
+    """
+    offset = cast(pack.c.offset_minutes, Text) + " minutes"
+    hour = func.strftime("%Y-%m-%dT%H:00:00", pack.c.judged_at, offset)
+    columns = (
+        run.c.uid,
+        blend.c.production_day,
+        hour.label("hour"),
+        pack.c.operator,
+        pack.c.quality,
+        pack.c.label,
+        pack.c.reason,
+    )
+    statement = (
+        select(*columns, func.count(), func.sum(pack.c.net_ug))
+        .select_from(pack)
+        .join(blend, pack.c.blend_id == blend.c.id)
+        .join(run, blend.c.run_id == run.c.id)
+        .where(blend.c.production_day >= first, blend.c.production_day <= last)
+        .group_by(run.c.id, *columns[1:])
+        .order_by(run.c.id, "hour")
+    )
+    with reading(home) as connection:
+        rows = connection.execute(statement).all()
+    return tuple(
+        BagSum(uid, day, datetime.fromisoformat(at), *rest) for uid, day, at, *rest in rows
+    )
+
+
+def run_spans(home: Path, runs: Collection[str]) -> tuple[RunSpan, ...]:
+    """Return when runs with bags were packed, in the order they were started."""
+    first, last = func.min(pack.c.id), func.max(pack.c.id)
+    ends = (
+        select(blend.c.run_id, first.label("first"), last.label("last"))
+        .join(pack, pack.c.blend_id == blend.c.id)
+        .group_by(blend.c.run_id)
+        .subquery()
+    )
+    begin, end = pack.alias("begin"), pack.alias("end")
+    statement = (
+        select(
+            run.c.uid,
+            begin.c.judged_at,
+            begin.c.offset_minutes,
+            end.c.judged_at,
+            end.c.offset_minutes,
+            case((run.c.ended_at.is_(None), 1), else_=0),
+        )
+        .join(ends, ends.c.run_id == run.c.id)
+        .join(begin, begin.c.id == ends.c.first)
+        .join(end, end.c.id == ends.c.last)
+        .where(run.c.uid.in_(tuple(runs)))
+        .order_by(run.c.id)
+    )
+    with reading(home) as connection:
+        rows = connection.execute(statement).all()
+    return tuple(
+        RunSpan(uid, local_time(began, one), local_time(ended, other), bool(still))
+        for uid, began, one, ended, other, still in rows
+    )
+
+
+def production_days(home: Path) -> tuple[date, ...]:
+    """Return every production day on record, oldest first."""
+    with reading(home) as connection:
+        found = connection.execute(
+            select(blend.c.production_day).distinct().order_by(blend.c.production_day)
+        )
+        return tuple(found.scalars())
