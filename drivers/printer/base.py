@@ -90,11 +90,24 @@ class Printer(Protocol):
         """
         ...
 
+    @property
+    def tells_end(self) -> bool:
+        """Whether ``settle`` learns when a page is out; elsewhere a page stays SPOOLED."""
+        ...
+
     def settle(self, name: str, wait_s: float) -> PrintOutcome:
         """Follow a page that was taken, at most ``wait_s`` seconds, and say what became of it.
 
         Raises:
             PrinterError: no such page was sent.
+        """
+        ...
+
+    def cancel(self, name: str, wait_s: float) -> PrintOutcome:
+        """Ask that a page be dropped and follow it as ``settle`` does; it may come out still.
+
+        Raises:
+            PrinterError: no such page was sent, or nobody answers.
         """
         ...
 

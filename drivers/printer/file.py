@@ -65,8 +65,17 @@ class FolderPrinter:
             raise PrinterError(f"page {path} was not written", cause_of(fault)) from fault
         return PrintOutcome(PrintState.DONE)
 
+    @property
+    def tells_end(self) -> bool:
+        """A page that was written is out."""
+        return True
+
     def settle(self, name: str, wait_s: float) -> PrintOutcome:
         """A page that was written is out."""
+        return PrintOutcome(PrintState.DONE)
+
+    def cancel(self, name: str, wait_s: float) -> PrintOutcome:
+        """A page that was written stays."""
         return PrintOutcome(PrintState.DONE)
 
     def trouble(self) -> str:

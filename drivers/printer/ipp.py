@@ -2,8 +2,9 @@
 
 How a label is printed once, and no line waits longer than it must:
 
-1. ``submit`` sends nothing while the label before is not out, or while the printer waits for a
-   person (no labels, a door, a jam, paused, offline): labels must not pile up and come out later.
+1. ``submit`` sends nothing while the label before is not out, or while the printer, when last
+   looked at, waited for a person (no labels, a door, a jam, paused, offline): labels must not pile
+   up and come out later. At most one is ever in the printer.
 2. It returns as soon as the printer has taken the page (SPOOLED). A busy printer did not take it
    and is asked again, with growing waits.
 3. When the connection is cut after sending, the page may have been taken: the queue is asked for a
@@ -48,15 +49,18 @@ class Patience:
         previous_s: for the label before to come out.
         busy_s: for a busy printer to take the page.
         lost_s: for a page to show in the queue after its reply was lost.
+        fresh_s: a look at the printer that found no trouble holds so long for the next page. What
+            happens to it meanwhile shows at the page itself, which then does not come out.
     """
 
     answer_s: float = 5.0
     previous_s: float = 2.0
     busy_s: float = 3.0
     lost_s: float = 2.0
+    fresh_s: float = 2.5
 
     def __post_init__(self) -> None:
-        waits = (self.answer_s, self.previous_s, self.busy_s, self.lost_s)
+        waits = (self.answer_s, self.previous_s, self.busy_s, self.lost_s, self.fresh_s)
         if not all(0 < wait_s < float("inf") for wait_s in waits):
             raise ValueError("waits for a printer must be above 0 seconds and have an end")
 
@@ -111,6 +115,8 @@ class IppPrinter:
         self._pages: OrderedDict[str, _Page] = OrderedDict()
         self._last = ""
         """Name of the page sent last."""
+        self._looked: tuple[float, PrinterFacts] | None = None
+        """The newest look at the printer, and when it was."""
 
     def describe(self) -> str:
         """Name the printer's address."""
@@ -122,7 +128,7 @@ class IppPrinter:
         Raises:
             PrinterError: it does not answer.
         """
-        return self._queue.printer(self._patience.answer_s)
+        return self._look(self._patience.answer_s)
 
     def trouble(self) -> str:
         """Why nothing may be sent now, in words; a printer that does not answer is trouble too."""
@@ -161,6 +167,11 @@ class IppPrinter:
         page = _Page(digest, PrintOutcome(PrintState.SUBMITTED))
         self._send(job, page, mime, document, settings_for(job, facts))
         return page.outcome
+
+    @property
+    def tells_end(self) -> bool:
+        """RFC 8011, 5.3.7: a job's state says when its page has left the printer."""
+        return True
 
     def settle(self, name: str, wait_s: float) -> PrintOutcome:
         """Follow a page until it is over.
@@ -234,6 +245,10 @@ class IppPrinter:
                 )
 
     def _ready_printer(self, job: PrintJob) -> PrinterFacts:
+        if self._looked is not None:
+            seen_s, facts = self._looked
+            if time.monotonic() - seen_s <= self._patience.fresh_s and not facts.trouble():
+                return facts
         facts = self.status()
         if trouble := facts.trouble():
             raise PrinterError(f"page {job.name} was not sent", trouble)
@@ -326,9 +341,15 @@ class IppPrinter:
     def _trouble(self, until: float) -> str:
         """Say why the printer does not go on; empty when it does, or does not tell."""
         try:
-            return self._queue.printer(self._answer_by(until)).trouble()
+            return self._look(self._answer_by(until)).trouble()
         except PrinterError:
             return ""
+
+    def _look(self, answer_s: float) -> PrinterFacts:
+        self._looked = None
+        facts = self._queue.printer(answer_s)
+        self._looked = (time.monotonic(), facts)
+        return facts
 
 
 def _note(page: _Page, job: JobFacts) -> None:

@@ -139,6 +139,7 @@ class Station:
             station=settings.station,
             answer=self._answer,
             show=self.audience.label,
+            late_s=settings.printer.out_within_s,
         )
         self.numbers = LiveNumbers(self.home, self.clock, self.house.prices)
         self.scale_duty = ScaleDuty(

@@ -1,21 +1,28 @@
-"""The printer's thread: draws each label, reads it back, and hands it to the printer once."""
+"""The printer's thread: draws each label, reads it back, and hands it to the printer once.
+
+The label of the next bag is drawn and read back while its bag is filled, since all on it but the
+weight's verdict is known by then. It goes nowhere before that bag is on record, and is drawn anew
+where the bag turns out another.
+"""
 
 from __future__ import annotations
 
 import logging
 import queue
 import threading
+import time
 from collections.abc import Callable
+from dataclasses import dataclass, replace
 
 from drivers.errors import DriverError
-from drivers.printer.base import Printer, PrintJob, PrintState
+from drivers.printer.base import Printer, PrintJob, PrintOutcome, PrintState
 from labels.errors import LabelError
 from labels.pdf import LabelDrawer
-from labels.release import release
+from labels.release import ReleasedLabel, release
 from station.core.label_life import copy_mark
 from station.core.pack import PackRecord
 from station.core.run import Run
-from station.line.events import Barred, Event, LabelFailed, Labelled, LabelLost
+from station.line.events import Barred, Event, LabelFailed, Labelled, LabelLost, LabelOut
 from station.line.ports import LabelRefused
 from station.reports.label_facts import pack_label, specimen_label
 
@@ -27,7 +34,35 @@ _LOOK_S = 2.0
 """How often the printer is looked at while no label is due."""
 _GLANCE_S = 0.1
 _SETTLE_S = 0.5
-"""How long a label that the printer has is followed."""
+"""How long a label that the printer has is followed before the lead is told."""
+
+
+@dataclass(slots=True)
+class _Coming:
+    """A label that the printer has and that is not out yet, as far as is known."""
+
+    serial: str
+    name: str
+    since_s: float
+    lost: bool = False
+    """The line was told that it is in doubt; it may still come out."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Work:
+    """One label to print.
+
+    Args:
+        serial: of the bag.
+        run: as it stands for this bag.
+        mark: of a copy; empty for the first label.
+        following: serial of the bag after it; empty where nobody knows.
+    """
+
+    serial: str
+    run: Run
+    mark: str = ""
+    following: str = ""
 
 
 class PrintingDesk:
@@ -41,6 +76,7 @@ class PrintingDesk:
         station: short code of the station.
         answer: tells the line what became of a label.
         show: given the PDF of each label handed to the printer.
+        late_s: a label that is not out after so many seconds is in doubt, and called back.
     """
 
     def __init__(
@@ -52,6 +88,7 @@ class PrintingDesk:
         station: str,
         answer: Callable[[Event], None],
         show: Callable[[bytes], None],
+        late_s: float = 10.0,
     ) -> None:
         self._drawer = drawer
         self._printer = printer
@@ -60,10 +97,12 @@ class PrintingDesk:
         self._station = station
         self._answer = answer
         self._show = show
-        self._queue: queue.SimpleQueue[tuple[str, Run, str] | None] = queue.SimpleQueue()
+        self._late_s = late_s
+        self._queue: queue.SimpleQueue[_Work | None] = queue.SimpleQueue()
         self._thread = threading.Thread(target=self._work, name="printer")
         self._trouble = ""
-        self._open: tuple[str, str] | None = None
+        self._coming: _Coming | None = None
+        self._ahead: tuple[_Work, ReleasedLabel] | None = None
         self.read_back_equal = 0
         """Labels whose bar codes read back equal before they went to the printer."""
 
@@ -97,35 +136,56 @@ class PrintingDesk:
 
     def issue(self, record: PackRecord, run: Run) -> None:
         """Start printing one label; the answer goes to the line."""
-        self._queue.put((record.serial, run, ""))
+        following = replace(record.id, number=record.id.number + 1).serial
+        self._queue.put(_Work(record.serial, run, following=following))
 
     def reissue(self, serial: str, run: Run, copy: int) -> None:
         """Start printing a copy of a label; the answer goes to the line."""
-        self._queue.put((serial, run, copy_mark(copy)))
+        self._queue.put(_Work(serial, run, copy_mark(copy)))
 
     def _work(self) -> None:
         self._look()
         while True:
             try:
-                work = self._queue.get(timeout=_LOOK_S)
+                work = self._queue.get(timeout=_LOOK_S if self._coming is None else _GLANCE_S)
             except queue.Empty:
                 self._look()
                 continue
             if work is None:
                 return
-            serial, run, mark = work
             try:
-                self._print(serial, run, mark)
+                self._print(work)
             except Exception as bug:  # noqa: BLE001  the line must hear of every label
-                _LOG.exception("label %s", serial)
-                self._answer(LabelFailed(serial, f"{type(bug).__name__}: {bug}"))
+                _LOG.exception("label %s", work.serial)
+                self._answer(LabelFailed(work.serial, f"{type(bug).__name__}: {bug}"))
             self._look()
+            if work.following and self._queue.empty():
+                self._draw_ahead(_Work(work.following, work.run))
+
+    def _draw_ahead(self, work: _Work) -> None:
+        try:
+            self._ahead = work, self._release(work)
+        except Exception:  # noqa: BLE001  it is drawn again, and refused in words, with its bag
+            self._ahead = None
+
+    def _drawn(self, work: _Work) -> ReleasedLabel:
+        """Return the label of a bag: the one drawn ahead, where that is of this bag and run."""
+        ahead, self._ahead = self._ahead, None
+        if ahead is not None and not work.mark:
+            of, released = ahead
+            if (of.serial, of.run) == (work.serial, work.run):
+                return released
+        return self._release(work)
+
+    def _release(self, work: _Work) -> ReleasedLabel:
+        label = pack_label(work.serial, work.run, self._packer, work.mark)
+        return release(self._drawer(work.run), label)
 
     def _look(self) -> None:
         """Close acceptance while the printer needs a person; nothing is printed late for it."""
         try:
             self._follow(_GLANCE_S)
-            trouble = self._printer.trouble()
+            trouble = self._printer.trouble() or self._not_out()
         except Exception as bug:  # noqa: BLE001  the thread must live on for the next label
             _LOG.exception("looking at %s", self._printer.describe())
             trouble = f"it cannot be looked at ({type(bug).__name__}: {bug})"
@@ -133,14 +193,15 @@ class PrintingDesk:
             self._trouble = trouble
             self._answer(Barred(_SOURCE, f"the printer: {trouble}" if trouble else ""))
 
-    def _print(self, serial: str, run: Run, mark: str) -> None:
+    def _print(self, work: _Work) -> None:
         """Print one label; the line is answered once it is handed over, and again if it is lost."""
-        name = f"{serial}-{mark}" if mark else serial
+        serial = work.serial
+        name = f"{serial}-{work.mark}" if work.mark else serial
         try:
-            drawer = self._drawer(run)
-            released = release(drawer, pack_label(serial, run, self._packer, mark))
+            released = self._drawn(work)
             self.read_back_equal += 1
-            job = PrintJob(name, released.pdf, drawer.design.width, drawer.design.height)
+            design = self._drawer(work.run).design
+            job = PrintJob(name, released.pdf, design.width, design.height)
             outcome = self._printer.submit(job)
             self._follow(0.0)  # the printer may only now have told of the label before
         except (LabelError, DriverError) as refused:
@@ -150,17 +211,47 @@ class PrintingDesk:
             self._answer(LabelFailed(serial, outcome.why))
             return
         self._show(released.pdf)
-        self._answer(Labelled(serial))
-        self._open = (serial, name)
-        self._follow(_SETTLE_S)
+        coming = outcome.state is PrintState.SPOOLED and self._printer.tells_end
+        self._answer(Labelled(serial, coming))
+        if coming:
+            self._coming = _Coming(serial, name, time.monotonic())
+            self._follow(_SETTLE_S)
 
     def _follow(self, wait_s: float) -> None:
         """Follow the label printed last until its fate is known, also over a stop in mid-label."""
-        if self._open is None:
+        label = self._coming
+        if label is None:
             return
-        serial, name = self._open
-        settled = self._printer.settle(name, wait_s)
+        settled = self._printer.settle(label.name, wait_s)
+        if settled.state is PrintState.SPOOLED and self._is_late(label):
+            settled = self._call_back(label, settled.why)
         if settled.state is not PrintState.SPOOLED:
-            self._open = None
-        if settled.state in _LOST:
-            self._answer(LabelLost(serial, settled.why))
+            self._coming = None
+        if label.lost:
+            return  # whatever comes of it now, a person looks
+        if settled.state is PrintState.DONE:
+            self._answer(LabelOut(label.serial))
+        elif settled.state in _LOST:
+            self._answer(LabelLost(label.serial, settled.why))
+
+    def _is_late(self, label: _Coming) -> bool:
+        return not label.lost and time.monotonic() - label.since_s > self._late_s
+
+    def _call_back(self, label: _Coming, why: str) -> PrintOutcome:
+        """Put a late label in doubt, and ask the printer not to bring it out any more."""
+        words = f"it was not out after {self._late_s:g} s{f' ({why})' if why else ''}"
+        self._answer(LabelLost(label.serial, f"{words}: look whether it comes out"))
+        label.lost = True
+        try:
+            return self._printer.cancel(label.name, _SETTLE_S)
+        except DriverError as fault:
+            return PrintOutcome(PrintState.SPOOLED, str(fault))
+
+    def _not_out(self) -> str:
+        """Why the next label cannot follow, while the one before it is in the printer."""
+        label = self._coming
+        if label is None:
+            return ""
+        if label.lost:
+            return f"label {label.serial} may still come out: cancel it at the printer, or wait"
+        return f"label {label.serial} is not out yet: look at the printer"

@@ -125,6 +125,7 @@ class PrinterTable(Shape):
     folder: Annotated[str, printable(300)] = "labels"
     url: Annotated[str, printable(300)] | None = None
     queue: Annotated[str, printable(120)] | None = None
+    out_within_s: Annotated[int, whole(1, 120, "seconds")] = 10
 
 
 class LabelTable(Shape):

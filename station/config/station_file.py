@@ -103,7 +103,11 @@ def read_station(faults: Faults) -> StationSettings | None:
         ),
         scale=_scale(scale, description),
         printer=PrinterSettings(
-            printer.kind, _folder(printer.folder, home), printer.url or "", printer.queue or ""
+            printer.kind,
+            _folder(printer.folder, home),
+            printer.url or "",
+            printer.queue or "",
+            printer.out_within_s,
         ),
         timing=Timing(timing.dwell_ms, timing.stale_ms),
         checks=checks,

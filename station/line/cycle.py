@@ -21,10 +21,13 @@ from station.core.pack import LabelState, Quality, Weighing
 from station.core.product import PackMode
 from station.core.run import Run
 from station.line.cycle_labels import (
+    bag_gone,
     label_failed,
     label_lost,
+    label_out,
     labelled,
     reissued,
+    run_over,
     settled,
     stopped,
     without_bag,
@@ -58,6 +61,7 @@ from station.line.events import (
     LabelFailed,
     Labelled,
     LabelLost,
+    LabelOut,
     LinkDown,
     LinkUp,
     LotsChanged,
@@ -215,8 +219,8 @@ def _judge(cycle: Cycle, run: Run, load: Load, reading: Reading) -> Step:
         quality, reason = Quality.REJECT, str(verdict)
     else:
         return cycle, ()
-    if cycle.closed and quality is Quality.GOOD:
-        return cycle, ()  # it waits on the pan until acceptance is open again
+    if (cycle.closed or cycle.coming) and quality is Quality.GOOD:
+        return cycle, ()  # it waits on the pan for acceptance, or for the label before
     gross = indication(reading)
     weighing = Weighing(
         gross=gross,
@@ -236,9 +240,7 @@ def _lift(cycle: Cycle, reading: Reading) -> Step:
     if not _shows_zero(reading):
         return cycle, ()
     after, _ = _clear_pan(cycle, reading)
-    if cycle.last is None or not cycle.last_is_good or cycle.last.serial in cycle.reissued:
-        return after, ()
-    return after, (MarkLabel(cycle.last.serial, LabelState.APPLIED),)
+    return bag_gone(after)
 
 
 # --- answers of store and printer -------------------------------------------------------------
@@ -298,7 +300,8 @@ def _run_started(cycle: Cycle, event: RunStarted) -> Step:
 
 def _run_ended(cycle: Cycle, event: RunEnded) -> Step:
     ended = replace(cycle, phase=Phase.CLOSED, run=None, load=None, stop="")
-    return replace(ended, closing=(), due=(), seals=()), ()
+    ended = replace(ended, closing=(), due=(), seals=(), coming="", unlabelled="")
+    return ended, run_over(cycle)
 
 
 def _set_aside_load(cycle: Cycle, event: SetAside) -> Step:
@@ -360,6 +363,7 @@ _ANY_PHASE: Mapping[type, Callable[..., Step]] = {
     Labelled: labelled,
     LabelFailed: label_failed,
     LabelLost: label_lost,
+    LabelOut: label_out,
     Reissued: reissued,
     Settled: settled,
     Barred: _barred,

@@ -9,7 +9,7 @@ from station.core.pack import LabelState, Quality
 from station.core.run import Run
 from station.line.cycle_state import Cycle
 from station.line.effects import Cue, Effect, MarkLabel, Sound
-from station.line.events import LabelFailed, Labelled, LabelLost, Reissued, Settled
+from station.line.events import LabelFailed, Labelled, LabelLost, LabelOut, Reissued, Settled
 from station.line.state import Phase, Tally
 
 _Step = tuple[Cycle, tuple[Effect, ...]]
@@ -23,7 +23,36 @@ def labelled(cycle: Cycle, event: Labelled) -> _Step:
     if not _is_awaited(cycle, event.serial):
         return cycle, ()
     phase = Phase.LIFT if cycle.phase is Phase.LABELLING else cycle.phase
-    return replace(cycle, phase=phase, issued=""), (mark,)
+    coming = event.serial if event.coming else ""
+    return replace(cycle, phase=phase, issued="", coming=coming, unlabelled=""), (mark,)
+
+
+def label_out(cycle: Cycle, event: LabelOut) -> _Step:
+    """It counts as applied only now, where its bag has left the pan already."""
+    if event.serial != cycle.coming:
+        return cycle, ()
+    after = replace(cycle, coming="", unlabelled="")
+    if event.serial != cycle.unlabelled or not cycle.last_is_good:
+        return after, ()
+    return after, (MarkLabel(event.serial, LabelState.APPLIED),)
+
+
+def bag_gone(cycle: Cycle) -> _Step:
+    """The labelled bag was lifted: its label is on it, unless that is still in the printer."""
+    last = cycle.last
+    if last is None or not cycle.last_is_good or last.serial in cycle.reissued:
+        return cycle, ()
+    if last.serial == cycle.coming:
+        return replace(cycle, unlabelled=last.serial), ()
+    return cycle, (MarkLabel(last.serial, LabelState.APPLIED),)
+
+
+def run_over(cycle: Cycle) -> tuple[Effect, ...]:
+    """With its run a label that never came out stops being awaited: a person answers for it."""
+    if not cycle.coming or not cycle.last_is_good:
+        return ()
+    why = "its run ended before the printer said that it came out"
+    return (MarkLabel(cycle.coming, LabelState.IN_DOUBT, why),)
 
 
 def label_failed(cycle: Cycle, event: LabelFailed) -> _Step:
@@ -45,6 +74,8 @@ def label_lost(cycle: Cycle, event: LabelLost) -> _Step:
     mark = MarkLabel(event.serial, LabelState.IN_DOUBT, event.why)
     if cycle.run is None:
         return cycle, (mark,)
+    if event.serial == cycle.coming:
+        cycle = replace(cycle, coming="", unlabelled="")
     after, effects = stopped(cycle, f"label {event.serial} is in doubt: {event.why}")
     return after, (mark, *effects)
 
@@ -56,7 +87,10 @@ def stopped(cycle: Cycle, why: str) -> _Step:
 
 def reissued(cycle: Cycle, event: Reissued) -> _Step:
     """The printer's answer to a copy must find its label."""
-    return replace(cycle, reissued=(*cycle.reissued, event.serial)), ()
+    after = replace(cycle, reissued=(*cycle.reissued, event.serial))
+    if event.serial == cycle.coming:  # whatever comes of the first label, the copy's fate counts
+        after = replace(after, coming="", unlabelled="")
+    return after, ()
 
 
 def settled(cycle: Cycle, event: Settled) -> _Step:

@@ -67,6 +67,10 @@ class Cycle:
     tally: Tally = field(default_factory=Tally)
     issued: str = ""
     """Serial of the last bag while its first label is at the printer."""
+    coming: str = ""
+    """Serial of the last bag while the printer has its first label and has not said it is out."""
+    unlabelled: str = ""
+    """The same serial once its bag was lifted: applied as soon as the label is out."""
     reissued: tuple[str, ...] = ()
     """Serials of labels a copy of which is at the printer."""
     stop: str = ""

@@ -87,7 +87,20 @@ class RecordFailed:
 
 @dataclass(frozen=True, slots=True)
 class Labelled:
-    """The printer has the whole label of this bag."""
+    """The printer has the whole label of this bag.
+
+    Args:
+        serial: of the bag.
+        coming: whether it is still to come out, and the printer will say when it has.
+    """
+
+    serial: str
+    coming: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class LabelOut:
+    """The printer says that a label which was coming is out."""
 
     serial: str
 
@@ -182,6 +195,7 @@ Event = (
     | Recorded
     | RecordFailed
     | Labelled
+    | LabelOut
     | LabelFailed
     | LabelLost
     | Reissued

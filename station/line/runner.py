@@ -73,7 +73,7 @@ class Timing:
         serial: the bag.
         stable: when the frame that judged it arrived.
         durable: when its record was on the disk.
-        labelled: when the printer had its whole label.
+        labelled: when the line heard that the printer had its whole label.
     """
 
     serial: str
@@ -305,6 +305,7 @@ class LineRunner:
             _LOG.exception("nobody could be told that the line stopped: %s", words)
 
     def _show(self, event: Event) -> None:
+        came = self._clock.monotonic_ns()
         self._cycle, effects = step(self._cycle, event)
         self._listeners.state(line_state(self._cycle))
         for effect in effects:
@@ -312,8 +313,7 @@ class LineRunner:
         if isinstance(event, Labelled | LabelFailed):
             began = self._waiting.pop(event.serial, None)
             if began is not None and isinstance(event, Labelled):
-                now = self._clock.monotonic_ns()
-                self._listeners.timing(Timing(event.serial, *began, now))
+                self._listeners.timing(Timing(event.serial, *began, came))
 
     def _carry_out(self, effect: Effect) -> None:
         match effect:

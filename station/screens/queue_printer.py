@@ -94,8 +94,17 @@ class QueuePrinter:
             return PrintOutcome(PrintState.SUBMITTED, "the queue reported a fault while it printed")
         return PrintOutcome(PrintState.SPOOLED)
 
+    @property
+    def tells_end(self) -> bool:
+        """A queue has the page; it tells no more."""
+        return False
+
     def settle(self, name: str, wait_s: float) -> PrintOutcome:
         """A queue has the page; it tells no more."""
+        return PrintOutcome(PrintState.SPOOLED)
+
+    def cancel(self, name: str, wait_s: float) -> PrintOutcome:
+        """A queue gives no page back to Qt: look at the queue itself."""
         return PrintOutcome(PrintState.SPOOLED)
 
     def trouble(self) -> str:

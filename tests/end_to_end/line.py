@@ -40,6 +40,7 @@ class Bench:
         gates: bool = False,
         papers: bool = False,
         printer: Printer | None = None,
+        changed: Callable[[Packhouse], Packhouse] = lambda house: house,
     ):
         today = datetime.now(UTC).date()  # noqa: TID251  the demo's lots are days old
         self.house = load(demo_settings(), today)
@@ -47,6 +48,7 @@ class Bench:
             self.house = without_gates(self.house)
         if not papers:
             self.house = without_papers(self.house)
+        self.house = changed(self.house)
         self.bench = bench_scale(self.house, SPEED, seed=7)
         self.bench.start()
         self.watch = Watch()
@@ -111,8 +113,15 @@ def without_papers(house: Packhouse) -> Packhouse:
 
 
 @contextmanager
-def bench_line(home: Path, seen=None, gates=False, papers=False, printer=None):
-    line = Bench(home, seen, gates, papers, printer)
+def bench_line(
+    home: Path,
+    seen=None,
+    gates=False,
+    papers=False,
+    printer=None,
+    changed=lambda house: house,
+):
+    line = Bench(home, seen, gates, papers, printer, changed)
     try:
         yield line
     finally:

@@ -19,10 +19,12 @@ from station.line.events import (
     LabelFailed,
     Labelled,
     LabelLost,
+    LabelOut,
     LinkDown,
     LinkUp,
     Recorded,
     RecordFailed,
+    Reissued,
     Resumed,
     RunEnded,
     RunStarted,
@@ -464,3 +466,72 @@ def test_a_label_the_printer_takes_back_is_in_doubt_whatever_bag_is_on_the_pan()
     assert effects[0] == MarkLabel(serial, LabelState.IN_DOUBT, "the printer reports a fault")
     assert line.phase is Phase.STOPPED
     assert serial in line.cycle.stop
+
+
+def labelled_line(coming=True):
+    """A line whose first bag has its label in the printer, not out yet."""
+    line = Line()
+    line.weigh(0)
+    [effect] = line.rest(258)
+    line.record(effect)
+    serial = line.records[-1].serial
+    line.do(Labelled(serial, coming=coming))
+    return line, serial
+
+
+def test_a_label_still_in_the_printer_is_not_applied_when_its_bag_is_lifted():
+    line, serial = labelled_line()
+    assert line.weigh(0) == ()
+    assert line.phase is Phase.READY
+    assert line.do(LabelOut(serial)) == (MarkLabel(serial, LabelState.APPLIED),)
+
+
+def test_a_label_that_is_out_before_its_bag_is_lifted_is_applied_with_the_lift():
+    line, serial = labelled_line()
+    assert line.do(LabelOut(serial)) == ()
+    assert line.weigh(0) == (MarkLabel(serial, LabelState.APPLIED),)
+
+
+def test_no_good_bag_is_taken_before_the_label_before_it_is_out():
+    line, serial = labelled_line()
+    line.weigh(0)
+    assert line.rest(258) == ()
+    assert line.phase is Phase.LOADED
+    line.do(LabelOut(serial))
+    [effect] = line.rest(258)
+    assert isinstance(effect, Record)
+
+
+def test_a_label_that_never_came_out_is_in_doubt_when_its_run_ends():
+    line, serial = labelled_line()
+    line.weigh(0)
+    [mark] = line.do(RunEnded())
+    assert (mark.serial, mark.state) == (serial, LabelState.IN_DOUBT)
+    assert line.do(LabelOut(serial)) == ()
+
+
+def test_a_lost_label_is_not_awaited_any_more():
+    line, serial = labelled_line()
+    line.weigh(0)
+    line.do(LabelLost(serial, "it was not out after 10 s"))
+    assert line.phase is Phase.STOPPED
+    line.do(Resumed("P01"))
+    assert line.do(LabelOut(serial)) == ()
+    line.weigh(0)
+    [effect] = line.rest(258)
+    assert isinstance(effect, Record)
+
+
+def test_a_bag_set_aside_while_its_label_is_coming_keeps_its_void_label():
+    line, serial = labelled_line()
+    line.do(SetAside("burst"))
+    assert line.weigh(0) == ()
+    assert line.do(LabelOut(serial)) == ()
+    assert line.cycle.coming == ""
+
+
+def test_a_label_printed_again_no_longer_waits_for_its_first_print():
+    line, serial = labelled_line()
+    line.weigh(0)
+    line.do(Reissued(serial))
+    assert line.do(LabelOut(serial)) == ()

@@ -20,6 +20,7 @@ class Spoil:
         stall: everything goes to the printer, nothing comes back, and the connection stays.
         garble: octets sent back in place of the printer's.
         drip_s: octets of the reply go back one by one, this many seconds apart.
+        about: only a connection that carried these octets to the printer is spoilt.
     """
 
     cut_after: int | None = None
@@ -27,6 +28,7 @@ class Spoil:
     stall: bool = False
     garble: bytes | None = None
     drip_s: float = 0.0
+    about: bytes = b""
 
 
 class Proxy:
@@ -40,6 +42,8 @@ class Proxy:
         self.address = f"ipp://localhost:{self.port}/ipp/print"
         self.sent: list[bytearray] = []
         """What came in for the printer, by connection."""
+        self.standing: Spoil | None = None
+        """Spoils every connection once the plan is through."""
         self._stop = threading.Event()
         self._wake, self._woken = socket.socketpair()
         self._threads = [threading.Thread(target=self._accept, name="proxy")]
@@ -64,6 +68,7 @@ class Proxy:
     def mend(self) -> None:
         """Spoil nothing from now on."""
         self._plan.clear()
+        self.standing = None
 
     def _accept(self) -> None:
         with selectors.DefaultSelector() as ready:
@@ -72,7 +77,7 @@ class Proxy:
             while not self._stop.is_set():
                 if any(key.fileobj is self._listener for key, _ in ready.select()):
                     near, _ = self._listener.accept()
-                    spoil = self._plan.pop(0) if self._plan else None
+                    spoil = self._plan.pop(0) if self._plan else self.standing
                     self.sent.append(bytearray())
                     thread = threading.Thread(
                         target=self._carry,
@@ -112,6 +117,8 @@ class Proxy:
                             return
                         far.sendall(octets)
                         continue
+                    if spoil.about not in sent:
+                        spoil = Spoil()
                     came += len(octets)
                     if spoil.cut_reply_after is not None and came > spoil.cut_reply_after:
                         _reset(near)
