@@ -43,7 +43,7 @@ CASE_100_BY_100 = FrameDesign(
     100.0,
     100.0,
     (
-        Frame(Part.TEXT, "product", Box(5, 4.5, 68, 12), cap=5.3, least=3.4, lines=2),
+        Frame(Part.TEXT, "product", Box(5, 2.5, 68, 13), cap=4.8, least=3.4, lines=2),
         Frame(Part.MATRIX, "all", Box(75, 4, 20.5, 20.5), module_dots=(6, 5, 4, 3)),
         Frame(Part.FACT, "contents", Box(5, 17.5, 68, 8.5), cap=4.4, least=2.6),
         Frame(Part.SLAB, "date", Box(5, 29, 90, 9.5), cap=4.8, least=2.8),

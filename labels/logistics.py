@@ -16,6 +16,7 @@ from labels.gs1_digits import gtin_14
 from labels.linear import gs1_128
 from labels.matrix import gs1_data_matrix
 from labels.texts import checked_text
+from labels.words import durability_of
 
 LONGEST = {"product": 80, "contents": 40, "date_words": 40, "packer": 200}
 WEIGHT_STEP = Decimal("0.1")  # kg; (3301) carries one decimal
@@ -33,7 +34,7 @@ class Unit:
         contents: The contents in words, such as '12 packs of 250 g'.
         use_by: Use-by date; the earliest where they differ.
         date_words: Words of the date, such as 'Use by'.
-        lot: The one blend lot of everything inside.
+        lot: The one blend lot of everything inside; empty where there are several.
         packer: Name and address of the packhouse.
 
     Raises:
@@ -60,23 +61,27 @@ class Unit:
 
     @property
     def elements(self) -> tuple[Element, ...]:
-        """Everything the bar codes carry: SSCC, content, date, count, lot."""
+        """Everything the bar codes carry: SSCC, content, date, count, and a lot that is one."""
         return (
             Element("00", self.sscc),
             Element("02", gtin_14(self.content_gtin)),
-            Element("17", date_value(self.use_by)),
+            Element(durability_of(self.date_words).value, date_value(self.use_by)),
             Element("37", str(self.count)),
-            Element("10", self.lot),
+            *self.lot_element,
         )
 
     @property
-    def facts(self) -> tuple[Fact, ...]:
-        """The texts both labels carry."""
+    def lot_element(self) -> tuple[Element, ...]:
+        """The lot; none where there are several, since (10) names one."""
+        return (Element("10", self.lot),) if self.lot else ()
+
+    def facts(self, kind: str) -> tuple[Fact, ...]:
+        """The texts both labels carry; the kind of unit stands over its contents."""
         return (
             Fact("product", self.product),
-            Fact("contents", self.contents, "Contents"),
+            Fact("contents", self.contents, kind),
             Fact("date", date_in_words(self.use_by), self.date_words),
-            Fact("lot", self.lot, "Lot"),
+            Fact("lot", self.lot or "several, see the cases", "Lot"),
             Fact("packer", self.packer),
         )
 
@@ -103,11 +108,10 @@ class CaseLabel:
         """Return the label as facts for a framed design."""
         unit = self.unit
         serials = f"{self.first_serial} – {self.last_serial}"
-        facts = (*unit.facts, Fact("serials", serials, "Pack serials"))
-        sscc, content, date, count, lot = unit.elements
+        facts = (*unit.facts("CASE"), Fact("serials", serials, "Pack serials"))
         symbols = (
-            ("sscc", gs1_128((sscc,))),
-            ("all", gs1_data_matrix((sscc, content, date, count, lot))),
+            ("sscc", gs1_128(unit.elements[:1])),
+            ("all", gs1_data_matrix(unit.elements)),
         )
         return Framed(f"Case label {unit.sscc}", unit.sscc, unit.product, facts, symbols)
 
@@ -140,14 +144,14 @@ class PalletLabel:
         """Return the label as facts for a framed design."""
         unit = self.unit
         facts = (
-            *unit.facts,
+            *unit.facts("PALLET"),
             Fact("weight", f"{self.gross_kg} kg", "Gross weight"),
             Fact("number", unit.sscc, "SSCC"),
         )
-        sscc, content, date, count, lot = unit.elements
+        sscc, content, date, count = unit.elements[:4]
         symbols = (
             ("sscc", gs1_128((sscc,))),
             ("content code", gs1_128((content, count))),
-            ("date code", gs1_128((date, self.gross, lot))),
+            ("date code", gs1_128((date, self.gross, *unit.lot_element))),
         )
         return Framed(f"Pallet label {unit.sscc}", unit.sscc, unit.product, facts, symbols)

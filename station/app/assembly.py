@@ -23,12 +23,14 @@ from station.app.label_gates import label_gates
 from station.app.labels_desk import reprint_rule
 from station.app.live_numbers import LiveNumbers
 from station.app.lot_gates import lot_gates
-from station.app.printers import drawer_for
+from station.app.printers import drawer_for, unit_printer
 from station.app.scale_line import scale_link, steady_rules
 from station.app.scanner_line import scanner_link
+from station.app.shipping_desk import shipping_gates
 from station.clock import SystemClock
 from station.config.catalogue import catalogue_of
 from station.config.packhouse import Packhouse
+from station.core.facts import Fact
 from station.core.ids import new_uid
 from station.line import clearance_duty, events, pause_duty, scale_duty, tare_duty
 from station.line.clearance_duty import ClearanceDuty
@@ -140,7 +142,12 @@ class Station:
             answer=self._answer,
             show=self.audience.label,
             late_s=settings.printer.out_within_s,
+            units=unit_printer(self.house, self.labels, self.printer),
         )
+        shipping = shipping_gates(self.house, self.home, self.clock, self.desk, self._enter)
+        self.shipping, self._unit_labels = shipping.desk, shipping.labels
+        if shipping.left:
+            self.store.record(shipping.left, now, "station")
         self.numbers = LiveNumbers(self.home, self.clock, self.house.prices)
         self.scale_duty = ScaleDuty(
             scale.id, settings.checks.schedule, facts(self.home, scale_duty.KINDS)
@@ -190,11 +197,11 @@ class Station:
                 answer=self.audience.answer,
                 sound=self.audience.sound,
                 timing=self.audience.timing,
-                entered=self.audience.entered,
+                entered=self._on_entered,
             ),
             duties=Duties(
                 (
-                    *(self.numbers, self.pause_duty, *clear, lots.duty),
+                    *(self.numbers, self.pause_duty, *clear, lots.duty, self._unit_labels),
                     *(*gates, *tares, *labels.duties),
                 )
             ),
@@ -244,6 +251,14 @@ class Station:
 
     def _answer(self, event: events.Event) -> None:
         self.line.post(event)
+
+    def _enter(self, facts: tuple[Fact, ...], who: str) -> None:
+        self.line.enter(facts, who)
+
+    def _on_entered(self, answer: EntryAnswer) -> None:
+        """Tell of what people entered; labels of cases the station enters by itself."""
+        if not self._unit_labels.mine(answer):
+            self.audience.entered(answer)
 
     def _on_state(self, state: LineState) -> None:
         self.numbers.state(state)

@@ -19,6 +19,7 @@ from drivers.printer.base import Printer, PrintJob, PrintOutcome, PrintState
 from labels.errors import LabelError
 from labels.pdf import LabelDrawer
 from labels.release import ReleasedLabel, release
+from station.app.unit_print import UnitWork, print_unit
 from station.core.label_life import copy_mark
 from station.core.pack import PackRecord
 from station.core.run import Run
@@ -77,6 +78,7 @@ class PrintingDesk:
         answer: tells the line what became of a label.
         show: given the PDF of each label handed to the printer.
         late_s: a label that is not out after so many seconds is in doubt, and called back.
+        units: printer of the labels of cases and pallets; None for the same one.
     """
 
     def __init__(
@@ -89,6 +91,7 @@ class PrintingDesk:
         answer: Callable[[Event], None],
         show: Callable[[bytes], None],
         late_s: float = 10.0,
+        units: Printer | None = None,
     ) -> None:
         self._drawer = drawer
         self._printer = printer
@@ -98,7 +101,8 @@ class PrintingDesk:
         self._answer = answer
         self._show = show
         self._late_s = late_s
-        self._queue: queue.SimpleQueue[_Work | None] = queue.SimpleQueue()
+        self._units = units or printer
+        self._queue: queue.SimpleQueue[_Work | UnitWork | None] = queue.SimpleQueue()
         self._thread = threading.Thread(target=self._work, name="printer")
         self._trouble = ""
         self._coming: _Coming | None = None
@@ -143,6 +147,10 @@ class PrintingDesk:
         """Start printing a copy of a label; the answer goes to the line."""
         self._queue.put(_Work(serial, run, copy_mark(copy)))
 
+    def print_unit(self, work: UnitWork) -> None:
+        """Start printing the label of a case or pallet; its ``done`` hears what became of it."""
+        self._queue.put(work)
+
     def _work(self) -> None:
         self._look()
         while True:
@@ -153,6 +161,9 @@ class PrintingDesk:
                 continue
             if work is None:
                 return
+            if isinstance(work, UnitWork):
+                print_unit(work, self._units)
+                continue
             try:
                 self._print(work)
             except Exception as bug:  # noqa: BLE001  the line must hear of every label

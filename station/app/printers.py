@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 import numpy as np
 
 from drivers.printer.base import Printer
@@ -10,12 +12,14 @@ from drivers.printer.ipp import IppPrinter
 from drivers.printer.pwg_raster import Bitmap
 from labels.pdf import LabelDrawer, drawer_of
 from labels.raster import rasterise
-from station.config.packhouse import PrinterSettings
+from station.config.packhouse import Packhouse
+from station.config.printer import PrinterSettings
 from station.core.run import Run
 from station.reports.label_facts import design_of
 
 _MM_PER_INCH = 25.4
 _DARK = 128
+_UNITS = "case"
 
 
 def printer_of(settings: PrinterSettings) -> Printer:
@@ -34,6 +38,21 @@ def printer_of(settings: PrinterSettings) -> Printer:
 
         return QueuePrinter(settings.queue)
     return FolderPrinter(settings.folder)
+
+
+def unit_printer(house: Packhouse, labels: Path, printer: Printer | None) -> Printer | None:
+    """Return the printer of cases and pallets; None where the station's own one prints them.
+
+    Args:
+        house: the settings.
+        labels: folder the demo's labels of bags go to.
+        printer: the station's printer; None in the demo, whose labels all go to folders.
+    """
+    if house.shipping is None or house.shipping.printer is None:
+        return None
+    if printer is None:
+        return FolderPrinter(labels.with_name(f"{_UNITS}-{labels.name}"))
+    return printer_of(house.shipping.printer)
 
 
 def dots(pdf: bytes, per_inch: int) -> Bitmap:

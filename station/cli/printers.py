@@ -10,7 +10,7 @@ from station.cli.page import Weight, facts, heading, note
 from station.errors import EnvironmentFault
 
 if TYPE_CHECKING:
-    from station.config.packhouse import PrinterSettings
+    from station.config.printer import PrinterSettings
 
 
 def printers(config: NeededConfig, as_json: AsJson = False) -> None:

@@ -6,7 +6,7 @@ from datetime import date
 from pathlib import Path
 from types import MappingProxyType
 
-from station.config import lots_file, people_file, products_file, station_file
+from station.config import customers_file, lots_file, people_file, products_file, station_file
 from station.config.faults import Faults
 from station.config.packhouse import Packhouse, StationSettings
 from station.errors import BadInput, EnvironmentFault
@@ -17,10 +17,11 @@ FILES = (station_file.FILE, products_file.FILE, lots_file.FILE, people_file.FILE
 
 
 def load(folder: Path, today: date) -> Packhouse:
-    """Return everything the four files of a folder say.
+    """Return everything the files of a folder say.
 
     Args:
-        folder: holds station.toml, products.toml, lots.toml and people.toml.
+        folder: holds station.toml, products.toml, lots.toml and people.toml; customers.toml too
+            where the station fills cases.
         today: the production day; days such as ``received_days_ago`` are counted from it.
 
     Raises:
@@ -32,6 +33,8 @@ def load(folder: Path, today: date) -> Packhouse:
     people = people_file.read_people(faults)
     goods = products_file.read_products(settings, people, faults)
     lots = lots_file.read_lots(today, goods.component_codes if goods else None, faults)
+    home = None if settings is None else settings.home
+    shipping = customers_file.read_customers(home, goods.product_codes if goods else None, faults)
     faults.raise_any()
     assert settings is not None
     assert goods is not None
@@ -43,6 +46,7 @@ def load(folder: Path, today: date) -> Packhouse:
         lots=MappingProxyType(dict(lots)),
         people=MappingProxyType(dict(people)),
         prices=MappingProxyType(dict(goods.prices)),
+        shipping=shipping,
     )
 
 

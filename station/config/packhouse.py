@@ -13,6 +13,8 @@ from drivers.frames.description import Description
 from station.config.gates import CheckSettings, TareSettings
 from station.config.label_checks import LabelChecks
 from station.config.lot_rules import LotSettings
+from station.config.printer import PrinterSettings
+from station.config.shipping import ShippingSettings
 from station.core.lots import InputLot
 from station.core.mass import Mass, Unit
 from station.core.metrology.instrument_errors import ErrorSystem, ScaleClass
@@ -95,25 +97,6 @@ class ScaleSettings:
     def plate(self) -> Scale:
         """What its plate says, as the rules ask it."""
         return Scale(self.scale_class, self.interval, self.capacity, system=self.system)
-
-
-@dataclass(frozen=True, slots=True)
-class PrinterSettings:
-    """Where labels go.
-
-    Args:
-        kind: ``folder``, ``ipp`` or ``queue``.
-        folder: absolute path of the folder of label files.
-        url: ``ipp://host[:port]/path`` or ``ipps://…`` of an IPP printer; else empty.
-        queue: name of a print queue of the operating system; else empty.
-        out_within_s: a label that is not out by then is in doubt, in seconds.
-    """
-
-    kind: str
-    folder: Path
-    url: str = ""
-    queue: str = ""
-    out_within_s: int = 10
 
 
 @dataclass(frozen=True, slots=True)
@@ -201,7 +184,8 @@ class StationSettings:
 class Packhouse:
     """All settings of one station and its packhouse; every mapping is by code.
 
-    Prices are those of a kilogram, of the products that have one.
+    Prices are those of a kilogram, of the products that have one. Shipping is None where the
+    packhouse fills no cases at its stations.
     """
 
     settings: StationSettings
@@ -211,3 +195,4 @@ class Packhouse:
     lots: Mapping[str, InputLot]
     people: Mapping[str, Person]
     prices: Mapping[str, Decimal]
+    shipping: ShippingSettings | None = None

@@ -35,13 +35,14 @@ _Problem = tuple[str, str, str]
 
 @dataclass(frozen=True, slots=True)
 class Goods:
-    """What the file defines, by code; ``component_codes`` names faulty components too."""
+    """What the file defines, by code; ``…_codes`` name faulty ones too."""
 
     components: Mapping[str, Component]
     bags: Mapping[str, BagItem]
     products: Mapping[str, Product]
     prices: Mapping[str, Decimal]
     component_codes: tuple[str, ...]
+    product_codes: tuple[str, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,7 +95,8 @@ def read_products(
     sold = check_rows(ProductRow, table, "product", FILE, faults)
     prices = {row.code: row.price_per_kg for row in sold.values() if row.price_per_kg is not None}
     products = _products(sold, around, faults)
-    return Goods(components, bags, products, prices, around.component_codes)
+    listed = codes(table, "product")
+    return Goods(components, bags, products, prices, around.component_codes, listed)
 
 
 def _products(

@@ -3,12 +3,10 @@
 from __future__ import annotations
 
 from datetime import time
-from pathlib import Path
 
-from drivers.errors import DescriptionError, PrinterError
+from drivers.errors import DescriptionError
 from drivers.frames.description import Description
 from drivers.frames.description_file import load_description
-from drivers.printer.ipp_link import Address
 from labels.design import DESIGNS
 from station.config.check import check_keys, check_table
 from station.config.faults import Faults
@@ -20,12 +18,12 @@ from station.config.lot_rules_file import KEY as LOTS
 from station.config.lot_rules_file import read_lot_rules
 from station.config.packhouse import (
     LabelSettings,
-    PrinterSettings,
     ScalePort,
     ScaleSettings,
     StationSettings,
     Timing,
 )
+from station.config.printer_file import check_printer, folder_of, printer_settings
 from station.config.scanner_file import KEY as SCANNER
 from station.config.scanner_file import read_scanner
 from station.config.settings import (
@@ -74,7 +72,7 @@ def read_station(faults: Faults) -> StationSettings | None:
         _check_scale(scale, faults)
         description = _description(scale, faults)
     if printer is not None:
-        _check_printer(printer, faults)
+        check_printer(printer, FILE, faults)
     if label is not None:
         _check_label(label, faults)
     if timing is not None and timing.stale_ms < timing.dwell_ms:
@@ -84,7 +82,7 @@ def read_station(faults: Faults) -> StationSettings | None:
         return None
     if checks is None or tare is None or label_checks is None or lots is None:
         return None
-    home = _folder(station.home, faults.folder)
+    home = folder_of(station.home, faults.folder)
     return StationSettings(
         site=site.code,
         site_name=site.name,
@@ -102,13 +100,7 @@ def read_station(faults: Faults) -> StationSettings | None:
             link_stem=label.link_stem,
         ),
         scale=_scale(scale, description),
-        printer=PrinterSettings(
-            printer.kind,
-            _folder(printer.folder, home),
-            printer.url or "",
-            printer.queue or "",
-            printer.out_within_s,
-        ),
+        printer=printer_settings(printer, home),
         timing=Timing(timing.dwell_ms, timing.stale_ms),
         checks=checks,
         tare=tare,
@@ -122,22 +114,6 @@ def _check_cut_off(at: time, faults: Faults) -> None:
     if at >= _NOON:
         key = "site.production_day_starts"
         faults.add(FILE, key, f"{at} is not before noon", "00:00:00 to 11:59:59")
-
-
-def _check_printer(printer: PrinterTable, faults: Faults) -> None:
-    """A printer has the key of its kind, and no other kind's."""
-    for kind, key, value, example in (
-        ("ipp", "url", printer.url, "ipp://host/ipp/print"),
-        ("queue", "queue", printer.queue, "the name of the print queue"),
-    ):
-        if (printer.kind == kind) != (value is not None):
-            why = "is missing" if value is None else f'"{value}" goes with kind = "{kind}" only'
-            faults.add(FILE, f"printer.{key}", why, example)
-    if printer.kind == "ipp" and printer.url is not None:
-        try:
-            Address(printer.url)
-        except PrinterError as fault:
-            faults.add(FILE, "printer.url", str(fault), "ipp://host[:port]/path or ipps://…")
 
 
 def _check_label(label: LabelTable, faults: Faults) -> None:
@@ -169,7 +145,7 @@ def _description(scale: ScaleTable, faults: Faults) -> Description | None:
         faults.add(FILE, key, why, allowed)
     if given is None or scale.protocol != "described":
         return None
-    path = _folder(given, faults.folder)
+    path = folder_of(given, faults.folder)
     if not path.resolve().is_relative_to(faults.folder.resolve()):
         faults.add(FILE, key, f'"{given}" lies elsewhere', allowed)
         return None
@@ -198,9 +174,3 @@ def _scale(table: ScaleTable, description: Description | None) -> ScaleSettings:
         scale_class=ScaleClass(table.accuracy_class),
         system=ErrorSystem(table.limits_of_error),
     )
-
-
-def _folder(text: str, beside: Path) -> Path:
-    path = Path(text)
-    path = path.expanduser() if text.startswith("~") else path
-    return (beside / path).absolute()

@@ -65,6 +65,7 @@ class Case:
         spans: its bags.
         bags: how many.
         micrograms: exact sum of their net.
+        date_words: words of the date on its label.
     """
 
     sscc: str
@@ -78,6 +79,7 @@ class Case:
     spans: tuple[Span, ...]
     bags: int
     micrograms: int
+    date_words: str = "Use by"
 
     @property
     def kilograms(self) -> Decimal:
@@ -98,6 +100,7 @@ class Pallet:
         use_by: the earliest date on it.
         cases: SSCCs of its cases.
         gross: what it weighs as it stands.
+        date_words: words of the date on its label.
     """
 
     sscc: str
@@ -109,6 +112,7 @@ class Pallet:
     use_by: date
     cases: tuple[str, ...]
     gross: Mass
+    date_words: str = "Use by"
 
 
 @dataclass(frozen=True, slots=True)

@@ -42,6 +42,7 @@ def case_fact(case: Case, uid: str, run: str = "") -> Fact:
         "spans": spans,
         "bags": case.bags,
         "micrograms": case.micrograms,
+        "date_words": case.date_words,
     }
     return Fact(EntryKind.CASE, uid, case.sscc, "filled", run, details)
 
@@ -61,6 +62,7 @@ def case_of(fact: Fact) -> Case:
         spans=tuple((str(one[0]), str(one[1])) for one in _rows(details["spans"])),
         bags=_whole(details["bags"]),
         micrograms=_whole(details["micrograms"]),
+        date_words=str(details["date_words"]),
     )
 
 
@@ -83,6 +85,7 @@ def pallet_fact(pallet: Pallet, uid: str) -> Fact:
         "use_by": pallet.use_by.isoformat(),
         "cases": list(pallet.cases),
         "gross": str(pallet.gross),
+        "date_words": pallet.date_words,
     }
     return Fact(EntryKind.PALLET, uid, pallet.sscc, "closed", details=details)
 
@@ -100,6 +103,7 @@ def pallet_of(fact: Fact) -> Pallet:
         use_by=date.fromisoformat(str(details["use_by"])),
         cases=_texts(details["cases"]),
         gross=Mass.parse(str(details["gross"])),
+        date_words=str(details["date_words"]),
     )
 
 

@@ -13,6 +13,7 @@ from typing import Any, TypeVar
 
 from sqlalchemy import Connection, Row, Select, func, select
 
+from station.core.casing import CasedBag
 from station.core.pack import LabelState
 from station.core.shipping import MOST_BAGS, Customer, UnitKind, serial_parts
 from station.store.engine import reading
@@ -24,21 +25,6 @@ from station.store.tables import blend, identity, pack, run
 _T = TypeVar("_T")
 
 _MANY = 400
-
-
-@dataclass(frozen=True, slots=True)
-class BagLine:
-    """One bag as a case takes it."""
-
-    serial: str
-    product: str
-    version: int
-    name: str
-    gtin: str
-    run: str
-    blend_lot: str
-    use_by: date
-    micrograms: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -123,14 +109,14 @@ class Place:
     shipment: ShipmentLine | None
 
 
-def bag_lines(home: Path, serials: Collection[str]) -> tuple[BagLine, ...]:
+def cased_bags(home: Path, serials: Collection[str]) -> tuple[CasedBag, ...]:
     """Return bags by their serials, in the order of packing.
 
     Raises:
         BadInput: one is not on record; the message names close ones.
     """
     with reading(home) as connection:
-        found = _bag_lines(connection, serials)
+        found = _cased_bags(connection, serials)
         there = {one.serial for one in found}
         for serial in serials:
             if serial not in there:
@@ -138,7 +124,7 @@ def bag_lines(home: Path, serials: Collection[str]) -> tuple[BagLine, ...]:
     return found
 
 
-def loose_bags(home: Path, run_uid: str) -> tuple[BagLine, ...]:
+def loose_bags(home: Path, run_uid: str) -> tuple[CasedBag, ...]:
     """Return the good bags of a run that are in no case yet, in the order of packing."""
     free = (pack.c.quality.in_(FREE)) & (pack.c.label == LabelState.APPLIED)
     statement = (
@@ -151,7 +137,7 @@ def loose_bags(home: Path, run_uid: str) -> tuple[BagLine, ...]:
     with reading(home) as connection:
         serials = connection.execute(statement).scalars().all()
         places = _places(connection, serials)
-        return _bag_lines(connection, [one for one in serials if one not in places])
+        return _cased_bags(connection, [one for one in serials if one not in places])
 
 
 def units_in_house(home: Path) -> tuple[UnitLine, ...]:
@@ -228,6 +214,14 @@ def next_numbers(home: Path, day: date) -> tuple[int, int, int]:
     return (epoch >> 53) & 0x3FF, units, len(of_day)
 
 
+def labels_on_their_way(home: Path) -> tuple[tuple[str, int], ...]:
+    """Return SSCC and copies of units whose label was recorded and never handed over."""
+    on_their_way = unit.c.label.in_((LabelState.RECORDED, LabelState.SUBMITTED))
+    statement = select(unit.c.sscc, unit.c.copies).where(IN_HOUSE, on_their_way).order_by(unit.c.id)
+    with reading(home) as connection:
+        return tuple((row.sscc, row.copies) for row in connection.execute(statement))
+
+
 # --- reading ----------------------------------------------------------------------------------
 
 _PALLET = unit.alias("its_pallet")
@@ -297,8 +291,8 @@ def _held_in(connection: Connection, units: Collection[int]) -> dict[int, int]:
     return counts
 
 
-def _bag_lines(connection: Connection, serials: Collection[str]) -> tuple[BagLine, ...]:
-    lines: list[BagLine] = []
+def _cased_bags(connection: Connection, serials: Collection[str]) -> tuple[CasedBag, ...]:
+    lines: list[CasedBag] = []
     for some in _portions(serials):
         rows = connection.execute(
             select(
@@ -310,7 +304,7 @@ def _bag_lines(connection: Connection, serials: Collection[str]) -> tuple[BagLin
             .where(pack.c.serial.in_(some))
             .order_by(pack.c.id)
         )  # fmt: skip
-        lines += [BagLine(*row) for row in rows]
+        lines += [CasedBag(*row) for row in rows]
     return tuple(lines)
 
 

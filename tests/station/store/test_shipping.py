@@ -6,14 +6,13 @@ from datetime import date
 import pytest
 
 from labels.gs1_digits import sscc
+from station.core.casing import fill_case, stack_pallet
 from station.core.mass import Mass
 from station.core.pack import LabelState
 from station.core.receiving import hold_lot_fact, release_lot_fact
 from station.core.shipping import (
-    Case,
     Correction,
     Customer,
-    Pallet,
     Shipment,
     ShippingError,
     Undoing,
@@ -37,7 +36,7 @@ from station.line.ports import StoreFault
 from station.store.lot_reach import bags_with
 from station.store.rebuild import rebuild
 from station.store.shipping import (
-    bag_lines,
+    cased_bags,
     loose_bags,
     next_numbers,
     places_of,
@@ -57,36 +56,11 @@ def number(count):
 
 
 def a_case(home, count, serials):
-    lines = bag_lines(home, serials)
-    first = lines[0]
-    return Case(
-        sscc=number(count),
-        product=first.product,
-        version=first.version,
-        name=first.name,
-        gtin=first.gtin,
-        case_gtin="",
-        blend_lot=first.blend_lot,
-        use_by=first.use_by,
-        spans=spans_of(serials),
-        bags=len(serials),
-        micrograms=sum(one.micrograms for one in lines),
-    )
+    return fill_case(number(count), cased_bags(home, serials))
 
 
 def a_pallet(count, cases):
-    first = cases[0]
-    return Pallet(
-        sscc=number(count),
-        product=first.product,
-        name=first.name,
-        gtin=first.gtin,
-        count=sum(one.bags for one in cases),
-        blend_lots=(first.blend_lot,),
-        use_by=min(one.use_by for one in cases),
-        cases=tuple(one.sscc for one in cases),
-        gross=Mass.parse("12.5 kg"),
-    )
+    return stack_pallet(number(count), cases, Mass.parse("12.5 kg"))
 
 
 class Dock:
@@ -231,8 +205,12 @@ def test_bags_of_two_blend_lots_do_not_share_a_case(dock):
     dock.store.end_run(dock.run.id, dock.world.clock.now(), "p.marsh")
     other = dock.world.start(dock.store, 2, ("LF-102", "CR-201"))
     serial = dock.world.fill(dock.store, other, 1)[0]
-    with pytest.raises(StoreFault, match="one blend lot in a case"):
+    with pytest.raises(ShippingError, match="close this case and begin another"):
         dock.fill(1, [dock.good[-1], serial])
+    case = a_case(dock.world.home, 1, dock.good[-2:])
+    mixed = replace(case, spans=spans_of([dock.good[-1], serial]))
+    with pytest.raises(StoreFault, match="one blend lot in a case"):
+        dock.record(case_fact(mixed, "u1"))
 
 
 def test_a_case_whose_sum_is_not_that_of_its_bags_is_refused(dock):
