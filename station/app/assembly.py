@@ -16,6 +16,7 @@ from drivers.printer.base import Printer
 from drivers.printer.file import FolderPrinter
 from drivers.steady import Reading
 from drivers.wire import WireLog
+from station.app.centre_line import centre_line
 from station.app.change_desk import ChangeDesk
 from station.app.checks_desk import ChecksDesk
 from station.app.label_desk import PrintingDesk
@@ -179,6 +180,12 @@ class Station:
             self.house, self.home, self.clock, self.desk.rehearse, self.store.next_blend_number
         )
         self.lots = lots.desk
+        self.centre = (
+            None
+            if settings.sync is None
+            else centre_line(settings.sync, self.home, self.clock, software(), lots.book)
+        )
+        centre = () if self.centre is None else (self.centre.duty,)
         gates = (self.scale_duty,) if settings.checks.on else ()
         tares = (self.tare_duty,) if settings.tare.on else ()
         self.line = LineRunner(
@@ -203,6 +210,8 @@ class Station:
                 (
                     *(self.numbers, self.pause_duty, *clear, lots.duty, self._unit_labels),
                     *(*gates, *tares, *labels.duties),
+                    *(self.numbers, self.pause_duty, *clear, lots.duty),
+                    *(*gates, *tares, *labels.duties, *centre),
                 )
             ),
             lots=lots.changes,
@@ -234,9 +243,13 @@ class Station:
         self.link.start()
         if self.scanner is not None:
             self.scanner.start()
+        if self.centre is not None:
+            self.centre.worker.start()
 
     def stop(self) -> None:
         """Stop scale, line and printer, in this order, and close the store."""
+        if self.centre is not None:
+            self.centre.worker.stop()
         if self.scanner is not None:
             self.scanner.stop()
         self.link.stop()

@@ -15,6 +15,7 @@ from station.config.label_checks import LabelChecks
 from station.config.lot_rules import LotSettings
 from station.config.printer import PrinterSettings
 from station.config.shipping import ShippingSettings
+from station.config.sync_settings import SyncSettings
 from station.core.lots import InputLot
 from station.core.mass import Mass, Unit
 from station.core.metrology.instrument_errors import ErrorSystem, ScaleClass
@@ -150,6 +151,7 @@ class StationSettings:
         scale, printer, timing: the parts of the line.
         checks, tare, label_checks: what must be checked before bags are taken.
         lots: how input lots are followed on the line.
+        scanner, sync: the scanner, and the way to the centre, where there is one.
     """
 
     site: str
@@ -168,6 +170,7 @@ class StationSettings:
     label_checks: LabelChecks
     lots: LotSettings = field(default_factory=LotSettings)
     scanner: ScannerSettings | None = None
+    sync: SyncSettings | None = None
 
     @property
     def market(self) -> str:

@@ -34,6 +34,8 @@ from station.config.settings import (
     StationTable,
     TimingTable,
 )
+from station.config.sync_file import KEY as SYNC
+from station.config.sync_file import read_sync
 from station.config.toml_file import read_toml
 from station.core.mass import Unit
 from station.core.metrology.instrument_errors import ErrorSystem, ScaleClass
@@ -52,7 +54,7 @@ def read_station(faults: Faults) -> StationSettings | None:
     table = read_toml(FILE, faults)
     if table is None:
         return None
-    may_be = tuple(key for key in (LOTS, SCANNER) if key in table)
+    may_be = tuple(key for key in (LOTS, SCANNER, SYNC) if key in table)
     check_keys(table, (*_KEYS, *may_be), "[{}]", FILE, faults)
     site = check_table(SiteTable, table, "site", FILE, faults)
     station = check_table(StationTable, table, "station", FILE, faults)
@@ -65,6 +67,7 @@ def read_station(faults: Faults) -> StationSettings | None:
     label_checks = read_label_checks(table, FILE, faults)
     lots = read_lot_rules(table, FILE, faults)
     scanner = read_scanner(table, FILE, faults)
+    sync = read_sync(table, FILE, faults)
     if site is not None:
         _check_cut_off(site.production_day_starts, faults)
     description = None
@@ -107,6 +110,7 @@ def read_station(faults: Faults) -> StationSettings | None:
         label_checks=label_checks,
         lots=lots,
         scanner=scanner,
+        sync=sync,
     )
 
 

@@ -1,0 +1,63 @@
+"""The way to the centre as the settings have it: the thread, and the duty that speaks for it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from pathlib import Path
+
+from station.config.sync_settings import SyncSettings
+from station.core.lots import InputLot
+from station.line.centre_duty import CentreDuty
+from station.line.ports import Clock
+from station.sync.address import CentreAddress, Tls, read_password
+from station.sync.status import SyncStatus
+from station.sync.worker import SyncWorker
+
+
+@dataclass(frozen=True, slots=True)
+class CentreLine:
+    """What a station needs of the centre."""
+
+    worker: SyncWorker
+    duty: CentreDuty
+
+
+def address_of(settings: SyncSettings) -> CentreAddress:
+    """The centre's address of the settings, with the password read from its file.
+
+    Raises:
+        BadInput: a file is missing, or others may read the password.
+    """
+    secret = settings.password_file
+    return CentreAddress(
+        url=settings.url,
+        tls=Tls(settings.tls),
+        authority=settings.authority,
+        certificate=settings.certificate,
+        key=settings.key,
+        password="" if secret is None else read_password(secret),
+    )
+
+
+def centre_line(
+    settings: SyncSettings,
+    home: Path,
+    clock: Clock,
+    software: str,
+    lots: Mapping[str, InputLot],
+    told: Callable[[SyncStatus], None] = lambda _: None,
+) -> CentreLine:
+    """Build the worker and its duty; nothing runs yet.
+
+    Args:
+        settings: the way to the centre.
+        home: folder of the record.
+        clock: tells the time.
+        software: version of the station's program.
+        lots: every lot of the station, by code.
+        told: hears how it stands.
+    """
+    worker = SyncWorker(home, address_of(settings), software, clock, told)
+    duty = CentreDuty(lambda: (), lambda now: worker.status.needs(now, settings.patience), lots)
+    return CentreLine(worker, duty)

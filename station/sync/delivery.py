@@ -1,0 +1,248 @@
+"""The contract of delivery, as SQL: where the centre stands, a piece more, nothing twice.
+
+The centre's word counts: on every connection it is asked how far it has come, and the station goes
+on from there, whatever it remembers. A piece is one transaction: its entries, those set apart, and
+the watermark, which only moves from the entry in front of the piece. So the watermark never passes
+a gap, and what it says is durable before the station believes it.
+
+An entry that is there already is compared by its hash. Equal: it was delivered before. Different:
+the other one stays, ours goes to quarantine, and nothing more of the epoch is sent.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import datetime
+
+import psycopg
+
+from station.core.journal import GENESIS
+from station.store.outlet import Sent
+from station.sync.batch import Apart, Batch, copy_stream
+from station.sync.connection import CentreConnection
+from station.sync.errors import REFUSALS, TakenElsewhere, TwoRecords
+from station.sync.founding import check_shape
+
+_ARRIVED = (
+    "CREATE TEMPORARY TABLE IF NOT EXISTS arrived (seq bigint, kind text, hash bytea, "
+    "canonical bytea) ON COMMIT DELETE ROWS"
+)
+_COPY = "COPY arrived FROM STDIN (FORMAT BINARY)"
+_KEEP = (
+    "INSERT INTO centre.entry SELECT %s, %s, %s, seq, kind, hash, canonical FROM arrived "
+    "ON CONFLICT DO NOTHING"
+)
+_OTHERS = (
+    "SELECT a.seq FROM centre.entry e JOIN arrived a ON a.seq = e.seq "
+    "WHERE e.site = %s AND e.station = %s AND e.epoch = %s AND e.seq BETWEEN %s AND %s "
+    "AND e.hash <> a.hash ORDER BY a.seq LIMIT 1"
+)
+_SET_APART = (
+    "INSERT INTO centre.quarantine VALUES (%s, %s, %s, %s, %s, %s, %s, clock_timestamp()) "
+    "ON CONFLICT DO NOTHING"
+)
+_MOVE = (
+    "UPDATE centre.watermark SET seq = %s, hash = %s "
+    "WHERE site = %s AND station = %s AND epoch = %s AND seq = %s AND hash = %s"
+)
+OTHER_ENTRY = "the centre has another entry under this number"
+
+
+@dataclass(frozen=True, slots=True)
+class Mark:
+    """How far the centre has come in an epoch: every entry up to ``seq``; ``hash`` is its hash."""
+
+    seq: int = 0
+    hash: bytes = GENESIS
+
+
+@dataclass(frozen=True, slots=True)
+class Heartbeat:
+    """What a station says about itself.
+
+    Args:
+        epoch: its present one.
+        head: its last entry.
+        oldest: when the oldest entry that is not at the centre was made; None where all are.
+        now: the station's own time.
+        software: version of its program.
+        words: what needs somebody; empty when nothing does.
+    """
+
+    epoch: int
+    head: Mark
+    oldest: datetime | None
+    now: datetime
+    software: str
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
+class Heard:
+    """What the centre answers to a heartbeat.
+
+    Args:
+        other_epoch: another epoch under this station's name spoke after this one began; or None.
+        ahead_s: seconds the station's clock is before the centre's.
+        quarantined: entries of this station in quarantine.
+    """
+
+    other_epoch: int | None
+    ahead_s: float
+    quarantined: int
+
+
+class Delivery:
+    """One station's way of sending on one connection.
+
+    Args:
+        connection: fresh.
+        site, station: whose entries.
+        wait_s: the longest one exchange may take.
+
+    Raises:
+        CentreGone: the centre did not answer.
+        EnvironmentFault: the centre is of another shape or does not know the station.
+    """
+
+    def __init__(
+        self, connection: CentreConnection, site: str, station: str, wait_s: float
+    ) -> None:
+        self._connection, self._wait_s = connection, wait_s
+        self._names = (site, station)
+        with connection.within(wait_s):
+            check_shape(connection)
+            connection.execute(_ARRIVED)
+
+    def marks(self) -> dict[int, Mark]:
+        """How far the centre has come, by epoch."""
+        with self._connection.within(self._wait_s):
+            rows = self._connection.execute(
+                "SELECT epoch, seq, hash FROM centre.watermark WHERE site = %s AND station = %s",
+                self._names,
+            ).fetchall()
+        return {epoch: Mark(seq, bytes(digest)) for epoch, seq, digest in rows}
+
+    def begin(self, epoch: int) -> None:
+        """Make an epoch known that the centre has not heard of."""
+        with self._connection.within(self._wait_s):
+            self._connection.execute(
+                "INSERT INTO centre.watermark VALUES (%s, %s, %s, 0, %s) ON CONFLICT DO NOTHING",
+                (*self._names, epoch, GENESIS),
+            )
+
+    def hash_at(self, epoch: int, seq: int) -> bytes | None:
+        """Hash of an entry at the centre; None where it has none, or it is in quarantine."""
+        with self._connection.within(self._wait_s):
+            row = self._connection.execute(
+                "SELECT hash FROM centre.entry WHERE site = %s AND station = %s AND epoch = %s "
+                "AND seq = %s",
+                (*self._names, epoch, seq),
+            ).fetchone()
+        return None if row is None else bytes(row[0])
+
+    def send(self, epoch: int, batch: Batch) -> Mark:
+        """Bring a piece to the centre; returns once it is durable there.
+
+        Raises:
+            CentreGone: whether it is there is not known.
+            TakenElsewhere: the centre does not stand in front of this piece any more.
+            TwoRecords: it holds another entry under one of these numbers.
+        """
+        try:
+            self._send(epoch, batch, batch.good, batch.apart)
+        except REFUSALS as refused:
+            good, apart = self._sift(epoch, batch.good, refused)
+            apart = sorted((*batch.apart, *apart), key=lambda one: one.entry.seq)
+            self._send(epoch, batch, good, apart)
+        return Mark(batch.last, batch.hash)
+
+    def set_apart(self, epoch: int, entry: Sent, why: str) -> None:
+        """Put one entry into quarantine; nothing else changes."""
+        with self._connection.within(self._wait_s), self._connection.transaction():
+            self._quarantine(epoch, Apart(entry, why))
+
+    def beat(self, beat: Heartbeat) -> Heard:
+        """Tell the centre where the station stands, and hear what it knows."""
+        with self._connection.within(self._wait_s), self._connection.transaction():
+            told = (beat.epoch, beat.head.seq, beat.head.hash, beat.oldest, beat.now)
+            last = self._connection.execute(
+                "SELECT epoch, head_seq FROM centre.register WHERE site = %s AND station = %s",
+                self._names,
+            ).fetchone()
+            self._connection.execute(
+                "INSERT INTO centre.register VALUES (%s, %s, %s, %s, %s, %s, %s, "
+                "clock_timestamp(), %s, %s) ON CONFLICT DO NOTHING",
+                (*self._names, *told, beat.software, beat.words),
+            )
+            self._connection.execute(
+                "UPDATE centre.register SET epoch = %s, head_seq = %s, head_hash = %s, "
+                "oldest_unsent = %s, station_utc = %s, contact = clock_timestamp(), "
+                "software = %s, words = %s WHERE site = %s AND station = %s",
+                (*told, beat.software, beat.words, *self._names),
+            )
+            row = self._connection.execute(
+                "SELECT extract(epoch FROM %s - clock_timestamp())::float8, (SELECT count(*) FROM "
+                "centre.quarantine WHERE site = %s AND station = %s)",
+                (beat.now, *self._names),
+            ).fetchone()
+        assert row is not None
+        other = None if last is None or last[0] == beat.epoch else last[0]
+        return Heard(other, float(row[0]), row[1])
+
+    # --- inside one transaction ---------------------------------------------------------------
+
+    def _send(self, epoch: int, batch: Batch, good: Sequence[Sent], apart: Sequence[Apart]) -> None:
+        connection = self._connection
+        with connection.within(self._wait_s), connection.transaction():
+            self._keep(epoch, good)
+            for one in apart:
+                self._quarantine(epoch, one)
+            place = (*self._names, epoch, batch.after, batch.before)
+            if connection.execute(_MOVE, (batch.last, batch.hash, *place)).rowcount != 1:
+                raise TakenElsewhere(f"the centre does not stand at entry {batch.after} any more")
+
+    def _keep(self, epoch: int, good: Sequence[Sent]) -> None:
+        if not good:
+            return
+        connection, key = self._connection, (*self._names, epoch)
+        with connection.cursor() as cursor:
+            with cursor.copy(_COPY) as copy:
+                copy.write(copy_stream(good))
+            if cursor.execute(_KEEP, key).rowcount == len(good):
+                return
+            other = cursor.execute(_OTHERS, (*key, good[0].seq, good[-1].seq)).fetchone()
+        if other is not None:
+            raise TwoRecords(f"{OTHER_ENTRY}: {other[0]}", other[0])
+
+    def _quarantine(self, epoch: int, one: Apart) -> None:
+        entry = one.entry
+        self._connection.execute(
+            _SET_APART,
+            (*self._names, epoch, entry.seq, entry.hash, entry.canonical, one.why),
+        )
+
+    def _sift(
+        self, epoch: int, entries: Sequence[Sent], refused: psycopg.Error
+    ) -> tuple[list[Sent], list[Apart]]:
+        """Find the entries the centre refuses, by halves; nothing is kept by this."""
+        if len(entries) == 1:
+            words = str(refused).splitlines()[0]
+            return [], [Apart(entries[0], f"the centre refused it: {words}")]
+        good: list[Sent] = []
+        apart: list[Apart] = []
+        middle = len(entries) // 2
+        for half in (entries[:middle], entries[middle:]):
+            try:
+                with (
+                    self._connection.within(self._wait_s),
+                    self._connection.transaction(force_rollback=True),
+                ):
+                    self._keep(epoch, half)
+                good += half
+            except REFUSALS as again:
+                fine, bad = self._sift(epoch, half, again)
+                good += fine
+                apart += bad
+        return good, apart
