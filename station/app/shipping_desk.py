@@ -31,12 +31,12 @@ from station.core.shipping_entries import (
     shipment_fact,
     unit_label_fact,
 )
+from station.core.shipping_lines import ShipmentLine, UnitLine
 from station.line.opening import calendar_day
 from station.line.ports import Clock
 from station.reports.unit_scan import named_by_scan
 from station.store import shipping as store
 from station.store.queries import last_run
-from station.store.shipping import ShipmentLine, UnitLine
 
 _NEWEST = 20
 
@@ -170,7 +170,7 @@ class ShippingDesk:
     @property
     def _settings(self) -> ShippingSettings:
         if self._house.shipping is None:
-            raise ShippingError("customers.toml is missing: the station fills no cases")
+            raise ShippingError("the station fills no cases: customers.toml is missing")
         return self._house.shipping
 
     def _uid(self) -> str:

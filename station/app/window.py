@@ -49,6 +49,7 @@ from station.screens.labels import LabelsPage
 from station.screens.lots import LotsPage
 from station.screens.numbers import NumbersPage
 from station.screens.offer import LeadOffer, Person
+from station.screens.shipping import ShippingPage
 from station.screens.theme import register_fonts
 from station.screens.trace import TracePage
 from station.screens.window import StationWindow
@@ -206,6 +207,11 @@ def _window(bridge: Bridge, station: Station, house: Packhouse) -> StationWindow
             LabelsPage(bridge, station.line, station.label_checks, signers),
         ),
         Door("LOTS", Qt.Key.Key_F6, LotsPage(bridge, station.line, station.lots, people)),
+        Door(
+            "SHIPPING",
+            Qt.Key.Key_F12,
+            ShippingPage(bridge, station.line, station.shipping, people),
+        ),
         Door("TRACE", Qt.Key.Key_F7, TracePage(TraceDesk(station.home))),
         Door("CHECKS", Qt.Key.Key_F4, ChecksPage(bridge, station.line, station.checks, people)),
     )

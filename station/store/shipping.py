@@ -5,8 +5,7 @@ from __future__ import annotations
 from bisect import bisect_right
 from collections import defaultdict
 from collections.abc import Collection, Iterable, Mapping
-from dataclasses import dataclass
-from datetime import date, datetime
+from datetime import date
 from itertools import islice
 from pathlib import Path
 from typing import Any, TypeVar
@@ -15,7 +14,8 @@ from sqlalchemy import Connection, Row, Select, func, select
 
 from station.core.casing import CasedBag
 from station.core.pack import LabelState
-from station.core.shipping import MOST_BAGS, Customer, UnitKind, serial_parts
+from station.core.shipping import MOST_BAGS, Customer, serial_parts
+from station.core.shipping_lines import Place, ShipmentLine, UnitLine
 from station.store.engine import reading
 from station.store.queries import local_time, unknown, unknown_serial
 from station.store.shipping_facts import FREE
@@ -25,88 +25,6 @@ from station.store.tables import blend, identity, pack, run
 _T = TypeVar("_T")
 
 _MANY = 400
-
-
-@dataclass(frozen=True, slots=True)
-class ShipmentLine:
-    """One shipment as it stands now.
-
-    Args:
-        uid: of its entry.
-        number: of the packhouse's own.
-        customer: as it was then.
-        reference: its paper.
-        state: ``shipped``, or how it was undone.
-        who: entered it.
-        at: when, in the plant's time of that moment.
-    """
-
-    uid: str
-    number: str
-    customer: Customer
-    reference: str
-    state: str
-    who: str
-    at: datetime
-
-    @property
-    def gone(self) -> bool:
-        """Whether its goods are with the customer."""
-        return self.state == "shipped"
-
-
-@dataclass(frozen=True, slots=True)
-class UnitLine:
-    """One case or pallet as it stands now.
-
-    Args:
-        uid: of its entry.
-        sscc: 18 digits.
-        kind: case or pallet.
-        product, name, gtin: what it holds.
-        blend_lot: one code, or those of a pallet's cases with blanks between.
-        use_by: the earliest date in it.
-        bags, net_ug: how many, and their net in micrograms.
-        label, copies: of its own label.
-        undone: it was opened or broken up.
-        pallet: SSCC of the pallet it stands on; empty for none.
-        shipment: number of the shipment it left with; empty for none.
-        held: bags in it that must not leave.
-        at: when it was made, in the plant's time of that moment.
-    """
-
-    uid: str
-    sscc: str
-    kind: UnitKind
-    product: str
-    name: str
-    gtin: str
-    blend_lot: str
-    use_by: date
-    bags: int
-    net_ug: int
-    label: LabelState
-    copies: int
-    undone: bool
-    pallet: str
-    shipment: str
-    held: int
-    at: datetime
-
-
-@dataclass(frozen=True, slots=True)
-class Place:
-    """Where a bag is: its case, the pallet below it, the shipment it left with.
-
-    Args:
-        case: SSCC.
-        pallet: SSCC; empty where the case stands on none.
-        shipment: what it left with; None while it is in the house.
-    """
-
-    case: str
-    pallet: str
-    shipment: ShipmentLine | None
 
 
 def cased_bags(home: Path, serials: Collection[str]) -> tuple[CasedBag, ...]:

@@ -28,10 +28,17 @@ from station.screens.lead import LeadPanel
 from station.screens.lots import LotsPage
 from station.screens.numbers import NumbersPage
 from station.screens.packer import PackerScreen
+from station.screens.shipping import ShippingPage
 from station.screens.trace import TracePage
 from station.screens.window import StationWindow
 from station.store.queries import known_lots
-from tests.station.screens import change_states, labels_states, lots_states, numbers_states
+from tests.station.screens import (
+    change_states,
+    labels_states,
+    lots_states,
+    numbers_states,
+    shipping_states,
+)
 from tests.station.screens.checks_rig import ChecksRig, suspected
 from tests.station.screens.fakes import FakeHand, FakeIntents
 from tests.station.screens.states import (
@@ -263,6 +270,37 @@ def labels(folder: Path) -> None:
             page.close()
 
 
+def shipping(folder: Path) -> None:
+    stub = shipping_states.ShippingSourceStub
+    for wide, tall in ((1024, 768), SIZES[0]):
+        page = ShippingPage(Bridge(), FakeIntents(), stub(), lots_states.PEOPLE)
+        page.resize(wide, tall)
+        page.show()
+        page.show_state(every_state()["bag_on"])
+        shoot(page, folder / f"shipping_{wide}_1_begin.png")
+        page.case.buttons["NEXT CASE"].click()
+        shoot(page, folder / f"shipping_{wide}_2_case.png")
+        page.case.scanned.emit(shipping_states.serial(3))
+        shoot(page, folder / f"shipping_{wide}_3_twice.png")
+        page.go_to(1)
+        for code in (shipping_states.FIRST, shipping_states.SECOND):
+            page.pallet.scanned.emit(code)
+        for digit in "1215":
+            page.pad.keys[digit].click()
+        shoot(page, folder / f"shipping_{wide}_4_pallet.png")
+        page.go_to(2)
+        page.ship.scanned.emit(shipping_states.PALLET)
+        page.customers.touched.emit("MARSHGATE")
+        page.reference.setText("delivery note 4713")
+        shoot(page, folder / f"shipping_{wide}_5_ship.png")
+        page.ship.scanned.emit(shipping_states.HELD)
+        shoot(page, folder / f"shipping_{wide}_6_held.png")
+        page.go_to(3)
+        page.house.choose(shipping_states.FIRST)
+        shoot(page, folder / f"shipping_{wide}_7_house.png")
+        page.close()
+
+
 def trace(folder: Path) -> None:
     for wide, tall in ((1024, 768), SIZES[0]):
         with tempfile.TemporaryDirectory() as home:
@@ -307,7 +345,7 @@ def window(folder: Path) -> None:
 def main(folder: Path) -> None:
     folder.mkdir(parents=True, exist_ok=True)
     application = QApplication.instance() or QApplication([])
-    for part in (packer, lead, numbers, checks, change, lots, labels, trace, window):
+    for part in (packer, lead, numbers, checks, change, lots, labels, shipping, trace, window):
         part(folder)
     application.processEvents()
 
