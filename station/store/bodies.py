@@ -9,6 +9,8 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from datetime import date, datetime
 from decimal import Decimal
+from functools import lru_cache
+from types import MappingProxyType
 from typing import Any
 
 from station.core.dating import Dating
@@ -21,6 +23,7 @@ from station.core.metrology.verdict import Verdict, Window
 from station.core.pack import LabelState, Moment, PackDraft, PackId, Quality, Residue, Weighing
 from station.core.product import BagItem, PackMode, Product, Share
 from station.core.run import Run
+from station.store.columns import mass_values
 from station.store.label_body import label_body, label_of
 from station.store.recipe_body import bounds_of, component_of, recipe_body, share_body
 
@@ -29,10 +32,17 @@ _Read = Mapping[str, Any]
 """A body as read back; its values were written by the functions here."""
 
 
+@lru_cache(maxsize=4096)
 def mass(text: str) -> Mass:
-    """Read a mass as written in a body."""
+    """Read a mass as written in a body; bags share most of them."""
     digits, unit = text.split(" ")
     return Mass.of(digits, unit)
+
+
+@lru_cache(maxsize=4096)
+def written_mass(name: str, text: str) -> Mapping[str, object]:
+    """Return the values of ``mass_columns(name)`` for a mass as written in a body."""
+    return MappingProxyType(mass_values(name, mass(text)))
 
 
 def _day(text: str | None) -> date | None:

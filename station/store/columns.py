@@ -81,6 +81,8 @@ class Word(TypeDecorator[_Word], Generic[_Word]):
 
     def process_bind_param(self, value: _Word | None, dialect: Dialect) -> str | None:
         """Refuse a word outside the list."""
+        if type(value) is self.words:
+            return value.value  # most values are members already, and every bag has nine
         return None if value is None else str(self.words(value))
 
     def process_result_value(self, value: str | None, dialect: Dialect) -> _Word | None:

@@ -7,6 +7,7 @@ other (kind *head*), so it lies under the next one.
 
 from __future__ import annotations
 
+from contextlib import suppress
 from datetime import UTC, date, timedelta
 from pathlib import Path
 
@@ -17,7 +18,8 @@ from station.core.ids import new_uid
 from station.core.journal import EntryKind
 from station.core.pack import Moment
 from station.core.tree_head import SignedHead, TreeHead, key_id
-from station.errors import StationError
+from station.errors import EnvironmentFault, StationError
+from station.store.durable import write_whole
 from station.store.facts import fact_record, read_facts
 from station.store.journal import Head, read_entry
 from station.store.signing import StationKey, make_key, read_key
@@ -42,6 +44,7 @@ class DayHeads:
         self._key: StationKey | None = None
         self._day: date | None = None
         self._pending: date | None = None
+        self._made: SignedHead | None = None
         self.unsigned = NO_KEY
         """Why heads are not signed, in words for a person; empty where they are."""
 
@@ -51,8 +54,15 @@ class DayHeads:
         return self._key is not None
 
     def opened(self, connection: Connection, epoch: int, head: Head) -> None:
-        """Take note of where the journal stands, before its first new entry."""
+        """Take note of where the journal stands, before its first new entry.
+
+        Raises:
+            EnvironmentFault: the journal is not the one of the head kept beside the key.
+        """
         self._epoch = epoch
+        witness = None if self._path is None else read_witness(self._path)
+        if witness is not None and witness.head.epoch == epoch:
+            self._compare(connection, head, witness)
         last = connection.execute(
             select(journal.c.canonical).where(journal.c.id == head.row)
         ).scalar_one_or_none()
@@ -93,11 +103,14 @@ class DayHeads:
 
     def begin(self) -> None:
         """A transaction begins."""
-        self._pending = self._day
+        self._pending, self._made = self._day, None
 
     def committed(self) -> None:
-        """It is durable."""
+        """It is durable: a head made in it is also kept beside the key."""
         self._day = self._pending
+        if self._made is not None and self._path is not None:
+            write_witness(self._path, self._made)
+            self._made = None
 
     def due(self, connection: Connection, head: Head, at: Moment) -> Fact | None:
         """The head of the day that is over, before an entry of ``at``; None on the same day.
@@ -121,8 +134,21 @@ class DayHeads:
         signed = None
         if self._key is not None:
             signature = self._key.sign(made.statement(when))
-            signed = SignedHead(made, when, self._key.public, signature)
+            signed = self._made = SignedHead(made, when, self._key.public, signature)
         return head_fact(new_uid(at), day or local_day(at), made, signed, self.unsigned)
+
+    def _compare(self, connection: Connection, head: Head, witness: SignedHead) -> None:
+        size = witness.head.size
+        if size <= head.seq:
+            tree = EpochTree(connection, self._epoch, head.row - head.seq + 1)
+            if tree.root(size) == witness.head.root:
+                return
+        raise EnvironmentFault(
+            f"the journal is not the one whose head is kept beside the station key: entry {size}",
+            f"it ends at entry {head.seq}; entries are missing or were changed, or an older copy "
+            "was put here: bring the newest station.sqlite (with its -wal file) back, or restore "
+            "a backup with `station restore`, which says so in the record",
+        )
 
 
 def head_fact(
@@ -194,3 +220,21 @@ def signed_of(head: Fact) -> SignedHead | None:
 def local_day(moment: Moment) -> date:
     """The day of a moment on the plant's calendar."""
     return (moment.utc + timedelta(minutes=moment.offset_minutes)).date()
+
+
+def write_witness(key: Path, head: SignedHead) -> None:
+    """Keep a head beside the key, best effort: an older one stays a true statement."""
+    with suppress(OSError):
+        write_whole(_witness(key), f"{head.text()}\n".encode("ascii"))
+
+
+def read_witness(key: Path) -> SignedHead | None:
+    """Return the head kept last beside a key, or None when there is none that can be read."""
+    try:
+        return SignedHead.parse(_witness(key).read_text(encoding="ascii"))
+    except (OSError, ValueError):
+        return None
+
+
+def _witness(key: Path) -> Path:
+    return key.with_name(f"{key.name}.head")

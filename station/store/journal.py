@@ -12,7 +12,7 @@ from sqlalchemy import Connection, func, insert, select
 from station.core.journal import GENESIS, Entry, EntryKind, JournalError, Stored, Value, entry_hash
 from station.core.journal import canonical as canonical_bytes
 from station.core.pack import Moment
-from station.store.prepared import Prepared
+from station.store.prepared import Prepared, driver_of
 from station.store.tables import journal
 from station.store.tree import close_block
 
@@ -149,12 +149,12 @@ def entries(connection: Connection, after: int = 0) -> Iterator[Kept]:
         "SELECT id, epoch, seq, kind, hash, canonical FROM journal WHERE id > ? ORDER BY id LIMIT ?"
     )
     while True:
-        rows = connection.exec_driver_sql(page, (after, _PAGE)).all()
-        for row in rows:
-            yield Kept(row.id, row.epoch, row.kind, Stored(row.seq, row.canonical, row.hash))
+        rows = driver_of(connection).execute(page, (after, _PAGE)).fetchall()
+        for row, epoch, seq, kind, digest, kept in rows:
+            yield Kept(row, epoch, kind, Stored(seq, kept, digest))
         if len(rows) < _PAGE:
             return
-        after = rows[-1].id
+        after = rows[-1][0]
 
 
 def count(connection: Connection) -> int:
@@ -169,7 +169,7 @@ def read_entry(kept: bytes) -> Entry:
         JournalError: the bytes are no entry of a form known here.
     """
     try:
-        whole = json.loads(kept)
+        whole = json.loads(kept.decode())  # of bytes it would guess the encoding first
         if whole["v"] != 1:
             raise JournalError(f"an entry of form {whole['v']} needs a newer program")
         at = Moment(

@@ -19,7 +19,7 @@ from station.core.lots import LotStatus
 from station.core.metrology.verdict import Verdict
 from station.core.pack import LabelState, Quality
 from station.store import tables as t
-from station.store.bodies import lot_of, mass, residue_of, run_of
+from station.store.bodies import lot_of, residue_of, run_of, written_mass
 from station.store.columns import mass_values
 from station.store.facts import fact_record
 from station.store.hold_ranges import HoldRanges, UnknownFact
@@ -165,9 +165,9 @@ class Projections:
                 "uid": body["uid"],
                 "entry_id": row,
                 "blend_id": self._blend_of(body),
-                **mass_values("gross", mass(body["gross"])),
-                **mass_values("tare", mass(body["tare"])),
-                **mass_values("net", mass(body["net"])),
+                **written_mass("gross", body["gross"]),
+                **written_mass("tare", body["tare"]),
+                **written_mass("net", body["net"]),
                 "verdict": Verdict(body["verdict"]),
                 "quality": quality,
                 "rejected": int(quality is Quality.REJECT),

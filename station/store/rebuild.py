@@ -9,12 +9,14 @@ from sqlalchemy import delete
 from sqlalchemy.exc import DBAPIError
 
 from station.errors import BadInput, EnvironmentFault
+from station.store.chain import Chain
+from station.store.damage import Damage
 from station.store.engine import database, writer_engine
 from station.store.faults import explain
 from station.store.heads import read_head
 from station.store.lock import HomeLock
 from station.store.tables import PROJECTIONS
-from station.store.verify import Chain, Damage, replay
+from station.store.verify import replay
 
 
 class JournalBroken(EnvironmentFault):

@@ -39,30 +39,41 @@ def close_block(connection: Connection, epoch: int, seq: int, row: int) -> None:
     hashes = connection.exec_driver_sql(
         "SELECT hash FROM journal WHERE id > ? AND id <= ? ORDER BY id", (row - BLOCK, row)
     ).scalars()
-    values = (epoch, seq // BLOCK - 1, block_root(hashes))
-    connection.exec_driver_sql(_ADD, values)
+    keep_block(connection, epoch, seq // BLOCK - 1, block_root(hashes))
 
 
-class Blocks:
-    """Keeps the roots of whole blocks while entries are added one after the other.
+class GrowingTree:
+    """The tree of one epoch while its entries are read one after the other."""
 
-    Args:
-        connection: inside a transaction.
-    """
+    def __init__(self) -> None:
+        self._blocks: list[bytes] = []
+        self._rest: list[bytes] = []
 
-    def __init__(self, connection: Connection) -> None:
-        self._connection = connection
-        self._hashes: list[bytes] = []
+    @property
+    def size(self) -> int:
+        """How many entries were taken in."""
+        return len(self._blocks) * BLOCK + len(self._rest)
 
-    def add(self, epoch: int, seq: int, entry: bytes) -> None:
-        """Take the hash of the next entry; an epoch begins with entry 1."""
-        if seq == 1:
-            self._hashes.clear()
-        self._hashes.append(entry)
-        if len(self._hashes) == BLOCK:
-            values = (epoch, seq // BLOCK - 1, block_root(self._hashes))
-            self._connection.exec_driver_sql(_ADD, values)
-            self._hashes.clear()
+    def add(self, entry: bytes) -> bytes | None:
+        """Take in the hash of the next entry; returns the root of the block it makes whole."""
+        self._rest.append(entry)
+        if len(self._rest) < BLOCK:
+            return None
+        made = block_root(self._rest)
+        self._blocks.append(made)
+        self._rest.clear()
+        return made
+
+    def root(self) -> bytes:
+        """Return the root over all of them."""
+        if not self._rest:
+            return root(self._blocks)
+        return root((*self._blocks, block_root(self._rest)))
+
+
+def keep_block(connection: Connection, epoch: int, number: int, made: bytes) -> None:
+    """Keep the root of a block."""
+    connection.exec_driver_sql(_ADD, (epoch, number, made))
 
 
 class TreeBroken(Exception):
