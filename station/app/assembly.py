@@ -111,6 +111,7 @@ class Station:
         haste: how much faster than real time the scale goes; above 1 on a bench only.
         record: file that takes in everything the scale sends; None for none.
         printer: where labels go instead of the folder.
+        key: file of the key that signs heads of the journal; None for unsigned ones.
     """
 
     house: Packhouse
@@ -121,13 +122,15 @@ class Station:
     haste: float = 1.0
     record: Path | None = None
     printer: Printer | None = None
+    key: Path | None = None
 
     def __post_init__(self) -> None:
         settings = self.house.settings
         scale = settings.scale
         self.clock = SystemClock(settings.zone)
         self.home.mkdir(parents=True, exist_ok=True)
-        self.store = StationStore.open(self.home, settings.site, settings.station, self.clock)
+        names = (settings.site, settings.station)
+        self.store = StationStore.open(self.home, *names, self.clock, self.key)
         self.in_doubt = self.store.in_doubt()
         now = self.clock.now()
         left = last_run(self.home)

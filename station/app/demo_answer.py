@@ -6,10 +6,10 @@ from pathlib import Path
 
 from station.app.headless import pack_headless
 from station.app.places import demo_settings, home_folder, packhouse
-from station.app.progress import progress
 from station.app.summary import DemoSummary
 from station.cli.answer import Answer, Json
 from station.cli.page import Weight, facts, heading, note
+from station.cli.progress import progress
 from station.errors import BadInput
 
 _MOST_PACKS = 1_000_000

@@ -63,7 +63,14 @@ def practice_station(
     """
     port = PortSettings(bench.url)
     return Station(
-        bench_house(house), home, port, labels, audience, haste=bench.speed, printer=printer
+        bench_house(house),
+        home,
+        port,
+        labels,
+        audience,
+        haste=bench.speed,
+        printer=printer,
+        key=home / "practice.key",  # a real station keeps it away from its home
     )
 
 

@@ -7,9 +7,9 @@ from pathlib import Path
 
 from station.app.places import demo_settings, home_folder, packhouse
 from station.app.practice_record import pack_record
-from station.app.progress import progress
 from station.cli.answer import Answer, iso
 from station.cli.page import facts, heading, note
+from station.cli.progress import progress
 from station.clock import SystemClock
 from station.config.packhouse import Packhouse
 from station.core.product import Product

@@ -97,6 +97,7 @@ def show_station(house: Packhouse, home: Path, record: Path | None = None) -> No
             audience,
             record=record,
             printer=printer_of(settings.printer),
+            key=settings.record.key_of(home),
         )
         with _faults_to(bridge), _running(station):
             window = _window(bridge, station, house)

@@ -2,28 +2,71 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
+import json
+import sys
+from contextlib import suppress
+from pathlib import Path
+from typing import TYPE_CHECKING, Annotated
+
+import typer
 
 from station.cli.answer import Answer, Json, run_verb
 from station.cli.options import AsJson, Config, Home, home_of
+from station.cli.outside import Heads, Key, read_outside
 from station.cli.page import Weight, facts, heading, note
+from station.cli.progress import progress
+from station.core.tree_head import SignedHead, key_id
+from station.errors import BadInput, EnvironmentFault
 
 if TYPE_CHECKING:
+    from station.store.head_check import Elsewhere
+    from station.store.quick_verify import QuickReport
     from station.store.verify import VerifyReport
 
+_QUICK = (
+    "The text of older entries and the tables were not read again: the whole verification does."
+)
 _CAVEAT = (
     "A chain makes a change evident, it does not prevent one: compare the head with the one kept "
     "elsewhere."
 )
 
 
-def verify(home: Home = None, config: Config = None, as_json: AsJson = False) -> None:
-    """Check every entry and every table; exit 1 at the first that does not hold."""
+Quick = Annotated[bool, typer.Option("--quick", help="Only what came since the last signed head.")]
+Proof = Annotated[
+    Path | None, typer.Option("--proof", metavar="FILE", help="Check a proof instead of a record.")
+]
+
+
+def verify(
+    heads: Heads = None,
+    key: Key = None,
+    quick: Quick = False,
+    proof: Proof = None,
+    home: Home = None,
+    config: Config = None,
+    as_json: AsJson = False,
+) -> None:
+    """Check every entry, head and table; exit 1 at the first that does not hold."""
 
     def work() -> Answer:
-        from station.store.verify import verify as verify_record  # slow to load
+        if proof is not None:
+            return _check_proof(proof, read_outside((), key, None, None))
+        folder = home_of(home, config)
+        outside = read_outside(heads, key, folder, config)
+        if quick:
+            from station.store.quick_verify import verify_since_head  # slow to load
 
-        return _answer(verify_record(home_of(home, config)))
+            return _quick_answer(verify_since_head(folder, outside))
+        from station.store.journal import count_entries
+        from station.store.verify import verify as verify_record
+
+        total = 0  # of a file that cannot be counted the verification says more
+        with suppress(EnvironmentFault):
+            total = count_entries(folder)
+        quiet = as_json or not sys.stderr.isatty()
+        with progress("Checking entries", total, quiet=quiet) as told:
+            return _answer(verify_record(folder, outside, told))
 
     run_verb(as_json, work)
 
@@ -56,6 +99,9 @@ def _answer(report: VerifyReport) -> Answer:
         "epoch": None if report.epoch is None else str(report.epoch),
         "head_seq": report.head_seq,
         "head": report.head,
+        "heads": report.heads,
+        "signed_head": None if report.signed is None else report.signed.head.size,
+        "key": None if report.signed is None else key_id(report.signed.key),
     }
     if report.whole:
         title = heading(f"The journal is whole: {report.entries} entries")
@@ -66,5 +112,51 @@ def _answer(report: VerifyReport) -> Answer:
         ("Entries that hold", str(report.entries)),
         ("Last of them", f"{report.head_seq} of epoch {report.epoch or '-'}"),
         ("Its hash", report.head),
+        ("Heads that fit", str(report.heads)),
+        ("Last signed one", _signed(report.signed)),
     )
     return Answer(document, (title, facts(rows), note(_CAVEAT)), yes=report.whole)
+
+
+def _quick_answer(report: QuickReport) -> Answer:
+    signed = report.signed
+    document: dict[str, Json] = {
+        "whole": report.whole,
+        "first_break": report.first_break,
+        "why": report.why,
+        "signed_head": None if signed is None else signed.head.size,
+        "key": None if signed is None else key_id(signed.key),
+        "since": report.since,
+        "head_seq": report.seq,
+    }
+    title = (
+        heading("Nothing wrong since the last signed head")
+        if report.whole
+        else heading(f"THE RECORD DOES NOT HOLD: {report.why}", Weight.STOP)
+    )
+    rows = (("Last signed head", _signed(signed)), ("Entries since", str(report.since)))
+    return Answer(document, (title, facts(rows), note(_QUICK)), yes=report.whole)
+
+
+def _check_proof(path: Path, outside: Elsewhere) -> Answer:
+    from station.store.proofs import check_proof  # slow to load
+
+    try:
+        document = json.loads(path.read_text(encoding="utf-8"))
+    except (OSError, ValueError) as fault:
+        raise BadInput(f"{path}", f"cannot be read as a proof: {fault}") from fault
+    why = check_proof(document, outside.key)
+    words = f"THE PROOF DOES NOT HOLD: {why}" if why else f"It holds: {document['what']}"
+    page = (
+        heading(words, Weight.STOP if why else Weight.PLAIN),
+        facts((("Head", str(document.get("words", ""))),)),
+        note("" if outside.key else "Whose key it is was not checked: give it with --key."),
+    )
+    return Answer({"holds": not why, "why": why}, page, yes=not why)
+
+
+def _signed(head: SignedHead | None) -> str:
+    if head is None:
+        return "none"
+    words, name = head.head.words, key_id(head.key)
+    return f"{head.head.size} {words}, {head.at:%Y-%m-%d %H:%M} UTC, key {name}"

@@ -98,7 +98,8 @@ def _settle(folder: Path, config: Path, answer: Resolve) -> None:
         raise BadInput(f"--who {answer.who}", f"is nobody of people.toml: {known}")
     settings = house.settings
     clock = SystemClock(settings.zone)
-    with StationStore.open(folder, settings.site, settings.station, clock) as store:
+    key = settings.record.key_of(folder)
+    with StationStore.open(folder, settings.site, settings.station, clock, key) as store:
         try:
             settle(store, answer, clock.now())
         except LabelLifeError as refused:

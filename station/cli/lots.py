@@ -240,7 +240,8 @@ def _stopped(
     folder = home or settings.home
     clock = SystemClock(settings.zone)
     try:
-        store = StationStore.open(folder, settings.site, settings.station, clock)
+        key = settings.record.key_of(folder)
+        store = StationStore.open(folder, settings.site, settings.station, clock, key)
     except EnvironmentFault as fault:
         if "in use" in fault.title:
             raise EnvironmentFault("the station runs", _ON_SCREEN) from fault

@@ -15,6 +15,7 @@ from station.cli import (
     giveaway,
     handover,
     journal,
+    journal_heads,
     label,
     labels,
     limits,
@@ -54,9 +55,12 @@ def build() -> typer.Typer:
     app.command("rejects")(rejects.rejects)
     app.command("trace")(trace.trace)
     app.command("label")(label.label)
-    journal_verbs = _group("Check the record, or build its tables again.")
+    journal_verbs = _group("Prove the record, check it, or build its tables again.")
     journal_verbs.command("verify")(journal.verify)
     journal_verbs.command("rebuild")(journal.rebuild)
+    journal_verbs.command("head")(journal_heads.head)
+    journal_verbs.command("prove")(journal_heads.prove)
+    journal_verbs.command("key")(journal_heads.key)
     journal_verbs.callback()(_journal)
     app.add_typer(journal_verbs, name="journal")
     lots_verbs = _group("Take in deliveries, list, hold and release lots.")
@@ -99,7 +103,7 @@ def _start(
 
 
 def _journal() -> None:
-    """Check the record, or build its tables again."""
+    """Prove the record, check it, or build its tables again."""
 
 
 def _lots() -> None:

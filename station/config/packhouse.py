@@ -14,6 +14,7 @@ from station.config.gates import CheckSettings, TareSettings
 from station.config.label_checks import LabelChecks
 from station.config.lot_rules import LotSettings
 from station.config.printer import PrinterSettings
+from station.config.record_rules import RecordSettings
 from station.config.shipping import ShippingSettings
 from station.config.sync_settings import SyncSettings
 from station.core.lots import InputLot
@@ -152,6 +153,7 @@ class StationSettings:
         checks, tare, label_checks: what must be checked before bags are taken.
         lots: how input lots are followed on the line.
         scanner, sync: the scanner, and the way to the centre, where there is one.
+        record: how the record is proved and kept.
     """
 
     site: str
@@ -171,6 +173,7 @@ class StationSettings:
     lots: LotSettings = field(default_factory=LotSettings)
     scanner: ScannerSettings | None = None
     sync: SyncSettings | None = None
+    record: RecordSettings = field(default_factory=RecordSettings)
 
     @property
     def market(self) -> str:

@@ -24,6 +24,7 @@ from station.config.packhouse import (
     Timing,
 )
 from station.config.printer_file import check_printer, folder_of, printer_settings
+from station.config.record_file import BACKUP, RECORD, read_record
 from station.config.scanner_file import KEY as SCANNER
 from station.config.scanner_file import read_scanner
 from station.config.settings import (
@@ -54,7 +55,8 @@ def read_station(faults: Faults) -> StationSettings | None:
     table = read_toml(FILE, faults)
     if table is None:
         return None
-    may_be = tuple(key for key in (LOTS, SCANNER, SYNC) if key in table)
+    optional = (LOTS, SCANNER, SYNC, RECORD, BACKUP)
+    may_be = tuple(key for key in optional if key in table)
     check_keys(table, (*_KEYS, *may_be), "[{}]", FILE, faults)
     site = check_table(SiteTable, table, "site", FILE, faults)
     station = check_table(StationTable, table, "station", FILE, faults)
@@ -68,6 +70,8 @@ def read_station(faults: Faults) -> StationSettings | None:
     lots = read_lot_rules(table, FILE, faults)
     scanner = read_scanner(table, FILE, faults)
     sync = read_sync(table, FILE, faults)
+    home = None if station is None else folder_of(station.home, faults.folder)
+    record = read_record(table, FILE, home, faults)
     if site is not None:
         _check_cut_off(site.production_day_starts, faults)
     description = None
@@ -85,7 +89,7 @@ def read_station(faults: Faults) -> StationSettings | None:
         return None
     if checks is None or tare is None or label_checks is None or lots is None:
         return None
-    home = folder_of(station.home, faults.folder)
+    assert home is not None, "there is a table [station]"
     return StationSettings(
         site=site.code,
         site_name=site.name,
@@ -111,6 +115,7 @@ def read_station(faults: Faults) -> StationSettings | None:
         lots=lots,
         scanner=scanner,
         sync=sync,
+        record=record,
     )
 
 

@@ -6,12 +6,14 @@ import json
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from datetime import datetime
+from pathlib import Path
 
 from sqlalchemy import Connection, func, insert, select
 
 from station.core.journal import GENESIS, Entry, EntryKind, JournalError, Stored, Value, entry_hash
 from station.core.journal import canonical as canonical_bytes
 from station.core.pack import Moment
+from station.store.engine import reading
 from station.store.prepared import Prepared, driver_of
 from station.store.tables import journal
 from station.store.tree import close_block
@@ -160,6 +162,18 @@ def entries(connection: Connection, after: int = 0) -> Iterator[Kept]:
 def count(connection: Connection) -> int:
     """Return how many entries the journal has, of all epochs."""
     return connection.execute(select(func.count()).select_from(journal)).scalar_one()
+
+
+def count_entries(home: Path) -> int:
+    """Return how many entries the record in ``home`` has, of all epochs.
+
+    Raises:
+        BadInput: there is no record in ``home``.
+        EnvironmentFault: it cannot be read.
+    """
+    with reading(home) as connection:
+        last = select(func.max(journal.c.id))  # rows stand without a gap from 1 on
+        return connection.execute(last).scalar_one() or 0
 
 
 def read_entry(kept: bytes) -> Entry:

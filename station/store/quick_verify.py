@@ -14,7 +14,7 @@ from pathlib import Path
 from sqlalchemy import Connection
 from sqlalchemy.exc import DBAPIError
 
-from station.core.journal import first_break
+from station.core.journal import JournalError, first_break
 from station.core.tree_head import HeadError, SaidHead, SignedHead, TreeHead, key_id
 from station.store import journal as j
 from station.store.damage import Damage
@@ -77,7 +77,13 @@ def verify_since_head(home: Path, elsewhere: Elsewhere | None = None) -> QuickRe
 
 
 def _signed_head(connection: Connection, here: Standing, known: Elsewhere) -> SignedHead:
-    newest = newest_head(connection)
+    try:
+        newest = newest_head(connection)
+    except JournalError as fault:
+        raise Damage(
+            None,
+            f"the newest signed head was changed: {fault}; verify the whole record to find more",
+        ) from fault
     fact, row = newest if newest is not None else (None, 0)
     if fact is None or row < here.first_row:
         raise Damage(

@@ -10,12 +10,12 @@ from typing import Annotated
 import typer
 
 from station.app.places import demo_settings, home_folder, packhouse
-from station.app.progress import progress
 from station.app.week.plan import LEAST_BAGS, plan_week
 from station.app.week.tally import Count, Plant, WeekMade, kilograms
 from station.cli.answer import Answer, Json, run_verb
 from station.cli.options import AsJson
 from station.cli.page import facts, heading, listing, note
+from station.cli.progress import progress
 from station.clock import SystemClock
 from station.errors import BadInput
 from station.line.opening import calendar_day

@@ -1,14 +1,11 @@
 """Heads of days: when they are made, over what, and with which key."""
 
 import re
-from dataclasses import dataclass, replace
-from datetime import timedelta
 
 import pytest
 
 from station.core.journal import EntryKind
 from station.core.merkle import leaf_hash, root
-from station.core.pack import Moment
 from station.line.ports import StoreFault
 from station.store import journal as j
 from station.store.day_heads import signed_of
@@ -16,31 +13,12 @@ from station.store.engine import reading
 from station.store.facts import facts
 from station.store.signing import is_signed, make_key, read_key
 from station.store.verify import verify
-from station.store.writer import StationStore
-
-
-@dataclass
-class DayClock:
-    """The packhouse's clock, some days on."""
-
-    inner: object
-    days: int = 0
-
-    def now(self) -> Moment:
-        now = self.inner.now()
-        return replace(now, utc=now.utc + timedelta(days=self.days))
-
-    def monotonic_ns(self) -> int:
-        return self.inner.monotonic_ns()
+from tests.station.store.signed_world import DayClock, opened
 
 
 @pytest.fixture
 def days(world):
     return DayClock(world.clock)
-
-
-def opened(world, clock, key=None):
-    return StationStore.open(world.home, world.site, world.station, clock, key)
 
 
 def heads(world):

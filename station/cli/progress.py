@@ -1,4 +1,4 @@
-"""How far a long work of the demo has come, on the error stream."""
+"""How far a long work has come, on the error stream."""
 
 from __future__ import annotations
 

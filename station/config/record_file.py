@@ -1,0 +1,68 @@
+"""``[record]`` and ``[backup]`` of station.toml; both tables, and each key, may be left out."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Annotated
+
+from station.config.check import check_table
+from station.config.faults import Faults
+from station.config.fields import printable, whole
+from station.config.printer_file import folder_of
+from station.config.record_rules import BackupSettings, RecordSettings
+from station.config.settings import Shape
+from station.config.toml_file import Table
+
+RECORD, BACKUP = "record", "backup"
+
+
+class _RecordTable(Shape):
+    """``[record]``."""
+
+    key: Annotated[str, printable(300)] | None = None
+    keep_years: Annotated[int, whole(1, 100, "years")] | None = None
+
+
+class _BackupTable(Shape):
+    """``[backup]``."""
+
+    folder: Annotated[str, printable(300)]
+    every_hours: Annotated[int, whole(1, 168, "hours")] = 6
+    keep: Annotated[int, whole(2, 1000, "backups")] = 28
+
+
+def read_record(table: Table, file: str, home: Path | None, faults: Faults) -> RecordSettings:
+    """Return both tables, the usual where they are missing; what is wrong is noted.
+
+    A path that is not absolute lies beside the settings.
+
+    Args:
+        table: all of the file.
+        file: its name.
+        home: folder of the record, as the settings have it.
+        faults: takes in what is wrong.
+    """
+    record = check_table(_RecordTable, table, RECORD, file, faults) if RECORD in table else None
+    backup = check_table(_BackupTable, table, BACKUP, file, faults) if BACKUP in table else None
+    key = folder = None
+    if record is not None and record.key is not None:
+        key = folder_of(record.key, faults.folder)
+        _check_outside(key, home, f"{RECORD}.key", file, faults)
+    if backup is not None:
+        folder = folder_of(backup.folder, faults.folder)
+        _check_outside(folder, home, f"{BACKUP}.folder", file, faults)
+    return RecordSettings(
+        key=key,
+        backup=(
+            None
+            if backup is None or folder is None
+            else BackupSettings(folder, backup.every_hours, backup.keep)
+        ),
+        years=(record.keep_years or 0) if record is not None else 0,
+    )
+
+
+def _check_outside(path: Path, home: Path | None, key: str, file: str, faults: Faults) -> None:
+    if home is not None and path.resolve().is_relative_to(home.resolve()):
+        why = f"{path} lies in the home, and would be lost or changed with it"
+        faults.add(file, key, why, "a place outside the home, best on another disk")
