@@ -11,6 +11,7 @@ from typing import Protocol
 from drivers.budget import BudgetRules, ErrorBudget
 from drivers.conversation import AskRules, Conversation
 from drivers.diagnosis import ENOUGH, diagnose
+from drivers.errors import PortError
 from drivers.flood import FloodLimit
 from drivers.frames.base import Answer, AnswerKind, FrameParser, Garbage, Item, WeightFrame
 from drivers.frames.scp0499_facts import Discovery
@@ -93,6 +94,7 @@ class Line:
         gate: shuts a zero out that may hide a load.
         slept: gives how long the computer slept so far, in nanoseconds.
         quiet: while it is set the scale is asked nothing; commands of a person still go out.
+        again: set to have the port opened once more, and the scale asked about itself.
     """
 
     settings: str
@@ -104,6 +106,7 @@ class Line:
     gate: ZeroGate
     slept: Callable[[], int] = slept_ns
     quiet: threading.Event = field(default_factory=threading.Event)
+    again: threading.Event = field(default_factory=threading.Event)
 
 
 class Connection:
@@ -149,6 +152,9 @@ class Connection:
         self._port.discard_input()
         self._line.say(LinkUp(self._port.name, self._epoch, self._port.identity))
         while not stopping.is_set():
+            if self._line.again.is_set():
+                self._line.again.clear()
+                raise PortError(f"{self._port.name} is opened again", "to see which scale is there")
             self._send(commands)
             chunk = self._port.read()
             before_ns, self._read_ns = self._read_ns, self._line.clock()

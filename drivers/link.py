@@ -119,6 +119,11 @@ class ScaleLink:
         else:
             self._line.quiet.clear()
 
+    def take_any_device(self) -> None:
+        """Open the port again and read whatever device is there; from any thread."""
+        self._identity = ""
+        self._line.again.set()
+
     # --- on the link's thread ---------------------------------------------------------------
 
     def _serve(self) -> None:

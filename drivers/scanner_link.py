@@ -64,6 +64,8 @@ class ScannerLink:
         self._clock = clock
         self._backoff = backoff or Backoff()
         self._stopping = threading.Event()
+        self.state = "not open yet"
+        """How the line is, in words; any thread may read it."""
         self._thread = threading.Thread(target=self._work, name="scanner link")
 
     def start(self) -> None:
@@ -110,6 +112,10 @@ class ScannerLink:
                 self._say(item)
 
     def _say(self, item: ScannerItem) -> None:
+        if isinstance(item, ScannerUp):
+            self.state = f"{item.port} is open"
+        elif isinstance(item, ScannerDown):
+            self.state = item.why
         try:
             self._on_item(item)
         except Exception:  # noqa: BLE001  a listener may fail in any way

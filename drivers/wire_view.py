@@ -54,12 +54,14 @@ class WireCount:
         garbage: what was no frame within them.
         bytes: all bytes within them.
         gap_ms: the median time between two weights; None where there are fewer than two.
+        seconds: how far back this looks: ten, or as far as bytes are kept.
     """
 
     frames: int
     garbage: int
     bytes: int
     gap_ms: int | None
+    seconds: int = 10
 
     @property
     def bad_percent(self) -> int:
@@ -103,8 +105,8 @@ def rows_of(passed: Sequence[Passed], new_parser: Callable[[], FrameParser]) -> 
 
 
 def count_of(passed: Sequence[Passed], rows: Sequence[WireRow], now_ns: int) -> WireCount:
-    """Return what came within the last ten seconds."""
-    since = now_ns - _WINDOW_NS
+    """Return what came within the last ten seconds, or since the oldest bytes that are kept."""
+    since = max([now_ns - _WINDOW_NS, *(one.at_ns for one in passed[:1])])
     late = [row for row in rows if row.at_ns >= since and not row.sent]
     good = [row.at_ns for row in late if row.good]
     gaps = sorted(after - before for before, after in itertools.pairwise(good))
@@ -113,6 +115,7 @@ def count_of(passed: Sequence[Passed], rows: Sequence[WireRow], now_ns: int) -> 
         garbage=len(late) - len(good),
         bytes=sum(len(one.data) for one in passed if one.at_ns >= since and not one.sent),
         gap_ms=gaps[len(gaps) // 2] // _MS if gaps else None,
+        seconds=-(-(now_ns - since) // 1_000_000_000) if passed else 10,
     )
 
 

@@ -143,7 +143,7 @@ def _begin(mark: Mark) -> int:
 def _edges(lines: list[bytes]) -> tuple[bytes, bytes, int]:
     """Return what every line starts with and ends with, and how many bytes follow the end.
 
-    Start and end are control characters; where there are none at the end, the last character.
+    Start and end are control characters.
     """
     shortest = min(len(line) for line in lines)
     common = _common(lines)

@@ -16,7 +16,7 @@ from drivers.printer.base import Printer
 from drivers.printer.file import FolderPrinter
 from drivers.steady import Reading
 from drivers.wire import WireLog
-from station.app.centre_line import centre_line
+from station.app.centre_line import centre_line, centre_words
 from station.app.change_desk import ChangeDesk
 from station.app.checks_desk import ChecksDesk
 from station.app.label_desk import PrintingDesk
@@ -27,13 +27,15 @@ from station.app.lot_gates import lot_gates
 from station.app.printers import drawer_for, unit_printer
 from station.app.scale_line import scale_link, steady_rules
 from station.app.scanner_line import scanner_link
+from station.app.service_gates import service_gates
+from station.app.service_system import system_rows
 from station.app.shipping_desk import shipping_gates
 from station.clock import SystemClock
 from station.config.catalogue import catalogue_of
 from station.config.packhouse import Packhouse
 from station.core.facts import Fact
 from station.core.ids import new_uid
-from station.line import clearance_duty, events, pause_duty, scale_duty, tare_duty
+from station.line import clearance_duty, events, pause_duty, scale_duty, swap_duty, tare_duty
 from station.line.clearance_duty import ClearanceDuty
 from station.line.cycle_state import LineRules
 from station.line.duties import Duties
@@ -44,7 +46,9 @@ from station.line.pause_duty import PauseDuty
 from station.line.runner import LineRunner, Listeners, Timing
 from station.line.scale_duty import ScaleDuty
 from station.line.state import EntryAnswer, LineState, RunAnswer
+from station.line.swap_duty import SwapDuty
 from station.line.tare_duty import TareDuty
+from station.screens.service_source import Named
 from station.store.facts import facts
 from station.store.queries import last_run
 from station.store.run_counts import last_packed_run
@@ -112,6 +116,8 @@ class Station:
         record: file that takes in everything the scale sends; None for none.
         printer: where labels go instead of the folder.
         key: file of the key that signs heads of the journal; None for unsigned ones.
+        settings: folder of the settings, which whoever services the station may change; None
+            where nobody may.
     """
 
     house: Packhouse
@@ -123,6 +129,7 @@ class Station:
     record: Path | None = None
     printer: Printer | None = None
     key: Path | None = None
+    settings: Path | None = None
 
     def __post_init__(self) -> None:
         settings = self.house.settings
@@ -189,6 +196,7 @@ class Station:
             else centre_line(settings.sync, self.home, self.clock, software(), lots.book)
         )
         centre = () if self.centre is None else (self.centre.duty,)
+        self.swap_duty = SwapDuty(facts(self.home, swap_duty.KINDS))
         gates = (self.scale_duty,) if settings.checks.on else ()
         tares = (self.tare_duty,) if settings.tare.on else ()
         self.line = LineRunner(
@@ -211,9 +219,8 @@ class Station:
             ),
             duties=Duties(
                 (
-                    *(self.numbers, self.pause_duty, *clear, lots.duty, self._unit_labels),
-                    *(*gates, *tares, *labels.duties),
-                    *(self.numbers, self.pause_duty, *clear, lots.duty),
+                    *(self.numbers, self.swap_duty, self.pause_duty, *clear, lots.duty),
+                    self._unit_labels,
                     *(*gates, *tares, *labels.duties, *centre),
                 )
             ),
@@ -232,7 +239,17 @@ class Station:
             self.clock.monotonic_ns,
             self.wire,
         )
-
+        self.service = service_gates(
+            self.house,
+            self.home,
+            self.clock,
+            self.wire,
+            self.link,
+            self.swap_duty,
+            self.settings,
+            self._system,
+            self._hasty(DWELL_NS // _MS),
+        )
         self.scanner = (
             None
             if settings.scanner is None
@@ -280,7 +297,20 @@ class Station:
         self.numbers.state(state)
         self.audience.state(state)
 
+    def _system(self) -> tuple[Named, ...]:
+        """Rows about the station for whoever services it."""
+        none = "none in the settings"
+        now = self.clock.now()
+        more = (
+            ("Printer", self.desk.printer_words),
+            ("Scanner", none if self.scanner is None else self.scanner.state),
+            ("Centre", none if self.centre is None else centre_words(self.centre)),
+            ("Clock", f"{now.utc:%Y-%m-%d %H:%M:%S} UTC, {now.zone}"),
+        )
+        return (*system_rows(self.home, software()), *more)
+
     def _on_item(self, item: LinkItem) -> None:
+        self.service.desk.hear(item)
         if isinstance(item, LinkDown):
             self.scale_duty.disturbed("its line was lost")
         if isinstance(item, ScaleFacts):

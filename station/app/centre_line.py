@@ -23,6 +23,13 @@ class CentreLine:
     duty: CentreDuty
 
 
+def centre_words(line: CentreLine) -> str:
+    """How it stands with the centre, for whoever services the station; any thread."""
+    status = line.worker.status
+    said = f"{status.state}, {status.backlog} entries are not there yet"
+    return f"{said}: {status.words}" if status.words else said
+
+
 def address_of(settings: SyncSettings) -> CentreAddress:
     """The centre's address of the settings, with the password read from its file.
 

@@ -110,6 +110,11 @@ class PrintingDesk:
         self.read_back_equal = 0
         """Labels whose bar codes read back equal before they went to the printer."""
 
+    @property
+    def printer_words(self) -> str:
+        """The printer, and what it needs; any thread."""
+        return f"{self._printer.describe()}: {self._trouble or 'ready'}"
+
     def start(self) -> None:
         """Start the printer's thread."""
         self._thread.start()

@@ -46,7 +46,7 @@ def _run(config: Path, home: Path | None, record: Path | None) -> Answer:
     house = packhouse(config)
     place = home_folder(home or house.settings.home)
     try:
-        show_station(house, place, record)
+        show_station(house, place, record, config)
     except (PortError, RecordingError) as refused:  # as the settings or --record have it
         raise BadInput(refused.title, refused.detail) from refused
     return Answer({"home": str(place)}, ())

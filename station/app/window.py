@@ -49,6 +49,7 @@ from station.screens.labels import LabelsPage
 from station.screens.lots import LotsPage
 from station.screens.numbers import NumbersPage
 from station.screens.offer import LeadOffer, Person
+from station.screens.service import ServicePage
 from station.screens.shipping import ShippingPage
 from station.screens.theme import register_fonts
 from station.screens.trace import TracePage
@@ -64,13 +65,16 @@ _WINDOW_SPEED = 3.0
 _LOOK_MS = 200
 
 
-def show_station(house: Packhouse, home: Path, record: Path | None = None) -> None:
+def show_station(
+    house: Packhouse, home: Path, record: Path | None = None, config: Path | None = None
+) -> None:
     """Run the station on its own scale until its window is closed.
 
     Args:
         house: the settings.
         home: folder of the record.
         record: file that takes in everything the scale sends; None for none.
+        config: folder of the settings, which whoever services the station may change.
 
     Raises:
         StationError: the record, the printer's folder or the screen does not serve.
@@ -98,6 +102,7 @@ def show_station(house: Packhouse, home: Path, record: Path | None = None) -> No
             record=record,
             printer=printer_of(settings.printer),
             key=settings.record.key_of(home),
+            settings=config,
         )
         with _faults_to(bridge), _running(station):
             window = _window(bridge, station, house)
@@ -214,6 +219,11 @@ def _window(bridge: Bridge, station: Station, house: Packhouse) -> StationWindow
             ShippingPage(bridge, station.line, station.shipping, people),
         ),
         Door("TRACE", Qt.Key.Key_F7, TracePage(TraceDesk(station.home))),
+        Door(
+            "SERVICE",
+            Qt.Key.Key_F9,
+            _service(bridge, station, people),
+        ),
         Door("CHECKS", Qt.Key.Key_F4, ChecksPage(bridge, station.line, station.checks, people)),
     )
     window = StationWindow(bridge, station.line, offer, in_doubt=station.in_doubt, doors=doors)
@@ -221,6 +231,11 @@ def _window(bridge: Bridge, station: Station, house: Packhouse) -> StationWindow
         lambda _: window.lead.set_offer(replace(offer, lots=station.lots.known))
     )
     return window
+
+
+def _service(bridge: Bridge, station: Station, people: tuple[Person, ...]) -> ServicePage:
+    desks = station.service
+    return ServicePage(bridge, station.line, desks.desk, desks.learn, desks.swap, people)
 
 
 def _side_by_side(window: QWidget, beside: QWidget) -> None:
