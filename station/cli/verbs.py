@@ -10,6 +10,7 @@ import typer
 
 from station.cli import (
     batch,
+    evidence,
     export,
     forecast,
     giveaway,
@@ -47,6 +48,7 @@ def build() -> typer.Typer:
     app.command("suspects")(suspect_windows.suspects)
     app.command("handover")(handover.handover)
     app.command("recall")(recall.recall)
+    app.command("evidence")(evidence.evidence)
     app.command("export")(export.export)
     app.command("giveaway")(giveaway.giveaway)
     app.command("report")(report.report)

@@ -35,14 +35,15 @@ def batch_pdf(records: Sequence[BatchRecord]) -> bytes:
     for index, record in enumerate(records):
         if index:
             story.append(PageBreak())
-        story += _pages(record)
+        story += run_story(record)
     first = records[0]
     place = f"{first.evidence.site} {first.evidence.station}"
     foot = f"Batch record, {place}, software {first.run.software}. An aid, no official test."
     return paper.write("Batch record", foot, story)
 
 
-def _pages(record: BatchRecord) -> list[Flowable]:
+def run_story(record: BatchRecord) -> list[Flowable]:
+    """The parts of the record of one run, without a page of their own."""
     run = record.run
     product = run.product
     story: list[Flowable] = [

@@ -7,13 +7,12 @@ from datetime import datetime, time, timedelta
 from reportlab.platypus import Flowable, Paragraph
 
 from station.core.facts import FactRecord
-from station.core.journal import EntryKind
-from station.core.pauses import Pause
 from station.reports import paper
 from station.reports.giveaway import By, Given, kilograms
 from station.reports.paper import escape, gap, heading, listing, note, pairs, together
 from station.reports.period import LotYield, Period, RunFigures
-from station.reports.period_charts import Mark, bars_chart, pareto_chart, timeline_chart
+from station.reports.period_charts import bars_chart, pareto_chart, timeline_chart
+from station.reports.timeline import BAD, marks_of
 
 _GIVEN = (
     ("bags", 0.1),
@@ -24,18 +23,6 @@ _GIVEN = (
     ("%", 0.1),
     ("g a bag", 0.1),
 )
-_BAD = frozenset({"failed", "differs", "does not fit", "refused", "open", "held"})
-"""Results that a timeline shows as no good sign."""
-_ROWS: dict[EntryKind, str] = {
-    EntryKind.SCALE_CHECK: "scale check",
-    EntryKind.EMPTY_BAG: "empty bag",
-    EntryKind.FIRST_OFF: "first-off",
-    EntryKind.SCAN_BACK: "label scan",
-    EntryKind.ROLL: "label roll",
-    EntryKind.LOT_MOVE: "lots",
-    EntryKind.QA_CHECK: "QA check",
-    EntryKind.HOLD: "hold",
-}
 CAUTIONS = (
     "Given away is net above the nominal quantity of bags that are, or may yet be, sold. Bags "
     "below it take away from the sum.",
@@ -215,32 +202,15 @@ def _checks(found: Period) -> list[Flowable]:
     story = heading("Checks, stops and holds over time")
     sums = found.sums
     if sums.first != sums.last:
-        bad = [one for one in found.entered if one.fact.result in _BAD]
+        bad = [one for one in found.entered if one.fact.result in BAD]
         return [*story, *_entries(bad, found, "No check failed and nothing was held.")]
     begin = datetime.combine(sums.first, time(), found.zone)
-    marks = marks_of(found.entered, found.stops, found)
+    marks = marks_of(found.entered, found.stops, found.zone)
     if not marks:
         return [*story, note("None.")]
     begin, end = min(one.at for one in marks), max(one.until or one.at for one in marks)
     chart = timeline_chart(marks, begin, end)
     return [together([*story, chart, note("Red: failed, differs or held.")])]
-
-
-def marks_of(
-    entered: tuple[FactRecord, ...], stops: tuple[Pause, ...], found: Period
-) -> list[Mark]:
-    """What a timeline shows of facts and stops, in the plant's time."""
-    marks = [
-        Mark(_ROWS[one.fact.kind], one.at.utc.astimezone(found.zone), bad=one.fact.result in _BAD)
-        for one in entered
-        if one.fact.kind in _ROWS
-    ]
-    marks += [
-        Mark("stop", stop.began.astimezone(found.zone), stop.ended.astimezone(found.zone))
-        for stop in stops
-        if stop.ended is not None
-    ]
-    return marks
 
 
 def _entries(chosen: list[FactRecord], found: Period, none: str) -> list[Flowable]:

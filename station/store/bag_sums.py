@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from datetime import date, datetime
 from pathlib import Path
 
-from sqlalchemy import Text, case, cast, func, select
+from sqlalchemy import Text, cast, func, select
 
 from station.core.pack import LabelState, Quality
 from station.store.engine import reading
@@ -48,12 +48,26 @@ class BagSum:
 
 @dataclass(frozen=True, slots=True)
 class RunSpan:
-    """First and last bag of a run, in the plant's time; and whether it is still open."""
+    """When a run with bags was packed.
+
+    Args:
+        run: its id.
+        opened: when it was started, in UTC.
+        closed: when it was ended, in UTC; None while it is open.
+        began: its first bag, in the plant's time.
+        ended: its last one, in the plant's time.
+    """
 
     run: str
+    opened: datetime
+    closed: datetime | None
     began: datetime
     ended: datetime
-    open: bool
+
+    @property
+    def open(self) -> bool:
+        """Bags are still packed."""
+        return self.closed is None
 
 
 def bag_sums(home: Path, first: date, last: date) -> tuple[BagSum, ...]:
@@ -104,11 +118,12 @@ def run_spans(home: Path, runs: Collection[str]) -> tuple[RunSpan, ...]:
     statement = (
         select(
             run.c.uid,
+            run.c.started_at,
+            run.c.ended_at,
             begin.c.judged_at,
             begin.c.offset_minutes,
             end.c.judged_at,
             end.c.offset_minutes,
-            case((run.c.ended_at.is_(None), 1), else_=0),
         )
         .join(ends, ends.c.run_id == run.c.id)
         .join(begin, begin.c.id == ends.c.first)
@@ -119,8 +134,8 @@ def run_spans(home: Path, runs: Collection[str]) -> tuple[RunSpan, ...]:
     with reading(home) as connection:
         rows = connection.execute(statement).all()
     return tuple(
-        RunSpan(uid, local_time(began, one), local_time(ended, other), bool(still))
-        for uid, began, one, ended, other, still in rows
+        RunSpan(uid, opened, closed, local_time(began, one), local_time(ended, other))
+        for uid, opened, closed, began, one, ended, other in rows
     )
 
 

@@ -1,0 +1,136 @@
+"""``station evidence``: everything about a run or a lot in one folder, for an auditor."""
+
+from __future__ import annotations
+
+import sys
+from importlib.metadata import version
+from pathlib import Path
+from typing import TYPE_CHECKING, Annotated
+
+import typer
+
+from station.cli.answer import Answer, Json, run_verb
+from station.cli.options import AsJson, Config, Force, Home, home_of
+from station.cli.page import Weight, facts, heading, listing, note
+from station.core.metrology.clause import RuleRefused
+from station.errors import BadInput, EnvironmentFault
+
+if TYPE_CHECKING:
+    from station.reports.evidence import Evidence
+
+Run = Annotated[str | None, typer.Option("--run", metavar="UID", help="A run, or `last`.")]
+Lot = Annotated[str | None, typer.Option("--lot", metavar="CODE", help="An input lot.")]
+Out = Annotated[
+    Path, typer.Option("--out", metavar="DIR", help="Folder of the pack; made where it is missing.")
+]
+
+
+def evidence(
+    out: Out,
+    run: Run = None,
+    lot: Lot = None,
+    force: Force = False,
+    home: Home = None,
+    config: Config = None,
+    as_json: AsJson = False,
+) -> None:
+    """Write one PDF and its tables; exit 1 when something is still open."""
+
+    def work() -> Answer:
+        folder = home_of(home, config)
+        _check_folder(out, force=force)
+        from station.reports.evidence_pdf import evidence_pdf  # slow to load
+        from station.reports.evidence_sheets import evidence_files
+        from station.reports.files import write_whole
+
+        found = _found(folder, run, lot, config)
+        files = evidence_files(found, evidence_pdf(found, lambda n: _tell(f"page of run {n + 1}")))
+        try:
+            out.mkdir(parents=True, exist_ok=True)
+        except OSError as fault:
+            raise EnvironmentFault(f"cannot make the folder {out}", str(fault)) from fault
+        for name, content in files.items():
+            write_whole(out / name, content)
+        return _answer(found, out, {name: len(content) for name, content in files.items()})
+
+    run_verb(as_json, work)
+
+
+def software_words() -> str:
+    """What packs and reports, as papers name it."""
+    return f"pack line station {version('pack-line-station')}"
+
+
+def _check_folder(out: Path, *, force: bool) -> None:
+    if out.exists() and not out.is_dir():
+        raise BadInput(f"--out {out}", "is a file: name a folder")
+    if out.is_dir() and any(out.iterdir()) and not force:
+        raise BadInput(f"--out {out}", "is not empty: name another folder, or add --force")
+
+
+def _found(home: Path, run: str | None, lot: str | None, config: Path | None) -> Evidence:
+    from station.core.balance import Water
+    from station.reports.evidence import evidence_of_lot, evidence_of_run
+
+    if (run is None) == (lot is None):
+        raise BadInput("what the evidence is of", "give one of --run UID or --lot CODE")
+    water = Water()
+    if config is not None:
+        from station.config.load import load_settings
+
+        water = load_settings(config).lots.water
+
+    def tell(words: str, done: int, parts: int) -> None:
+        _tell(f"{done} of {parts}: {words}")
+
+    try:
+        if run is not None:
+            return evidence_of_run(home, run, software_words(), tell, water)
+        assert lot is not None
+        return evidence_of_lot(home, lot, software_words(), tell, water)
+    except RuleRefused as refused:
+        raise BadInput("the rules of a run", str(refused)) from refused
+
+
+def _tell(words: str) -> None:
+    """Say what is being done, where somebody looks at a terminal."""
+    if sys.stderr.isatty():
+        sys.stderr.write(f"{words} …\n")
+
+
+def _answer(found: Evidence, out: Path, files: dict[str, int]) -> Answer:
+    points = found.open_points
+    document: dict[str, Json] = {
+        "of": found.asked,
+        "folder": str(out),
+        "software": found.software,
+        "journal_whole": found.proof.whole,
+        "journal_entries": found.proof.entries,
+        "head": {"seq": found.proof.head_seq, "hash": found.proof.head},
+        "open": list[Json](points),
+        "runs": [
+            {
+                "run": one.record.run.id,
+                "product": one.record.run.product.code,
+                "version": one.record.run.product.version,
+                "packs": len(one.record.bags),
+                "not_in_batch": len(one.record.left),
+                "accepted": one.record.accepted,
+                "entries": len(one.entered),
+                "rolls": len(one.rolls),
+                "stops": len(one.stops),
+            }
+            for one in found.runs
+        ],
+        "windows": len(found.windows),
+        "lots": [one.lot.code for one in found.trace.receipts],
+        "files": dict(files.items()),
+    }
+    title = f"{len(points)} POINTS ARE OPEN" if points else "NOTHING IS OPEN"
+    page = (
+        heading(title, Weight.ATTEND if points else Weight.PLAIN),
+        facts([("Evidence of", found.asked), *(("Open", point) for point in points)]),
+        listing(("file", "bytes"), [(name, str(size)) for name, size in files.items()], "bytes"),
+        note(f"Written to {out}. An aid, no official document."),
+    )
+    return Answer(document, page, yes=not points)

@@ -1,0 +1,244 @@
+"""Everything about a run or an input lot, gathered for an auditor: one question, one answer.
+
+Nothing is worked out anew that the batch record, the traceability records or the roll accounts know
+already; here they are put together with every entry that touches the run, the proof of the journal,
+and what is still open.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from pathlib import Path
+from zoneinfo import ZoneInfo
+
+from labels.errors import LabelError
+from labels.pdf import drawer_of
+from labels.release import ReleasedLabel, release
+from station.core.balance import Water
+from station.core.checks.rolls import RollAccount
+from station.core.facts import FACT_KINDS, FactRecord
+from station.core.journal import EntryKind
+from station.core.pack import Quality, Residue
+from station.core.pauses import Pause, pauses_of
+from station.errors import BadInput
+from station.line.suspected import Suspected
+from station.reports.batch import BatchRecord, batch_record
+from station.reports.evidence_facts import texts_of, touching
+from station.reports.label_facts import design_of, specimen_label
+from station.reports.traceability import Traceability, of_lot, of_run
+from station.store.bag_sums import RunSpan, run_spans
+from station.store.facts import facts
+from station.store.label_rolls import roll_accounts
+from station.store.queries import in_doubt
+from station.store.residues import residues_of
+from station.store.suspects import suspect_windows
+from station.store.verify import VerifyReport, verify
+from station.store.weighed import packs_of_run, plant_zone
+
+Tell = Callable[[str, int, int], None]
+"""Told what is gathered now, how many parts are done, and of how many; may raise to stop."""
+
+
+@dataclass(frozen=True, slots=True)
+class RunEvidence:
+    """One run.
+
+    Args:
+        record: its batch record.
+        span: when it was packed.
+        entered: facts that were entered in it or touch its bags, in the order of the journal.
+        stops: its stops.
+        rolls: label rolls that were in.
+        residues: readings of the empty pan.
+        specimen: its label as the first-off saw it; None where it cannot be drawn any more.
+        why_none: why it cannot; empty where it can.
+    """
+
+    record: BatchRecord
+    span: RunSpan
+    entered: tuple[FactRecord, ...]
+    stops: tuple[Pause, ...]
+    rolls: tuple[RollAccount, ...]
+    residues: tuple[Residue, ...]
+    specimen: ReleasedLabel | None
+    why_none: str
+
+    def of(self, *kinds: EntryKind) -> tuple[FactRecord, ...]:
+        """Its facts of some kinds."""
+        return tuple(one for one in self.entered if one.fact.kind in kinds)
+
+
+@dataclass(frozen=True, slots=True)
+class Evidence:
+    """The whole pack.
+
+    Args:
+        asked: what was asked for, in words.
+        zone: of the plant.
+        runs: each run, in order.
+        trace: input lots and blends.
+        windows: suspect windows that reach its bags.
+        in_doubt: serials of its bags whose label nobody knows the fate of.
+        proof: what verifying the whole journal found.
+        software: what packs and reports, with its version.
+    """
+
+    asked: str
+    zone: ZoneInfo
+    runs: tuple[RunEvidence, ...]
+    trace: Traceability
+    windows: tuple[Suspected, ...]
+    in_doubt: tuple[str, ...]
+    proof: VerifyReport
+    software: str
+
+    @property
+    def open_points(self) -> tuple[str, ...]:
+        """What is not settled, in words; an auditor asks for these first."""
+        points = [] if self.proof.whole else [f"THE JOURNAL DOES NOT HOLD: {self.proof.why}"]
+        for run in self.runs:
+            name = run.record.run.blend_lot
+            if run.record.still_open:
+                points.append(f"{name}: bags are still packed")
+            if not run.record.accepted:
+                points.append(f"{name}: the batch does not pass")
+            held = sum(bag.quality is Quality.HELD for bag in run.record.bags)
+            if held:
+                points.append(f"{name}: {held} bags are held")
+            undecided = rejects_undecided(run)
+            if undecided:
+                points.append(f"{name}: {len(undecided)} bags set aside wait for a disposition")
+            points += [f"roll {one.roll}: a difference is open" for one in run.rolls if one.open]
+        points += [
+            f"a suspect window of {one.window.bags} bags waits for a decision"
+            for one in self.windows
+            if one.decision is None
+        ]
+        if self.in_doubt:
+            points.append(f"{len(self.in_doubt)} labels in doubt")
+        return tuple(points)
+
+
+def evidence_of_run(
+    home: Path, uid: str, software: str, tell: Tell, water: Water | None = None
+) -> Evidence:
+    """Gather everything about a run.
+
+    Args:
+        home: folder of the record.
+        uid: id of the run, or ``last``.
+        software: what packs and reports, with its version.
+        tell: told how far it is.
+        water: uptake between weighing a lot and weighing the bags.
+
+    Raises:
+        BadInput: no such run, or it has no bag.
+        RuleRefused: its rules are not known here.
+    """
+    found = packs_of_run(home, uid).run.id
+    trace = of_run(home, found, water or Water())
+    return _gathered(home, (found,), f"run {found}", trace, software, tell)
+
+
+def evidence_of_lot(
+    home: Path, code: str, software: str, tell: Tell, water: Water | None = None
+) -> Evidence:
+    """Gather everything about every run that could hold an input lot.
+
+    Args:
+        home: folder of the record.
+        code: of the lot.
+        software: what packs and reports, with its version.
+        tell: told how far it is.
+        water: uptake between weighing a lot and weighing the bags.
+
+    Raises:
+        BadInput: no such lot, or no bag could hold it.
+        RuleRefused: the rules of a run are not known here.
+    """
+    trace = of_lot(home, code, water or Water())
+    uids = tuple(dict.fromkeys(one.run.id for one in trace.transformations))
+    if not uids:
+        raise BadInput(f"lot {code}", "no labelled bag could hold it: there is no evidence of it")
+    return _gathered(home, uids, f"input lot {code}", trace, software, tell)
+
+
+def rejects_undecided(run: RunEvidence) -> tuple[str, ...]:
+    """Serials of bags set aside that no disposition names."""
+    decided = {
+        text
+        for one in run.of(EntryKind.DISPOSITION)
+        for text in (one.fact.subject, *texts_of(one.fact.details))
+    }
+    return tuple(
+        bag.serial
+        for bag in run.record.bags
+        if bag.quality is Quality.REJECT and bag.serial not in decided
+    )
+
+
+def _gathered(
+    home: Path, uids: Sequence[str], asked: str, trace: Traceability, software: str, tell: Tell
+) -> Evidence:
+    parts = len(uids) + 1
+    spans = {span.run: span for span in run_spans(home, uids)}
+    every = facts(home, FACT_KINDS)
+    rolls = roll_accounts(home)
+    runs = []
+    for number, uid in enumerate(uids):
+        tell(f"run {number + 1} of {len(uids)}", number, parts)
+        runs.append(_run(home, spans[uid], every, rolls, trace))
+    tell("the chain of the journal", len(uids), parts)
+    serials = {bag.serial for run in runs for bag in run.record.bags}
+    windows = tuple(
+        one
+        for one in suspect_windows(home)
+        if any(serials.intersection(part.reweigh) for part in one.window.runs)
+    )
+    proof = verify(home)
+    tell("done", parts, parts)
+    return Evidence(
+        asked=asked,
+        zone=plant_zone(home),
+        runs=tuple(runs),
+        trace=trace,
+        windows=windows,
+        in_doubt=tuple(serial for serial in in_doubt(home) if serial in serials),
+        proof=proof,
+        software=software,
+    )
+
+
+def _run(
+    home: Path,
+    span: RunSpan,
+    every: Sequence[FactRecord],
+    rolls: Sequence[RollAccount],
+    trace: Traceability,
+) -> RunEvidence:
+    record = batch_record(home, packs_of_run(home, span.run))
+    lots = {use.lot for one in trace.transformations if one.run.id == span.run
+            for use in one.blend.uses}  # fmt: skip
+    entered = touching(record, span, every, lots)
+    named = {one.fact.uid for one in entered}
+    specimen, why = _specimen(record, trace)
+    return RunEvidence(
+        record=record,
+        span=span,
+        entered=entered,
+        stops=pauses_of(tuple(one for one in entered if one.fact.kind is EntryKind.PAUSE)),
+        rolls=tuple(one for one in rolls if one.uid in named),
+        residues=residues_of(home, span.run),
+        specimen=specimen,
+        why_none=why,
+    )
+
+
+def _specimen(record: BatchRecord, trace: Traceability) -> tuple[ReleasedLabel | None, str]:
+    run = record.run
+    try:
+        label = specimen_label(run, trace.site, trace.station, "")
+        return release(drawer_of(design_of(run.product)), label), ""
+    except LabelError as refused:
+        return None, str(refused)

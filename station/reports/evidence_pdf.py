@@ -1,0 +1,174 @@
+"""An evidence pack on paper: what is open, then lots, then each run, then the proof."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from io import BytesIO
+
+from PIL import Image as Picture
+from reportlab.lib.units import mm
+from reportlab.platypus import Flowable, Image, PageBreak, Paragraph
+
+from labels.raster import rasterise_pages
+from station.core.checks.first_off import first_off_of
+from station.core.journal import EntryKind
+from station.core.metrology.exact import decimal_of
+from station.reports import paper
+from station.reports.batch_pdf import run_story
+from station.reports.evidence import Evidence, RunEvidence
+from station.reports.evidence_parts import run_parts
+from station.reports.evidence_windows import windows_story
+from station.reports.paper import escape, gap, heading, listing, note, pairs
+
+_DOTS = 8
+_WIDEST = 120 * mm
+_CAUTIONS = (
+    "A chain of hashes makes a change evident; it does not prevent one, and who can rewrite the "
+    "whole file can rewrite the chain. Compare the head with one kept elsewhere.",
+    "Use-by dates follow the packhouse's own policy, which needs validated studies.",
+    "What bags took of each lot is estimated by the recipe's shares.",
+    "Times are those of the station's clock at the entry, in the plant's zone.",
+)
+
+
+def evidence_pdf(found: Evidence, tell: Callable[[int], None] = lambda _: None) -> bytes:
+    """Set an evidence pack; the same evidence gives the same bytes.
+
+    Args:
+        found: what was gathered.
+        tell: told how many runs are set; may raise to stop.
+    """
+    paper.load_faces()
+    story = [*_front(found), *_lots(found)]
+    for number, run in enumerate(found.runs):
+        tell(number)
+        story += [PageBreak(), *run_story(run.record), *_specimen(run), *run_parts(run, found.zone)]
+    tell(len(found.runs))
+    story += [*windows_story(found), *_proof(found), *_cautions()]
+    foot = f"Evidence pack, {found.asked}. {found.software}. No official document."
+    return paper.write("Evidence pack", foot, story)
+
+
+def _front(found: Evidence) -> list[Flowable]:
+    records = [run.record for run in found.runs]
+    columns = (("product", 0.3), ("blend lots", 0.2), ("production day", 0.16), ("bags", 0.1),
+               ("aside", 0.1), ("passes", 0.14))  # fmt: skip
+    rows = [
+        (
+            f"{one.run.product.name} (version {one.run.product.version})",
+            ", ".join(blend.code for blend in one.blends),
+            one.run.dating.production_day.isoformat(),
+            str(len(one.bags)),
+            str(len(one.left)),
+            "yes" if one.accepted else "NO",
+        )
+        for one in records
+    ]
+    return [
+        Paragraph(escape("Evidence pack"), paper.TITLE),
+        Paragraph(escape(found.asked), paper.UNDER),
+        gap(3),
+        pairs(
+            (
+                ("Site, station", f"{found.trace.site}, {found.trace.station}"),
+                ("Software", found.software),
+                ("Journal", _whole(found)),
+            )
+        ),
+        *heading(f"Open points: {len(found.open_points)}"),
+        *(note(f"[  ]  {point}") for point in found.open_points or ("nothing is open",)),
+        *heading("Runs"),
+        listing(columns, rows, frozenset({3, 4})),
+    ]
+
+
+def _whole(found: Evidence) -> str:
+    proof = found.proof
+    if proof.whole:
+        return f"whole: {proof.entries} entries hold, each follows from the one before"
+    return f"DOES NOT HOLD: {proof.why}"
+
+
+def _lots(found: Evidence) -> list[Flowable]:
+    rows = []
+    for one in found.trace.receipts:
+        delivery, lot = one.delivery, one.lot
+        quantity = None if delivery is None else delivery.quantity
+        warm = None if delivery is None else delivery.temperature
+        rows.append(
+            (
+                lot.code,
+                lot.component,
+                lot.supplier,
+                lot.received.isoformat(),
+                "" if quantity is None else str(quantity),
+                "" if warm is None else f"{warm} °C",
+                "" if delivery is None else delivery.reference,
+                str(lot.status),
+            )
+        )
+    columns = (("lot", 0.18), ("component", 0.15), ("from", 0.16), ("received", 0.11),
+               ("came", 0.1), ("arrived at", 0.09), ("paper", 0.14), ("is", 0.07))  # fmt: skip
+    took = [
+        (
+            one.blend.code,
+            lot.code,
+            lot.component,
+            f"{decimal_of(used.likely / 1000, 3)} kg",
+            f"{decimal_of(used.low / 1000, 3)} to {decimal_of(used.high / 1000, 3)} kg",
+        )
+        for one in found.trace.transformations
+        for lot, used in one.inputs
+    ]
+    blends = (("blend lot", 0.2), ("input lot", 0.24), ("component", 0.2), ("likely", 0.16),
+              ("between", 0.2))  # fmt: skip
+    return [
+        *heading("Input lots"),
+        listing(columns, rows, frozenset({4, 5})),
+        *heading("What the blends took of them"),
+        listing(blends, took, frozenset({3, 4})),
+    ]
+
+
+def _specimen(run: RunEvidence) -> list[Flowable]:
+    story = heading("Specimen of the label")
+    if run.specimen is None:
+        return [*story, note(f"It cannot be drawn now: {run.why_none}")]
+    for page in rasterise_pages(run.specimen.pdf, _DOTS):
+        kept = BytesIO()
+        Picture.fromarray(page).convert("1").save(kept, "PNG")
+        rows, across = page.shape
+        width = min(across / _DOTS * mm, _WIDEST)
+        story += [Image(kept, width, width * rows / across, hAlign="LEFT"), gap(2)]
+    seen = {first_off_of(one).sha256 for one in run.of(EntryKind.FIRST_OFF)}
+    words = "no first-off is on record"
+    if seen:
+        same = run.specimen.sha256 in seen
+        words = f"{'equal to' if same else 'NOT equal to'} what the first-off approved"
+    story.append(
+        note(
+            "Drawn again from the frozen run; its bar codes were read back equal. SHA-256 "
+            f"{run.specimen.sha256}: {words}."
+        )
+    )
+    return story
+
+
+def _proof(found: Evidence) -> list[Flowable]:
+    proof = found.proof
+    rows = [
+        ("Found", _whole(found)),
+        ("Epoch", str(proof.epoch)),
+        ("Head", f"entry {proof.head_seq}, {proof.head}"),
+    ]
+    for run in found.runs:
+        place = run.record.evidence
+        rows.append((f"Run {run.record.run.blend_lot}", f"entry {place.started.seq}, "
+                     f"{place.started.hash}"))  # fmt: skip
+        if place.last_bag is not None:
+            rows.append(("its last bag", f"entry {place.last_bag.seq}, {place.last_bag.hash}"))
+    return [*heading("Proof of the journal"), pairs(rows)]
+
+
+def _cautions() -> list[Flowable]:
+    return [*heading("More cautions"), *(note(words) for words in _CAUTIONS)]
