@@ -24,7 +24,7 @@ from station.app.label_gates import label_gates
 from station.app.labels_desk import reprint_rule
 from station.app.live_numbers import LiveNumbers
 from station.app.lot_gates import lot_gates
-from station.app.printers import drawer_for, unit_printer
+from station.app.printers import drawers, unit_printer
 from station.app.scale_line import scale_link, steady_rules
 from station.app.scanner_line import scanner_link
 from station.app.service_gates import service_gates
@@ -145,7 +145,7 @@ class Station:
             self.store.end_run(left.run.id, now, "station")
         self.store.add_lots(tuple(self.house.lots.values()), now, "station")
         self.desk = PrintingDesk(
-            drawer=drawer_for,
+            drawer=drawers(settings.printer),
             printer=self.printer or FolderPrinter(self.labels),
             packer=settings.packer,
             site=settings.site,

@@ -8,7 +8,7 @@ from pathlib import Path
 from zoneinfo import ZoneInfo
 
 from station.app.labels_desk import LabelsDesk
-from station.app.printers import drawer_for
+from station.app.printers import drawers
 from station.config.packhouse import Packhouse
 from station.core.ids import new_uid
 from station.core.journal import EntryKind
@@ -60,7 +60,7 @@ def label_gates(house: Packhouse, home: Path, clock: Clock) -> LabelGates:
         tuple(house.people.values()),
         home,
         clock,
-        drawer_for,
+        drawers(settings.printer),
         new_uid,
         rolls,
         first_off,

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from pathlib import Path
 
 import numpy as np
@@ -36,7 +37,7 @@ def printer_of(settings: PrinterSettings) -> Printer:
     if settings.kind == "queue":
         from station.screens.queue_printer import QueuePrinter  # Qt only where it is wanted
 
-        return QueuePrinter(settings.queue)
+        return QueuePrinter(settings.queue, settings.dots_per_mm)
     return FolderPrinter(settings.folder)
 
 
@@ -67,6 +68,10 @@ def dots(pdf: bytes, per_inch: int) -> Bitmap:
     return Bitmap(columns, rows, np.packbits(page < _DARK, axis=1).tobytes())
 
 
-def drawer_for(run: Run) -> LabelDrawer:
+def drawers(printer: PrinterSettings) -> Callable[[Run], LabelDrawer]:
     """The drawer of the label of a run; the first-off and every scan expect the very same label."""
-    return drawer_of(design_of(run.product))
+
+    def drawer_for(run: Run) -> LabelDrawer:
+        return drawer_of(design_of(run.product), printer.dots_per_mm)
+
+    return drawer_for

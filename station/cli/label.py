@@ -11,6 +11,7 @@ from station.cli.answer import Answer, Json, run_verb
 from station.cli.options import AsJson, Config, Home, home_of
 from station.cli.page import facts, heading, note
 from station.clock import SystemClock
+from station.config.printer import HEADS
 from station.errors import BadInput, EnvironmentFault
 
 if TYPE_CHECKING:
@@ -19,7 +20,6 @@ if TYPE_CHECKING:
     from station.config.packhouse import Packhouse
     from station.core.run import Run
 
-_HEADS = {203: 8, 300: 12, 400: 16, 600: 24}  # dots per inch by their trade names: dots/mm
 _COPY = "COPY"
 _CAVEAT = (
     "Drawn for looking at, with its mark across the words. It is no label of a bag: reprints are "
@@ -65,13 +65,13 @@ def label(
             raise BadInput("--pack, --specimen", "give one of them")
         if specimen != (product is not None):
             raise BadInput("--product", "goes with --specimen, which needs it")
-        if dpi not in _HEADS:
-            raise BadInput("--dpi", f"{dpi}: give one of {', '.join(map(str, _HEADS))}")
+        if dpi not in HEADS:
+            raise BadInput("--dpi", f"{dpi}: give one of {', '.join(map(str, HEADS))}")
         if pack is not None:
             facts_of = _of_pack(pack, home, config)
         else:
             facts_of = _of_product(str(product), config)
-        return _draw(*facts_of, pdf, png, _HEADS[dpi])
+        return _draw(*facts_of, pdf, png, HEADS[dpi])
 
     run_verb(as_json, work)
 

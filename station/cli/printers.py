@@ -7,10 +7,13 @@ from typing import TYPE_CHECKING
 from station.cli.answer import Answer, Json, run_verb
 from station.cli.options import AsJson, NeededConfig
 from station.cli.page import Weight, facts, heading, note
+from station.config.printer import HEADS
 from station.errors import EnvironmentFault
 
 if TYPE_CHECKING:
     from station.config.printer import PrinterSettings
+
+_MM_PER_INCH = 25.4
 
 
 def printers(config: NeededConfig, as_json: AsJson = False) -> None:
@@ -26,7 +29,7 @@ def printers(config: NeededConfig, as_json: AsJson = False) -> None:
 
 def _answer(printer: PrinterSettings) -> Answer:
     if printer.kind == "ipp":
-        return _ipp(printer.url)
+        return _ipp(printer)
     if printer.kind == "queue":
         where, words = printer.queue, "A queue is asked by the station's window, not from here."
         return _said("queue", where, "", {}, words)
@@ -35,10 +38,11 @@ def _answer(printer: PrinterSettings) -> Answer:
     return _said("folder", str(printer.folder), "", {"there": there}, words)
 
 
-def _ipp(url: str) -> Answer:
+def _ipp(printer: PrinterSettings) -> Answer:
     from drivers.errors import PrinterError
     from drivers.printer.ipp import IppPrinter
 
+    url = printer.url
     try:
         found = IppPrinter(url).status()
     except PrinterError as fault:
@@ -52,7 +56,18 @@ def _ipp(url: str) -> Answer:
         "raster_resolutions": resolutions,
         "remarks": found.remarks(),
     }
-    return _said("ipp", url, found.trouble(), more, f"{found.name} answers.")
+    trouble = found.trouble() or _misfit(found.resolution, printer)
+    return _said("ipp", url, trouble, more, f"{found.name} answers.")
+
+
+def _misfit(dpi: int | None, printer: PrinterSettings) -> str:
+    """Bars laid on the dots of one head come out uneven on another."""
+    if dpi is None or round(dpi / _MM_PER_INCH) == printer.dots_per_mm:
+        return ""
+    return (
+        f"its head has {dpi} dots per inch and labels are laid out for {printer.dpi}: set dpi "
+        f"under [printer] to one of {', '.join(map(str, HEADS))}"
+    )
 
 
 def _said(kind: str, where: str, trouble: str, more: dict[str, Json], words: str) -> Answer:

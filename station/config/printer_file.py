@@ -35,6 +35,7 @@ def printer_settings(printer: PrinterTable, home: Path) -> PrinterSettings:
         printer.url or "",
         printer.queue or "",
         printer.out_within_s,
+        printer.dpi,
     )
 
 

@@ -32,6 +32,7 @@ from station.config.fields import (
     whole,
 )
 from station.config.packhouse import Role
+from station.config.printer import HEADS
 from station.core.lots import LotStatus
 from station.core.mass import Unit
 from station.core.metrology.instrument_errors import ErrorSystem, ScaleClass
@@ -126,6 +127,7 @@ class PrinterTable(Shape):
     url: Annotated[str, printable(300)] | None = None
     queue: Annotated[str, printable(120)] | None = None
     out_within_s: Annotated[int, whole(1, 120, "seconds")] = 10
+    dpi: Annotated[int, one_of(*HEADS)] = 203
 
 
 class LabelTable(Shape):

@@ -60,15 +60,26 @@ def test_each_bag_gets_its_label_once_as_it_was_drawn(tmp_path, printer):
         assert "x-dimension=10000 y-dimension=6000" in size
 
 
-def test_a_printer_that_takes_dots_only_gets_the_dots(tmp_path, make_printer):
-    raster = make_printer(formats=("image/pwg-raster",))
-    with bench_line(tmp_path / "home", printer=ipp(raster)) as line:
+@pytest.mark.parametrize(("dpi", "dots"), [(203, 800), (300, 1200), (600, 2400)])
+def test_a_printer_that_takes_dots_only_gets_the_dots_of_its_head(
+    tmp_path, make_printer, dpi, dots
+):
+    def finer(house):
+        printer = replace(house.settings.printer, dpi=dpi)
+        return replace(house, settings=replace(house.settings, printer=printer))
+
+    raster = make_printer(formats=("image/pwg-raster",), dots_per_inch=dpi)
+    with bench_line(tmp_path / "home", printer=ipp(raster), changed=finer) as line:
         product = line.open_run(order=2)
         with line.packer(product):
             line.until(lambda state: state.verb is Verb.ORDER_DONE)
         serials = labels(tmp_path, LabelState.APPLIED, 2)
     assert raster.printed() == list(serials)
-    assert all(raster.page(serial).startswith(b"RaS2") for serial in serials)
+    for serial in serials:
+        page = raster.page(serial)
+        assert page.startswith(b"RaS2")
+        # PWG 5102.4, 4.3: cupsWidth stands at octet 372 of the page header
+        assert int.from_bytes(page[4 + 372 : 4 + 376], "big") == dots
 
 
 @pytest.mark.parametrize(

@@ -116,11 +116,13 @@ class Line:
 
     def scans_of(self, serial, copy=""):
         """What a scanner sends for the label as it is drawn."""
-        from station.app.printers import drawer_for
+        from station.app.printers import drawers
         from station.reports.label_facts import pack_label
 
         packer = self.house.settings.packer
-        pdf = drawer_for(self.run).draw(pack_label(serial, self.run, packer, copy))
+        pdf = drawers(self.house.settings.printer)(self.run).draw(
+            pack_label(serial, self.run, packer, copy)
+        )
         return [code.identifier + code.data.decode("latin-1") for code in scan(pdf)]
 
 

@@ -39,6 +39,14 @@ def test_an_ipp_printer_says_what_it_takes(asked, printer):
     assert found.document["trouble"] == ""
 
 
+@pytest.mark.parametrize(("head", "dpi", "yes"), [(300, 300, True), (300, 203, False)])
+def test_a_head_of_other_dots_than_the_settings_say_is_named(asked, make_printer, head, dpi, yes):
+    fine = make_printer(dots_per_inch=head)
+    found = asked(f'kind = "ipp"\nurl = "{fine.address}"\ndpi = {dpi}', "--json")
+    assert found.code == (0 if yes else 1)
+    assert ("set dpi under [printer]" in found.document["trouble"]) is not yes
+
+
 def test_a_printer_that_is_gone_is_named(asked):
     url = f"ipp://127.0.0.1:{free_port()}/ipp/print"
     found = asked(f'kind = "ipp"\nurl = "{url}"', "--json")
