@@ -10,7 +10,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import Enum
 from functools import lru_cache
-from itertools import product
+from itertools import chain, product
 
 from labels.content import InputLot, PackLabel
 from labels.dates import date_for_market, short_date_in_words
@@ -161,7 +161,10 @@ def _set(
     _check_glyphs(copy)
     sizes = steps_down(max(design.body_x, copy.least_x), copy.least_x, X_STEP)
     paragraphs = {x_height: _paragraphs(copy, width, _em(x_height)) for x_height in sizes}
-    for room, (leading_em, gap), x_height in product(rooms, design.body_leadings, sizes):
+    # Larger letters come before wider lines; the tightest lines only where nothing else fits.
+    *wide, tight = design.body_leadings
+    settings = chain(product(rooms, sizes, wide), product(rooms, sizes, (tight,)))
+    for room, x_height, (leading_em, gap) in settings:
         lines = paragraphs[x_height]
         leading = _em(x_height) * leading_em
         height = leading * sum(map(len, lines.values())) + gap * (len(lines) - 1)
