@@ -9,6 +9,7 @@ from typing import Annotated
 import typer
 
 from station.cli import (
+    backup,
     batch,
     evidence,
     export,
@@ -54,6 +55,8 @@ def build() -> typer.Typer:
     app.command("report")(report.report)
     app.command("printers")(printers.printers)
     app.command("record")(record.record)
+    app.command("backup")(backup.backup)
+    app.command("restore")(backup.restore)
     app.command("rejects")(rejects.rejects)
     app.command("trace")(trace.trace)
     app.command("label")(label.label)

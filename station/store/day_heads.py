@@ -225,16 +225,17 @@ def local_day(moment: Moment) -> date:
 def write_witness(key: Path, head: SignedHead) -> None:
     """Keep a head beside the key, best effort: an older one stays a true statement."""
     with suppress(OSError):
-        write_whole(_witness(key), f"{head.text()}\n".encode("ascii"))
+        write_whole(witness_of(key), f"{head.text()}\n".encode("ascii"))
 
 
 def read_witness(key: Path) -> SignedHead | None:
     """Return the head kept last beside a key, or None when there is none that can be read."""
     try:
-        return SignedHead.parse(_witness(key).read_text(encoding="ascii"))
+        return SignedHead.parse(witness_of(key).read_text(encoding="ascii"))
     except (OSError, ValueError):
         return None
 
 
-def _witness(key: Path) -> Path:
+def witness_of(key: Path) -> Path:
+    """The file of the head beside a key."""
     return key.with_name(f"{key.name}.head")

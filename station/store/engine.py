@@ -41,14 +41,14 @@ _COMMON = (
     ("trusted_schema", "OFF", 0),
     ("mmap_size", "0", 0),
 )
-_WRITER = (
+WRITER = (
     *_COMMON,
     ("journal_mode", "WAL", "wal"),
     ("synchronous", "FULL", 2),
     ("wal_autocheckpoint", "0", 0),
 )
 _READER = (*_COMMON, ("query_only", "ON", 1))
-_MIGRATION = tuple(("foreign_keys", "OFF", 0) if p[0] == "foreign_keys" else p for p in _WRITER)
+_MIGRATION = tuple(("foreign_keys", "OFF", 0) if p[0] == "foreign_keys" else p for p in WRITER)
 
 _Pragmas = tuple[tuple[str, str | None, str | int | None], ...]
 
@@ -66,7 +66,7 @@ def writer_engine(path: Path) -> Engine:
     """
     engine = create_engine(
         "sqlite+pysqlite://",
-        creator=_opener(path, _writing_uri, _WRITER),
+        creator=_opener(path, _writing_uri, WRITER),
         poolclass=QueuePool,
         pool_size=1,
         max_overflow=0,
@@ -113,6 +113,17 @@ def reading(home: Path) -> Iterator[Connection]:
     path = database(home).resolve()
     if not path.is_file():
         raise BadInput(f"no station record in {home}", "give the folder that holds station.sqlite")
+    with reading_file(path) as connection:
+        yield connection
+
+
+@contextmanager
+def reading_file(path: Path) -> Iterator[Connection]:
+    """Give one consistent view of a database file, read-only.
+
+    Raises:
+        EnvironmentFault: the file cannot be read.
+    """
     try:
         with reader_engine(path).connect() as connection, connection.begin():
             yield connection

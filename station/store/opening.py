@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import secrets
 import sqlite3
+from collections.abc import Collection
 from dataclasses import dataclass
 from importlib.metadata import version
 
@@ -59,7 +60,7 @@ def establish(
     if found is None:
         if connection.execute(select(journal.c.id).limit(1)).first() is not None:
             raise EnvironmentFault("the record has lost its identity", "restore the last backup")
-        epoch = _new_epoch(seen)
+        epoch = new_epoch(() if seen is None else (seen.epoch,))
         connection.execute(
             insert(identity).values(
                 id=1, site=site, station=station, epoch=epoch, created_at=at.utc
@@ -77,11 +78,12 @@ def establish(
     return Opened(found.epoch, head, _last_number(connection, found.epoch), new=False)
 
 
-def _new_epoch(seen: SeenHead | None) -> int:
-    """Return a random epoch whose two-letter mark differs from the one seen last here."""
+def new_epoch(used: Collection[int]) -> int:
+    """Return a random epoch whose two-letter mark is none of the ``used`` ones'."""
+    marks = {epoch_mark(epoch) for epoch in used}
     while True:
         epoch = secrets.randbits(63)
-        if epoch > 0 and (seen is None or epoch_mark(epoch) != epoch_mark(seen.epoch)):
+        if epoch > 0 and epoch_mark(epoch) not in marks:
             return epoch
 
 

@@ -54,3 +54,18 @@ def standing(connection: Connection) -> Standing:
     if ours is None or last is None:
         raise EnvironmentFault("the record is empty or has lost its identity", "restore a backup")
     return Standing(ours.site, ours.station, last.epoch, last.seq, last.id, last.hash)
+
+
+def epochs_of(connection: Connection) -> tuple[int, ...]:
+    """Return the epochs of a journal, the newest first; rows of an epoch stand close."""
+    found: list[int] = []
+    row = connection.exec_driver_sql("SELECT max(id) FROM journal").scalar_one() or 0
+    while row > 0:
+        entry = connection.execute(
+            select(journal.c.epoch, journal.c.seq).where(journal.c.id == row)
+        ).one_or_none()
+        if entry is None or entry.seq < 1:
+            break
+        found.append(entry.epoch)
+        row -= entry.seq
+    return tuple(found)
