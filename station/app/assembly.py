@@ -16,6 +16,7 @@ from drivers.printer.base import Printer
 from drivers.printer.file import FolderPrinter
 from drivers.steady import Reading
 from drivers.wire import WireLog
+from station.access.opening import access_of
 from station.app.centre_line import centre_line, centre_words
 from station.app.change_desk import ChangeDesk
 from station.app.checks_desk import ChecksDesk
@@ -35,6 +36,7 @@ from station.config.catalogue import catalogue_of
 from station.config.packhouse import Packhouse
 from station.core.facts import Fact
 from station.core.ids import new_uid
+from station.core.rights import STATION
 from station.line import clearance_duty, events, pause_duty, scale_duty, swap_duty, tare_duty
 from station.line.clearance_duty import ClearanceDuty
 from station.line.cycle_state import LineRules
@@ -136,6 +138,10 @@ class Station:
         scale = settings.scale
         self.clock = SystemClock(settings.zone)
         self.home.mkdir(parents=True, exist_ok=True)
+        self.access = access_of(
+            self.house, self.home, self.clock, lambda fact: self.line.enter((fact,), STATION)
+        )
+        self.signing = self.access.signing
         names = (settings.site, settings.station)
         self.store = StationStore.open(self.home, *names, self.clock, self.key)
         self.in_doubt = self.store.in_doubt()
@@ -227,6 +233,7 @@ class Station:
             lots=lots.changes,
             copies=reprint_rule(settings, tuple(self.house.people.values())),
             follow=FailedChecks(RecordPast(self.home), new_uid).follow,
+            proofs=self.signing,
         )
         self.wire = WireLog(self.clock.monotonic_ns)
         if self.record is not None:

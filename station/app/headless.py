@@ -18,13 +18,14 @@ from station.app.practice import (
 )
 from station.app.practice_labels import PracticeLabels
 from station.app.practice_lead import PracticeLead
+from station.app.practice_people import PracticeIntents, give_pins
 from station.app.summary import DemoSummary
 from station.app.watch import Watch
 from station.config.packhouse import Packhouse
 from station.core.product import Product
 from station.errors import EnvironmentFault
 from station.line.opening import calendar_day, day_of
-from station.line.state import LineState, Phase, Verb
+from station.line.state import Intents, LineState, Phase, Verb
 from station.store.queries import summary
 
 SPEED = 40.0
@@ -64,11 +65,11 @@ def pack_headless(
         before = summary(home)
         now = station.clock.now()
         day = day_of(now, house.settings.cut_off)
-        lead = PracticeLead(
-            bench, watch, station.checks, station.change, station.line, lead_of(house)
-        )
+        give_pins(station, (lead_of(house), second_of(house)))
+        line = PracticeIntents(station.line, station.signing, house, stays=True)
+        lead = PracticeLead(bench, watch, station.checks, station.change, line, lead_of(house))
         papers = PracticeLabels(
-            station.label_checks, station.line, watch, labels, lead_of(house), second_of(house)
+            station.label_checks, line, watch, labels, lead_of(house), second_of(house)
         )
         station.start()
         began = time.monotonic()
@@ -79,7 +80,7 @@ def pack_headless(
                 if share:
                     hands = SimulatedPacker(bench, watch.cue, habits_for(product), seed + number)
                     crew = (lead, papers, hands)
-                    _pack_run(station, house, watch, crew, product, share, done, progress)
+                    _pack_run(station, line, house, watch, crew, product, share, done, progress)
                     done += share
             seconds = time.monotonic() - began
         finally:
@@ -98,6 +99,7 @@ def _share(packs: int, products: int, number: int) -> int:
 
 def _pack_run(
     station: Station,
+    line: Intents,
     house: Packhouse,
     watch: Watch,
     crew: tuple[PracticeLead, PracticeLabels, SimulatedPacker],
@@ -110,7 +112,7 @@ def _pack_run(
     lead, papers, hands = crew
     day = calendar_day(station.clock.now())
     choice = run_choice(house, product, day, share)
-    station.line.start_run(choice)
+    line.start_run(choice)
     _must(watch, f"the run of {product.code}")
     run = watch.until(lambda state: state.run is not None, _PATIENCE_S).run
     assert run is not None
@@ -133,7 +135,7 @@ def _pack_run(
     lead.close_run(run)
     assert ended.last is not None
     papers.scan_last(run, ended.last.serial)
-    station.line.end_run(choice.lead)
+    line.end_run(choice.lead)
     _must(watch, f"the end of the run of {product.code}")
 
 

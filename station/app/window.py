@@ -8,7 +8,7 @@ import signal
 import sys
 import threading
 import time
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager
 from dataclasses import replace
 from pathlib import Path
@@ -31,15 +31,17 @@ from station.app.practice import (
 )
 from station.app.practice_labels import PracticeLabels
 from station.app.practice_lead import LeadAtHand, PracticeLead
+from station.app.practice_people import PracticeIntents, demo_pins, give_pins
 from station.app.printers import printer_of
 from station.app.serial_line import port_settings
 from station.app.summary import DemoSummary
 from station.app.trace_desk import TraceDesk
 from station.app.watch import Watch
-from station.config.packhouse import Packhouse, Role
+from station.config.packhouse import Packhouse
+from station.core.rights import Role
 from station.errors import EnvironmentFault
 from station.line.opening import calendar_day, day_of
-from station.line.state import Verb
+from station.line.state import Intents, Verb
 from station.screens.bench import BenchWindow
 from station.screens.bridge import Bridge
 from station.screens.change import ChangePage
@@ -51,6 +53,7 @@ from station.screens.numbers import NumbersPage
 from station.screens.offer import LeadOffer, Person
 from station.screens.service import ServicePage
 from station.screens.shipping import ShippingPage
+from station.screens.signing import SignedIntents
 from station.screens.theme import register_fonts
 from station.screens.trace import TracePage
 from station.screens.window import StationWindow
@@ -143,18 +146,18 @@ def show_demo(house: Packhouse, home: Path, packs: int | None, seed: int) -> Dem
             before, began = summary(home), time.monotonic()
             now = station.clock.now()
             day = day_of(now, house.settings.cut_off)
-            lead = PracticeLead(
-                bench, watch, station.checks, station.change, station.line, lead_of(house)
-            )
+            give_pins(station)
+            line = PracticeIntents(station.line, station.signing, house)
+            lead = PracticeLead(bench, watch, station.checks, station.change, line, lead_of(house))
             with _faults_to(bridge), _running(station):
                 product = next(iter(house.products.values()))
                 choice = run_choice(house, product, calendar_day(now), packs)
-                station.line.start_run(choice)
-                window = _window(bridge, station, house)
+                line.start_run(choice)
+                window = _window(bridge, station, house, demo_pins(house))
                 window.show()
                 papers = PracticeLabels(
                     station.label_checks,
-                    station.line,
+                    line,
                     watch,
                     labels,
                     lead_of(house),
@@ -171,7 +174,7 @@ def show_demo(house: Packhouse, home: Path, packs: int | None, seed: int) -> Dem
                     hands = SimulatedPacker(bench, watch.cue, habits_for(product), seed)
                     _pack(application, hands, watch)
                 helper.stop()
-                station.line.end_run(choice.lead)
+                line.end_run(choice.lead)
                 window.close()
         finally:
             bench.stop()
@@ -198,44 +201,48 @@ def _pack(application: QApplication, hands: SimulatedPacker, watch: Watch) -> No
         hands.stop()
 
 
-def _window(bridge: Bridge, station: Station, house: Packhouse) -> StationWindow:
+def _window(
+    bridge: Bridge, station: Station, house: Packhouse, pins: Mapping[str, str] | None = None
+) -> StationWindow:
+    """The window; ``pins`` are those of a demo, shown beside the names.
+
+    Its pages ask the line by way of the signatures, so that none of them need know of PINs.
+    """
     people = tuple(Person(one.id, one.name, str(one.role)) for one in house.people.values())
     offer = LeadOffer(tuple(house.products.values()), station.lots.known, people)
     signers = tuple(one for one in people if one.role in (Role.LEAD, Role.QA))
     register_fonts()
+    hints = {who: f"demo PIN {pin}" for who, pin in (pins or {}).items()}
+    line = SignedIntents(station.line, station.signing, bridge, people, hints)
     charts = station.home / "charts"
     doors = (
-        Door("NUMBERS", Qt.Key.Key_F3, NumbersPage(bridge, station.line, station.numbers, charts)),
-        Door("CHANGE", Qt.Key.Key_F8, ChangePage(bridge, station.line, station.change, signers)),
+        Door("NUMBERS", Qt.Key.Key_F3, NumbersPage(bridge, line, station.numbers, charts)),
+        Door("CHANGE", Qt.Key.Key_F8, ChangePage(bridge, line, station.change, signers)),
         Door(
             "LABELS",
             Qt.Key.Key_F5,
-            LabelsPage(bridge, station.line, station.label_checks, signers),
+            LabelsPage(bridge, line, station.label_checks, signers),
         ),
-        Door("LOTS", Qt.Key.Key_F6, LotsPage(bridge, station.line, station.lots, people)),
-        Door(
-            "SHIPPING",
-            Qt.Key.Key_F12,
-            ShippingPage(bridge, station.line, station.shipping, people),
-        ),
+        Door("LOTS", Qt.Key.Key_F6, LotsPage(bridge, line, station.lots, people)),
+        Door("SHIPPING", Qt.Key.Key_F12, ShippingPage(bridge, line, station.shipping, people)),
         Door("TRACE", Qt.Key.Key_F7, TracePage(TraceDesk(station.home))),
-        Door(
-            "SERVICE",
-            Qt.Key.Key_F9,
-            _service(bridge, station, people),
-        ),
-        Door("CHECKS", Qt.Key.Key_F4, ChecksPage(bridge, station.line, station.checks, people)),
+        Door("SERVICE", Qt.Key.Key_F9, _service(bridge, station, line, people)),
+        Door("CHECKS", Qt.Key.Key_F4, ChecksPage(bridge, line, station.checks, people)),
     )
-    window = StationWindow(bridge, station.line, offer, in_doubt=station.in_doubt, doors=doors)
+    window = StationWindow(
+        bridge, line, offer, in_doubt=station.in_doubt, doors=doors, signing=line
+    )
     bridge.entered.connect(  # a delivery, a hold or a release changes what may be chosen
         lambda _: window.lead.set_offer(replace(offer, lots=station.lots.known))
     )
     return window
 
 
-def _service(bridge: Bridge, station: Station, people: tuple[Person, ...]) -> ServicePage:
+def _service(
+    bridge: Bridge, station: Station, line: Intents, people: tuple[Person, ...]
+) -> ServicePage:
     desks = station.service
-    return ServicePage(bridge, station.line, desks.desk, desks.learn, desks.swap, people)
+    return ServicePage(bridge, line, desks.desk, desks.learn, desks.swap, people)
 
 
 def _side_by_side(window: QWidget, beside: QWidget) -> None:

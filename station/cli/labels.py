@@ -11,7 +11,9 @@ import typer
 from station.cli.answer import Answer, Json, run_verb
 from station.cli.options import AsJson, Config, Home, home_of
 from station.cli.page import Weight, heading, listing, note
+from station.cli.signing import opened_access, sign
 from station.core.label_life import FATE_WORDS, STATE_AFTER, Fate, LabelLifeError, Resolve
+from station.core.rights import Act
 from station.errors import BadInput, EnvironmentFault
 
 if TYPE_CHECKING:
@@ -100,6 +102,7 @@ def _settle(folder: Path, config: Path, answer: Resolve) -> None:
     clock = SystemClock(settings.zone)
     key = settings.record.key_of(folder)
     with StationStore.open(folder, settings.site, settings.station, clock, key) as store:
+        sign(Act.ANSWER_DOUBT, answer.who, opened_access(house, folder, clock, store), house)
         try:
             settle(store, answer, clock.now())
         except LabelLifeError as refused:

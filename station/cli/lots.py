@@ -12,7 +12,9 @@ import typer
 from station.cli.answer import Answer, Json, iso, run_verb
 from station.cli.options import AsJson, Config, Home, home_of, read_day, read_mass
 from station.cli.page import Weight, day, facts, heading, listing, note
+from station.cli.signing import opened_access, sign
 from station.core.lots import LotError, LotStatus
+from station.core.rights import Act
 from station.errors import BadInput, EnvironmentFault
 
 if TYPE_CHECKING:
@@ -78,7 +80,7 @@ def receive(
             reference=reference,
             code_source=code_source,
         )
-        with _stopped(house, home, who) as (store, at, folder):
+        with _stopped(house, home, who, Act.RECEIVE) as (store, at, folder):
             today = _today(at)
             known = {lot.code: lot for lot in known_lots(folder)} | dict(house.lots)
             try:
@@ -159,7 +161,7 @@ def hold(
         from station.store.lot_reach import bags_with
 
         house = _packhouse(config)
-        with _stopped(house, home, who) as (store, at, folder):
+        with _stopped(house, home, who, Act.HOLD) as (store, at, folder):
             ranges = bags_with(folder, code)
             try:
                 store.record((hold_lot_fact(new_uid(at), code, why, ranges),), at, who)
@@ -180,7 +182,6 @@ def release(
     """Take every open hold off a lot; QA or a manager alone may."""
 
     def work() -> Answer:
-        from station.config.shelf_life import APPROVERS
         from station.core.ids import new_uid
         from station.core.receiving import open_holds, release_lot_fact
         from station.line.lot_book import KINDS
@@ -188,11 +189,7 @@ def release(
         from station.store.facts import facts as read
 
         house = _packhouse(config)
-        with _stopped(house, home, who) as (store, at, folder):
-            if house.people[who].role not in APPROVERS:
-                raise BadInput(
-                    f"--who {who}", f"only {' or '.join(map(str, APPROVERS))} may release"
-                )
+        with _stopped(house, home, who, Act.RELEASE) as (store, at, folder):
             found = open_holds(read(folder, KINDS, subject=code)).get(code, ())
             if not found:
                 raise BadInput(
@@ -228,9 +225,9 @@ def _packhouse(config: Path) -> Packhouse:
 
 @contextmanager
 def _stopped(
-    house: Packhouse, home: Path | None, who: str
+    house: Packhouse, home: Path | None, who: str, act: Act
 ) -> Iterator[tuple[StationStore, Moment, Path]]:
-    """The record of a station that does not run, open for one entry."""
+    """The record of a station that does not run, open for one signed entry."""
     from station.clock import SystemClock
     from station.store.writer import StationStore
 
@@ -247,6 +244,7 @@ def _stopped(
             raise EnvironmentFault("the station runs", _ON_SCREEN) from fault
         raise
     with store:
+        sign(act, who, opened_access(house, folder, clock, store), house)
         at = clock.now()
         store.add_lots(tuple(house.lots.values()), at, "station")
         yield store, at, folder

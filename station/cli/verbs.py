@@ -22,6 +22,7 @@ from station.cli import (
     labels,
     limits,
     lots,
+    people,
     printers,
     recall,
     record,
@@ -75,6 +76,14 @@ def build() -> typer.Typer:
     lots_verbs.command("release")(lots.release)
     lots_verbs.callback()(_lots)
     app.add_typer(lots_verbs, name="lots")
+    people_verbs = _group("List people; set their PINs and badges.")
+    people_verbs.command("list")(people.list_people)
+    people_verbs.command("add")(people.add)
+    people_verbs.command("pin")(people.pin)
+    people_verbs.command("badge")(people.badge)
+    people_verbs.command("disable")(people.disable)
+    people_verbs.callback()(_people)
+    app.add_typer(people_verbs, name="people")
     labels_verbs = _group("Look at labels in doubt, label rolls and first-offs.")
     labels_verbs.callback(invoke_without_command=True, no_args_is_help=False)(labels.labels)
     labels_verbs.command("resolve")(labels.resolve)
@@ -113,6 +122,10 @@ def _journal() -> None:
 
 def _lots() -> None:
     """Take in deliveries, list, hold and release lots."""
+
+
+def _people() -> None:
+    """List people; set their PINs and badges."""
 
 
 def _settings() -> None:

@@ -6,13 +6,13 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import time
 from decimal import Decimal
-from enum import StrEnum
 from pathlib import Path
 
 from drivers.frames.description import Description
 from station.config.gates import CheckSettings, TareSettings
 from station.config.label_checks import LabelChecks
 from station.config.lot_rules import LotSettings
+from station.config.people_rules import PeopleRules
 from station.config.printer import PrinterSettings
 from station.config.record_rules import RecordSettings
 from station.config.shipping import ShippingSettings
@@ -22,16 +22,7 @@ from station.core.mass import Mass, Unit
 from station.core.metrology.instrument_errors import ErrorSystem, ScaleClass
 from station.core.metrology.scale_suitability import Scale
 from station.core.product import BagItem, Component, Product
-
-
-class Role(StrEnum):
-    """What a person may do at the station."""
-
-    PACKER = "packer"
-    LEAD = "lead"
-    QA = "qa"
-    MANAGER = "manager"
-    MAINTENANCE = "maintenance"
+from station.core.rights import Role as Role
 
 
 @dataclass(frozen=True, slots=True)
@@ -154,6 +145,7 @@ class StationSettings:
         lots: how input lots are followed on the line.
         scanner, sync: the scanner, and the way to the centre, where there is one.
         record: how the record is proved and kept.
+        people: how people sign.
     """
 
     site: str
@@ -171,6 +163,7 @@ class StationSettings:
     tare: TareSettings
     label_checks: LabelChecks
     lots: LotSettings = field(default_factory=LotSettings)
+    people: PeopleRules = field(default_factory=PeopleRules)
     scanner: ScannerSettings | None = None
     sync: SyncSettings | None = None
     record: RecordSettings = field(default_factory=RecordSettings)

@@ -23,6 +23,8 @@ from station.config.packhouse import (
     StationSettings,
     Timing,
 )
+from station.config.people_rules_file import KEY as PEOPLE
+from station.config.people_rules_file import read_people_rules
 from station.config.printer_file import check_printer, folder_of, printer_settings
 from station.config.record_file import BACKUP, RECORD, read_record
 from station.config.scanner_file import KEY as SCANNER
@@ -55,7 +57,7 @@ def read_station(faults: Faults) -> StationSettings | None:
     table = read_toml(FILE, faults)
     if table is None:
         return None
-    optional = (LOTS, SCANNER, SYNC, RECORD, BACKUP)
+    optional = (LOTS, PEOPLE, SCANNER, SYNC, RECORD, BACKUP)
     may_be = tuple(key for key in optional if key in table)
     check_keys(table, (*_KEYS, *may_be), "[{}]", FILE, faults)
     site = check_table(SiteTable, table, "site", FILE, faults)
@@ -68,6 +70,7 @@ def read_station(faults: Faults) -> StationSettings | None:
     tare = read_tare(table, FILE, faults)
     label_checks = read_label_checks(table, FILE, faults)
     lots = read_lot_rules(table, FILE, faults)
+    people = read_people_rules(table, FILE, faults)
     scanner = read_scanner(table, FILE, faults)
     sync = read_sync(table, FILE, faults)
     home = None if station is None else folder_of(station.home, faults.folder)
@@ -87,7 +90,7 @@ def read_station(faults: Faults) -> StationSettings | None:
         faults.add(FILE, "timing.stale_ms", why, f"{timing.dwell_ms} or more")
     if not (site and station and scale and printer and label and timing):
         return None
-    if checks is None or tare is None or label_checks is None or lots is None:
+    if checks is None or tare is None or label_checks is None or lots is None or people is None:
         return None
     assert home is not None, "there is a table [station]"
     return StationSettings(
@@ -113,6 +116,7 @@ def read_station(faults: Faults) -> StationSettings | None:
         tare=tare,
         label_checks=label_checks,
         lots=lots,
+        people=people,
         scanner=scanner,
         sync=sync,
         record=record,

@@ -53,6 +53,7 @@ from station.line.messages import End, Enter, Idle, Message, Start
 from station.line.opening import Catalogue, calendar_day, day_of, open_run
 from station.line.ports import Clock, LabelDesk, Store, StoreFault
 from station.line.present import line_state
+from station.line.signatures import Proofs, unsigned_words
 from station.line.state import EntryAnswer, LineState, Phase, RunAnswer, RunChoice
 
 _LOG = logging.getLogger(__name__)
@@ -121,6 +122,7 @@ class LineRunner:
         follow: what entered facts bring with them, recorded in the same commit.
         lots: what entered facts mean for the lots of the open run.
         copies: who may print a label again.
+        proofs: who signed; None takes everybody at their word.
     """
 
     def __init__(
@@ -136,6 +138,7 @@ class LineRunner:
         follow: Follow = _nothing_follows,
         lots: Lots | None = None,
         copies: ReprintRule = _COPIES,
+        proofs: Proofs | None = None,
     ) -> None:
         self._store = store
         self._desk = desk
@@ -147,6 +150,7 @@ class LineRunner:
         self._follow = follow
         self._lots = lots or NoLots()
         self._labels = LabelSteps(store, desk, clock, new_id, copies, self._duties)
+        self._proofs = proofs
         self._duties_seen_ns = 0
         self._stale_ns = rules.stale_ns
         self._cycle = Cycle(rules)
@@ -231,7 +235,10 @@ class LineRunner:
                 message = Idle()
 
     def _take(self, message: Message) -> None:
+        unsigned = unsigned_words(message, self._proofs)
         match message:
+            case _ if unsigned:
+                self._refuse(message, unsigned)
             case Start(choice):
                 self._listeners.answer(self._open(choice))
             case End(who):
@@ -292,17 +299,21 @@ class LineRunner:
         if cycle.run is not None:
             self._cycle = replace(cycle, phase=Phase.STOPPED, stop=cycle.stop or words, load=None)
         try:
-            if isinstance(message, Start | End):
-                self._listeners.answer(RunAnswer(False, words))
-            if isinstance(message, Enter):
-                uids = tuple(fact.uid for fact in message.facts)
-                self._listeners.entered(EntryAnswer(uids, False, words))
-            if isinstance(message, Reprint | Resolve):
-                self._listeners.entered(EntryAnswer((message.serial,), False, words))
+            self._refuse(message, words)
             self._listeners.sound(Sound(Cue.STOP))
             self._listeners.state(line_state(self._cycle))
         except Exception:  # noqa: BLE001  a listener's fault must not end the line's thread
             _LOG.exception("nobody could be told that the line stopped: %s", words)
+
+    def _refuse(self, message: Message, words: str) -> None:
+        """Tell whoever asked that nothing came of it."""
+        if isinstance(message, Start | End | Resumed):
+            self._listeners.answer(RunAnswer(False, words))
+        if isinstance(message, Enter):
+            uids = tuple(fact.uid for fact in message.facts)
+            self._listeners.entered(EntryAnswer(uids, False, words))
+        if isinstance(message, Reprint | Resolve):
+            self._listeners.entered(EntryAnswer((message.serial,), False, words))
 
     def _show(self, event: Event) -> None:
         came = self._clock.monotonic_ns()

@@ -86,7 +86,7 @@ class ChecksPage(DoorPage):
 
     def choose(self, index: int) -> None:
         """Show a panel; another one waits while something is weighed."""
-        if not (self.scale.under_way or self.tare.under_way):
+        if not self.at_work:
             panel = (self.scale, self.tare, self.suspect)[index]
             self.panels.setCurrentWidget(panel)
             panel.setFocus()
@@ -94,6 +94,11 @@ class ChecksPage(DoorPage):
                 self.suspect.look()
         for at, tab in enumerate(self.tabs):
             tab.setChecked(at == self.panels.currentIndex())
+
+    @property
+    @override
+    def at_work(self) -> bool:
+        return self.scale.under_way or self.tare.under_way
 
     @override
     def stop(self) -> None:
@@ -104,7 +109,7 @@ class ChecksPage(DoorPage):
     def show_state(self, state: LineState) -> None:
         """Follow the line, seen or not: what is on the pan must be known all the time."""
         self.bar.see(state)
-        if not self.isVisible() and not (self.scale.under_way or self.tare.under_way):
+        if not self.isVisible() and not self.at_work:
             return
         self.scale.show_state(state)
         self.tare.show_state(state)
@@ -121,7 +126,7 @@ class ChecksPage(DoorPage):
 
     @override
     def hideEvent(self, event: QHideEvent) -> None:
-        if not (self.scale.under_way or self.tare.under_way):
+        if not self.at_work:
             self.bar.end()
 
 

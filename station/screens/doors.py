@@ -41,6 +41,11 @@ class DoorPage(QWidget):
             row.addWidget(button, 1)
         return row
 
+    @property
+    def at_work(self) -> bool:
+        """Whether somebody's hands are busy elsewhere for this page, so that it must stay."""
+        return False
+
     def stop(self) -> None:
         """Give up what is going on; before the window goes."""
 

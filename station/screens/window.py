@@ -5,7 +5,15 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import QRectF, Qt, Slot
-from PySide6.QtGui import QCloseEvent, QColor, QKeySequence, QMouseEvent, QPainter, QShortcut
+from PySide6.QtGui import (
+    QCloseEvent,
+    QColor,
+    QKeySequence,
+    QMouseEvent,
+    QPainter,
+    QResizeEvent,
+    QShortcut,
+)
 from PySide6.QtWidgets import QMainWindow, QStackedWidget, QWidget
 from typing_extensions import override
 
@@ -15,6 +23,8 @@ from station.screens.doors import Door
 from station.screens.lead import LeadPanel
 from station.screens.offer import LeadOffer
 from station.screens.packer import HEIGHT_MM, WIDTH_MM, PackerScreen
+from station.screens.screen_guard import ScreenGuard
+from station.screens.signing import SignedIntents
 from station.screens.theme import LIGHT, Face, Palette, Ruler, register_fonts
 from station.screens.widgets.lettering import draw, fit
 from station.screens.widgets.painted import Painted, hatch, stroke
@@ -75,6 +85,7 @@ class StationWindow(QMainWindow):
         palette: colours.
         in_doubt: serials of labels nobody knows the fate of.
         doors: pages behind the lead's panel.
+        signing: whose signatures open all but the packer's screen; None leaves everything open.
     """
 
     def __init__(
@@ -85,6 +96,7 @@ class StationWindow(QMainWindow):
         palette: Palette = LIGHT,
         in_doubt: tuple[str, ...] = (),
         doors: Sequence[Door] = (),
+        signing: SignedIntents | None = None,
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
@@ -103,6 +115,11 @@ class StationWindow(QMainWindow):
             button.clicked.connect(lambda _=False, door=door: self.go_through(door))
         self.setCentralWidget(self.screens)
         self.band = Band(palette, self)
+        self.guard = (
+            None
+            if signing is None
+            else ScreenGuard(self, self.screens, self.packer, signing, palette)
+        )
         ruler = Ruler.of(self.screen())
         self.resize(round(ruler.px(WIDTH_MM)), round(ruler.px(HEIGHT_MM)))
         self.packer.arranged.connect(self._place_band)
@@ -122,13 +139,15 @@ class StationWindow(QMainWindow):
     @Slot()
     def show_packer(self) -> None:
         """Show the packer's screen."""
+        if self.guard is not None:
+            self.guard.sheet.drop()
         self.screens.setCurrentWidget(self.packer)
         self.packer.setFocus()
 
     @Slot()
     def show_lead(self) -> None:
         """Show the lead's panel."""
-        self.screens.setCurrentWidget(self.lead)
+        self._behind(self.lead)
 
     @Slot()
     def toggle_lead(self) -> None:
@@ -141,12 +160,21 @@ class StationWindow(QMainWindow):
     def go_through(self, door: Door) -> None:
         """Show the page behind a door, or the lead's panel again."""
         shown = self.screens.currentWidget() is door.page
-        self.screens.setCurrentWidget(self.lead if shown else door.page)
+        self._behind(self.lead if shown else door.page)
+
+    def _behind(self, page: QWidget) -> None:
+        """Show a page that is not the packer's, once somebody is signed on."""
+        if self.guard is None:
+            self.screens.setCurrentWidget(page)
+        else:
+            self.guard.pass_to(page)
 
     @Slot(str, str)
     def take_scan(self, identifier: str, data: str) -> None:
         """Give a scan to the scan field in front; without one it is said and goes nowhere."""
         page = self.screens.currentWidget()
+        if self.guard is not None and self.guard.sheet.isVisible():
+            page = self.guard.sheet
         found = [] if page is None else page.findChildren(ScanField)
         fields = [field for field in found if field.isVisible() and field.isEnabled()]
         fields.sort(key=lambda field: not field.hasFocus())
@@ -156,7 +184,14 @@ class StationWindow(QMainWindow):
             self.band.say(_NO_FIELD)
 
     @override
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        if self.guard is not None:
+            self.guard.sheet.setGeometry(self.rect())
+
+    @override
     def closeEvent(self, event: QCloseEvent) -> None:
+        if self.guard is not None:
+            self.guard.stop()
         for door in self.doors:
             door.page.stop()
 

@@ -8,7 +8,7 @@ from pathlib import Path
 
 from drivers.packer import SimulatedPacker
 from drivers.printer.base import Printer
-from station.app.assembly import Audience
+from station.app.assembly import Audience, Station
 from station.app.places import demo_settings
 from station.app.practice import (
     bench_scale,
@@ -30,7 +30,7 @@ class Bench:
     """A station, its bench and its watch, while they run.
 
     Without ``gates`` bags are taken unchecked, so that a test can be about something else; those
-    about labels stand open without ``papers``.
+    about labels stand open without ``papers``. A name is enough to sign without ``pins``.
     """
 
     def __init__(
@@ -41,6 +41,8 @@ class Bench:
         papers: bool = False,
         printer: Printer | None = None,
         changed: Callable[[Packhouse], Packhouse] = lambda house: house,
+        pins: bool = False,
+        before: Callable[[Station], None] = lambda _: None,
     ):
         today = datetime.now(UTC).date()  # noqa: TID251  the demo's lots are days old
         self.house = load(demo_settings(), today)
@@ -49,6 +51,8 @@ class Bench:
         if not papers:
             self.house = without_papers(self.house)
         self.house = changed(self.house)
+        if not pins:
+            self.house = without_pins(self.house)
         self.bench = bench_scale(self.house, SPEED, seed=7)
         self.bench.start()
         self.watch = Watch()
@@ -70,6 +74,7 @@ class Bench:
         self.station = practice_station(
             self.house, home, self.labels, self.bench, audience, printer
         )
+        before(self.station)
         self.station.start()
 
     def close(self) -> None:
@@ -112,16 +117,14 @@ def without_papers(house: Packhouse) -> Packhouse:
     return replace(house, settings=replace(settings, label_checks=off))
 
 
+def without_pins(house: Packhouse) -> Packhouse:
+    people = replace(house.settings.people, pins=False)
+    return replace(house, settings=replace(house.settings, people=people))
+
+
 @contextmanager
-def bench_line(
-    home: Path,
-    seen=None,
-    gates=False,
-    papers=False,
-    printer=None,
-    changed=lambda house: house,
-):
-    line = Bench(home, seen, gates, papers, printer, changed)
+def bench_line(home: Path, seen=None, gates=False, papers=False, printer=None, **more):
+    line = Bench(home, seen, gates, papers, printer, **more)
     try:
         yield line
     finally:

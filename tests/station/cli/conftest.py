@@ -4,6 +4,7 @@ import json
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from datetime import UTC, date, datetime, timedelta
+from io import StringIO
 from pathlib import Path
 from shutil import copytree
 from types import SimpleNamespace
@@ -61,11 +62,12 @@ class Result:
 
 @pytest.fixture
 def station(capsys, monkeypatch) -> Callable[..., Result]:
-    """Give a function that carries out a command line in this process."""
+    """Give a function that carries out a command line in this process; ``keyed`` is its input."""
     for name in ("STATION_HOME", "STATION_CONFIG"):
         monkeypatch.delenv(name, raising=False)
 
-    def call(*arguments: object) -> Result:
+    def call(*arguments: object, keyed: str = "") -> Result:
+        monkeypatch.setattr("sys.stdin", StringIO(keyed))
         code = run(build(), [str(argument) for argument in arguments])
         return Result(code, *capsys.readouterr())
 

@@ -5,6 +5,7 @@ from shutil import copytree
 
 import pytest
 
+from station.access.credentials import Credentials
 from station.core.checks.first_off import FirstOff, first_off_fact
 from station.core.checks.rolls import RollCount, put_in_fact, taken_out_fact
 from station.core.pack import LabelState, Quality
@@ -13,6 +14,7 @@ from station.store.labelled import labelled_pack
 from station.store.writer import StationStore
 
 DEMO = Path(__file__).parents[3] / "demo_config"
+PIN = "739164"
 
 
 @pytest.fixture
@@ -31,6 +33,7 @@ def home(packed, tmp_path):
         enter(put_in_fact("LR-0001", 100, "r1"))
         (account,) = roll_accounts(home)
         enter(taken_out_fact(account, RollCount(90, 3, 2), "r2"))
+    Credentials(home).set_pin("L01", PIN)
     return home
 
 
@@ -75,12 +78,12 @@ def test_one_part_of_it(station, home, option, key, code):
 def test_a_doubt_is_answered(station, home, packed, fate, label, quality):
     serial = packed.good[0]
     settings = ("--who", "L01", "--home", home, "--config", DEMO)
-    found = station("labels", "resolve", serial, "--fate", fate, *settings, "--json")
+    found = station("labels", "resolve", serial, "--fate", fate, *settings, "--json", keyed=PIN)
     assert found.code == 0, found.err
     assert found.document["label"] == str(label)
     bag = labelled_pack(home, serial)
     assert (bag.label, bag.quality) == (label, quality)
-    again = station("labels", "resolve", serial, "--fate", fate, *settings)
+    again = station("labels", "resolve", serial, "--fate", fate, *settings, keyed=PIN)
     assert again.code == 2
     assert "nothing to answer" in again.err
 
@@ -97,7 +100,7 @@ def test_what_is_refused(station, home, packed, changes, code, words):
     given = {"--fate": "applied", "--who": "L01", "--home": home, "--config": DEMO}
     serial = changes.pop("serial", packed.good[0])
     options = [part for pair in (given | changes).items() for part in pair]
-    found = station("labels", "resolve", serial, *options)
+    found = station("labels", "resolve", serial, *options, keyed=PIN)
     assert found.code == code
     assert words in found.err
 

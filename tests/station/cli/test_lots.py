@@ -4,6 +4,7 @@ from pathlib import Path
 
 import pytest
 
+from station.access.credentials import Credentials
 from station.store.lock import HomeLock
 
 DEMO = Path(__file__).parents[3] / "demo_config"
@@ -11,10 +12,10 @@ DEMO = Path(__file__).parents[3] / "demo_config"
 
 @pytest.fixture
 def lots(station, tmp_path):
-    def call(verb, *rest, home="home"):
+    def call(verb, *rest, home="home", keyed=""):
         arguments = ("--home", tmp_path / home, "--json")
         settings = () if verb == "list" else ("--config", DEMO)
-        return station("lots", verb, *map(str, rest), *settings, *arguments)
+        return station("lots", verb, *map(str, rest), *settings, *arguments, keyed=keyed)
 
     return call
 
@@ -46,15 +47,18 @@ def test_a_lot_without_a_code_gets_one_and_may_be_held_from_the_start(lots):
     assert row["holds"][0]["who"] == "L01"
 
 
-def test_a_lot_is_held_by_anyone_and_released_by_qa_alone(lots):
+def test_a_lot_is_held_by_anyone_and_released_by_qa_alone(lots, tmp_path):
+    Credentials(tmp_path / "home").set_pin("Q01", "615204")
     code = lots("receive", *HAND).document["code"]
     held = lots("hold", code, "--why", "the grower called", "--who", "L01")
     assert held.document == {"lot": code, "status": "held", "bags": 0}
     refused = lots("release", code, "--why", "well", "--who", "L01")
-    assert (refused.code, "only qa or manager" in refused.err) == (2, True)
-    freed = lots("release", code, "--why", "results came", "--who", "Q01")
+    assert (refused.code, "allowed is qa, manager" in refused.err) == (2, True)
+    wrong = lots("release", code, "--why", "results came", "--who", "Q01", keyed="000111\n")
+    assert (wrong.code, "this PIN is not right" in wrong.err) == (2, True)
+    freed = lots("release", code, "--why", "results came", "--who", "Q01", keyed="615204\n")
     assert freed.document["status"] == "free"
-    none = lots("release", code, "--why", "results came", "--who", "Q01")
+    none = lots("release", code, "--why", "results came", "--who", "Q01", keyed="615204\n")
     assert (none.code, "no person holds it" in none.err) == (2, True)
 
 

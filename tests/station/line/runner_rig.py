@@ -123,7 +123,7 @@ class CommandDesk:
 class Rig:
     """A line runner on its thread, and all that was said by it."""
 
-    def __init__(self, product=None, duties=(), copies=ANYBODY_ONCE) -> None:
+    def __init__(self, product=None, duties=(), copies=ANYBODY_ONCE, proofs=None) -> None:
         self.log: list = []
         self.store, self.desk, self.clock = ListStore(self.log), CommandDesk(self.log), HandClock()
         self.states, self.answers, self.sounds, self.timings = [], [], [], []
@@ -156,6 +156,7 @@ class Rig:
             ),
             duties=Duties(duties),
             copies=copies,
+            proofs=proofs,
         )
 
     def _listener(self, name: str, kept: list) -> Callable[[object], None]:

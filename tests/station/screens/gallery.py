@@ -18,8 +18,10 @@ from station.app.places import demo_settings
 from station.app.speed.long_record import make_long_record
 from station.app.trace_desk import TraceDesk
 from station.core.clearance import Gate
+from station.core.facts import Fact
+from station.core.journal import EntryKind
 from station.core.pauses import Reason
-from station.line.state import EntryAnswer
+from station.line.state import EntryAnswer, RunChoice
 from station.screens.bench import BenchWindow
 from station.screens.bridge import Bridge
 from station.screens.change import ChangePage
@@ -29,6 +31,8 @@ from station.screens.lots import LotsPage
 from station.screens.numbers import NumbersPage
 from station.screens.packer import PackerScreen
 from station.screens.shipping import ShippingPage
+from station.screens.signing import SignedIntents
+from station.screens.signing_sheet import SigningSheet
 from station.screens.trace import TracePage
 from station.screens.window import StationWindow
 from station.store.queries import known_lots
@@ -41,6 +45,7 @@ from tests.station.screens import (
 )
 from tests.station.screens.checks_rig import ChecksRig, suspected
 from tests.station.screens.fakes import FakeHand, FakeIntents
+from tests.station.screens.signing_rig import CREW, PinSource
 from tests.station.screens.states import (
     LONG_NAME,
     every_state,
@@ -324,6 +329,25 @@ def settle(page: NumbersPage) -> None:
         QApplication.processEvents()
 
 
+def signing(folder: Path) -> None:
+    for wide, tall in ((1024, 768), SIZES[0]):
+        page = QWidget()
+        page.resize(wide, tall)
+        signed = SignedIntents(FakeIntents(), PinSource(), Bridge(), CREW)
+        sheet = SigningSheet(signed, parent=page)
+        sheet.resize(wide, tall)
+        page.show()
+        signed.start_run(RunChoice("HARBOUR-250", 1, ("ROM-1",), "L01", "P01"))
+        for digit in "4829":
+            sheet.pad.press(digit)
+        shoot(page, folder / f"signing_{wide}_1_pin.png")
+        sheet.drop()
+        signed.enter((Fact(EntryKind.RELEASE, "f", "ROM-1", "released"),), "Q01")
+        sheet.message.say("This PIN is not right: wait 8 s", refused=True)
+        shoot(page, folder / f"signing_{wide}_2_wrong.png")
+        page.close()
+
+
 def window(folder: Path) -> None:
     bridge = Bridge()
     whole = StationWindow(bridge, FakeIntents(), make_offer())
@@ -345,7 +369,8 @@ def window(folder: Path) -> None:
 def main(folder: Path) -> None:
     folder.mkdir(parents=True, exist_ok=True)
     application = QApplication.instance() or QApplication([])
-    for part in (packer, lead, numbers, checks, change, lots, labels, shipping, trace, window):
+    parts = (packer, lead, numbers, checks, change, lots, labels, shipping, trace, signing, window)
+    for part in parts:
         part(folder)
     application.processEvents()
 

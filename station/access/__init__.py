@@ -1,0 +1,1 @@
+"""Who signs: PINs, badges, and proofs that a signature was given."""
