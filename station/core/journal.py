@@ -123,9 +123,7 @@ def canonical(entry: Entry) -> bytes:
             character or another type stands in the body; the message says where.
     """
     body = dict(entry.body)
-    fault = _fault(body)
-    if fault is not None:
-        raise JournalError(f"body{fault[0]} {fault[1]}")
+    _check(body)
     whole = {
         "v": 1,
         "site": entry.site,
@@ -145,6 +143,18 @@ def canonical(entry: Entry) -> bytes:
     except UnicodeEncodeError as half:
         text = half.object[max(0, half.start - 20) : half.end]
         raise JournalError(f"half a surrogate pair stands in a text: {text!r}") from half
+
+
+def written(value: Value) -> str:
+    """Return the canonical text of one value of a body.
+
+    Raises:
+        JournalError: the journal cannot keep it exactly.
+    """
+    if type(value) is int and -_MOST <= value <= _MOST:
+        return str(value)
+    _check(value)
+    return _WRITE(value)
 
 
 def entry_hash(before: bytes, canonical_bytes: bytes) -> bytes:
@@ -169,6 +179,12 @@ def first_break(entries: Iterable[Stored], before: bytes = GENESIS, seq: int = 1
             return Break(seq, f"entry {seq} was changed, or one before it was: its hash differs")
         before, seq = stored.hash, seq + 1
     return None
+
+
+def _check(value: object) -> None:
+    fault = _fault(value)
+    if fault is not None:
+        raise JournalError(f"body{fault[0]} {fault[1]}")
 
 
 def _fault(value: object) -> tuple[str, str] | None:

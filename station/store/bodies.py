@@ -10,7 +10,6 @@ from collections.abc import Mapping, Sequence
 from datetime import date, datetime
 from decimal import Decimal
 from functools import lru_cache
-from types import MappingProxyType
 from typing import Any
 
 from station.core.dating import Dating
@@ -23,7 +22,6 @@ from station.core.metrology.verdict import Verdict, Window
 from station.core.pack import LabelState, Moment, PackDraft, PackId, Quality, Residue, Weighing
 from station.core.product import BagItem, PackMode, Product, Share
 from station.core.run import Run
-from station.store.columns import mass_values
 from station.store.label_body import label_body, label_of
 from station.store.recipe_body import bounds_of, component_of, recipe_body, share_body
 
@@ -37,12 +35,6 @@ def mass(text: str) -> Mass:
     """Read a mass as written in a body; bags share most of them."""
     digits, unit = text.split(" ")
     return Mass.of(digits, unit)
-
-
-@lru_cache(maxsize=4096)
-def written_mass(name: str, text: str) -> Mapping[str, object]:
-    """Return the values of ``mass_columns(name)`` for a mass as written in a body."""
-    return MappingProxyType(mass_values(name, mass(text)))
 
 
 def _day(text: str | None) -> date | None:
@@ -282,11 +274,12 @@ def pack_body(
         "use_by": draft.use_by.isoformat(),
         "production_day": draft.production_day.isoformat(),
         "operator": draft.operator,
-        "residue": _residue_body(draft.residue),
+        "residue": residue_body(draft.residue),
     }
 
 
-def _residue_body(residue: Residue | None) -> Value:
+def residue_body(residue: Residue | None) -> Value:
+    """The empty pan's part of a bag's body."""
     if residue is None:
         return None
     return {"at": residue.at.isoformat(), "reading": str(residue.reading)}

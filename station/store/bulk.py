@@ -166,7 +166,7 @@ class BulkRecord:
 
     def _entry(self, kind: EntryKind, at: Moment, who: str, body: Mapping[str, Value]) -> None:
         journal = Journal(self._site, self._station, self._epoch, self._head)
-        journal.begin(self._connection)
+        journal.begin()
         entry, self._head = journal.append(self._connection, kind, at, who, body)
         self._projections.apply(entry, self._head.row)
 

@@ -6,9 +6,11 @@ and its Numeric becomes a binary float on SQLite, so neither is used here.
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from datetime import UTC, date, datetime
 from decimal import Decimal
 from enum import StrEnum
+from functools import lru_cache
 from typing import Any, Generic, TypeVar
 
 from sqlalchemy import Column, Dialect, Integer, LargeBinary, RowMapping, Text, TypeDecorator
@@ -16,6 +18,19 @@ from sqlalchemy import Column, Dialect, Integer, LargeBinary, RowMapping, Text, 
 from station.core.mass import Mass, Unit
 
 _Word = TypeVar("_Word", bound=StrEnum)
+
+
+def utc_text(value: datetime) -> str:
+    """Return the text a moment is kept as.
+
+    Raises:
+        ValueError: it has no UTC offset.
+    """
+    if value.tzinfo is not UTC:
+        if value.utcoffset() is None:
+            raise ValueError(f"{value!r} has no UTC offset: give an aware time")
+        value = value.astimezone(UTC)
+    return value.isoformat(timespec="microseconds")[:-6] + "Z"
 
 
 class UtcDateTime(TypeDecorator[datetime]):
@@ -26,11 +41,7 @@ class UtcDateTime(TypeDecorator[datetime]):
 
     def process_bind_param(self, value: datetime | None, dialect: Dialect) -> str | None:
         """Refuse a naive time; anything aware is turned into UTC."""
-        if value is None:
-            return None
-        if value.utcoffset() is None:
-            raise ValueError(f"{value!r} has no UTC offset: give an aware time")
-        return value.astimezone(UTC).isoformat(timespec="microseconds")[:-6] + "Z"
+        return None if value is None else utc_text(value)
 
     def process_result_value(self, value: str | None, dialect: Dialect) -> datetime | None:
         """Return an aware time in UTC."""
@@ -109,6 +120,30 @@ def mass_values(name: str, mass: Mass) -> dict[str, object]:
         f"{name}_unit": mass.unit,
         f"{name}_ug": mass.micrograms,
     }
+
+
+@lru_cache(maxsize=4096)
+def mass_row(text: str) -> tuple[str, str, int]:
+    """Return what the three columns of a mass hold, of its text in a body: ``0.250 kg``.
+
+    The bags of a run weigh the same few hundred amounts, so the last ones are remembered.
+
+    Raises:
+        ValueError: the text is no mass.
+    """
+    digits, unit = text.split(" ")
+    mass = Mass.of(digits, unit)
+    return mass.digits, str(mass.unit), mass.micrograms
+
+
+def word_check(words: type[StrEnum]) -> Callable[[str], str]:
+    """Return a function that hands a word of a fixed list through and refuses any other."""
+    known = {str(word): str(word) for word in words}
+
+    def check(word: str) -> str:
+        return known.get(word) or str(words(word))  # which raises, and says what is allowed
+
+    return check
 
 
 def mass_of(row: RowMapping, name: str) -> Mass:

@@ -3,27 +3,28 @@
 from __future__ import annotations
 
 import json
+import sqlite3
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
 
-from sqlalchemy import Connection, func, insert, select
+from sqlalchemy import Connection, func, select
 
 from station.core.journal import GENESIS, Entry, EntryKind, JournalError, Stored, Value, entry_hash
 from station.core.journal import canonical as canonical_bytes
 from station.core.pack import Moment
 from station.store.engine import reading
-from station.store.prepared import Prepared, driver_of
+from station.store.prepared import driver_of
 from station.store.tables import journal
 from station.store.tree import close_block
 
-_INSERT = Prepared(insert(journal), [column.name for column in journal.columns])
-_LAST = Prepared(
-    select(journal.c.id, journal.c.epoch, journal.c.seq, journal.c.hash).where(
-        journal.c.id == select(func.max(journal.c.id)).scalar_subquery()
-    )
+# The entry before is looked at in the same statement: a chain goes on only from what was written.
+_ADD = (
+    "INSERT INTO journal (id, epoch, seq, kind, hash, canonical) SELECT ?, ?, ?, ?, ?, ?"
+    " WHERE ? = 1 OR EXISTS (SELECT 1 FROM journal WHERE id = ? AND hash = ?)"
 )
+_LAST = "SELECT id, epoch, seq, hash FROM journal ORDER BY id DESC LIMIT 1"
 _PAGE = 500
 
 
@@ -78,19 +79,9 @@ class Journal:
         """The last entry of the transaction that was begun."""
         return self._pending
 
-    def begin(self, connection: Connection) -> None:
-        """Check inside a transaction that the file still ends where this chain does.
-
-        Raises:
-            ChainFault: someone else wrote to the file, or took something out of it.
-        """
+    def begin(self) -> None:
+        """A transaction begins: what is added now follows the last durable entry."""
         self._pending = self._head
-        found = last_head(connection, self._epoch)
-        if found != self._head:
-            raise ChainFault(
-                f"the journal ends at entry {found.seq} where entry {self._head.seq} was written "
-                "last"
-            )
 
     def append(
         self,
@@ -105,25 +96,42 @@ class Journal:
         Raises:
             JournalError: the body holds what the journal cannot keep exactly.
         """
-        before = self._pending
-        seq = before.seq + 1
+        seq = self.next_seq
         entry = Entry(self._site, self._station, self._epoch, seq, kind, at, who, body)
-        kept = canonical_bytes(entry)
-        head = Head(before.row + 1, seq, entry_hash(before.hash, kept))
-        _INSERT.execute(
-            connection,
-            {
-                "id": head.row,
-                "epoch": self._epoch,
-                "seq": seq,
-                "kind": kind,
-                "hash": head.hash,
-                "canonical": kept,
-            },
-        )
-        close_block(connection, self._epoch, seq, head.row)
+        return entry, self.add(connection, kind, canonical_bytes(entry))
+
+    @property
+    def next_seq(self) -> int:
+        """Number of the next entry of the transaction begun with :meth:`begin`."""
+        return self._pending.seq + 1
+
+    def add(self, connection: Connection, kind: EntryKind, kept: bytes) -> Head:
+        """Add one entry, number ``next_seq``, whose canonical bytes are made already.
+
+        Raises:
+            ChainFault: someone else wrote to the file, or took something out of it.
+        """
+        before, epoch, driver = self._pending, self._epoch, driver_of(connection)
+        head = Head(before.row + 1, before.seq + 1, entry_hash(before.hash, kept))
+        values = (head.row, epoch, head.seq, kind, head.hash, kept, head.seq, before.row)
+        try:
+            added = driver.execute(_ADD, (*values, before.hash)).rowcount
+        except sqlite3.IntegrityError:
+            self._check(driver)
+            raise
+        if added != 1:
+            self._check(driver)
+            raise ChainFault(f"entry {before.seq} is not the one that was written")
+        close_block(connection, epoch, head.seq, head.row)
         self._pending = head
-        return entry, head
+        return head
+
+    def _check(self, driver: sqlite3.Connection) -> None:
+        found, ours = _last_head(driver, self._epoch), self._pending
+        if found != ours:
+            raise ChainFault(
+                f"the journal ends at entry {found.seq} where entry {ours.seq} was written last"
+            )
 
     def committed(self) -> None:
         """The transaction is durable: its last entry is the head."""
@@ -132,7 +140,11 @@ class Journal:
 
 def last_head(connection: Connection, epoch: int) -> Head:
     """Return the last entry of ``epoch``, or where its first one will go."""
-    last = _LAST.execute(connection, {}).fetchone()
+    return _last_head(driver_of(connection), epoch)
+
+
+def _last_head(driver: sqlite3.Connection, epoch: int) -> Head:
+    last = driver.execute(_LAST).fetchone()
     if last is None:
         return Head()
     row, its_epoch, seq, digest = last

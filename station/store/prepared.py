@@ -12,7 +12,7 @@ import sqlite3
 from collections.abc import Mapping, Sequence
 from typing import Any
 
-from sqlalchemy import Connection
+from sqlalchemy import Connection, Table
 from sqlalchemy.dialects.sqlite.pysqlite import SQLiteDialect_pysqlite
 from sqlalchemy.sql.compiler import SQLCompiler
 from sqlalchemy.sql.expression import ClauseElement
@@ -60,3 +60,14 @@ def driver_of(connection: Connection) -> sqlite3.Connection:
     driver = connection.connection.driver_connection
     assert isinstance(driver, sqlite3.Connection), "the engine opens sqlite3 connections"
     return driver
+
+
+def insert_text(table: Table) -> str:
+    """The statement that inserts one row, all columns in the table's order, as SQLite keeps them.
+
+    Nothing stands between its values and the driver: whoever uses it turns days, times, words and
+    masses into what the column's type would make of them.
+    """
+    names = [f'"{column.name}"' for column in table.columns]
+    marks = ", ".join("?" * len(names))
+    return f"INSERT INTO {table.name} ({', '.join(names)}) VALUES ({marks})"

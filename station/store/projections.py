@@ -16,21 +16,21 @@ from sqlalchemy.dialects.sqlite import insert as upsert
 from station.core.facts import FACT_KINDS
 from station.core.journal import Entry, EntryKind
 from station.core.lots import LotStatus
-from station.core.metrology.verdict import Verdict
 from station.core.pack import LabelState, Quality
 from station.store import tables as t
-from station.store.bodies import lot_of, residue_of, run_of, written_mass
+from station.store.bodies import lot_of, residue_of, run_of
 from station.store.columns import mass_values
 from station.store.facts import fact_record
 from station.store.hold_ranges import HoldRanges, UnknownFact
 from station.store.label_steps import LabelCopies
 from station.store.lot_facts import LotFacts, set_of_move
-from station.store.prepared import Prepared
+from station.store.pack_form import BLEND, pack_row
+from station.store.prepared import Prepared, driver_of, insert_text
 from station.store.shipping_facts import ShippingFacts
 
 _Body = Mapping[str, Any]
 
-_ADD_PACK = Prepared(insert(t.pack), [c.name for c in t.pack.columns if c.name != "id"])
+_ADD_PACK = insert_text(t.pack)
 _SET_LABEL = Prepared(
     update(t.pack).where(t.pack.c.serial == bindparam("its")).values(label=bindparam("to"))
 )
@@ -55,10 +55,11 @@ class Projections:
 
     def __init__(self, connection: Connection) -> None:
         self._connection = connection
+        self._driver = driver_of(connection)
         self.lots = LotFacts(connection, HoldRanges(connection))
         self._copies = LabelCopies(connection)
         shipping = ShippingFacts(connection)
-        self._blends: dict[tuple[str, str, str, str, str], int] = {}
+        self._blends: dict[tuple[str, ...], int] = {}
         self._apply: dict[EntryKind, Callable[[Entry, int], None]] = {
             EntryKind.LOT: self._lot,
             EntryKind.RUN: self._run,
@@ -154,33 +155,32 @@ class Projections:
 
     def _pack(self, entry: Entry, row: int) -> None:
         body: _Body = entry.body
-        quality = Quality(body["quality"])
-        residue = residue_of(body.get("residue"))  # entries of the first shape have none
-        _ADD_PACK.execute(
-            self._connection,
-            {
-                "epoch": entry.epoch,
-                "number": body["number"],
-                "serial": body["serial"],
-                "uid": body["uid"],
-                "entry_id": row,
-                "blend_id": self._blend_of(body),
-                **written_mass("gross", body["gross"]),
-                **written_mass("tare", body["tare"]),
-                **written_mass("net", body["net"]),
-                "verdict": Verdict(body["verdict"]),
-                "quality": quality,
-                "rejected": int(quality is Quality.REJECT),
-                "reason": body["reason"],
-                "label": LabelState(body["label"]),
-                "operator": body["operator"],
-                "judged_at": entry.at.utc,
-                "offset_minutes": entry.at.offset_minutes,
-                "residue_digits": None if residue is None else residue.reading.digits,
-                "residue_at": None if residue is None else residue.at,
-                "copies": 0,
-            },
+        # Entries of the first shape have no residue.
+        residue = residue_of(body.get("residue"))
+        self.add_pack(
+            pack_row(
+                epoch=entry.epoch,
+                number=body["number"],
+                serial=body["serial"],
+                uid=body["uid"],
+                entry_row=row,
+                blend_id=self.blend_of(body),
+                gross=body["gross"],
+                tare=body["tare"],
+                net=body["net"],
+                verdict=body["verdict"],
+                quality=body["quality"],
+                reason=body["reason"],
+                label=body["label"],
+                operator=body["operator"],
+                at=entry.at,
+                residue=None if residue is None else (residue.reading.digits, residue.at),
+            )
         )
+
+    def add_pack(self, row: tuple[object, ...]) -> None:
+        """Add the row of a bag, made by ``pack_row``."""
+        self._driver.execute(_ADD_PACK, row)
 
     def _label(self, entry: Entry, row: int) -> None:
         body: _Body = entry.body
@@ -214,16 +214,11 @@ class Projections:
         self.lots.rework(moved)
         changed = set_of_move(moved)
         if changed is not None:
-            self._blend_of(changed)
+            self.blend_of(changed)
 
-    def _blend_of(self, body: _Body) -> int:
-        key = (
-            body["run"],
-            body["lot_set"],
-            body["blend_lot"],
-            body["production_day"],
-            body["use_by"],
-        )
+    def blend_of(self, body: _Body) -> int:
+        """The row of a bag's blend, which it begins where there is none yet."""
+        key = tuple(body[name] for name in BLEND)
         known = self._blends.get(key)
         if known is None:
             run_id = self._connection.execute(

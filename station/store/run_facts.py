@@ -6,12 +6,14 @@ from datetime import date
 
 from sqlalchemy import Connection, bindparam, select
 
-from station.core.journal import Value
+from station.core.journal import EntryKind, Value
 from station.core.lot_set import LotSet, LotUse
 from station.core.lots import LotStatus
+from station.core.pack import PackDraft
 from station.line.ports import StoreFault
 from station.store import bodies
 from station.store.journal import read_entry
+from station.store.pack_form import BlendKey, PackForm, blend_key
 from station.store.prepared import Prepared
 from station.store.tables import blend, journal, lot, lot_set, lot_use, run
 
@@ -34,6 +36,8 @@ class RunFacts:
         self._connection = connection
         self._frames: dict[str, bodies.Body] = {}
         self._members: dict[str, list[Value]] = {}
+        self._forms: dict[BlendKey, PackForm] = {}
+        self._usable: set[str] = set()
 
     def known(self, run_id: str) -> bool:
         """Whether the run is in the record."""
@@ -66,6 +70,20 @@ class RunFacts:
             frame = self._frames[run_id] = bodies.run_frame(bodies.run_of(read_entry(kept).body))
         return frame
 
+    def form(self, chain: tuple[str, str, int], draft: PackDraft) -> PackForm:
+        """The form of the entries of a bag's blend.
+
+        Args:
+            chain: site, station and epoch of the journal.
+            draft: the bag.
+        """
+        key = blend_key(draft)
+        form = self._forms.get(key)
+        if form is None:
+            frame, members = self.frame(draft.run), self.members(draft.lot_set)
+            form = self._forms[key] = PackForm(chain, frame, members, draft)
+        return form
+
     def members(self, key: str) -> list[Value]:
         """The members of a lot set, as a bag's journal body names them.
 
@@ -91,14 +109,27 @@ class RunFacts:
         Raises:
             StoreFault: one is; names it.
         """
+        if key in self._usable:
+            return
         values = {"its": key, "held": LotStatus.HELD}
         row = _HELD_IN.execute(self._connection, values).fetchone()
         if row is not None:
             raise StoreFault(f"lot {row[0]} is held: set the bag aside and take the lot off")
+        self._usable.add(key)
+
+    def changed(self, kind: EntryKind) -> None:
+        """An entry of this kind was added: only bags and labels leave the lots as they are."""
+        if kind not in (EntryKind.PACK, EntryKind.LABEL):
+            self._usable.clear()
+
+    def forget(self) -> None:
+        """Drop what a transaction that was rolled back may have taught."""
+        self._usable.clear()
 
     def ended(self, run_id: str) -> None:
         """Forget a run that has ended."""
         self._frames.pop(run_id, None)
+        self._forms = {key: form for key, form in self._forms.items() if key[0] != run_id}
 
 
 def next_blend_number(connection: Connection, line: str, day: date) -> int:

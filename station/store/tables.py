@@ -56,6 +56,7 @@ journal = Table(
     Column("kind", Word(EntryKind), nullable=False),
     Column("hash", Sha256, CheckConstraint("length(hash) = 32", name="hash"), nullable=False),
     Column("canonical", LargeBinary, nullable=False),
+    Index("ix_journal_start", "id", sqlite_where=text("kind = 'start'")),
     sqlite_strict=True,
 )
 
@@ -138,7 +139,9 @@ blend = Table(
 )
 
 # SQLite uses a partial index only for a query that repeats its condition word for word.
-LABEL_OPEN = text("pack.label IN ('recorded', 'submitted', 'spooled', 'in doubt')")
+LABEL_OPEN = text("pack.label IN ('submitted', 'spooled', 'in doubt')")
+"""Labels past *recorded* whose fate is open; what a new bag is, no index holds."""
+START = text("journal.kind = 'start'")
 REJECTED = text("pack.rejected = 1")
 
 pack = Table(
@@ -173,7 +176,7 @@ pack = Table(
     Index(
         "ix_pack_label_open",
         "label",
-        sqlite_where=text("label IN ('recorded', 'submitted', 'spooled', 'in doubt')"),
+        sqlite_where=text("label IN ('submitted', 'spooled', 'in doubt')"),
     ),
     sqlite_strict=True,
 )

@@ -6,7 +6,6 @@ acknowledged before the commit was synced. How faults end is decided in ``faults
 
 from __future__ import annotations
 
-import os
 import sqlite3
 from collections.abc import Iterator, Mapping, Sequence
 from contextlib import contextmanager, suppress
@@ -18,7 +17,7 @@ from sqlalchemy import Connection, Engine, select
 from sqlalchemy.exc import DBAPIError
 
 from station.core.facts import Fact, FactRecord
-from station.core.ids import uuid7
+from station.core.ids import new_uid
 from station.core.journal import EntryKind, JournalError, Value
 from station.core.label_life import LabelledBag
 from station.core.lots import InputLot
@@ -28,7 +27,7 @@ from station.errors import BadInput, EnvironmentFault
 from station.line.ports import Clock, StoreFault
 from station.store import bodies, queries
 from station.store.day_heads import DayHeads
-from station.store.engine import database, writer_engine
+from station.store.engine import BEGIN, commit, database, roll_back, writer_engine
 from station.store.faults import explain
 from station.store.heads import SeenHead, read_head, write_head
 from station.store.hold_ranges import UnknownFact
@@ -39,6 +38,7 @@ from station.store.lock import HomeLock
 from station.store.lot_intake import News, news_of
 from station.store.migrate import upgrade
 from station.store.opening import establish, start_body
+from station.store.pack_form import row_of
 from station.store.prepared import driver_of
 from station.store.projections import Projections
 from station.store.run_facts import RunFacts, next_blend_number
@@ -70,6 +70,7 @@ class StationStore:
         self._packs = 0
         self._engine: Engine = writer_engine(database(home))
         self._connection: Connection = self._engine.connect()
+        self._driver = driver_of(self._connection)
         self._projections = Projections(self._connection)
         self._facts = RunFacts(self._connection)
         self._epoch = 0
@@ -189,16 +190,18 @@ class StationStore:
         if draft.quality is not Quality.GOOD and not draft.reason:
             raise StoreFault("a bag that is not good needs a reason: choose one")
         number = self._packs + 1
-        identity = PackId(self._site, self._station, self._epoch, number)
-        at = draft.judged_at
-        uid = str(uuid7(at.utc, os.urandom(10)))
+        chain = (self._site, self._station, self._epoch)
+        identity = PackId(*chain, number)
+        uid = new_uid(draft.judged_at)
         with self._transaction():
-            frame = self._facts.frame(draft.run)
-            members = self._facts.members(draft.lot_set)
+            form = self._facts.form(chain, draft)
             if draft.quality is Quality.GOOD:
                 self._facts.check_usable(draft.lot_set)
-            body = bodies.pack_body(frame, members, draft, identity, uid)
-            head = self._append(EntryKind.PACK, at, draft.operator, body)
+            self._sign_if_due(draft.judged_at)
+            kept = form.bytes_of(self._journal.next_seq, number, identity.serial, uid, draft)
+            head = self._journal.add(self._connection, EntryKind.PACK, kept)
+            blend_id = self._projections.blend_of(form.shared)
+            self._projections.add_pack(row_of(draft, identity, uid, head.row, blend_id))
         self._packs = number
         return PackRecord(identity, uid, draft, head.seq, head.hash.hex())
 
@@ -294,21 +297,20 @@ class StationStore:
         if self._refusal:
             raise StoreFault(self._refusal)
         try:
-            transaction = self._connection.begin()
             try:
-                self._journal.begin(self._connection)
+                self._driver.execute(BEGIN)
+                self._journal.begin()
                 self._heads.begin()
                 yield
-                transaction.commit()
+                commit(self._connection)
             except BaseException:
                 self._projections.forget()
-                # SQLite may have rolled back by itself; then there is nothing to roll back.
-                with suppress(DBAPIError):
-                    transaction.rollback()
+                self._facts.forget()
+                roll_back(self._connection)
                 raise
         except (DBAPIError, sqlite3.Error) as fault:
             explained = explain(fault)
-            if explained.final or driver_of(self._connection).in_transaction:
+            if explained.final or self._driver.in_transaction:
                 self._refusal = explained.words
             raise StoreFault(explained.words) from fault
         except ChainFault as fault:
@@ -323,10 +325,13 @@ class StationStore:
             self._checkpoint("PASSIVE")
 
     def _append(self, kind: EntryKind, at: Moment, who: str, body: Mapping[str, Value]) -> Head:
+        self._sign_if_due(at)
+        return self._keep(kind, at, who, body)
+
+    def _sign_if_due(self, at: Moment) -> None:
         due = self._heads.due(self._connection, self._journal.pending, at)
         if due is not None:
             self._keep(due.kind, at, "station", due.body())
-        return self._keep(kind, at, who, body)
 
     def _sign(self, at: Moment) -> None:
         head = self._heads.sign(self._connection, self._journal.pending, at)
@@ -335,12 +340,13 @@ class StationStore:
     def _keep(self, kind: EntryKind, at: Moment, who: str, body: Mapping[str, Value]) -> Head:
         entry, head = self._journal.append(self._connection, kind, at, who, body)
         self._projections.apply(entry, head.row)
+        self._facts.changed(kind)
         return head
 
     def _checkpoint(self, mode: str) -> None:
         """Fold the log into the file; what was committed is durable whether or not this works."""
         try:
-            driver_of(self._connection).execute(f"PRAGMA wal_checkpoint({mode})").fetchall()
+            self._driver.execute(f"PRAGMA wal_checkpoint({mode})").fetchall()
         except sqlite3.Error as fault:
             explained = explain(fault)
             if explained.final:
@@ -361,13 +367,14 @@ class StationStore:
             opened = establish(self._connection, self._site, self._station, at, seen)
             self._epoch, self._packs = opened.epoch, opened.packs
             self._journal = Journal(self._site, self._station, opened.epoch, opened.head)
-            self._journal.begin(self._connection)
+            self._journal.begin()
             self._heads.opened(self._connection, opened.epoch, opened.head)
+            left = on_their_way(self._connection)
             self._append(EntryKind.START, at, "station", start_body(opened, seen))
             taken = self._heads.take_key(self._connection, at)
             if taken is not None:
                 self._append(taken.kind, at, "station", taken.body())
-            for serial in on_their_way(self._connection):
+            for serial in left:
                 body: bodies.Body = {
                     "serial": serial,
                     "label": str(LabelState.IN_DOUBT),

@@ -107,22 +107,25 @@ def _commit(given: Subject, calls: int) -> Row:
             store.add_lots(run.lots, given.clock.now(), "station")
             store.start_run(run, given.clock.now())
 
-            def record() -> None:
-                store.add_pack(
-                    PackDraft(
-                        run=run.id,
-                        weighing=Weighing(net + tare, tare, net, still, 900, 1, _FRAME.hex()),
-                        verdict=classify(net, run.window),
-                        quality=Quality.GOOD,
-                        reason="",
-                        blend_lot=run.blend_lot,
-                        lot_set=run.lot_set.key,
-                        use_by=run.dating.use_by,
-                        production_day=run.dating.production_day,
-                        operator=run.operator,
-                        judged_at=given.clock.now(),
-                    )
+            def judged() -> PackDraft:
+                return PackDraft(
+                    run=run.id,
+                    weighing=Weighing(net + tare, tare, net, still, 900, 1, _FRAME.hex()),
+                    verdict=classify(net, run.window),
+                    quality=Quality.GOOD,
+                    reason="",
+                    blend_lot=run.blend_lot,
+                    lot_set=run.lot_set.key,
+                    use_by=run.dating.use_by,
+                    production_day=run.dating.production_day,
+                    operator=run.operator,
+                    judged_at=given.clock.now(),
                 )
+
+            bags = iter([judged() for _ in range(2 * calls)])  # judging has a row of its own
+
+            def record() -> None:
+                store.add_pack(next(bags))
 
             return measure(
                 "record a bag durably", record, "insert one bare row durably", bare.insert, calls
