@@ -34,7 +34,7 @@ from station.line.label_duties import FirstOffDuty, RollDuty
 from station.line.ports import Clock, LabelRefused
 from station.line.scan_duty import ScanDuty
 from station.reports.label_facts import pack_label, specimen_label
-from station.reports.recall_back import serial_of
+from station.reports.serial_scan import serial_of
 from station.store.label_doubts import open_labels
 from station.store.label_rolls import roll_accounts
 from station.store.labelled import labelled_pack

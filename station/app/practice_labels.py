@@ -16,7 +16,7 @@ from station.core.label_life import Fate, Resolve
 from station.core.run import Run
 from station.errors import EnvironmentFault
 from station.line.state import Intents, Phase
-from station.reports.recall_back import is_serial, serial_of
+from station.reports.serial_scan import is_serial, serial_of
 
 _LABELS_ON_A_ROLL = 1000
 _LOOK_S = 0.05

@@ -84,7 +84,7 @@ def _asked(
     lot: str | None, pack: str | None, blend: str | None, day: str | None
 ) -> tuple[Scope, str]:
     from station.reports.recall import Scope
-    from station.reports.recall_back import serial_of
+    from station.reports.serial_scan import serial_of
 
     given = [
         (scope, text)

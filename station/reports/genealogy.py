@@ -14,7 +14,7 @@ from station.core.pack import Quality
 from station.reports import paper
 from station.reports.paper import escape, gap, note
 from station.reports.recall import MICRO_TO_KILO
-from station.reports.recall_back import is_serial, serial_of
+from station.reports.serial_scan import is_serial, serial_of
 from station.store.recall import (
     PackRow,
     Reach,

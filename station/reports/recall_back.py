@@ -2,15 +2,11 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import timedelta
 from pathlib import Path
 
-from labels.digital_link import read_digital_link
-from labels.errors import LabelError
-from labels.gs1 import read_elements
 from station.core.facts import FACT_KINDS, FactRecord
 from station.core.journal import EntryKind
 from station.store.answers import PackTrace
@@ -27,9 +23,7 @@ CHECKS = (
     EntryKind.ROLL,
 )
 _AFTER = timedelta(hours=24)
-_IDENTIFIER = re.compile(r"^\][A-Za-z][0-9A-Za-z]")
 """Symbology identifier of ISO/IEC 15424."""
-_SERIAL = re.compile(r"[0-9A-Z]{1,6}-[0-9A-Z]{2}-\d{6,}", re.ASCII)
 """As printed on a bag (station.core.pack); a station's code has up to six signs."""
 
 
@@ -46,23 +40,6 @@ class PackBack:
     trace: PackTrace
     around: tuple[FactRecord, ...]
     people: tuple[tuple[str, str], ...]
-
-
-def is_serial(text: str) -> bool:
-    """Whether a text has the form of a serial."""
-    return _SERIAL.fullmatch(text) is not None
-
-
-def serial_of(text: str) -> str:
-    """The serial that a person typed or a scanner sent: element string, Digital Link or plain."""
-    given = _IDENTIFIER.sub("", text.strip())
-    if is_serial(given.upper()):
-        return given.upper()
-    try:
-        elements = read_digital_link(given) if "://" in given else read_elements(given)
-    except LabelError:
-        return given.upper()
-    return next((one.value for one in elements if one.ai == "21"), given.upper())
 
 
 def look_back(home: Path, serial: str) -> PackBack:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from labels.errors import LabelError
 from labels.gs1 import read_elements
 from labels.gs1_digits import SSCC_LENGTH, has_valid_check_digit
-from station.reports.recall_back import serial_of
+from station.reports.serial_scan import serial_of
 
 
 def named_by_scan(text: str) -> str:

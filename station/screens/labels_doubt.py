@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QWidget
 
 from station.core.label_life import Fate, OldLabel, OpenLabel, ReprintReason
 from station.core.pack import LabelState
+from station.reports.serial_scan import serial_of
 from station.screens.theme import Face, Palette, Ruler
 from station.screens.widgets.sheet import Page, ScanField, Text, Title, side_by_side
 from station.screens.widgets.tiles import Tile, Tiles
@@ -16,6 +17,7 @@ from station.screens.widgets.tiles import Tile, Tiles
 AGAIN = "print again"
 """The third answer; the other two are fates."""
 _LAST_MM = 40.0
+_MOST_SCANNED = 200
 
 
 class DoubtPage(Page):
@@ -65,7 +67,8 @@ class ReprintPage(Page):
         self.old: OldLabel | None = None
         self._last = ""
         self.title = Title(palette, "")
-        self.scan = ScanField(palette, "scan or type a serial, then Enter")
+        self.scan = ScanField(palette, "scan the label, or type its serial")
+        self.scan.setMaxLength(_MOST_SCANNED)
         self.scan.returnPressed.connect(self._scanned)
         self.last = Tiles(palette, [Tile("last", "LAST", "of the last bag")], columns=1)
         self.last.touched.connect(self._take_last)
@@ -109,7 +112,7 @@ class ReprintPage(Page):
 
     @Slot()
     def _scanned(self) -> None:
-        self.choose(self.scan.text().strip().upper())
+        self.choose(serial_of(self.scan.text()))
         self.scan.clear()
 
     @Slot(str)

@@ -14,9 +14,10 @@ from station.core.mass import Mass
 from station.core.receiving import Delivery, delivery_fact
 from station.errors import BadInput
 from station.reports.recall import Scope, recall
-from station.reports.recall_back import look_back, serial_of
+from station.reports.recall_back import look_back
 from station.reports.recall_csv import recall_csv
 from station.reports.recall_pdf import recall_pdf
+from station.reports.serial_scan import serial_of
 from tests.station.line.lot_rig import LotLine, lot
 
 NOW = datetime(2026, 11, 25, 18, tzinfo=UTC)

@@ -296,6 +296,8 @@ def test_any_label_is_printed_again_by_its_serial(work):
     hands.go(REPRINT)
     hands.scan_in(hands.page.reprint.scan, "a1-7k-000012")
     assert hands.page.reprint.serial == "A1-7K-000012"
+    hands.page.reprint.scan.take("]C1", "10B261124-2\x1d21A1-7K-000013")
+    assert hands.page.reprint.serial == "A1-7K-000013"
 
 
 # --- the whole page -----------------------------------------------------------------------------
