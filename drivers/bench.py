@@ -36,6 +36,7 @@ class BenchScale:
         speed: how much faster than real time everything on the pan goes, above 0.
         transport: ``pty`` or ``tcp``; None for what this system has.
         feel: how the load cell behaves; None for noise of a twentieth interval.
+        serial: number it says is its own.
 
     Raises:
         BenchError: a value that is not allowed; the message names it and what is.
@@ -52,13 +53,14 @@ class BenchScale:
         speed: float = 1.0,
         transport: str | None = None,
         feel: Feel | None = None,
+        serial: str = "1",
     ) -> None:
         if not 1 <= frames_per_s <= 1000:
             raise BenchError(f"{frames_per_s} frames a second", "allowed are 1 to 1000")
         if not 0 < speed < math.inf:
             raise BenchError(f"speed {speed} of the bench", "must be a number above 0")
         self._indicator = Indicator(
-            _number("capacity", capacity), _number("interval", interval), unit
+            _number("capacity", capacity), _number("interval", interval), unit, serial
         )
         feel = feel or Feel(noise_g=0.05 * float(interval) * GRAMS[unit])
         self._chance = random.Random(seed)

@@ -65,7 +65,7 @@ class Indicator:
         unit: one of GRAMS; the base unit.
     """
 
-    def __init__(self, capacity: Decimal, interval: Decimal, unit: str) -> None:
+    def __init__(self, capacity: Decimal, interval: Decimal, unit: str, serial: str = "1") -> None:
         if unit not in GRAMS:
             raise BenchError(f"unit {unit!r} of the bench scale", f"allowed are {', '.join(GRAMS)}")
         if not interval > 0 or not capacity > interval or capacity % interval:
@@ -79,6 +79,7 @@ class Indicator:
                 f"its weights do not fit the {_DIGITS} characters of the protocol in every unit",
             )
         self._base = unit
+        self._serial = serial
         self._capacity = capacity
         self._capacity_g = float(capacity) * GRAMS[unit]
         self._interval = interval
@@ -262,7 +263,8 @@ class Indicator:
         return b"\n    \r"
 
     def _about(self, _: str) -> bytes:
-        self._dialogue = ["MFG:simulated", "MOD:bench scale", "REV:1.0", "SN :1", "END:"]
+        about = ("MFG:simulated", "MOD:bench scale", "REV:1.0", f"SN :{self._serial}", "END:")
+        self._dialogue = list(about)
         return _line(_SMA)
 
     def _information(self, _: str) -> bytes:

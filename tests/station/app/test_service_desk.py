@@ -1,0 +1,222 @@
+"""The desks behind the service page, on a real line and a real record."""
+
+import shutil
+import time
+from dataclasses import replace
+from pathlib import Path
+
+import pytest
+
+from drivers.bench import BenchScale
+from drivers.errors import DescriptionError, RecordingError
+from drivers.frames.description_file import load_description
+from drivers.link_items import LinkDegraded, LinkDown, LinkUp
+from drivers.recording import read_recording
+from station.app.assembly import Audience
+from station.app.learn_desk import LearnDesk
+from station.app.places import demo_settings
+from station.app.practice import practice_station, run_choice
+from station.app.service_system import system_rows
+from station.app.watch import Watch
+from station.config.load import load_settings
+from station.core.journal import EntryKind
+from station.core.metrology.scale_suitability import Level
+from station.core.scale_swap import TAKEN
+from station.errors import BadInput
+from station.line.opening import day_of
+from station.line.state import Phase, Verb
+from station.screens.service_source import ScaleCommand
+from station.store.facts import facts
+from tests.end_to_end.line import PATIENCE_S, SPEED, bench_line
+
+SHIPPED = Path(__file__).parents[3] / "drivers" / "frames" / "descriptions"
+
+
+def until(holds) -> None:
+    ends = time.monotonic() + PATIENCE_S
+    while not holds():
+        assert time.monotonic() < ends
+        time.sleep(0.01)
+
+
+@pytest.fixture
+def line(tmp_path):
+    with bench_line(tmp_path) as line:
+        yield line
+
+
+def command(desk, name: str) -> ScaleCommand:
+    return next(one for one in desk.commands() if one.name == name)
+
+
+def test_scale_is_known_commanded_and_recorded(line):
+    desk = line.station.service.desk
+    until(lambda: len(desk.commands()) == 5)
+    about = dict(desk.about_scale())
+    assert about["Maker and model"] == "simulated bench scale"
+    state = line.until(lambda state: state.shown is not None and state.shown.steady)
+    now = desk.wire()
+    assert (now.link.good, now.link.words) == (True, "weights arrive and are used")
+    assert now.count.frames > 0
+    assert now.rows[-1].what.startswith("0 g, gross")
+    place = desk.record()
+    assert desk.give(command(desk, "ZERO"), state) == ""
+    until(lambda: desk.outcome[0] == 1)
+    assert desk.outcome[1:] == (True, "zero: 0 g gross")
+    assert desk.end_recording() == place
+    assert read_recording(Path(place))
+
+
+def test_commands_wait_where_they_would_harm(line):
+    desk = line.station.service.desk
+    until(lambda: len(desk.commands()) == 5)
+    assert "not open" in desk.give(command(desk, "ZERO"), None)
+    line.open_run()
+    state = line.until(lambda state: state.phase is Phase.READY)
+    assert "end the run" in desk.give(command(desk, "TARE"), state)
+    line.bench.put_bag(60)
+    state = line.until(lambda state: state.phase is Phase.LOADED)
+    assert desk.give(command(desk, "ZERO"), state) == "ZERO waits: a bag is on the pan"
+    moving = replace(state, run=None, shown=replace(state.shown, steady=False))
+    assert "never set to zero in motion" in desk.give(command(desk, "ZERO"), moving)
+    assert desk.give(command(desk, "DIAGNOSE"), replace(state, run=None)) == ""
+    until(lambda: desk.outcome[0] == 1)
+    assert desk.outcome[2] == "diagnosis: no fault"
+
+
+def test_refusal_of_the_scale_is_told(line):
+    desk = line.station.service.desk
+    until(lambda: len(desk.commands()) == 5)
+    line.bench.put_bag(2000)
+    state = line.until(
+        lambda s: s.shown is not None and s.shown.digits == "2000" and s.shown.steady
+    )
+    assert desk.give(command(desk, "ZERO"), state) == ""
+    until(lambda: desk.outcome[0] == 1)
+    assert not desk.outcome[1]
+    assert "refused to set zero" in desk.outcome[2]
+
+
+def test_link_is_told_in_words(line):
+    desk = line.station.service.desk
+    line.station.link.stop()
+    desk.hear(LinkUp("/dev/ttyUSB0", 1, "12ab:0034/A1"))
+    assert desk.wire().link.words == "the port is open, no weight was read yet"
+    desk.hear(LinkDegraded(9, 9, "bytes arrive but none is a frame: check baud rate"))
+    assert desk.wire().link.words.endswith("check baud rate")
+    assert desk.wire().link.identity == "12ab:0034/A1"
+    desk.hear(LinkDown("/dev/ttyUSB0", "the device is gone", 0.2))
+    assert desk.wire().link.words == "the device is gone"
+    assert desk.wire().link.good is False
+
+
+def test_recording_that_cannot_be_made_is_refused(line):
+    desk = line.station.service.desk
+    desk.folder.write_text("a file in its place")
+    with pytest.raises(RecordingError, match="recordings"):
+        desk.record()
+
+
+def test_system_tells_versions_disk_and_parts(line):
+    rows = dict(line.station.service.desk.system())
+    assert "Python 3." in rows["Station"]
+    assert "WAL-reset bug" in rows["SQLite"]
+    assert "GB free" in rows["Disk"]
+    assert rows["Printer"].endswith(": ready")
+    assert rows["Scanner"] == rows["Centre"] == "none in the settings"
+    assert "none yet" in dict(system_rows(Path("/nowhere/at/all"), "1"))["Record"]
+
+
+# --- lessons ------------------------------------------------------------------------------------
+
+
+def lesson(tmp_path: Path, settings: Path | None) -> LearnDesk:
+    scale = load_settings(demo_settings()).scale
+    return LearnDesk(scale, settings, tmp_path, None, None)  # type: ignore[arg-type]
+
+
+def test_description_is_kept_and_used_by_the_settings(tmp_path):
+    config = tmp_path / "settings"
+    shutil.copytree(demo_settings(), config)
+    desk = lesson(tmp_path, config)
+    heron = replace(load_description(SHIPPED / "heron.toml"), name="Our Scale, bay 3")
+    assert "our-scale-bay-3.toml" in desk.save(heron)
+    assert load_settings(config).scale.description == heron
+    before = (config / "station.toml.before").read_text()
+    assert before == (demo_settings() / "station.toml").read_text()
+
+
+def test_description_that_does_not_fit_is_not_kept(tmp_path):
+    heron = load_description(SHIPPED / "heron.toml")
+    with pytest.raises(BadInput, match="demo's settings stay"):
+        lesson(tmp_path, None).save(heron)
+    tern = load_description(SHIPPED / "tern.toml")
+    kilograms = replace(
+        tern, units={"kg": "kg"}, examples=tuple(one for one in tern.examples if one.unit == "kg")
+    )
+    with pytest.raises(BadInput, match="the settings are in g"):
+        lesson(tmp_path, tmp_path).save(kilograms)
+    broken = replace(heron, examples=(replace(heron.examples[0], value="1.0"),))
+    with pytest.raises(BadInput, match="example 1"):
+        lesson(tmp_path, tmp_path).save(broken)
+    with pytest.raises(DescriptionError):
+        load_description(tmp_path / "heron-line-invented.toml")
+
+
+# --- swaps --------------------------------------------------------------------------------------
+
+
+def test_another_scale_packs_only_after_it_was_taken_into_use(tmp_path):
+    """Serial numbers of two bench scales differ; the second starts where the first was in use."""
+    home = tmp_path / "home"
+    with bench_line(home) as line:
+        until(lambda: getattr(line.station.swap_duty.here, "serial", "") == "1")
+        take_into_use(line.station, line.watch, line.bench, "1")
+        house = line.house
+    other = BenchScale(capacity="3000", interval="1", unit="g", speed=SPEED, serial="2")
+    other.start()
+    watch = Watch()
+    audience = Audience(watch.state, watch.answer, entered=watch.entered)
+    station = practice_station(house, home, home / "labels", other, audience)
+    station.start()
+    try:
+        day = day_of(station.clock.now(), house.settings.cut_off)
+        product = house.products["ROCKET-SPINACH-200"]
+        station.line.start_run(run_choice(house, product, day, None))
+        assert watch.next_answer(PATIENCE_S).started
+        state = watch.until(lambda state: state.closed and state.verb is Verb.CALL_LEAD, PATIENCE_S)
+        assert "another scale is here, simulated bench scale serial 2" in state.closed[0]
+        take_into_use(station, watch, other, "2")
+        watch.until(lambda state: not state.closed, PATIENCE_S)
+        assert "plate 2" in station.service.swap.in_use
+    finally:
+        station.stop()
+        other.stop()
+    kept = [one for one in facts(home, (EntryKind.SETTING,)) if one.fact.result == TAKEN]
+    assert [one.fact.details["plate_serial"] for one in kept] == ["1", "2"]
+
+
+def take_into_use(station, watch, bench, serial: str) -> None:
+    swap = station.service.swap
+    guided = swap.guided()
+    for number, planned in enumerate(guided.planned, start=1):
+        if planned.mass.amount:
+            bench.put_bag(float(planned.mass.amount))
+        watch.until(
+            lambda state, n=number: len(guided.readings) >= n or guided.see(state), PATIENCE_S
+        )
+        bench.lift()
+    assert all(level is not Level.REFUSE for level, _ in swap.fitness().values())
+    made = swap.swap(guided, serial, swap.today.isoformat())
+    assert made.refusal == ""
+    fact = swap.fact(made)
+    station.line.enter((fact,), "M01")
+    assert watch.next_entry(PATIENCE_S).recorded
+
+
+def test_scale_is_looked_at_again_where_nothing_was_unplugged(line):
+    duty = line.station.swap_duty
+    until(lambda: duty.here is not None and duty.here.serial == "1")
+    duty.here = None
+    line.station.service.swap.look()
+    until(lambda: duty.here is not None and duty.here.serial == "1")
