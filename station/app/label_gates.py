@@ -47,7 +47,9 @@ def label_gates(house: Packhouse, home: Path, clock: Clock) -> LabelGates:
     settings = house.settings
     checks = settings.label_checks
     rolls = RollDuty(facts(home, (EntryKind.ROLL,)))
-    first_off = FirstOffDuty(ZoneInfo(settings.zone), each_roll=checks.first_off_each_roll)
+    first_off = FirstOffDuty(
+        ZoneInfo(settings.zone), settings.cut_off, each_roll=checks.first_off_each_roll
+    )
     scans = ScanDuty(checks.scan_every or _NEVER, checks.grace, facts(home, (EntryKind.SCAN_BACK,)))
     chosen: tuple[tuple[bool, Duty], ...] = (
         (True, DoubtDuty(lambda: in_doubt(home))),

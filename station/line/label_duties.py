@@ -7,10 +7,11 @@ into doubt in a run stops the line once; the lead may go on, and answers before 
 from __future__ import annotations
 
 from collections.abc import Callable, Collection, Iterable
-from datetime import date, datetime, tzinfo
+from datetime import datetime, time, tzinfo
 
 from station.core.checks.first_off import APPROVED, first_off_of
 from station.core.checks.rolls import RollStep, is_step
+from station.core.dating import first_off_stale
 from station.core.facts import FactRecord
 from station.core.journal import EntryKind
 from station.core.pack import PackRecord
@@ -101,26 +102,28 @@ class RollDuty:
 class FirstOffDuty:
     """Implements station.line.duties.Duty for the approval of a run's label by two people.
 
-    An approval counts for its run and its calendar day, and until another roll is put in where the
-    packhouse wants that. A refusal takes an approval away.
+    An approval counts for its run, and until another roll is put in where the packhouse wants that.
+    A refusal takes an approval away. With the production day the dates of the label change, which
+    are frozen in the run: that run must end, and the next one begins with its own first-off.
 
     Args:
-        zone: of the plant, whose calendar counts.
+        zone: of the plant.
+        cut_off: wall-clock time at which the production day changes.
         each_roll: whether a new roll wants a new approval.
     """
 
     name = "FIRST-OFF"
 
-    def __init__(self, zone: tzinfo, *, each_roll: bool) -> None:
-        self._zone, self._each_roll = zone, each_roll
+    def __init__(self, zone: tzinfo, cut_off: time, *, each_roll: bool) -> None:
+        self._zone, self._cut_off, self._each_roll = zone, cut_off, each_roll
         self._run: Run | None = None
-        self._approved: date | None = None
+        self._approved = False
         self._refusal = ""
         self._stale = ""
 
     def opened(self, run: Run, at: datetime) -> None:
         """Each run begins with a first-off."""
-        self._run, self._approved, self._refusal = run, None, ""
+        self._run, self._approved, self._refusal = run, False, ""
         self._stale = "the run begins with a first-off"
 
     def packed(self, record: PackRecord) -> None:
@@ -129,29 +132,25 @@ class FirstOffDuty:
     def noted(self, record: FactRecord) -> None:
         """See approvals, refusals and new rolls."""
         if self._each_roll and is_step(record, RollStep.PUT_IN):
-            self._approved, self._stale = None, "a new roll begins with a first-off"
+            self._approved, self._stale = False, "a new roll begins with a first-off"
         if record.fact.kind is not EntryKind.FIRST_OFF or self._run is None:
             return
         seen, product = first_off_of(record), self._run.product
         if (seen.run, seen.product, seen.version) != (self._run.id, product.code, product.version):
             return
-        approved = record.fact.result == APPROVED
-        self._approved = self._day(record.at.utc) if approved else None
+        self._approved = record.fact.result == APPROVED
         self._refusal = seen.refusal
 
     def closing(self, now: datetime) -> str:
         """Why no bag is taken, while no approval counts."""
         if self._refusal:
             return f"the label was refused ({self._refusal}): end the run, or approve it at {WHERE}"
-        if self._approved is None:
-            return f"{self._stale}: two people approve the label at {WHERE}"
-        if self._approved != self._day(now):
-            return f"a new day begins with a first-off: two people approve the label at {WHERE}"
-        return ""
+        if self._run is not None:
+            local = now.astimezone(self._zone)
+            if stale := first_off_stale(self._run.dating, local, self._cut_off):
+                return stale
+        return "" if self._approved else f"{self._stale}: two people approve the label at {WHERE}"
 
     def due(self, now: datetime) -> Notice | None:
         """Nothing by a time: the day change is known to all."""
         return None
-
-    def _day(self, at: datetime) -> date:
-        return at.astimezone(self._zone).date()

@@ -1,6 +1,6 @@
 """What about labels closes acceptance, and what opens it again; the same after a start."""
 
-from datetime import UTC, datetime, timedelta
+from datetime import UTC, datetime, time, timedelta
 from zoneinfo import ZoneInfo
 
 import pytest
@@ -20,6 +20,7 @@ from tests.station.line.scenario import make_run
 RUN = make_run(order_size=3)
 NINE = datetime(2026, 11, 25, 9, tzinfo=UTC)
 DUBLIN = ZoneInfo("Europe/Dublin")
+FOUR = time(4)
 HOUR, TEN = timedelta(hours=1), timedelta(minutes=10)
 
 
@@ -97,7 +98,7 @@ def test_a_roll_stays_in_over_a_start_and_the_same_roll_may_come_again():
 
 @pytest.fixture
 def first_off():
-    duty = FirstOffDuty(DUBLIN, each_roll=True)
+    duty = FirstOffDuty(DUBLIN, FOUR, each_roll=True)
     duty.opened(RUN, NINE)
     return duty
 
@@ -119,22 +120,24 @@ def make_run_named(uid):
     return replace(RUN, id=uid)
 
 
-def test_the_plants_day_change_wants_a_new_one(first_off):
-    """Dublin is at UTC+0 in November: the day changes at 00:00 UTC, whatever UTC+1 says."""
-    evening = datetime(2026, 11, 25, 23, 30, tzinfo=UTC)
-    first_off.noted(approval(at=evening))
-    assert first_off.closing(evening + timedelta(minutes=29)) == ""
-    midnight = evening + timedelta(minutes=30)
-    assert first_off.closing(midnight).startswith("a new day begins with a first-off")
-    first_off.noted(approval(at=midnight, uid="f2"))
-    assert first_off.closing(midnight) == ""
+def test_a_run_ends_with_its_production_day(first_off):
+    """Dublin is at UTC+0 in November: the day changes at the cut-off there, not at midnight."""
+    first_off.noted(approval())
+    midnight = datetime.combine(RUN.dating.production_day + timedelta(days=1), time(), UTC)
+    before = midnight + timedelta(hours=3, minutes=59)
+    assert first_off.closing(before) == ""
+    first_off.noted(approval(at=before, uid="f2"))
+    cut_off = before + timedelta(minutes=1)
+    assert "end the run, start it anew" in first_off.closing(cut_off)
+    first_off.noted(approval(at=cut_off, uid="f3"))
+    assert first_off.closing(cut_off)
 
 
 def test_a_roll_change_wants_a_new_one_where_the_settings_say_so(first_off):
     first_off.noted(approval())
     first_off.noted(roll_in())
     assert first_off.closing(NINE).startswith("a new roll begins with a first-off")
-    easy = FirstOffDuty(DUBLIN, each_roll=False)
+    easy = FirstOffDuty(DUBLIN, FOUR, each_roll=False)
     easy.opened(RUN, NINE)
     easy.noted(approval())
     easy.noted(roll_in())
