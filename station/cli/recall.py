@@ -20,12 +20,16 @@ if TYPE_CHECKING:
     from station.reports.recall import Group, Recall, Scope
     from station.reports.recall_back import PackBack
     from station.reports.recall_lots import LotAccount
+    from station.reports.sent import Whereabouts
 
 _Lot = Annotated[str | None, typer.Option("--lot", metavar="CODE", help="An input lot.")]
 _Pack = Annotated[
     str | None, typer.Option("--pack", metavar="SERIAL", help="A bag's serial, typed or scanned.")
 ]
 _Blend = Annotated[str | None, typer.Option("--blend", metavar="CODE", help="A blend lot.")]
+_Unit = Annotated[
+    str | None, typer.Option("--unit", metavar="SSCC", help="A case or pallet, typed or scanned.")
+]
 _Day = Annotated[str | None, typer.Option("--day", metavar="DATE", help="A production day.")]
 _Homes = Annotated[
     list[Path] | None,
@@ -42,6 +46,7 @@ def recall(
     pack: _Pack = None,
     blend: _Blend = None,
     day: _Day = None,
+    unit: _Unit = None,
     drill: _Drill = False,
     pdf: _Pdf = None,
     csv: _Csv = None,
@@ -60,7 +65,7 @@ def recall(
         from station.store.weighed import plant_zone
 
         homes = [home_of(each, config) for each in home] if home else [home_of(None, config)]
-        scope, asked = _asked(lot, pack, blend, day)
+        scope, asked = _asked(lot, pack, blend, day, unit)
         for path in (pdf, csv):
             if path is not None:
                 check_free(path, force=force)
@@ -81,7 +86,7 @@ def recall(
 
 
 def _asked(
-    lot: str | None, pack: str | None, blend: str | None, day: str | None
+    lot: str | None, pack: str | None, blend: str | None, day: str | None, unit: str | None
 ) -> tuple[Scope, str]:
     from station.reports.recall import Scope
     from station.reports.serial_scan import serial_of
@@ -89,17 +94,23 @@ def _asked(
     given = [
         (scope, text)
         for scope, text in (
-            (Scope.LOT, lot), (Scope.PACK, pack), (Scope.BLEND, blend), (Scope.DAY, day)
+            (Scope.LOT, lot), (Scope.PACK, pack), (Scope.BLEND, blend), (Scope.DAY, day),
+            (Scope.UNIT, unit),
         )
         if text is not None
     ]  # fmt: skip
     if len(given) != 1:
         raise BadInput(
-            "what to recall", "give one of --lot CODE, --pack SERIAL, --blend CODE, --day DATE"
+            "what to recall",
+            "give one of --lot CODE, --pack SERIAL, --blend CODE, --day DATE, --unit SSCC",
         )
     ((scope, text),) = given
     if scope is Scope.PACK:
         return scope, serial_of(text)
+    if scope is Scope.UNIT:
+        from station.reports.unit_scan import named_by_scan
+
+        return scope, named_by_scan(text)
     if scope is Scope.DAY:
         return scope, read_day("--day", text).isoformat()
     return scope, text
@@ -124,7 +135,16 @@ def _water(config: Path | None) -> Water | None:
 
 
 def _answer(found: Recall, back: PackBack | None) -> Answer:
-    from station.reports.recall_words import account, answer, counted, labelled, title
+    from station.reports.recall_words import (
+        SENT_COLUMNS,
+        account,
+        answer,
+        counted,
+        labelled,
+        sent_rows,
+        title,
+        where_rows,
+    )
 
     document: dict[str, Json] = {
         "scope": str(found.scope),
@@ -136,6 +156,7 @@ def _answer(found: Recall, back: PackBack | None) -> Answer:
             {"station": one.name, "entry": one.seq, "hash": one.hash} for one in found.stations
         ],
         **_group(found.total),
+        "where": _where(found.where),
         "lots": [_lot(one) for one in found.lots],
         "blends": [
             {
@@ -159,6 +180,10 @@ def _answer(found: Recall, back: PackBack | None) -> Answer:
         heading(title(found), Weight.PLAIN),
         heading(answer(found), Weight.PLAIN if found.done else Weight.STOP),
         facts((("By state", counted(found.total)), ("Labels", labelled(found.total)))),
+        heading("Where the bags are"),
+        facts(where_rows(found.where)),
+        *((listing(SENT_COLUMNS, sent_rows(found.where), "cases bags kg", wraps="customer place"),)
+          if found.where.sent else ()),
         *(part for one in found.lots for part in (
             heading(f"Lot {one.lot.code}, {one.lot.component} from {one.lot.supplier}, "
                     f"{one.lot.status}"), facts(account(one)))),
@@ -174,6 +199,29 @@ def _answer(found: Recall, back: PackBack | None) -> Answer:
         note(f"Asked and added up in {found.seconds:.2f} s; --csv lists every bag."),
     )  # fmt: skip
     return Answer(document, page, yes=found.done)
+
+
+def _where(where: Whereabouts) -> dict[str, Json]:
+    parts = {"customers": where.gone, "cases": where.cased, "loose": where.loose, "out": where.out}
+    return {
+        **{
+            name: {"bags": part.bags, "kilograms": plain(part.kilograms)}
+            for name, part in parts.items()
+        },
+        "shipments": [
+            {
+                "shipment": one.shipment.number,
+                "customer": one.shipment.customer.name,
+                "place": one.shipment.customer.place,
+                "left": iso(one.shipment.at),
+                "reference": one.shipment.reference,
+                "cases": list(one.cases),
+                "bags": one.part.bags,
+                "kilograms": plain(one.part.kilograms),
+            }
+            for one in where.sent
+        ],
+    }
 
 
 def _group(group: Group) -> dict[str, Json]:
@@ -213,11 +261,14 @@ def _span(span: Span) -> dict[str, Json]:
 
 
 def _back(back: PackBack) -> dict[str, Json]:
+    from station.reports.recall_back import place_words
+
     trace = back.trace
     return {
         "serial": trace.record.serial,
         "quality": str(trace.quality),
         "label": str(trace.label),
+        "place": place_words(back.place),
         "lots": [
             {"code": lot.code, "component": lot.component, "supplier": lot.supplier}
             for lot in trace.lots
@@ -238,6 +289,8 @@ def _back(back: PackBack) -> dict[str, Json]:
 
 
 def _back_page(back: PackBack) -> tuple[RenderableType, ...]:
+    from station.reports.recall_back import place_words
+
     trace = back.trace
     near = trace.neighbours
     rows = [
@@ -250,6 +303,7 @@ def _back_page(back: PackBack) -> tuple[RenderableType, ...]:
         facts(
             (
                 *((lot.code, f"{lot.component} from {lot.supplier}") for lot in trace.lots),
+                ("It is", place_words(back.place)),
                 ("Bags beside it", f"{near[0].serial} to {near[-1].serial}" if near else "none"),
                 ("People", "; ".join(f"{who} {what}" for who, what in back.people)),
             )

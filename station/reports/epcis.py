@@ -1,6 +1,7 @@
 """EPCIS 2.0 (ISO/IEC 19987) in JSON-LD: what came in, and what each set of lots became.
 
-One receiving ObjectEvent for each delivery, one TransformationEvent for each blend of an ended run.
+One receiving ObjectEvent for each delivery, one TransformationEvent for each blend of an ended run,
+and what became of the bags after it (see ``epcis_dispatch``).
 Names are GS1 Digital Links (stem id.gs1.org) where there is a GS1 key; a lot that came without an
 article number is named below the location number of the packhouse. Event ids follow from the
 record, so that the same bags exported twice are the same events. Bags that were labelled and taken
@@ -22,12 +23,10 @@ from labels.errors import LabelError
 from labels.gs1 import Element
 from station.core.metrology.exact import decimal_of, plain
 from station.errors import BadInput
+from station.reports.epcis_dispatch import STEM, Body, dispatch_events, offset
 from station.reports.traceability import Output, Receipt, Traceability, Transformation
 
-Body = dict[str, object]
-
 _CONTEXT = "https://ref.gs1.org/standards/epcis/2.0.0/epcis-context.jsonld"
-_STEM = "https://id.gs1.org"
 _NAMES = UUID("6f1d3a52-7b8e-5c4f-9a60-2d1e8c7b9f34")
 _GRAMS = 1000
 
@@ -51,7 +50,7 @@ def epcis_document(found: Traceability, gln: str, made: datetime) -> bytes:
         BadInput: the location number's check digit is wrong, or a code no link can carry.
     """
     try:
-        place = digital_link(_STEM, (Element("414", gln),))
+        place = digital_link(STEM, (Element("414", gln),))
         events = [*_events(found, place, made)]
     except LabelError as refused:
         raise BadInput("EPCIS", str(refused)) from refused
@@ -86,6 +85,7 @@ def _events(found: Traceability, place: str, made: datetime) -> Iterator[Body]:
         }
         if one.kept.bags:
             yield corrected
+    yield from dispatch_events(found.dispatch, place)
 
 
 def _received(receipt: Receipt, place: str) -> Body:
@@ -102,7 +102,7 @@ def _received(receipt: Receipt, place: str) -> Body:
         "type": "ObjectEvent",
         "eventID": f"urn:uuid:{entry.fact.uid}",
         "eventTime": entry.at.utc.isoformat(timespec="milliseconds"),
-        "eventTimeZoneOffset": _offset(entry.at.offset_minutes),
+        "eventTimeZoneOffset": offset(entry.at.offset_minutes),
         "action": "OBSERVE",
         "bizStep": "receiving",
         "disposition": "in_progress",
@@ -123,14 +123,14 @@ def _transformed(
     blend, receipts = one.blend, {each.lot.code: each for each in found.receipts}
     name = f"{found.site} {found.station} {one.run.id} {blend.code} {_lots(one)} {version}"
     gtin = one.run.product.gtin.zfill(14)
-    made_of = digital_link(_STEM, (Element("01", gtin), Element("10", blend.code)))
+    made_of = digital_link(STEM, (Element("01", gtin), Element("10", blend.code)))
     minutes = one.completed.utcoffset()
     assert minutes is not None
     return {
         "type": "TransformationEvent",
         "eventID": f"urn:uuid:{uuid5(_NAMES, name)}",
         "eventTime": one.completed.isoformat(timespec="milliseconds"),
-        "eventTimeZoneOffset": _offset(int(minutes.total_seconds() // 60)),
+        "eventTimeZoneOffset": offset(int(minutes.total_seconds() // 60)),
         "bizStep": "creating_class_instance",
         "disposition": "active",
         "readPoint": {"id": place},
@@ -159,14 +159,8 @@ def _lot_class(receipt: Receipt, place: str) -> str:
     delivery = receipt.delivery
     if delivery is not None and delivery.gtin:
         elements = (Element("01", delivery.gtin.zfill(14)), Element("10", receipt.lot.code))
-        return digital_link(_STEM, elements)
+        return digital_link(STEM, elements)
     return f"{place}#lot/{quote(receipt.lot.code, safe='')}"
-
-
-def _offset(minutes: int) -> str:
-    """Offset as EPCIS writes it; ``Z`` is not allowed."""
-    hours, rest = divmod(abs(minutes), 60)
-    return f"{'-' if minutes < 0 else '+'}{hours:02d}:{rest:02d}"
 
 
 def _written(value: object) -> str:

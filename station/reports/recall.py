@@ -14,8 +14,10 @@ from typing import TypeVar
 
 from station.core.balance import Water
 from station.core.pack import Quality
+from station.core.shipping import serials_of
 from station.errors import BadInput
 from station.reports.recall_lots import LotAccount, accounts, station_name
+from station.reports.sent import Whereabouts, whereabouts
 from station.store.recall import (
     BlendLine,
     PackRow,
@@ -24,7 +26,9 @@ from station.store.recall import (
     reach_of_blend,
     reach_of_day,
     reach_of_lot,
+    reach_of_serials,
 )
+from station.store.shipping import spans_in_unit
 
 _Key = TypeVar("_Key", bound=Hashable)
 
@@ -40,6 +44,8 @@ class Scope(StrEnum):
     PACK = "pack"
     BLEND = "blend"
     DAY = "day"
+    UNIT = "unit"
+    """A case or a pallet, by its SSCC."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -104,6 +110,7 @@ class Recall:
         lots: the lot asked for; for a blend, bag or day every lot in it.
         blends: each blend with its bags.
         total: all bags.
+        where: with whom they are, or where in the house.
     """
 
     scope: Scope
@@ -115,6 +122,7 @@ class Recall:
     lots: tuple[LotAccount, ...]
     blends: tuple[BlendGroup, ...]
     total: Group
+    where: Whereabouts
 
     @property
     def by_day(self) -> dict[date, Group]:
@@ -146,7 +154,7 @@ def recall(
     Args:
         homes: their folders.
         scope: what ``asked`` is.
-        asked: lot code, blend lot code, serial, or day as YYYY-MM-DD.
+        asked: lot code, blend lot code, serial, SSCC, or day as YYYY-MM-DD.
         at: now, in UTC.
         drill: mark the answer as an exercise.
         water: uptake between weighing a lot and weighing the bags.
@@ -160,6 +168,7 @@ def recall(
     wanted = {asked} if scope is Scope.LOT else _used(reaches)
     lots = accounts(reaches, wanted, water or Water())
     total = _total([one.group for one in blends])
+    where = whereabouts((station_name(one), home, one.packs) for home, one in reaches)
     return Recall(
         scope=scope,
         asked=asked,
@@ -170,6 +179,7 @@ def recall(
         lots=lots,
         blends=blends,
         total=total,
+        where=where,
     )
 
 
@@ -199,6 +209,8 @@ def _reach(home: Path, scope: Scope, asked: str) -> Reach:
         return reach_of_day(home, date.fromisoformat(asked))
     if scope is Scope.BLEND:
         return reach_of_blend(home, asked)
+    if scope is Scope.UNIT:
+        return reach_of_serials(home, serials_of(spans_in_unit(home, asked)))
     return reach_of_blend(home, blend_of_pack(home, asked))
 
 

@@ -9,9 +9,11 @@ from pathlib import Path
 
 from station.core.facts import FACT_KINDS, FactRecord
 from station.core.journal import EntryKind
+from station.core.shipping_lines import Place
 from station.store.answers import PackTrace
 from station.store.facts import facts
 from station.store.queries import trace_pack
+from station.store.shipping import places_of
 
 CHECKS = (
     EntryKind.SCALE_CHECK,
@@ -23,8 +25,6 @@ CHECKS = (
     EntryKind.ROLL,
 )
 _AFTER = timedelta(hours=24)
-"""Symbology identifier of ISO/IEC 15424."""
-"""As printed on a bag (station.core.pack); a station's code has up to six signs."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,11 +35,24 @@ class PackBack:
         trace: the bag with its lots, suppliers and neighbours.
         around: for each kind of check the last before the bag and the first after it, in order.
         people: who had a hand in it and as what, in order.
+        place: its case, pallet and shipment; None while it is in no case.
     """
 
     trace: PackTrace
     around: tuple[FactRecord, ...]
     people: tuple[tuple[str, str], ...]
+    place: Place | None = None
+
+
+def place_words(place: Place | None) -> str:
+    """Where a bag is, in words."""
+    if place is None:
+        return "in no case"
+    words = f"case {place.case}" + (f", pallet {place.pallet}" if place.pallet else "")
+    gone = place.shipment
+    if gone is None:
+        return f"{words}, in the house"
+    return f"{words}, left {gone.at:%Y-%m-%d} with {gone.number} to {gone.customer.name}"
 
 
 def look_back(home: Path, serial: str) -> PackBack:
@@ -59,6 +72,7 @@ def look_back(home: Path, serial: str) -> PackBack:
         trace,
         tuple(sorted(around, key=lambda one: (one.at.utc, one.seq))),
         tuple(_people(trace, (*around, *of_run))),
+        places_of(home, (serial,)).get(serial),
     )
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import csv
 from io import StringIO
 
+from station.core.shipping_lines import Place
 from station.reports.batch_csv import safe
 from station.reports.recall import Recall
 from station.store.recall import BlendLine
@@ -12,6 +13,7 @@ from station.store.recall import BlendLine
 COLUMNS = (
     "station", "serial", "packed_at", "product", "version", "name", "gtin", "run", "line",
     "blend_lot", "production_day", "use_by", "input_lots", "net", "unit", "quality", "label",
+    "case", "pallet", "shipment", "customer",
 )  # fmt: skip
 
 
@@ -37,9 +39,18 @@ def recall_csv(found: Recall) -> bytes:
                     pack.net_unit,
                     pack.quality,
                     pack.label,
+                    *_place_cells(found.where.places.get(pack.serial)),
                 )
             )
     return text.getvalue().encode()
+
+
+def _place_cells(place: Place | None) -> tuple[str, ...]:
+    if place is None:
+        return ("",) * 4
+    gone = place.shipment
+    whom = ("", "") if gone is None else (safe(gone.number), safe(gone.customer.name))
+    return (place.case, place.pallet, *whom)
 
 
 def _blend_cells(blend: BlendLine) -> tuple[str, ...]:

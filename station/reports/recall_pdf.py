@@ -12,7 +12,15 @@ from station.reports import paper
 from station.reports.paper import escape, gap, heading, listing, note, pairs
 from station.reports.recall import Recall
 from station.reports.recall_lots import LotAccount
-from station.reports.recall_words import account, answer, counted, labelled, title
+from station.reports.recall_words import (
+    account,
+    answer,
+    counted,
+    labelled,
+    sent_rows,
+    title,
+    where_rows,
+)
 from station.store.recall import PackRow
 
 _SERIALS = 60
@@ -40,6 +48,9 @@ def recall_pdf(found: Recall) -> bytes:
                 ),
             )
         ),
+        *heading("Where the bags are"),
+        pairs(where_rows(found.where)),
+        *_sent(found),
         *(part for one in found.lots for part in _lot(one)),
         *heading("Blends"),
         _blends(found),
@@ -74,6 +85,16 @@ def _lot(one: LotAccount) -> list[Flowable]:
             )
         ),
     ]
+
+
+def _sent(found: Recall) -> list[Flowable]:
+    if not found.where.sent:
+        return []
+    columns = (
+        ("shipment", 0.14), ("customer", 0.19), ("place", 0.21), ("left", 0.14), ("paper", 0.14),
+        ("cases", 0.05), ("bags", 0.06), ("kg", 0.07),
+    )  # fmt: skip
+    return [gap(1), listing(columns, sent_rows(found.where), frozenset({5, 6, 7}))]
 
 
 def _blends(found: Recall) -> Flowable:

@@ -8,8 +8,15 @@ from station.core.balance import Span, kilograms
 from station.core.metrology.exact import plain
 from station.reports.recall import Group, Recall, Scope
 from station.reports.recall_lots import LotAccount
+from station.reports.sent import Whereabouts
 
-_NAMES = {Scope.LOT: "input lot", Scope.PACK: "bag", Scope.BLEND: "blend lot", Scope.DAY: "day"}
+_NAMES = {
+    Scope.LOT: "input lot",
+    Scope.PACK: "bag",
+    Scope.BLEND: "blend lot",
+    Scope.DAY: "day",
+    Scope.UNIT: "case or pallet",
+}
 
 
 def title(found: Recall) -> str:
@@ -22,7 +29,41 @@ def answer(found: Recall) -> str:
     """How many bags, and how many of them nothing holds."""
     total = found.total
     bags = f"{total.bags} bags, {plain(total.kilograms)} kg net"
+    gone, whom = found.where.gone, len(found.where.customers)
+    if gone.bags:
+        bags += f"; {gone.bags} bags, {plain(gone.kilograms)} kg are with {whom} {'customer' if whom == 1 else 'customers'}"
     return f"{bags}; {total.free} of them are free to leave" if total.free else f"{bags}; none free"
+
+
+def where_rows(where: Whereabouts) -> tuple[tuple[str, str], ...]:
+    """The mass of all bags by where they are; the parts make up the whole."""
+    parts = (
+        ("With customers", where.gone),
+        ("In cases here", where.cased),
+        ("Loose here", where.loose),
+        ("Out of the count", where.out),
+    )
+    return tuple((name, f"{part.bags} bags, {plain(part.kilograms)} kg") for name, part in parts)
+
+
+SENT_COLUMNS = ("shipment", "customer", "place", "left", "paper", "cases", "bags", "kg")
+
+
+def sent_rows(where: Whereabouts) -> tuple[tuple[str, ...], ...]:
+    """Each shipment with some of the bags, as a row of :data:`SENT_COLUMNS`."""
+    return tuple(
+        (
+            one.shipment.number,
+            one.shipment.customer.name,
+            one.shipment.customer.place,
+            f"{one.shipment.at:%Y-%m-%d %H:%M}",
+            one.shipment.reference,
+            str(len(one.cases)),
+            str(one.part.bags),
+            plain(one.part.kilograms),
+        )
+        for one in where.sent
+    )
 
 
 def counted(group: Group) -> str:

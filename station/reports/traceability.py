@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import date, datetime
 from decimal import Decimal
 from pathlib import Path
@@ -16,6 +16,7 @@ from station.core.lots import InputLot
 from station.core.pack import LabelState, Quality
 from station.core.receiving import Delivery, delivery_of
 from station.core.run import Run
+from station.reports.dispatch import Dispatch, dispatch_of
 from station.store.recall import (
     BlendLine,
     PackRow,
@@ -94,12 +95,14 @@ class Traceability:
         receipts: lots, by the day they came.
         transformations: blends in the order they were begun; one without a labelled bag is left
             out, because nothing of it went anywhere.
+        dispatch: what became of the bags after the line.
     """
 
     site: str
     station: str
     receipts: tuple[Receipt, ...]
     transformations: tuple[Transformation, ...]
+    dispatch: Dispatch = field(default_factory=Dispatch)
 
 
 def of_day(home: Path, day: date, water: Water) -> Traceability:
@@ -150,6 +153,7 @@ def _gathered(home: Path, reach: Reach, water: Water) -> Traceability:
         reach.station,
         tuple(receipts),
         tuple(one for one in made if one is not None),
+        dispatch_of(home, [row.serial for row in reach.packs]),
     )
 
 

@@ -1,9 +1,10 @@
 """Records on demand: the sortable spreadsheet of 21 CFR 1.1455(c)(3)(ii), and one plain text.
 
 One sheet for each critical tracking event, one row for each lot in it, with the key data elements
-of 21 CFR 1.1345 (receiving), 1.1350 (transformation) and 1.1340 (shipping). The station ships
-nothing: the shipping sheet has its head alone. The plain text holds what SFCR section 90(1) asks
-for in one file (Canada, section 91: a single file, in plain text, for standard software).
+of 21 CFR 1.1345 (receiving), 1.1350 (transformation) and 1.1340 (shipping). A shipment that was
+undone is no shipping event. The plain text holds what SFCR section 90(1) asks for, one step back
+and one step forward, in one file (Canada, section 91: a single file, in plain text, for standard
+software).
 
 No cell is ever a formula: in XLSX every text is written as text, in CSV and plain text a cell that
 a program could take for one begins with an apostrophe.
@@ -23,6 +24,7 @@ import xlsxwriter
 
 from station.core.metrology.exact import decimal_of, trimmed
 from station.reports.batch_csv import safe
+from station.reports.dispatch import Leaving
 from station.reports.traceability import Receipt, Traceability, Transformation
 
 Cell = str | Decimal
@@ -39,10 +41,11 @@ TRANSFORMATION = (
 )  # fmt: skip
 SHIPPING = (
     "traceability_lot_code", "quantity", "unit", "product_description", "recipient",
-    "ship_from_location", "date_shipped", "lot_code_source", "reference_document",
+    "ship_from_location", "date_shipped", "lot_code_source", "reference_document", "gtin",
+    "net_kg", "shipment", "recipient_location_number",
 )  # fmt: skip
 PLAIN = (
-    "record", "common_name", "lot_code", "from_or_by", "date", "quantity", "unit",
+    "record", "common_name", "lot_code", "from_by_or_to", "date", "quantity", "unit",
     "made_into_lot_code",
 )  # fmt: skip
 _WIDTH = 24
@@ -71,7 +74,7 @@ def sheets(found: Traceability, place: str) -> tuple[Sheet, ...]:
             TRANSFORMATION,
             tuple(row for one in found.transformations for row in _transformed(one, place)),
         ),
-        Sheet("shipping", SHIPPING, ()),
+        Sheet("shipping", SHIPPING, tuple(_shipped(one, place) for one in found.dispatch.leaving)),
     )
 
 
@@ -131,6 +134,13 @@ def plain_text(found: Traceability, place: str) -> bytes:
         )
         for one in found.transformations
     ]  # fmt: skip
+    rows += [
+        (
+            "shipped", one.name, one.blend_lot, _recipient(one), one.at.date().isoformat(),
+            Decimal(one.bags), "bag", "",
+        )
+        for one in found.dispatch.leaving
+    ]  # fmt: skip
     lines = ["\t".join(PLAIN), *("\t".join(_flat(cell) for cell in row) for row in rows)]
     return ("\r\n".join(lines) + "\r\n").encode()
 
@@ -175,6 +185,30 @@ def _transformed(one: Transformation, place: str) -> tuple[tuple[Cell, ...], ...
         (*output, lot.code, lot.component, *_kilograms(used.likely), *_bounds(used.low, used.high))
         for lot, used in one.inputs
     )
+
+
+def _shipped(one: Leaving, place: str) -> tuple[Cell, ...]:
+    shipment = one.shipment
+    return (
+        one.blend_lot,
+        Decimal(one.bags),
+        "bag",
+        one.name,
+        _recipient(one),
+        place,
+        one.at.date().isoformat(),
+        place,
+        shipment.reference,
+        one.gtin,
+        trimmed(one.kilograms),
+        shipment.number,
+        shipment.customer.gln,
+    )
+
+
+def _recipient(one: Leaving) -> str:
+    customer = one.shipment.customer
+    return f"{customer.name}, {customer.place}"
 
 
 def _kilograms(grams: Fraction) -> tuple[Cell, Cell]:

@@ -6,8 +6,8 @@ in the file and is read only where it is shown.
 
 from __future__ import annotations
 
-from collections.abc import Collection
-from dataclasses import dataclass
+from collections.abc import Collection, Sequence
+from dataclasses import dataclass, replace
 from datetime import date, datetime, timedelta, timezone
 from decimal import Decimal
 from pathlib import Path
@@ -29,12 +29,14 @@ from station.store.engine import reading
 from station.store.facts import read_facts
 from station.store.prepared import driver_of
 from station.store.queries import run_lines, unknown, unknown_serial
+from station.store.shipping_tables import unit
 from station.store.tables import blend, fact, identity, journal, lot, lot_use, pack, run
 
 _COLUMNS = (
     "serial", "judged_at", "offset_minutes", "blend_id", "net_digits", "net_unit", "net_ug",
     "quality", "label",
 )  # fmt: skip
+_MANY = 400
 _OF_BLENDS = f"SELECT {', '.join(_COLUMNS)} FROM pack WHERE blend_id IN (%s) ORDER BY id"
 
 
@@ -159,6 +161,23 @@ def reach_of_run(home: Path, uid: str) -> Reach:
         return found
 
 
+def reach_of_serials(home: Path, serials: Sequence[str]) -> Reach:
+    """Return some bags with their blends and lots, and no others.
+
+    Args:
+        home: folder of the record.
+        serials: of bags on record.
+    """
+    wanted = frozenset(serials)
+    with reading(home) as connection:
+        ids: set[int] = set()
+        for at in range(0, len(serials), _MANY):
+            some = pack.c.serial.in_(serials[at : at + _MANY])
+            ids |= set(connection.execute(select(pack.c.blend_id).where(some)).scalars())
+        found = _reach(connection, blend.c.id.in_(ids))
+    return replace(found, packs=tuple(row for row in found.packs if row.serial in wanted))
+
+
 def frozen_runs(home: Path, uids: Collection[str]) -> dict[str, Run]:
     """Return runs by their id as they were frozen at their start."""
     statement = (
@@ -229,9 +248,9 @@ def entries_about(home: Path, subjects: Collection[str]) -> tuple[FactRecord, ..
 
 
 def is_named(home: Path, text: str) -> str:
-    """Return what the record knows by a name: ``pack``, ``lot``, ``blend``, ``run`` or nothing."""
+    """Return what the record knows by a name: pack, lot, blend, run, unit or nothing."""
     names = (("pack", pack.c.serial), ("lot", lot.c.code), ("blend", blend.c.code),
-             ("run", run.c.uid))  # fmt: skip
+             ("run", run.c.uid), ("unit", unit.c.sscc))  # fmt: skip
     with reading(home) as connection:
         for what, column in names:
             if connection.execute(select(column).where(column == text).limit(1)).first():

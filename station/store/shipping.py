@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from bisect import bisect_right
+from bisect import bisect_left
 from collections import defaultdict
 from collections.abc import Collection, Iterable, Mapping
-from datetime import date
+from datetime import date, datetime
 from itertools import islice
 from pathlib import Path
 from typing import Any, TypeVar
@@ -98,8 +98,13 @@ def shipments(home: Path, newest: int | None = None) -> tuple[ShipmentLine, ...]
         return tuple(_shipment_line(row) for row in rows)
 
 
-def spans_in(home: Path, sscc: str) -> tuple[tuple[str, str], ...]:
-    """Return first and last serial of the bags of a case or of a pallet's cases."""
+def spans_in_unit(home: Path, sscc: str) -> tuple[tuple[str, str], ...]:
+    """Return first and last serial of the bags of a case or of a pallet's cases.
+
+    Raises:
+        BadInput: there is no such unit; the message names close ones.
+    """
+    unit_named(home, sscc)
     with reading(home) as connection:
         rows = connection.execute(
             select(case_span.c.head, case_span.c.first, case_span.c.last)
@@ -115,6 +120,20 @@ def places_of(home: Path, serials: Collection[str]) -> Mapping[str, Place]:
     """Return where bags are, by serial; a bag in no case has no place."""
     with reading(home) as connection:
         return _places(connection, serials)
+
+
+def cases_ever_with(home: Path, serials: Iterable[str]) -> tuple[frozenset[str], datetime | None]:
+    """Return the cases that hold or once held some bags, and when the first of them was filled."""
+    by_head = _by_head(serials)
+    with reading(home) as connection:
+        rows = [
+            row
+            for head, bags in by_head.items()
+            for row in connection.execute(_spans(head, bags).add_columns(unit.c.at))
+            if _near(bags, row)
+        ]
+    codes = frozenset(row.sscc for row in rows)
+    return codes, min((row.at for row in rows), default=None)
 
 
 def next_numbers(home: Path, day: date) -> tuple[int, int, int]:
@@ -228,36 +247,53 @@ def _cased_bags(connection: Connection, serials: Collection[str]) -> tuple[Cased
 
 def _places(connection: Connection, serials: Iterable[str]) -> dict[str, Place]:
     """Spans of cases laid beside the bags, by head and number."""
-    by_head: dict[str, list[tuple[int, str]]] = defaultdict(list)
-    for serial in serials:
-        head, number = serial_parts(serial)
-        by_head[head].append((number, serial))
     gone: dict[int, ShipmentLine] = {}
     found: dict[str, Place] = {}
-    for head, bags in by_head.items():
-        least, most = min(bags)[0], max(bags)[0]
+    for head, bags in _by_head(serials).items():
+        statement = _spans(head, bags).add_columns(
+            _PALLET.c.sscc.label("on_pallet"),
+            func.coalesce(unit.c.shipment_id, _PALLET.c.shipment_id).label("left_with"),
+        )
         spans = connection.execute(
-            select(
-                case_span.c.first, case_span.c.last, unit.c.sscc, _PALLET.c.sscc,
-                func.coalesce(unit.c.shipment_id, _PALLET.c.shipment_id),
-            )
-            .join(unit, case_span.c.unit_id == unit.c.id)
-            .outerjoin(_PALLET, unit.c.pallet_id == _PALLET.c.id)
-            .where(case_span.c.head == head, CLOSED)
-            .where(case_span.c.first.between(least - MOST_BAGS, most), case_span.c.last >= least)
-            .order_by(case_span.c.first)
-        ).all()  # fmt: skip
-        left = {row[4] for row in spans if row[4] is not None} - set(gone)
+            statement.outerjoin(_PALLET, unit.c.pallet_id == _PALLET.c.id).where(CLOSED)
+        ).all()
+        left = {row.left_with for row in spans if row.left_with is not None} - set(gone)
         for some in _portions(left):
             rows = connection.execute(select(shipment).where(shipment.c.id.in_(some)))
             gone |= {row.id: _shipment_line(row) for row in rows}
-        starts = [row[0] for row in spans]
-        place = [Place(row[2], row[3] or "", gone.get(row[4])) for row in spans]
-        for number, serial in bags:
-            at = bisect_right(starts, number) - 1
-            if at >= 0 and spans[at][1] >= number:
-                found[serial] = place[at]
+        for row in spans:
+            place = Place(row.sscc, row.on_pallet or "", gone.get(row.left_with))
+            found |= dict.fromkeys((serial for _, serial in _near(bags, row)), place)
     return found
+
+
+_Bags = list[tuple[int, str]]
+"""Numbers and serials of bags of one head, in order."""
+
+
+def _by_head(serials: Iterable[str]) -> dict[str, _Bags]:
+    found: dict[str, _Bags] = defaultdict(list)
+    for serial in serials:
+        head, number = serial_parts(serial)
+        found[head].append((number, serial))
+    return {head: sorted(bags) for head, bags in found.items()}
+
+
+def _spans(head: str, bags: _Bags) -> Select[Any]:
+    """Spans of all cases, undone or not, that may hold some of the bags."""
+    least, most = bags[0][0], bags[-1][0]
+    return (
+        select(case_span.c.first, case_span.c.last, unit.c.sscc)
+        .join(unit, case_span.c.unit_id == unit.c.id)
+        .where(case_span.c.head == head)
+        .where(case_span.c.first.between(least - MOST_BAGS, most), case_span.c.last >= least)
+        .order_by(case_span.c.first)
+    )
+
+
+def _near(bags: _Bags, span: Row[Any]) -> _Bags:
+    """The bags that lie in a span."""
+    return bags[bisect_left(bags, (span.first, "")) : bisect_left(bags, (span.last + 1, ""))]
 
 
 def _portions(things: Iterable[_T]) -> Iterable[tuple[_T, ...]]:

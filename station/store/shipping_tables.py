@@ -83,6 +83,6 @@ case_span = Table(
     CheckConstraint("first > 0 AND last >= first", name="numbers"),
     CheckConstraint("undone IN (0, 1)", name="undone"),
     Index(None, "unit_id"),
-    Index("ix_case_span_closed", "head", "first", sqlite_where=text("undone = 0")),
+    Index(None, "head", "first"),
     sqlite_strict=True,
 )

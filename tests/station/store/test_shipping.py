@@ -5,111 +5,40 @@ from datetime import date
 
 import pytest
 
-from labels.gs1_digits import sscc
-from station.core.casing import fill_case, stack_pallet
-from station.core.mass import Mass
 from station.core.pack import LabelState
 from station.core.receiving import hold_lot_fact, release_lot_fact
 from station.core.shipping import (
-    Correction,
-    Customer,
     Shipment,
     ShippingError,
     Undoing,
     UnitKind,
-    UnitLabel,
     serials_between,
     spans_of,
 )
 from station.core.shipping_entries import (
     case_fact,
     case_of,
-    correction_fact,
     pallet_fact,
     pallet_of,
     shipment_fact,
     shipment_of,
-    unit_label_fact,
 )
 from station.errors import BadInput
 from station.line.ports import StoreFault
 from station.store.lot_reach import bags_with
 from station.store.rebuild import rebuild
 from station.store.shipping import (
-    cased_bags,
     loose_bags,
     next_numbers,
     places_of,
     shipments,
-    spans_in,
+    spans_in_unit,
     unit_named,
     units_in_house,
     units_of,
 )
 from station.store.verify import verify
-
-MARSHGATE = Customer("MG", "Marshgate Grocers", "Depot 4, Marshgate", "9521234000037")
-
-
-def number(count):
-    return sscc(0, "9521234", count)
-
-
-def a_case(home, count, serials):
-    return fill_case(number(count), cased_bags(home, serials))
-
-
-def a_pallet(count, cases):
-    return stack_pallet(number(count), cases, Mass.parse("12.5 kg"))
-
-
-class Dock:
-    """A packhouse with ten bags, two of them rejects, and someone who fills cases."""
-
-    def __init__(self, world, store):
-        self.world, self.store, self.count = world, store, 0
-        self.run = world.start(store)
-        self.serials = world.fill(store, self.run, 10)
-        self.good = [one for place, one in enumerate(self.serials) if place % 3 != 2]
-
-    def record(self, *facts):
-        return self.store.record(facts, self.world.clock.now(), "p.marsh")
-
-    def uid(self):
-        self.count += 1
-        return f"u{self.count}"
-
-    def fill(self, count, serials):
-        case = a_case(self.world.home, count, serials)
-        self.record(case_fact(case, self.uid(), self.run.id))
-        return case
-
-    def label(self, code, *states, copy=0):
-        for state in states or (LabelState.SUBMITTED, LabelState.SPOOLED):
-            self.record(unit_label_fact(UnitLabel(code, state, copy), self.uid()))
-
-    def labelled(self, count, serials):
-        case = self.fill(count, serials)
-        self.label(case.sscc)
-        return case
-
-    def pallet(self, count, *cases):
-        pallet = a_pallet(count, cases)
-        self.record(pallet_fact(pallet, self.uid()))
-        self.label(pallet.sscc)
-        return pallet
-
-    def ship(self, name, *units, reference="delivery note 12"):
-        uid = self.uid()
-        self.record(shipment_fact(Shipment(name, MARSHGATE, reference, units), uid))
-        return uid
-
-    def undo(self, subject, how, uid):
-        wrong = Correction(subject, how, uid, "scanned wrongly")
-        self.record(correction_fact(wrong, self.uid()))
-
-    def unit(self, one):
-        return unit_named(self.world.home, one.sscc)
+from tests.station.store.dock import MARSHGATE, Dock, a_case, a_pallet, number
 
 
 @pytest.fixture
@@ -159,7 +88,7 @@ def test_cases_pallet_and_shipment_are_found_from_bag_to_customer_and_back(dock)
     assert [unit.sscc for unit in units_of(home, shipped="S-1")] == [
         one.sscc, two.sscc, pallet.sscc, loose.sscc,
     ]  # fmt: skip
-    assert spans_in(home, pallet.sscc) == (*one.spans, *two.spans)
+    assert spans_in_unit(home, pallet.sscc) == (*one.spans, *two.spans)
     assert units_in_house(home) == ()
     assert dock.unit(pallet).net_ug == one.micrograms + two.micrograms
     assert [bag.serial for bag in loose_bags(home, dock.run.id)] == dock.good[6:]

@@ -121,7 +121,7 @@ _SHIPPING = (
     ) STRICT
     """,
     "CREATE INDEX ix_case_span_unit_id ON case_span (unit_id)",
-    'CREATE INDEX ix_case_span_closed ON case_span (head, "first") WHERE undone = 0',
+    'CREATE INDEX ix_case_span_head ON case_span (head, "first")',
 )
 
 
