@@ -136,8 +136,8 @@ class Recall:
 
     @property
     def done(self) -> bool:
-        """Whether no bag is free to leave, or it is an exercise."""
-        return self.drill or not self.total.free
+        """Whether no bag in the house is free to leave, or it is an exercise."""
+        return self.drill or not self.where.free
 
 
 def recall(

@@ -91,8 +91,8 @@ def _sent(found: Recall) -> list[Flowable]:
     if not found.where.sent:
         return []
     columns = (
-        ("shipment", 0.14), ("customer", 0.19), ("place", 0.21), ("left", 0.14), ("paper", 0.14),
-        ("cases", 0.05), ("bags", 0.06), ("kg", 0.07),
+        ("shipment", 0.13), ("customer", 0.18), ("place", 0.19), ("left", 0.15), ("paper", 0.13),
+        ("cases", 0.07), ("bags", 0.07), ("kg", 0.08),
     )  # fmt: skip
     return [gap(1), listing(columns, sent_rows(found.where), frozenset({5, 6, 7}))]
 

@@ -26,13 +26,15 @@ def title(found: Recall) -> str:
 
 
 def answer(found: Recall) -> str:
-    """How many bags, and how many of them nothing holds."""
+    """How many bags, how many are gone, and how many of those here nothing holds."""
     total = found.total
     bags = f"{total.bags} bags, {plain(total.kilograms)} kg net"
     gone, whom = found.where.gone, len(found.where.customers)
     if gone.bags:
-        bags += f"; {gone.bags} bags, {plain(gone.kilograms)} kg are with {whom} {'customer' if whom == 1 else 'customers'}"
-    return f"{bags}; {total.free} of them are free to leave" if total.free else f"{bags}; none free"
+        customers = "1 customer" if whom == 1 else f"{whom} customers"
+        bags += f"; {gone.bags} bags, {plain(gone.kilograms)} kg are with {customers}"
+    free = found.where.free
+    return f"{bags}; {free} of them are free to leave" if free else f"{bags}; none free"
 
 
 def where_rows(where: Whereabouts) -> tuple[tuple[str, str], ...]:

@@ -7,12 +7,13 @@ from dataclasses import dataclass, field
 from decimal import Decimal
 from pathlib import Path
 
-from station.core.pack import IN_THE_BATCH
+from station.core.pack import IN_THE_BATCH, Quality
 from station.core.shipping_lines import Place, ShipmentLine
 from station.store.recall import PackRow
 from station.store.shipping import places_of
 
 _MICRO_TO_KILO = Decimal("1e-9")
+_FREE = frozenset(map(str, (Quality.GOOD, Quality.RELEASED)))
 _COUNTS = frozenset(map(str, IN_THE_BATCH))
 
 
@@ -59,6 +60,7 @@ class Whereabouts:
         loose: in no case, but in the count.
         out: set aside, reworked, sampled or dumped.
         places: where each cased bag is, by serial.
+        free: bags in the house that nothing keeps from leaving.
     """
 
     sent: tuple[Sent, ...] = ()
@@ -66,6 +68,7 @@ class Whereabouts:
     loose: Part = Part()
     out: Part = Part()
     places: Mapping[str, Place] = field(default_factory=dict)
+    free: int = 0
 
     @property
     def gone(self) -> Part:
@@ -92,6 +95,7 @@ def whereabouts(records: Iterable[tuple[str, Path, Sequence[PackRow]]]) -> Where
     sent: list[Sent] = []
     cased, loose, out = Part(), Part(), Part()
     everywhere: dict[str, Place] = {}
+    free = 0
     for station, home, packs in records:
         places = places_of(home, [row.serial for row in packs])
         everywhere |= places
@@ -107,6 +111,7 @@ def whereabouts(records: Iterable[tuple[str, Path, Sequence[PackRow]]]) -> Where
                 rest["out"].append(row)
             else:
                 rest["loose" if place is None else "cased"].append(row)
+                free += row.quality in _FREE
         cased, loose, out = (
             before + _part(rest[name])
             for before, name in ((cased, "cased"), (loose, "loose"), (out, "out"))
@@ -120,7 +125,7 @@ def whereabouts(records: Iterable[tuple[str, Path, Sequence[PackRow]]]) -> Where
             )
             for number, rows in parts.items()
         ]
-    return Whereabouts(tuple(sent), cased, loose, out, everywhere)
+    return Whereabouts(tuple(sent), cased, loose, out, everywhere, free)
 
 
 def _part(rows: Sequence[PackRow]) -> Part:
