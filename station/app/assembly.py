@@ -26,6 +26,7 @@ from station.app.labels_desk import reprint_rule
 from station.app.live_numbers import LiveNumbers
 from station.app.lot_gates import lot_gates
 from station.app.printers import drawers, unit_printer
+from station.app.record_care import RecordCare
 from station.app.scale_line import scale_link, steady_rules
 from station.app.scanner_line import scanner_link
 from station.app.service_gates import service_gates
@@ -202,6 +203,11 @@ class Station:
             else centre_line(settings.sync, self.home, self.clock, software(), lots.book)
         )
         centre = () if self.centre is None else (self.centre.duty,)
+        # A station on the bench keeps no key and needs no words about it.
+        unsigned = "" if self.key is None else self.store.unsigned
+        self.care = RecordCare(
+            self.home, names, settings.record.backup, unsigned, self.clock, self._enter
+        )
         self.swap_duty = SwapDuty(facts(self.home, swap_duty.KINDS))
         gates = (self.scale_duty,) if settings.checks.on else ()
         tares = (self.tare_duty,) if settings.tare.on else ()
@@ -226,7 +232,7 @@ class Station:
             duties=Duties(
                 (
                     *(self.numbers, self.swap_duty, self.pause_duty, *clear, lots.duty),
-                    self._unit_labels,
+                    *(self._unit_labels, self.care),
                     *(*gates, *tares, *labels.duties, *centre),
                 )
             ),
@@ -272,9 +278,15 @@ class Station:
             self.scanner.start()
         if self.centre is not None:
             self.centre.worker.start()
+        self.care.start()
+        if self.store.key_made is not None:
+            self.audience.words(
+                f"A new station key was made at {self.store.key_made}: copy it once to a safe place"
+            )
 
     def stop(self) -> None:
         """Stop scale, line and printer, in this order, and close the store."""
+        self.care.stop()
         if self.centre is not None:
             self.centre.worker.stop()
         if self.scanner is not None:
@@ -312,6 +324,8 @@ class Station:
             ("Printer", self.desk.printer_words),
             ("Scanner", none if self.scanner is None else self.scanner.state),
             ("Centre", none if self.centre is None else centre_words(self.centre)),
+            ("Backups", self.care.words(now.utc)),
+            ("Heads", self.store.unsigned or "signed with the station's key each day"),
             ("Clock", f"{now.utc:%Y-%m-%d %H:%M:%S} UTC, {now.zone}"),
         )
         return (*system_rows(self.home, software()), *more)

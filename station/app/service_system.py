@@ -10,10 +10,9 @@ from importlib.metadata import PackageNotFoundError, version
 from pathlib import Path
 
 from station.screens.service_source import Named
+from station.store.engine_facts import reset_bug_words
 
 _PARTS = ("PySide6-Essentials", "SQLAlchemy", "pyserial", "zxing-cpp", "hidapi")
-_FIXED_IN = (3, 51, 3)
-"""SQLite's release notes: the WAL-reset bug is mended from here on."""
 _LOW_BYTES = 500_000_000
 
 
@@ -45,10 +44,7 @@ def _versions() -> tuple[str, ...]:
 
 
 def _sqlite() -> str:
-    have = ".".join(str(part) for part in sqlite3.sqlite_version_info)
-    if sqlite3.sqlite_version_info >= _FIXED_IN:
-        return f"{have}, free of the WAL-reset bug"
-    return f"{have}, which has the WAL-reset bug: kept away by the one connection that writes"
+    return f"{sqlite3.sqlite_version}: {reset_bug_words()}"
 
 
 def _record(home: Path) -> str:

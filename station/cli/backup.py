@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import os
+import signal
 import sys
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
@@ -20,6 +22,9 @@ To = Annotated[
     Path | None,
     typer.Option("--to", metavar="DIR", help="Folder on another disk; else that of the settings."),
 ]
+Gently = Annotated[
+    bool, typer.Option("--gently", help="Let everything else on this machine go first.")
+]
 From = Annotated[Path, typer.Option("--from", metavar="FILE", help="The backup.")]
 Who = Annotated[str, typer.Option("--who", metavar="ID", help="Who restores it.")]
 Why = Annotated[str, typer.Option("--why", metavar="WORDS", help="Why, for the record.")]
@@ -29,11 +34,17 @@ _OTHER = "Every entry was read back from there and checked. Keep the station's k
 
 
 def backup(
-    to: To = None, home: Home = None, config: Config = None, as_json: AsJson = False
+    to: To = None,
+    gently: Gently = False,
+    home: Home = None,
+    config: Config = None,
+    as_json: AsJson = False,
 ) -> None:
     """Copy the record to a second medium and check it there; the station may run."""
 
     def work() -> Answer:
+        if gently:
+            _be_gentle()
         folder = home_of(home, config)
         target = to or _target(config)
         from station.clock import SystemClock  # slow to load
@@ -121,6 +132,13 @@ def restore(
         return Answer(document, (title, facts(rows), note(advice)))
 
     run_verb(as_json, work)
+
+
+def _be_gentle() -> None:
+    """Let others go first, and clean up when the station that asked stops."""
+    if hasattr(os, "nice"):
+        os.nice(15)
+    signal.signal(signal.SIGTERM, lambda *_: sys.exit(1))
 
 
 def _target(config: Path | None) -> Path:

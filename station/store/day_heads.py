@@ -45,6 +45,7 @@ class DayHeads:
         self._day: date | None = None
         self._pending: date | None = None
         self._made: SignedHead | None = None
+        self.key_made: Path | None = None
         self.unsigned = NO_KEY
         """Why heads are not signed, in words for a person; empty where they are."""
 
@@ -83,6 +84,7 @@ class DayHeads:
                 key = read_key(self._path)
             elif known is None:
                 key = make_key(self._path)
+                self.key_made = self._path
             else:
                 self.unsigned = (
                     f"the station key {key_id(known)} is missing: bring {self._path} back from "

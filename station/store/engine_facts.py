@@ -48,6 +48,16 @@ def has_reset_bug(version: tuple[int, int, int]) -> bool:
     )
 
 
+def reset_bug_words() -> str:
+    """What the version of SQLite in use means for the record."""
+    if has_reset_bug(sqlite3.sqlite_version_info):
+        return (
+            "this version can damage a file that two connections write at once; the station "
+            "writes and checkpoints through one, so it cannot happen here"
+        )
+    return "the known fault of older versions is mended in this one"
+
+
 def engine_facts(home: Path) -> EngineFacts:
     """Return the facts of the record in ``home``.
 
@@ -65,12 +75,7 @@ def engine_facts(home: Path) -> EngineFacts:
     return EngineFacts(
         version=sqlite3.sqlite_version,
         affected=affected,
-        words=(
-            "this version can damage a file that two connections write at once; the station "
-            "writes and checkpoints through one, so it cannot happen here"
-            if affected
-            else "the known fault of older versions is mended in this one"
-        ),
+        words=reset_bug_words(),
         journal_mode=str(mode),
         pragmas=tuple((name, str(kept)) for name, _, kept in WRITER if kept is not None),
         page_size=int(size),

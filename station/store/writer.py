@@ -124,6 +124,11 @@ class StationStore:
         return self._epoch
 
     @property
+    def key_made(self) -> Path | None:
+        """File of the key that was made on opening; None where none was."""
+        return self._heads.key_made
+
+    @property
     def unsigned(self) -> str:
         """Why heads of the journal are not signed, in words for a person; empty where they are."""
         return self._heads.unsigned
