@@ -11,11 +11,13 @@ from drivers.bench import BenchScale
 from drivers.errors import DescriptionError, RecordingError
 from drivers.frames.description_file import load_description
 from drivers.link_items import LinkDegraded, LinkDown, LinkUp
+from drivers.port import PortSettings
 from drivers.recording import read_recording
-from station.app.assembly import Audience
+from station.app.assembly import Audience, Station
 from station.app.learn_desk import LearnDesk
 from station.app.places import demo_settings
 from station.app.practice import practice_station, run_choice
+from station.app.scale_line import bench_house
 from station.app.service_system import system_rows
 from station.app.watch import Watch
 from station.config.load import load_settings
@@ -27,8 +29,13 @@ from station.line.opening import day_of
 from station.line.state import Phase, Verb
 from station.screens.service_source import ScaleCommand
 from station.store.facts import facts
+from tests.drivers.chain import uart
+from tests.drivers.listening import bare_line, frame
 from tests.end_to_end.line import PATIENCE_S, SPEED, bench_line
 
+EVEN, ODD = (
+    bytes(n & 0x7F | ((n & 0x7F).bit_count() % 2 ^ odd) << 7 for n in range(256)) for odd in (0, 1)
+)
 SHIPPED = Path(__file__).parents[3] / "drivers" / "frames" / "descriptions"
 
 
@@ -220,3 +227,34 @@ def test_scale_is_looked_at_again_where_nothing_was_unplugged(line):
     duty.here = None
     line.station.service.swap.look()
     until(lambda: duty.here is not None and duty.here.serial == "1")
+
+
+# --- a line with the wrong settings ---------------------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    ("spoil", "words"),
+    [
+        (lambda data: uart(data, 2.0), "check baud rate and parity"),
+        (lambda data: uart(data, 0.5), "check baud rate and parity"),
+        (lambda data: data.translate(EVEN), "7 data bits with even parity"),
+        (lambda data: data.translate(ODD), "7 data bits with odd parity"),
+    ],
+    ids=["half as fast", "twice as fast", "7E1", "7O1"],
+)
+def test_wrong_settings_of_the_line_are_said_within_ten_seconds(tmp_path, spoil, words):
+    with bench_line(tmp_path / "bench") as line:
+        house = line.house
+    sent = spoil(frame("254") * 4)
+    with bare_line() as wire:
+        port = PortSettings(wire.name)
+        station = Station(bench_house(house), tmp_path / "home", port, tmp_path / "labels")
+        station.start()
+        try:
+            ends = time.monotonic() + 10.0
+            while words not in station.service.desk.wire().link.words:
+                assert time.monotonic() < ends, station.service.desk.wire().link.words
+                wire.write(sent)
+                time.sleep(0.1)
+        finally:
+            station.stop()

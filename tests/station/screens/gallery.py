@@ -34,6 +34,7 @@ from station.screens.shipping import ShippingPage
 from station.screens.signing import SignedIntents
 from station.screens.signing_sheet import SigningSheet
 from station.screens.trace import TracePage
+from station.screens.widgets.byte_strip import Strip
 from station.screens.window import StationWindow
 from station.store.queries import known_lots
 from tests.station.screens import (
@@ -45,6 +46,7 @@ from tests.station.screens import (
 )
 from tests.station.screens.checks_rig import ChecksRig, suspected
 from tests.station.screens.fakes import FakeHand, FakeIntents
+from tests.station.screens.service_rig import WRONG, ServiceRig, marked_line
 from tests.station.screens.signing_rig import CREW, PinSource
 from tests.station.screens.states import (
     LONG_NAME,
@@ -322,6 +324,51 @@ def trace(folder: Path) -> None:
             page.close()
 
 
+def service(folder: Path) -> None:
+    for wide, tall in ((1024, 768), SIZES[0]):
+        rig = ServiceRig((wide, tall))
+        page = rig.page
+
+        def picture(name: str, page: QWidget = page, wide: int = wide) -> None:
+            shoot(page, folder / f"service_{wide}_{name}.png")
+
+        page.refresh()
+        picture("1_line")
+        rig.wire.link = WRONG
+        page.refresh()
+        picture("2_wrong_line")
+        page.choose(1)
+        page.scale.message.say("the scale refused to set zero: empty the pan", refused=True)
+        picture("3_scale")
+        page.choose(2)
+        while page.work.busy:
+            QApplication.processEvents()
+        picture("4_station")
+        page.choose(3)
+        lesson = page.learn
+        lesson.listen_button.click()
+        rig.lesson.send(b"x\r\n", *(marked_line("w", str(n)) for n in (3, 40, 254)), b"q=")
+        lesson.take()
+        for field, begin, end in (("flag", 0, 1), ("value", 2, 10), ("unit", 11, 13)):
+            lesson.strip.set(Strip(lesson.strip.view.line, lesson.strip.view.marks, begin, end))
+            lesson.mark(field)
+        lesson.shown.setText("254")
+        lesson.choose_unit("g")
+        picture("5_marked")
+        lesson.keep()
+        rig.lesson.send(*(marked_line("q", str(n)) for n in (12, 12, 12)), b"?!\r\n", b"q=")
+        lesson.taught.append(replace(lesson.taught[0], line=marked_line("q", "12"), value="12"))
+        lesson.propose()
+        picture("6_proposed")
+        page.choose(4)
+        page.swap.check()
+        rig.rest("0")
+        rig.rest("6")
+        picture("7_swap")
+        page.stop()
+        page.close()
+
+
 def settle(page: NumbersPage) -> None:
     """Wait until nothing is worked out any more."""
     QApplication.processEvents()
@@ -369,7 +416,8 @@ def window(folder: Path) -> None:
 def main(folder: Path) -> None:
     folder.mkdir(parents=True, exist_ok=True)
     application = QApplication.instance() or QApplication([])
-    parts = (packer, lead, numbers, checks, change, lots, labels, shipping, trace, signing, window)
+    pages = (numbers, checks, change, lots, labels, shipping, trace, signing, service)
+    parts = (packer, lead, *pages, window)
     for part in parts:
         part(folder)
     application.processEvents()

@@ -184,3 +184,8 @@ class ServiceRig(ChecksRig):
         """The line says what became of the entry."""
         facts, _ = self.asked("enter")[-1]
         self.page._entered(EntryAnswer(tuple(one.uid for one in facts), recorded, words))
+
+
+def marked_line(flag: str, value: str, unit: str = "g ") -> bytes:
+    """A line of an invented format: a flag, eight characters of a value, a unit."""
+    return f"{flag}={value:>8} {unit}\r\n".encode()

@@ -16,6 +16,7 @@ from station.core.scale_swap import TAKEN, swap_of
 from station.screens.service_learn import BAR
 from tests.station.screens.numbers_rig import touch
 from tests.station.screens.service_rig import WRONG, ServiceRig
+from tests.station.screens.service_rig import marked_line as line
 
 pytestmark = pytest.mark.qt_log_ignore("propagateSizeHints")  # Qt's offscreen platform only
 TRUE = ("0", "6", "260", "3000")
@@ -100,10 +101,6 @@ def test_station_shows_versions_and_disk(qtbot, rig):
 
 
 # --- the lesson ---------------------------------------------------------------------------------
-
-
-def line(flag: str, value: str, unit: str = "g ") -> bytes:
-    return f"{flag}={value:>8} {unit}\r\n".encode()
 
 
 def drag(qtbot, strip, begin: int, end: int) -> None:
