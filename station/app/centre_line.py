@@ -10,7 +10,7 @@ from station.config.sync_settings import SyncSettings
 from station.core.lots import InputLot
 from station.line.centre_duty import CentreDuty
 from station.line.ports import Clock
-from station.sync.address import CentreAddress, Tls, read_password
+from station.sync.address import address_of
 from station.sync.status import SyncStatus
 from station.sync.worker import SyncWorker
 
@@ -28,23 +28,6 @@ def centre_words(line: CentreLine) -> str:
     status = line.worker.status
     said = f"{status.state}, {status.backlog} entries are not there yet"
     return f"{said}: {status.words}" if status.words else said
-
-
-def address_of(settings: SyncSettings) -> CentreAddress:
-    """The centre's address of the settings, with the password read from its file.
-
-    Raises:
-        BadInput: a file is missing, or others may read the password.
-    """
-    secret = settings.password_file
-    return CentreAddress(
-        url=settings.url,
-        tls=Tls(settings.tls),
-        authority=settings.authority,
-        certificate=settings.certificate,
-        key=settings.key,
-        password="" if secret is None else read_password(secret),
-    )
 
 
 def centre_line(

@@ -11,6 +11,8 @@ import typer
 from station.cli import (
     backup,
     batch,
+    centre,
+    centre_questions,
     evidence,
     export,
     forecast,
@@ -31,6 +33,7 @@ from station.cli import (
     scale_check,
     settings,
     suspect_windows,
+    sync,
     target,
     trace,
     verdict,
@@ -88,6 +91,21 @@ def build() -> typer.Typer:
     labels_verbs.callback(invoke_without_command=True, no_args_is_help=False)(labels.labels)
     labels_verbs.command("resolve")(labels.resolve)
     app.add_typer(labels_verbs, name="labels")
+    sync_verbs = _group("Send the record to the centre, and see how it stands.")
+    sync_verbs.command("status")(sync.status)
+    sync_verbs.command("once")(sync.once)
+    sync_verbs.command("drain")(sync.drain)
+    sync_verbs.callback()(_sync)
+    app.add_typer(sync_verbs, name="sync")
+    centre_verbs = _group("Make the centre, and ask it about every site and line.")
+    centre_verbs.command("init")(centre.init)
+    centre_verbs.command("stations")(centre.stations)
+    centre_verbs.command("rejects")(centre_questions.rejects)
+    centre_verbs.command("recall")(centre_questions.recall)
+    centre_verbs.command("trace")(centre_questions.trace)
+    centre_verbs.command("giveaway")(centre_questions.giveaway)
+    centre_verbs.callback()(_centre)
+    app.add_typer(centre_verbs, name="centre")
     settings_verbs = _group("Check the settings.")
     settings_verbs.command("check")(settings.check)
     settings_verbs.callback()(_settings)
@@ -126,6 +144,14 @@ def _lots() -> None:
 
 def _people() -> None:
     """List people; set their PINs and badges."""
+
+
+def _sync() -> None:
+    """Send the record to the centre, and see how it stands."""
+
+
+def _centre() -> None:
+    """Make the centre, and ask it about every site and line."""
 
 
 def _settings() -> None:

@@ -14,6 +14,7 @@ from pathlib import Path
 import psycopg
 from psycopg.conninfo import conninfo_to_dict, make_conninfo
 
+from station.config.sync_settings import SyncSettings
 from station.errors import BadInput
 
 _ALLOWED = frozenset({"host", "hostaddr", "port", "dbname", "user"})
@@ -102,6 +103,23 @@ class CentreAddress:
             keepalives_count="3",
             **{name: str(value) for name, value in extra.items() if value is not None},
         )
+
+
+def address_of(settings: SyncSettings) -> CentreAddress:
+    """The centre's address of the settings, with the password read from its file.
+
+    Raises:
+        BadInput: a file is missing, or others may read the password.
+    """
+    secret = settings.password_file
+    return CentreAddress(
+        url=settings.url,
+        tls=Tls(settings.tls),
+        authority=settings.authority,
+        certificate=settings.certificate,
+        key=settings.key,
+        password="" if secret is None else read_password(secret),
+    )
 
 
 def read_password(file: Path) -> str:

@@ -85,7 +85,7 @@ class Heard:
     Args:
         other_epoch: another epoch under this station's name spoke after this one began; or None.
         ahead_s: seconds the station's clock is before the centre's.
-        quarantined: entries of this station in quarantine.
+        quarantined: entries of this station in quarantine that nobody has settled.
     """
 
     other_epoch: int | None
@@ -184,7 +184,8 @@ class Delivery:
             )
             row = self._connection.execute(
                 "SELECT extract(epoch FROM %s - clock_timestamp())::float8, (SELECT count(*) FROM "
-                "centre.quarantine WHERE site = %s AND station = %s)",
+                "centre.quarantine LEFT JOIN centre.settled s USING (site, station, epoch, seq, "
+                "hash) WHERE site = %s AND station = %s AND s.who IS NULL)",
                 (beat.now, *self._names),
             ).fetchone()
         assert row is not None

@@ -1,8 +1,9 @@
 """The centre's tables, and who may do what with them.
 
-Evidence (``entry``, ``quarantine``) is only ever added to. Its keys come from the stations; no
-column has a default, a sequence or a trigger. What may change (``watermark``, ``register``,
-``projected``) is no evidence. Everything else is a projection of the entries and can be made again.
+Evidence (``entry``, ``quarantine``, ``settled``) is only ever added to. Its keys come from the
+stations; no column has a default, a sequence or a trigger. What may change (``watermark``,
+``register``, ``projected``) is no evidence. Everything else is a projection of the entries and can
+be made again.
 The statements of a station keep to what PostgreSQL-wire engines have in common: inserts ON CONFLICT
 DO NOTHING without a target, and every condition begins with site and station. The tables themselves
 are PostgreSQL's own and have to be laid out anew for another engine.
@@ -36,6 +37,9 @@ TABLES: tuple[LiteralString, ...] = (
         hash bytea NOT NULL, canonical bytea NOT NULL, why text NOT NULL,
         found_at timestamptz NOT NULL,
         PRIMARY KEY (site, station, epoch, seq, hash, why))""",
+    f"""CREATE TABLE IF NOT EXISTS centre.settled ({_PLACE}, hash bytea NOT NULL,
+        who text NOT NULL, reason text NOT NULL, at timestamptz NOT NULL,
+        PRIMARY KEY (site, station, epoch, seq, hash))""",
     # --- how far each station has come --------------------------------------------------------
     f"""CREATE TABLE IF NOT EXISTS centre.watermark ({_PLACE}, hash bytea NOT NULL,
         PRIMARY KEY (site, station, epoch)) WITH (fillfactor = 50)""",
@@ -121,12 +125,12 @@ PROJECTIONS = (
 BY_SITE = ("entry", "pack")
 """Tables with a partition for each site."""
 
-_OWNED = ("entry", "quarantine", "watermark", "register")
+_OWNED = ("entry", "quarantine", "settled", "watermark", "register")
 _GRANTS: tuple[LiteralString, ...] = (
     "GRANT USAGE ON SCHEMA centre TO packroom_station, packroom_reader",
     "GRANT SELECT, INSERT ON centre.entry, centre.quarantine TO packroom_station",
     "GRANT SELECT, INSERT, UPDATE ON centre.watermark, centre.register TO packroom_station",
-    "GRANT SELECT ON centre.snapshot, centre.shape TO packroom_station",
+    "GRANT SELECT ON centre.snapshot, centre.shape, centre.settled TO packroom_station",
     "GRANT SELECT ON ALL TABLES IN SCHEMA centre TO packroom_reader",
 )
 

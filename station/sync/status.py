@@ -35,7 +35,7 @@ class SyncStatus:
         backlog: entries that are not at the centre.
         oldest: when the oldest of them was made, in UTC; None without any.
         contact: when the centre answered last, in UTC; None if never.
-        quarantined: entries of this station in quarantine.
+        quarantined: entries of this station in quarantine that nobody has settled.
         alarms: what needs somebody whatever the state; each one sentence.
     """
 

@@ -1,0 +1,131 @@
+"""``station sync``: how it stands with the centre, and sending by hand."""
+
+from __future__ import annotations
+
+import time
+from collections.abc import Callable
+from dataclasses import dataclass
+from pathlib import Path
+from typing import TYPE_CHECKING, Annotated
+
+import typer
+
+from station.cli.answer import Answer, Json, iso, run_verb
+from station.cli.options import AsJson, NeededConfig
+from station.cli.page import Weight, facts, heading
+from station.errors import BadInput, EnvironmentFault
+
+if TYPE_CHECKING:
+    from station.sync.sender import Sender
+
+_WAIT_S = 30.0
+Minutes = Annotated[
+    float, typer.Option("--minutes", metavar="N", help="How long to try before giving up.")
+]
+HomeFolder = Annotated[
+    Path | None,
+    typer.Option("--home", metavar="DIR", envvar="STATION_HOME", help="Folder of the record."),
+]
+
+
+@dataclass(frozen=True, slots=True)
+class _Outcome:
+    sent: int
+    left: int
+    oldest: str | None
+    centre: str
+    words: str = ""
+    reached: bool = True
+
+
+def status(config: NeededConfig, home: HomeFolder = None, as_json: AsJson = False) -> None:
+    """Compare the record with the centre; exit 1 where entries wait or the two disagree."""
+    run_verb(as_json, lambda: _answer(_once(config, home, lambda _: 0)))
+
+
+def once(config: NeededConfig, home: HomeFolder = None, as_json: AsJson = False) -> None:
+    """Send everything there is, in one try; exit 1 where the centre holds other entries."""
+    run_verb(as_json, lambda: _answer(_once(config, home, lambda sender: sender.drain())))
+
+
+def drain(
+    config: NeededConfig, home: HomeFolder = None, minutes: Minutes = 60.0, as_json: AsJson = False
+) -> None:
+    """Send until everything is at the centre, however often the line breaks."""
+
+    def work() -> Answer:
+        from drivers.backoff import Backoff
+
+        backoff, end, sent = Backoff(0.5, 30.0), time.monotonic() + minutes * 60, 0
+        while True:
+            try:
+                outcome = _once(config, home, lambda sender: sender.drain())
+            except EnvironmentFault:
+                wait = backoff.next_s()
+                if time.monotonic() + wait > end:
+                    raise
+                time.sleep(wait)
+                continue
+            sent += outcome.sent
+            if not outcome.left or outcome.words:
+                return _answer(outcome)
+            backoff.reset()
+
+    run_verb(as_json, work)
+
+
+def _once(config: Path, home: Path | None, work: Callable[[Sender], int]) -> _Outcome:
+    from station.config.load import load_settings  # slow to load
+    from station.store.outlet import JournalOutlet
+    from station.sync.address import address_of
+    from station.sync.connection import connect
+    from station.sync.delivery import Delivery
+    from station.sync.errors import CentreGone, TakenElsewhere, TwoRecords
+    from station.sync.sender import Sender
+
+    settings = load_settings(config)
+    if settings.sync is None:
+        raise BadInput(f"{config / 'station.toml'}", "has no table [sync]: name the centre in it")
+    address = address_of(settings.sync)
+    try:
+        with (
+            JournalOutlet(home or settings.home) as outlet,
+            connect(address, "station sync", 10.0) as connection,
+        ):
+            owner = outlet.owner()
+            sender = Sender(outlet, Delivery(connection, owner.site, owner.station, _WAIT_S))
+            sent, words = 0, ""
+            try:
+                sender.shake_hands()
+                sent = work(sender)
+            except TwoRecords as two:
+                words = str(two)
+            except TakenElsewhere:
+                sender.shake_hands()  # the running station sends at the same time
+            left = sender.backlog()
+            return _Outcome(sent, left.entries, iso(left.oldest), address.shown, words)
+    except CentreGone as gone:
+        raise EnvironmentFault(f"the centre {address.shown} does not serve", str(gone)) from gone
+
+
+def _answer(outcome: _Outcome) -> Answer:
+    document: dict[str, Json] = {
+        "centre": outcome.centre,
+        "sent": outcome.sent,
+        "left": outcome.left,
+        "oldest": outcome.oldest,
+        "trouble": outcome.words,
+    }
+    if outcome.words:
+        title = heading(f"NOTHING MORE IS SENT: {outcome.words}", Weight.STOP)
+    elif outcome.left:
+        title = heading(f"{outcome.left} entries wait for the centre", Weight.ATTEND)
+    else:
+        title = heading("Everything is at the centre")
+    rows = (
+        ("Centre", outcome.centre),
+        ("Sent now", str(outcome.sent)),
+        ("Waiting", str(outcome.left)),
+        ("The oldest", outcome.oldest or "–"),
+    )
+    return Answer(document, (title, facts(rows)), yes=not (outcome.left or outcome.words))
