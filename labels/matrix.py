@@ -62,3 +62,17 @@ def digital_link_qr(stem: str, elements: Iterable[Element]) -> Symbol:
     code = segno.make_qr(address, error=QR_CORRECTION, boost_error=False)
     rows = tuple("".join("1" if module else "0" for module in line) for line in code.matrix)
     return Symbol(rows, address, address.encode("ascii"), QR_IDENTIFIER, row, QR_QUIET)
+
+
+def text_qr(text: str) -> Symbol:
+    """Encode plain text as a QR Code, for paper that stays in the house.
+
+    Raises:
+        LabelError: The text is too long for one symbol.
+    """
+    try:
+        code = segno.make_qr(text, error=QR_CORRECTION, boost_error=False)
+    except segno.DataOverflowError as error:
+        raise LabelError("QR Code", f"{len(text)} signs do not fit one symbol") from error
+    rows = tuple("".join("1" if module else "0" for module in line) for line in code.matrix)
+    return Symbol(rows, text, text.encode(), QR_IDENTIFIER, (), QR_QUIET)

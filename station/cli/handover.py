@@ -9,6 +9,7 @@ import typer
 
 from station.cli.answer import Answer, Json, iso, run_verb
 from station.cli.options import AsJson, Config, Force, Home, home_of, read_day
+from station.cli.outside import key_file
 from station.cli.page import Weight, facts, heading, note
 
 Day = Annotated[str, typer.Option("--day", metavar="DATE", help="The production day.")]
@@ -32,7 +33,7 @@ def handover(
 
         if pdf is not None:
             check_free(pdf, force=force)
-        sheet = gather(folder, asked)
+        sheet = gather(folder, asked, key_file(folder, config))
         if pdf is not None:
             from station.reports.handover_pdf import handover_pdf
 
@@ -58,6 +59,12 @@ def handover(
             ],
             "entries": len(sheet.entered),
             "in_doubt": list(sheet.in_doubt),
+            "head": {
+                "size": sheet.head.head.size,
+                "words": sheet.head.head.words,
+                "signed": sheet.head.signed is not None,
+                "why_not": sheet.head.unsigned,
+            },
             "pdf": None if pdf is None else str(pdf),
         }
         title = "SOMETHING IS OPEN" if points else "NOTHING IS OPEN"
@@ -73,6 +80,7 @@ def handover(
                     for one in sheet.runs
                 ]
             ),
+            facts((("Head of the record", f"{sheet.head.head.size} {sheet.head.head.words}"),)),
             note(f"{len(sheet.stops)} stops, {len(sheet.entered)} entries on {asked}"),
         )
         return Answer(document, page, yes=not points)

@@ -13,10 +13,11 @@ from station.core.pauses import Pause, pauses_of
 from station.core.run import Run
 from station.line.state import Tally
 from station.store.facts import facts
+from station.store.head_now import HeadNow, head_now
 from station.store.open_holds import OpenHold, open_holds
 from station.store.queries import in_doubt, run_tally
 from station.store.run_counts import count_run
-from station.store.run_evidence import Place, run_evidence, runs_of_day
+from station.store.run_evidence import runs_of_day
 from station.store.weighed import packs_of_run, plant_zone
 
 _DAY = timedelta(days=1)
@@ -51,7 +52,7 @@ class Handover:
         stops: its stops, in order.
         in_doubt: serials of labels nobody knows the fate of; of any day.
         holds: holds that are open; of any day.
-        head: last entry of the record; None without a run.
+        head: head of the record when the sheet was made.
     """
 
     day: date
@@ -61,7 +62,7 @@ class Handover:
     stops: tuple[Pause, ...]
     in_doubt: tuple[str, ...]
     holds: tuple[OpenHold, ...]
-    head: Place | None
+    head: HeadNow
 
     @property
     def open_points(self) -> tuple[str, ...]:
@@ -74,12 +75,13 @@ class Handover:
         return tuple(points)
 
 
-def handover(home: Path, day: date) -> Handover:
+def handover(home: Path, day: date, key: Path | None = None) -> Handover:
     """Gather the sheet of a production day.
 
     Args:
         home: folder of the record.
         day: the production day; facts and stops are those of its calendar day at the plant.
+        key: file of the station's key, which signs the head on the sheet; None for none.
     """
     zone = plant_zone(home)
     found = [packs_of_run(home, uid) for uid in runs_of_day(home, day)]
@@ -92,7 +94,7 @@ def handover(home: Path, day: date) -> Handover:
     start = datetime(day.year, day.month, day.day, tzinfo=zone)
     entered = facts(home, FACT_KINDS, since=start, until=start + _DAY)
     stops = pauses_of(facts(home, (EntryKind.PAUSE,), since=start, until=start + _DAY))
-    head = run_evidence(home, runs[-1].run.id).head if runs else None
+    head = head_now(home, key)
     return Handover(day, zone, runs, entered, stops, in_doubt(home), open_holds(home), head)
 
 

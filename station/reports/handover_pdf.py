@@ -6,9 +6,17 @@ from datetime import datetime
 
 from reportlab.platypus import Flowable, Paragraph
 
+from labels.matrix import text_qr
 from station.reports import paper
 from station.reports.handover import Handover, RunOfDay
-from station.reports.paper import escape, gap, heading, listing, note, pairs
+from station.reports.paper import beside, escape, gap, heading, listing, note, pairs, together
+from station.reports.paper_matrix import MatrixPicture
+from station.store.head_now import HeadNow
+
+_SIGNED = (
+    "Signed with the station's key; the code holds the signature. Check it later: station journal "
+    'verify --head "NUMBER WORDS"'
+)
 
 
 def handover_pdf(sheet: Handover) -> bytes:
@@ -29,7 +37,7 @@ def handover_pdf(sheet: Handover) -> bytes:
         *heading("Labels in doubt"),
         note(", ".join(sheet.in_doubt) or "None."),
         *heading("Handed over"),
-        pairs((("Head of the record", _head(sheet)), ("From", "_" * 40), ("To", "_" * 40))),
+        _head(sheet.head),
     ]
     foot = "Hand-over sheet. Read the head of the record back before you sign."
     return paper.write("Hand-over", foot, story)
@@ -89,9 +97,15 @@ def _clock(sheet: Handover, at: datetime) -> str:
     return f"{at.astimezone(sheet.zone):%H:%M}"
 
 
-def _head(sheet: Handover) -> str:
-    if sheet.head is None:
-        return "no run on this day"
-    digits = sheet.head.hash
-    parts = " ".join(digits[at : at + 8] for at in range(0, 32, 8))
-    return f"entry {sheet.head.seq}: {parts} …"
+def _head(head: HeadNow) -> Flowable:
+    """Words to read back, a code for a scanner, and the two names."""
+    said = [
+        Paragraph("Head of the record, to be kept on paper", paper.NAME),
+        Paragraph(f"{head.head.size}", paper.TITLE),
+        *(Paragraph(escape(word), paper.TITLE) for word in head.head.words.split()),
+        note(_SIGNED if head.signed else f"NOT SIGNED: {head.unsigned}"),
+        gap(4),
+        pairs((("From", "_" * 28), ("To", "_" * 28))),
+    ]
+    code = [] if head.signed is None else [MatrixPicture(text_qr(head.signed.text()), 0.6)]
+    return together([beside(said, code)])

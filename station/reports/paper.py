@@ -144,6 +144,22 @@ def gap(millimetres: float) -> Spacer:
     return Spacer(0, millimetres * mm)
 
 
+def beside(left: Sequence[Flowable], right: Sequence[Flowable]) -> Table:
+    """Two columns, the right one as wide as a code of 60 mm needs."""
+    table = Table([[list(left), list(right)]], colWidths=[WIDTH - 62 * mm, 62 * mm])
+    table.setStyle(
+        TableStyle(
+            [
+                ("VALIGN", (0, 0), (-1, -1), "TOP"),
+                ("ALIGN", (1, 0), (1, 0), "RIGHT"),
+                ("LEFTPADDING", (0, 0), (-1, -1), 0),
+                ("RIGHTPADDING", (0, 0), (-1, -1), 0),
+            ]
+        )
+    )
+    return table
+
+
 def together(parts: Sequence[Flowable]) -> KeepTogether:
     """Parts that stay on one page."""
     return KeepTogether(list(parts))

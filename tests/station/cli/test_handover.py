@@ -2,6 +2,7 @@
 
 import pypdfium2
 
+from labels.readback import scan
 from station.core.clearance import Reconciliation, reconciled_fact
 from station.core.facts import Fact
 from station.core.journal import EntryKind
@@ -60,3 +61,27 @@ def test_a_day_with_open_points_is_handed_over_in_order(station, home, packed, t
 def test_a_day_without_a_run_has_nothing_to_hand_over(station, home):
     done = station("handover", "--home", home, "--day", "2026-01-05", "--json")
     assert (done.document["runs"], done.document["stops"]) == ([], [])
+
+
+def test_the_sheet_carries_the_head_in_words_and_in_a_code_that_verify_takes(
+    station, home, tmp_path
+):
+    key = home.with_name("home.key")
+    with StationStore.open(home, "QH", "A1", late_clock(), key):
+        pass
+    pdf = tmp_path / "sheet.pdf"
+    done = station("handover", "--home", home, "--day", DAY, "--pdf", pdf, "--json")
+    head = done.document["head"]
+    assert head["signed"] is True
+    assert all(word in text_of(pdf) for word in (str(head["size"]), *head["words"].split()))
+    (found,) = scan(pdf.read_bytes())
+    for given in (found.data.decode(), f"{head['size']} {head['words']}"):
+        whole = station("journal", "verify", "--home", home, "--head", given, "--json")
+        assert (whole.code, whole.document["whole"]) == (0, True)
+
+
+def test_a_sheet_without_a_signature_says_why(station, home, tmp_path):
+    pdf = tmp_path / "sheet.pdf"
+    done = station("handover", "--home", home, "--day", DAY, "--pdf", pdf, "--json")
+    assert done.document["head"]["signed"] is False
+    assert "NOT SIGNED: no entry of the record names a key" in text_of(pdf).replace("\n", " ")
