@@ -34,6 +34,7 @@ from station.app.practice_lead import LeadAtHand, PracticeLead
 from station.app.practice_people import PracticeIntents, demo_pins, give_pins
 from station.app.printers import printer_of
 from station.app.serial_line import port_settings
+from station.app.sounds import Sounds, system_sink
 from station.app.summary import DemoSummary
 from station.app.trace_desk import TraceDesk
 from station.app.watch import Watch
@@ -54,7 +55,7 @@ from station.screens.offer import LeadOffer, Person
 from station.screens.service import ServicePage
 from station.screens.shipping import ShippingPage
 from station.screens.signing import SignedIntents
-from station.screens.theme import register_fonts
+from station.screens.theme import PALETTES, Palette, register_fonts
 from station.screens.trace import TracePage
 from station.screens.window import StationWindow
 from station.store.queries import summary
@@ -85,9 +86,11 @@ def show_station(
     """
     with _application() as application:
         bridge = Bridge()
+        sounds = _sounds(house)
         audience = Audience(
             bridge.publish,
             bridge.answer,
+            sound=sounds.play,
             label=bridge.show_label,
             entered=bridge.enter,
             scan=bridge.scan,
@@ -107,7 +110,7 @@ def show_station(
             key=settings.record.key_of(home),
             settings=config,
         )
-        with _faults_to(bridge), _running(station):
+        with _faults_to(bridge), _sounding(sounds), _running(station):
             window = _window(bridge, station, house)
             window.showMaximized()
             application.exec()
@@ -129,9 +132,11 @@ def show_demo(house: Packhouse, home: Path, packs: int | None, seed: int) -> Dem
     """
     with _application() as application:
         bridge, watch = Bridge(), Watch()
+        sounds = _sounds(house)
         audience = Audience(
             _both(bridge.publish, watch.state),
             _both(bridge.answer, watch.answer),
+            sound=sounds.play,
             timing=watch.timing,
             label=bridge.show_label,
             entered=_both(bridge.enter, watch.entered),
@@ -149,7 +154,7 @@ def show_demo(house: Packhouse, home: Path, packs: int | None, seed: int) -> Dem
             give_pins(station)
             line = PracticeIntents(station.line, station.signing, house)
             lead = PracticeLead(bench, watch, station.checks, station.change, line, lead_of(house))
-            with _faults_to(bridge), _running(station):
+            with _faults_to(bridge), _sounding(sounds), _running(station):
                 product = next(iter(house.products.values()))
                 choice = run_choice(house, product, calendar_day(now), packs)
                 line.start_run(choice)
@@ -214,23 +219,40 @@ def _window(
     register_fonts()
     hints = {who: f"demo PIN {pin}" for who, pin in (pins or {}).items()}
     line = SignedIntents(station.line, station.signing, bridge, people, hints)
+    palette = PALETTES[house.settings.screen.theme]
     charts = station.home / "charts"
     doors = (
-        Door("NUMBERS", Qt.Key.Key_F3, NumbersPage(bridge, line, station.numbers, charts)),
-        Door("CHANGE", Qt.Key.Key_F8, ChangePage(bridge, line, station.change, signers)),
+        Door(
+            "NUMBERS",
+            Qt.Key.Key_F3,
+            NumbersPage(bridge, line, station.numbers, charts, palette=palette),
+        ),
+        Door(
+            "CHANGE",
+            Qt.Key.Key_F8,
+            ChangePage(bridge, line, station.change, signers, palette=palette),
+        ),
         Door(
             "LABELS",
             Qt.Key.Key_F5,
-            LabelsPage(bridge, line, station.label_checks, signers),
+            LabelsPage(bridge, line, station.label_checks, signers, palette=palette),
         ),
-        Door("LOTS", Qt.Key.Key_F6, LotsPage(bridge, line, station.lots, people)),
-        Door("SHIPPING", Qt.Key.Key_F12, ShippingPage(bridge, line, station.shipping, people)),
-        Door("TRACE", Qt.Key.Key_F7, TracePage(TraceDesk(station.home))),
-        Door("SERVICE", Qt.Key.Key_F9, _service(bridge, station, line, people)),
-        Door("CHECKS", Qt.Key.Key_F4, ChecksPage(bridge, line, station.checks, people)),
+        Door("LOTS", Qt.Key.Key_F6, LotsPage(bridge, line, station.lots, people, palette=palette)),
+        Door(
+            "SHIPPING",
+            Qt.Key.Key_F12,
+            ShippingPage(bridge, line, station.shipping, people, palette=palette),
+        ),
+        Door("TRACE", Qt.Key.Key_F7, TracePage(TraceDesk(station.home), palette)),
+        Door("SERVICE", Qt.Key.Key_F9, _service(bridge, station, line, people, palette)),
+        Door(
+            "CHECKS",
+            Qt.Key.Key_F4,
+            ChecksPage(bridge, line, station.checks, people, palette=palette),
+        ),
     )
     window = StationWindow(
-        bridge, line, offer, in_doubt=station.in_doubt, doors=doors, signing=line
+        bridge, line, offer, in_doubt=station.in_doubt, doors=doors, signing=line, palette=palette
     )
     bridge.entered.connect(  # a delivery, a hold or a release changes what may be chosen
         lambda _: window.lead.set_offer(replace(offer, lots=station.lots.known))
@@ -239,10 +261,10 @@ def _window(
 
 
 def _service(
-    bridge: Bridge, station: Station, line: Intents, people: tuple[Person, ...]
+    bridge: Bridge, station: Station, line: Intents, people: tuple[Person, ...], palette: Palette
 ) -> ServicePage:
     desks = station.service
-    return ServicePage(bridge, line, desks.desk, desks.learn, desks.swap, people)
+    return ServicePage(bridge, line, desks.desk, desks.learn, desks.swap, people, palette)
 
 
 def _side_by_side(window: QWidget, beside: QWidget) -> None:
@@ -293,6 +315,19 @@ def _application() -> Iterator[QApplication]:
 
 def _nothing() -> None:
     """Let Python run."""
+
+
+def _sounds(house: Packhouse) -> Sounds:
+    return Sounds(system_sink() if house.settings.screen.sounds else None)
+
+
+@contextmanager
+def _sounding(sounds: Sounds) -> Iterator[None]:
+    sounds.start()
+    try:
+        yield
+    finally:
+        sounds.stop()
 
 
 @contextmanager

@@ -15,6 +15,7 @@ from station.config.lot_rules import LotSettings
 from station.config.people_rules import PeopleRules
 from station.config.printer import PrinterSettings
 from station.config.record_rules import RecordSettings
+from station.config.screen import ScreenSettings
 from station.config.shipping import ShippingSettings
 from station.config.sync_settings import SyncSettings
 from station.core.lots import InputLot
@@ -146,6 +147,7 @@ class StationSettings:
         scanner, sync: the scanner, and the way to the centre, where there is one.
         record: how the record is proved and kept.
         people: how people sign.
+        screen: how the station looks and sounds.
     """
 
     site: str
@@ -167,6 +169,7 @@ class StationSettings:
     scanner: ScannerSettings | None = None
     sync: SyncSettings | None = None
     record: RecordSettings = field(default_factory=RecordSettings)
+    screen: ScreenSettings = field(default_factory=ScreenSettings)
 
     @property
     def market(self) -> str:

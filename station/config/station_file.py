@@ -29,6 +29,8 @@ from station.config.printer_file import check_printer, folder_of, printer_settin
 from station.config.record_file import BACKUP, RECORD, read_record
 from station.config.scanner_file import KEY as SCANNER
 from station.config.scanner_file import read_scanner
+from station.config.screen_file import KEY as SCREEN
+from station.config.screen_file import read_screen
 from station.config.settings import (
     LabelTable,
     PrinterTable,
@@ -57,7 +59,7 @@ def read_station(faults: Faults) -> StationSettings | None:
     table = read_toml(FILE, faults)
     if table is None:
         return None
-    optional = (LOTS, PEOPLE, SCANNER, SYNC, RECORD, BACKUP)
+    optional = (LOTS, PEOPLE, SCANNER, SYNC, RECORD, BACKUP, SCREEN)
     may_be = tuple(key for key in optional if key in table)
     check_keys(table, (*_KEYS, *may_be), "[{}]", FILE, faults)
     site = check_table(SiteTable, table, "site", FILE, faults)
@@ -73,6 +75,7 @@ def read_station(faults: Faults) -> StationSettings | None:
     people = read_people_rules(table, FILE, faults)
     scanner = read_scanner(table, FILE, faults)
     sync = read_sync(table, FILE, faults)
+    screen = read_screen(table, FILE, faults)
     home = None if station is None else folder_of(station.home, faults.folder)
     record = read_record(table, FILE, home, faults)
     if site is not None:
@@ -120,6 +123,7 @@ def read_station(faults: Faults) -> StationSettings | None:
         scanner=scanner,
         sync=sync,
         record=record,
+        screen=screen,
     )
 
 

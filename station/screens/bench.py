@@ -77,7 +77,7 @@ class PanDrawing(QWidget):
         painter.fillRect(box, QColor(colours.ground))
         unit = box.height() / 100
         tape = QRectF(0, 0, box.width(), 20 * unit)
-        hatch(painter, tape, colours.attend, colours.ink, 12 * unit)
+        hatch(painter, tape, colours.attend, colours.on_attend, 12 * unit)
         words = fit("SIMULATED SCALE", Face.VERB, 9 * unit, tape.width() - 40 * unit)
         plate = QRectF(0, 0, words.width + 16 * unit, 16 * unit)
         plate.moveCenter(tape.center())

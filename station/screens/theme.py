@@ -44,6 +44,8 @@ class Palette:
     stop: str
     on_dark: str
     """Text on ink, act, stop and the slab."""
+    on_attend: str
+    """Text on attend, and the other stripe of its hatch."""
 
 
 LIGHT = Palette(
@@ -57,7 +59,26 @@ LIGHT = Palette(
     attend="#F2B200",
     stop="#B3001B",
     on_dark="#FFFFFF",
+    on_attend="#12181C",
 )
+
+DARK = Palette(
+    ground="#12181C",
+    paper="#1D252B",
+    quiet="#303A41",
+    ink="#F0F3F5",
+    muted="#B4BEC5",
+    edge="#84919A",
+    act="#8FC4FF",
+    attend="#F2B200",
+    stop="#FFA19B",
+    on_dark="#0B1013",
+    on_attend="#0B1013",
+)
+"""For a room that is kept dim: the same meanings, light on dark."""
+
+PALETTES = {"light": LIGHT, "dark": DARK}
+"""By the name that the settings use."""
 
 
 def contrast(one: str, other: str) -> float:

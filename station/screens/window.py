@@ -63,7 +63,7 @@ class Band(Painted[tuple[str, ...]]):
         box = QRectF(self.rect())
         painter.fillRect(box, QColor(self.colours.paper))
         bars = QRectF(0, 0, px(12), box.height())
-        hatch(painter, bars, self.colours.attend, self.colours.ink, px(6))
+        hatch(painter, bars, self.colours.attend, self.colours.on_attend, px(6))
         line = px(0.6)
         painter.setPen(stroke(self.colours.ink, 2 * line))
         painter.drawRect(box.adjusted(line, line, -line, -line))

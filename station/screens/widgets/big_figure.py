@@ -144,7 +144,7 @@ def paint_plate(
     painter.setPen(stroke(colours.ink, edge))
     frame = plate.adjusted(edge / 2, edge / 2, -edge / 2, -edge / 2)
     if tone is Tone.ATTEND:
-        hatch(painter, plate, colours.attend, colours.ink, plate.width() / 9)
+        hatch(painter, plate, colours.attend, colours.on_attend, plate.width() / 9)
         inset = plate.width() * 0.1
         core = plate.adjusted(inset, inset, -inset, -inset)
         painter.fillRect(core, QColor(colours.attend))
@@ -152,4 +152,5 @@ def paint_plate(
     else:
         painter.fillRect(plate, QColor(colours.paper))
     painter.drawRect(frame)
-    draw_picture(painter, picture, inner, colours.stop if tone is Tone.STOP else colours.ink)
+    ink = {Tone.STOP: colours.stop, Tone.ATTEND: colours.on_attend}.get(tone, colours.ink)
+    draw_picture(painter, picture, inner, ink)

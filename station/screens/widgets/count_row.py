@@ -99,7 +99,7 @@ class CountRow(Painted[Counted]):
         line = bar.bottom() + 3.2 * unit
         if view.due:  # for as long as it needs somebody it comes before what is past
             edge = QRectF(0, line - unit, 4 * unit, WORDS_MM * unit + 2 * unit)
-            hatch(painter, edge, self.colours.attend, self.colours.ink, 2.5 * unit)
+            hatch(painter, edge, self.colours.attend, self.colours.on_attend, 2.5 * unit)
             draw(painter, self.texts["due"], _EDGE_MM * unit, line, self.colours.ink)
             return
         last, aside = self.texts["last"], self.texts["aside"]

@@ -91,7 +91,7 @@ class FamilyTree(Painted[Tree | None]):
         edge = ruler.px(2.2)
         if node.attend:
             bar = QRectF(box.left(), box.top(), edge, box.height())
-            hatch(painter, bar, colours.attend, colours.ink, edge)
+            hatch(painter, bar, colours.attend, colours.on_attend, edge)
         painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.setPen(stroke(colours.ink if node.asked else colours.edge,
                               ruler.px(0.9 if node.asked else 0.35)))  # fmt: skip

@@ -60,7 +60,7 @@ class FigureList(Painted[tuple[Row, ...]]):
             left = 0.0
             if row.attend:
                 edge = QRectF(box.left(), box.top() + 2, 2.5 * self.unit, box.height() - 4)
-                hatch(painter, edge, self.colours.attend, self.colours.ink, 2.5 * self.unit)
+                hatch(painter, edge, self.colours.attend, self.colours.on_attend, 2.5 * self.unit)
                 left = 4.0 * self.unit
             pad = 0.14 * box.height()
             value_top = box.top() + pad

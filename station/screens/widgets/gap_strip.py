@@ -163,7 +163,7 @@ class GapStrip(Painted[GapView]):
 
     def _lap(self, painter: QPainter, view: GapView) -> None:
         over = self._body(view.lap)
-        hatch(painter, over, self.colours.attend, self.colours.ink, 4.4 * self.unit)
+        hatch(painter, over, self.colours.attend, self.colours.on_attend, 4.4 * self.unit)
         painter.setPen(stroke(self.colours.ink, self.unit))
         painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.drawRect(over)

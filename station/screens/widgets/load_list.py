@@ -79,7 +79,7 @@ class LoadList(Painted[tuple[LoadRow, ...]]):
         painter.fillRect(box, QColor(colours.paper if row.result else colours.ground))
         if row.result is CheckResult.WARN:
             edge = QRectF(box.left(), box.top(), 1.6 * _EDGE_MM * unit, box.height())
-            hatch(painter, edge, colours.attend, colours.ink, 2.5 * unit)
+            hatch(painter, edge, colours.attend, colours.on_attend, 2.5 * unit)
         painter.setPen(stroke(colours.ink if row.result else colours.edge, 0.3 * unit))
         painter.drawRect(box)
         return colours.ink if row.result else colours.muted

@@ -121,7 +121,9 @@ class LotBars(Painted[tuple[LotBar, ...]]):
             painter.setPen(stroke(colours.ink, 0.4 * unit))
             painter.fillRect(plate.adjusted(-pad, -pad, pad, pad), QColor(colours.attend))
             painter.drawRect(plate.adjusted(-pad, -pad, pad, pad))
-        draw_right(painter, state, inner.right(), inner.top(), words)
+            draw_right(painter, state, inner.right(), inner.top(), colours.on_attend)
+        else:
+            draw_right(painter, state, inner.right(), inner.top(), words)
         second = inner.top() + inner.height() * 0.4
         name = fit(bar.component, Face.NARROW, cap * 0.82, inner.width() * 0.5)
         draw(painter, name, inner.left(), second, colours.muted)
@@ -147,7 +149,8 @@ class LotBars(Painted[tuple[LotBar, ...]]):
         unsure.setRight(box.left() + box.width() * bar.high)
         fill = colours.attend if bar.attend else colours.paper
         if unsure.width() > 0:
-            hatch(painter, unsure, fill, colours.ink, 2 * unit)
+            stripe = colours.on_attend if bar.attend else colours.ink
+            hatch(painter, unsure, fill, stripe, 2 * unit)
         painter.setPen(stroke(colours.ink, 0.6 * unit))
         painter.drawRect(box)
         x = box.left() + box.width() * bar.likely

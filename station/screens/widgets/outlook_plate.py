@@ -72,7 +72,7 @@ class OutlookPlate(Painted[Shown]):
             return colours.stop
         inner = box.adjusted(edge, edge, -edge, -edge)
         if self.view.outlook is Outlook.THIN:
-            hatch(painter, box, colours.attend, colours.ink, 2 * edge)
+            hatch(painter, box, colours.attend, colours.on_attend, 2 * edge)
         painter.fillRect(inner if self.view.outlook else box, QColor(colours.paper))
         line = 0.6 * self.unit
         painter.setPen(stroke(colours.ink, line))

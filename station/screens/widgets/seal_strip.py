@@ -47,7 +47,7 @@ class SealStrip(Painted[tuple[Seal, ...]]):
         colours, line = self.colours, 0.6 * self.unit
         painter.fillRect(box, QColor(colours.paper))
         edge = QRectF(box.left(), box.top(), 4 * self.unit, box.height())
-        hatch(painter, edge, colours.attend, colours.ink, 3 * self.unit)
+        hatch(painter, edge, colours.attend, colours.on_attend, 3 * self.unit)
         painter.setPen(stroke(colours.ink, line))
         painter.drawRect(box.adjusted(line / 2, line / 2, -line / 2, -line / 2))
         words = seal.wanting.split(":")[0]

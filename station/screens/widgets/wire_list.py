@@ -50,7 +50,7 @@ class WireList(Painted[tuple[WireRow, ...]]):
             top = number * 2 * half
             if not row.good and not row.sent:
                 edge = QRectF(0, top + 1, _EDGE_MM * unit, 2 * half - 2)
-                hatch(painter, edge, colours.attend, colours.ink, 2 * unit)
+                hatch(painter, edge, colours.attend, colours.on_attend, 2 * unit)
             gap = "" if row.gap_ms is None else f"+{row.gap_ms} ms"
             ink = colours.act if row.sent else colours.ink
             for font, text, colour, box in (

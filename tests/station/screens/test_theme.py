@@ -8,7 +8,9 @@ from PySide6.QtGui import QFontMetricsF
 
 from station.screens.theme import (
     LIGHT,
+    PALETTES,
     Face,
+    Palette,
     Ruler,
     contrast,
     font_of,
@@ -32,6 +34,7 @@ def test_formula_against_published_ratios(one: str, other: str, ratio: float) ->
     assert contrast(other, one) == contrast(one, other)
 
 
+THEMES = pytest.mark.parametrize("palette", PALETTES.values(), ids=PALETTES)
 MAIN, SECONDARY, EDGE = 7.0, 4.5, 3.0  # WCAG 2.2: 1.4.6, 1.4.3, 1.4.11
 
 
@@ -40,7 +43,7 @@ MAIN, SECONDARY, EDGE = 7.0, 4.5, 3.0  # WCAG 2.2: 1.4.6, 1.4.3, 1.4.11
     [
         ("ink", "ground", MAIN),
         ("ink", "paper", MAIN),
-        ("ink", "attend", MAIN),
+        ("on_attend", "attend", MAIN),
         ("on_dark", "ink", MAIN),
         ("on_dark", "muted", MAIN),
         ("on_dark", "act", MAIN),
@@ -55,14 +58,18 @@ MAIN, SECONDARY, EDGE = 7.0, 4.5, 3.0  # WCAG 2.2: 1.4.6, 1.4.3, 1.4.11
         ("edge", "paper", EDGE),
     ],
 )
-def test_every_pair_in_use_is_legible(front: str, behind: str, least: float) -> None:
-    ratio = contrast(getattr(LIGHT, front), getattr(LIGHT, behind))
+@THEMES
+def test_every_pair_in_use_is_legible(
+    palette: Palette, front: str, behind: str, least: float
+) -> None:
+    ratio = contrast(getattr(palette, front), getattr(palette, behind))
     assert ratio >= least, f"{front} on {behind} is {ratio:.2f}:1"
 
 
-def test_no_green() -> None:
+@THEMES
+def test_no_green(palette: Palette) -> None:
     for name in ("act", "attend", "stop", "ink", "muted", "edge"):
-        red, green, blue = (int(getattr(LIGHT, name)[at : at + 2], 16) for at in (1, 3, 5))
+        red, green, blue = (int(getattr(palette, name)[at : at + 2], 16) for at in (1, 3, 5))
         assert green <= max(red, blue), name
 
 
