@@ -197,11 +197,7 @@ class Station:
             self.house, self.home, self.clock, self.desk.rehearse, self.store.next_blend_number
         )
         self.lots = lots.desk
-        self.centre = (
-            None
-            if settings.sync is None
-            else centre_line(settings.sync, self.home, self.clock, software(), lots.book)
-        )
+        self.centre = centre_line(self.house, self.home, self.clock, software(), lots.book)
         centre = () if self.centre is None else (self.centre.duty,)
         # A station on the bench keeps no key and needs no words about it.
         unsigned = "" if self.key is None else self.store.unsigned
@@ -244,6 +240,8 @@ class Station:
         self.wire = WireLog(self.clock.monotonic_ns)
         if self.record is not None:
             self.wire.record(self.record)
+        if self.centre is not None:
+            self.centre.stops.enter = self.line.enter
         self.link = scale_link(
             scale,
             self.port,

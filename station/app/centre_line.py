@@ -2,16 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass
 from pathlib import Path
 
-from station.config.sync_settings import SyncSettings
+from station.app.centre_settings import checked_with, running, shelf_of
+from station.app.centre_stops import CentreStops
+from station.config.packhouse import Packhouse
 from station.core.lots import InputLot
 from station.line.centre_duty import CentreDuty
 from station.line.ports import Clock
 from station.sync.address import address_of
-from station.sync.status import SyncStatus
+from station.sync.downlink import Downlink, Uses
 from station.sync.worker import SyncWorker
 
 
@@ -21,6 +23,7 @@ class CentreLine:
 
     worker: SyncWorker
     duty: CentreDuty
+    stops: CentreStops
 
 
 def centre_words(line: CentreLine) -> str:
@@ -31,23 +34,31 @@ def centre_words(line: CentreLine) -> str:
 
 
 def centre_line(
-    settings: SyncSettings,
+    house: Packhouse,
     home: Path,
     clock: Clock,
     software: str,
     lots: Mapping[str, InputLot],
-    told: Callable[[SyncStatus], None] = lambda _: None,
-) -> CentreLine:
-    """Build the worker and its duty; nothing runs yet.
+) -> CentreLine | None:
+    """Build the worker and its duty; nothing runs yet. None where the settings name no centre.
 
     Args:
-        settings: the way to the centre.
+        house: the settings.
         home: folder of the record.
         clock: tells the time.
         software: version of the station's program.
         lots: every lot of the station, by code.
-        told: hears how it stands.
     """
-    worker = SyncWorker(home, address_of(settings), software, clock, told)
-    duty = CentreDuty(lambda: (), lambda now: worker.status.needs(now, settings.patience), lots)
-    return CentreLine(worker, duty)
+    settings = house.settings.sync
+    if settings is None:
+        return None
+    shelf, now = shelf_of(house.settings, home), clock.now().utc
+    stops = CentreStops(home, lots, () if shelf is None else shelf.stops(now))
+    visitor = None
+    if shelf is not None:
+        uses = Uses(checked_with(house), stops.heard, running(shelf, now))
+        public = bytes.fromhex(settings.snapshot_key)
+        visitor = Downlink(shelf, house.settings.site, public, clock, uses)
+    worker = SyncWorker(home, address_of(settings), software, clock, visitor=visitor)
+    duty = CentreDuty(stops.now, lambda at: worker.status.needs(at, settings.patience), lots)
+    return CentreLine(worker, duty, stops)

@@ -2,14 +2,18 @@
 
 from __future__ import annotations
 
+import logging
 import tempfile
 from pathlib import Path
 
+from station.app.centre_settings import laid_over
 from station.clock import SystemClock
 from station.config.load import load, load_settings
 from station.config.packhouse import Packhouse
 from station.errors import BadInput, EnvironmentFault
 from station.line.opening import calendar_day
+
+_LOG = logging.getLogger(__name__)
 
 
 def demo_settings() -> Path:
@@ -27,11 +31,27 @@ def demo_settings() -> Path:
     return folder
 
 
-def packhouse(config: Path) -> Packhouse:
-    """Read settings, counting days from today on the calendar of their plant."""
+def packhouse(config: Path, home: Path | None = None) -> Packhouse:
+    """Read settings, counting days from today on the calendar of their plant.
+
+    Products and people of the centre take the place of the station's own, where it takes any. Where
+    they do not go together with the rest, the station's own hold: it must be able to start.
+
+    Args:
+        config: folder of the settings.
+        home: folder of the record, if another than they name.
+    """
     settings = load_settings(config)
-    today = calendar_day(SystemClock(settings.zone).now())
-    return load(config, today)
+    now = SystemClock(settings.zone).now()
+    today = calendar_day(now)
+    over = laid_over(settings, home or settings.home, now.utc)
+    try:
+        return load(config, today, over)
+    except BadInput as refused:
+        if not over:
+            raise
+        _LOG.warning("what the centre sent is left out: %s", refused)
+        return load(config, today)
 
 
 def home_folder(home: Path | None) -> Path:

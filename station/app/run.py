@@ -43,7 +43,7 @@ def _run(config: Path, home: Path | None, record: Path | None) -> Answer:
     from station.app.places import home_folder, packhouse  # slow to load, as Qt is
     from station.app.window import show_station
 
-    house = packhouse(config)
+    house = packhouse(config, home)
     place = home_folder(home or house.settings.home)
     try:
         show_station(house, place, record, config)

@@ -12,6 +12,7 @@ from station.cli import (
     backup,
     batch,
     centre,
+    centre_downlink,
     centre_questions,
     evidence,
     export,
@@ -100,6 +101,10 @@ def build() -> typer.Typer:
     centre_verbs = _group("Make the centre, and ask it about every site and line.")
     centre_verbs.command("init")(centre.init)
     centre_verbs.command("stations")(centre.stations)
+    centre_verbs.command("key")(centre_downlink.key)
+    centre_verbs.command("publish")(centre_downlink.publish)
+    centre_verbs.command("stop")(centre_downlink.stop)
+    centre_verbs.command("free")(centre_downlink.free)
     centre_verbs.command("rejects")(centre_questions.rejects)
     centre_verbs.command("recall")(centre_questions.recall)
     centre_verbs.command("trace")(centre_questions.trace)

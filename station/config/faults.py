@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
 from difflib import get_close_matches
 from pathlib import Path
@@ -41,6 +41,12 @@ class Faults:
 
     folder: Path
     found: list[Fault] = field(default_factory=list)
+    instead: Mapping[str, Path] = field(default_factory=dict)
+    """Files read in the place of those of the folder, by name."""
+
+    def path_of(self, file: str) -> Path:
+        """Where a file of the settings is read."""
+        return self.instead.get(file, self.folder / file)
 
     def add(self, file: str, key: str, why: str, allowed: str = "") -> None:
         """Note one fault."""

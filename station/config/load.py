@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from datetime import date
 from pathlib import Path
 from types import MappingProxyType
@@ -16,19 +17,20 @@ __all__ = ["FILES", "Packhouse", "StationSettings", "load", "load_settings"]
 FILES = (station_file.FILE, products_file.FILE, lots_file.FILE, people_file.FILE)
 
 
-def load(folder: Path, today: date) -> Packhouse:
+def load(folder: Path, today: date, instead: Mapping[str, Path] | None = None) -> Packhouse:
     """Return everything the files of a folder say.
 
     Args:
         folder: holds station.toml, products.toml, lots.toml and people.toml; customers.toml too
             where the station fills cases.
+        instead: files that take the place of the folder's own, by name.
         today: the production day; days such as ``received_days_ago`` are counted from it.
 
     Raises:
         BadInput: names each fault's file, key, value given and what is allowed; all at once.
         EnvironmentFault: a file is there and the machine does not let it be read.
     """
-    faults = Faults(_checked(folder))
+    faults = Faults(_checked(folder), instead=instead or {})
     settings = station_file.read_station(faults)
     people = people_file.read_people(faults)
     goods = products_file.read_products(settings, people, faults)

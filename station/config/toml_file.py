@@ -22,7 +22,7 @@ def read_toml(file: str, faults: Faults) -> Table | None:
     Raises:
         EnvironmentFault: the file is there and the machine does not let it be read.
     """
-    path = faults.folder / file
+    path = faults.path_of(file)
     try:
         raw = path.read_bytes()
     except FileNotFoundError:

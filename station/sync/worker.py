@@ -39,6 +39,7 @@ class Timing:
     Args:
         look: how often the record is looked at for new entries.
         beat: how often the centre hears from the station.
+        visit: how often the station asks the centre for what is new.
         connect: the longest a connection may take to be made.
         exchange: the longest one exchange may take.
         first, most: the first wait after a failure, and the longest.
@@ -47,6 +48,7 @@ class Timing:
 
     look: float = 2.0
     beat: float = 60.0
+    visit: float = 10.0
     connect: float = 5.0
     exchange: float = 25.0
     first: float = 0.5
@@ -61,11 +63,19 @@ class Visitor(Protocol):
         """Do it; returns what needs somebody."""
         ...
 
+    def look(self) -> tuple[str, ...]:
+        """Do what needs no centre, while there is none; returns what needs somebody."""
+        ...
+
 
 class NoVisitor:
     """Nothing more is to be done at the centre."""
 
     def visit(self, connection: CentreConnection, wait_s: float) -> tuple[str, ...]:
+        """Nothing."""
+        return ()
+
+    def look(self) -> tuple[str, ...]:
         """Nothing."""
         return ()
 
@@ -102,6 +112,8 @@ class SyncWorker:
         self._known = remembered(home)
         self._status = SyncStatus(contact=self._known.contact)
         self._beaten = False
+        self._said: tuple[str, ...] = ()
+        self._found: tuple[str, ...] = ()
         self._ended = threading.Event()
         self._nudge = threading.Event()
         self._thread = threading.Thread(target=self._work, name="sync")
@@ -171,12 +183,14 @@ class SyncWorker:
         delivery = Delivery(connection, owner.site, owner.station, self._timing.exchange)
         sender = Sender(outlet, delivery, self._pace)
         sender.shake_hands()
-        beaten = -1e9
+        beaten = visited = -1e9
         while not self._ended.is_set():
+            if time.monotonic() - visited >= min(self._timing.visit, self._timing.beat):
+                self._found = self._visitor.visit(connection, self._timing.exchange)
+                self._tell()
+                visited = time.monotonic()
             if time.monotonic() - beaten >= self._timing.beat:
                 self._beat(sender, delivery)
-                alarms = self._visitor.visit(connection, self._timing.exchange)
-                self._show(replace(self._status, alarms=(*self._status.alarms, *alarms)))
                 beaten = time.monotonic()
             self._send(sender)
             self._rest(self._timing.look)
@@ -230,8 +244,20 @@ class SyncWorker:
         if heard.quarantined:
             alarms.append(f"{heard.quarantined} entries of this station lie in quarantine: call QA")
         self._beaten = True
-        self._show(replace(self._status, quarantined=heard.quarantined, alarms=tuple(alarms),
-                           backlog=left.entries, oldest=left.oldest))  # fmt: skip
+        self._said = tuple(alarms)
+        self._tell()
+        self._show(
+            replace(
+                self._status,
+                quarantined=heard.quarantined,
+                backlog=left.entries,
+                oldest=left.oldest,
+            )
+        )
+
+    def _tell(self) -> None:
+        """Show what the heartbeat and the visit found."""
+        self._show(replace(self._status, alarms=(*self._said, *self._found)))
 
     def _heard(self, sender: Sender) -> None:
         now: datetime = self._clock.now().utc
@@ -242,6 +268,8 @@ class SyncWorker:
     def _look_at_backlog(self) -> None:
         """While the centre is out of reach, say how much waits for it."""
         try:
+            self._found = self._visitor.look()
+            self._tell()
             with JournalOutlet(self._home) as outlet:
                 left = backlog(outlet, self._known.marks)
         except StationError:

@@ -184,6 +184,9 @@ def test_a_fault_of_its_own_does_not_end_the_thread(packed, centre):
                 raise ZeroDivisionError("a slip")
             return ()
 
+        def look(self):
+            return ()
+
     visitor = Broken()
     worker = SyncWorker(
         packed.home, centre.station(*ME), "0.1.0", packed.clock, visitor=visitor, timing=QUICK
