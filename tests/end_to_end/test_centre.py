@@ -1,9 +1,11 @@
 """A whole station and a real centre: bags go up, a hold comes down and closes the line at once."""
 
+from dataclasses import replace
 from datetime import UTC, datetime
 
 import pytest
 
+from station.config.packhouse import Packhouse
 from station.config.sync_settings import SyncSettings
 from station.core.ids import new_uid
 from station.core.journal import EntryKind
@@ -31,7 +33,11 @@ def test_bags_go_up_and_a_hold_of_the_centre_closes_the_line(centre, tmp_path):
     sync = SyncSettings(
         centre.server.url(centre.name, role("QH", "A1")), "disable", snapshot_key=key.public.hex()
     )
-    with bench_line(tmp_path / "home", sync=sync) as line:
+
+    def with_centre(house: Packhouse) -> Packhouse:
+        return replace(house, settings=replace(house.settings, sync=sync))
+
+    with bench_line(tmp_path / "home", changed=with_centre) as line:
         product = line.open_run()
         with line.packer(product):
             state = line.until(lambda state: state.tally.good >= 3)
