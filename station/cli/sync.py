@@ -5,6 +5,8 @@ from __future__ import annotations
 import time
 from collections.abc import Callable
 from dataclasses import dataclass
+from datetime import date, timedelta
+from decimal import Decimal
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
 
@@ -12,13 +14,15 @@ import typer
 
 from station.cli.answer import Answer, Json, iso, run_verb
 from station.cli.options import AsJson, NeededConfig
-from station.cli.page import Weight, facts, heading
+from station.cli.page import Weight, facts, heading, listing
 from station.errors import BadInput, EnvironmentFault
 
 if TYPE_CHECKING:
+    from station.sync.reconcile import DayCompared
     from station.sync.sender import Sender
 
 _WAIT_S = 30.0
+_KILO = Decimal("1e-9")
 Minutes = Annotated[
     float, typer.Option("--minutes", metavar="N", help="How long to try before giving up.")
 ]
@@ -72,6 +76,77 @@ def drain(
             backoff.reset()
 
     run_verb(as_json, work)
+
+
+def reconcile(
+    config: NeededConfig,
+    home: HomeFolder = None,
+    days: Annotated[int, typer.Option("--days", metavar="N", help="How many days back.")] = 7,
+    as_json: AsJson = False,
+) -> None:
+    """Compare counts, sums and Merkle roots of each day with the centre; exit 1 on a difference."""
+
+    def work() -> Answer:
+        from station.sync.reconcile import reconcile as compare  # slow to load
+
+        if days < 1:
+            raise BadInput("--days", f"{days}: give 1 or more")
+        found: list[DayCompared] = []
+
+        def compare_days(sender: Sender) -> int:
+            upto = {epoch: mark.seq for epoch, mark in sender.marks.items()}
+            found.extend(compare(*sender.both_sides, _first_day(config, days), upto))
+            return 0
+
+        outcome = _once(config, home, compare_days)
+        return _compared(found, outcome)
+
+    run_verb(as_json, work)
+
+
+def _first_day(config: Path, days: int) -> date:
+    from station.clock import SystemClock  # slow to load
+    from station.config.load import load_settings
+    from station.line.opening import calendar_day
+
+    today = calendar_day(SystemClock(load_settings(config).zone).now())
+    return max(date(2000, 1, 1), today - timedelta(days=min(days, 9000) - 1))
+
+
+def _compared(found: list[DayCompared], outcome: _Outcome) -> Answer:
+    listed: list[Json] = [
+        {
+            "day": iso(one.day),
+            "epoch": str(one.epoch),
+            "entries": [one.ours.entries, one.theirs.entries],
+            "packs": [one.ours.packs, one.theirs.packs],
+            "net_ug": [one.ours.net_ug, one.theirs.net_ug],
+            "root": [one.ours.root.hex(), one.theirs.root.hex()],
+            "differing": [list(each) for each in one.differing],
+        }
+        for one in found
+    ]
+    rows = [
+        (
+            f"{one.day}",
+            f"{one.ours.entries} / {one.theirs.entries}",
+            f"{one.ours.packs} / {one.theirs.packs}",
+            f"{one.ours.net_ug * _KILO:.3f} / {one.theirs.net_ug * _KILO:.3f}",
+            ", ".join(f"{a}–{b}" for a, b in one.differing) or "equal",
+        )
+        for one in found
+    ]
+    unequal = [one for one in found if not one.equal]
+    words = outcome.words or (
+        f"{len(unequal)} of {len(found)} days differ"
+        if unequal
+        else f"{len(found)} days are equal at the station and at the centre"
+    )
+    weight = Weight.STOP if unequal or outcome.words else Weight.PLAIN
+    columns = ("day", "entries", "bags", "kg", "entries_that_differ")
+    page = (heading(words, weight), listing(columns, rows, "entries bags kg"))
+    document: dict[str, Json] = {"days": listed, "left": outcome.left, "trouble": outcome.words}
+    return Answer(document, page, yes=not (unequal or outcome.words))
 
 
 def _once(config: Path, home: Path | None, work: Callable[[Sender], int]) -> _Outcome:

@@ -96,6 +96,7 @@ def build() -> typer.Typer:
     sync_verbs.command("status")(sync.status)
     sync_verbs.command("once")(sync.once)
     sync_verbs.command("drain")(sync.drain)
+    sync_verbs.command("reconcile")(sync.reconcile)
     sync_verbs.callback()(_sync)
     app.add_typer(sync_verbs, name="sync")
     centre_verbs = _group("Make the centre, and ask it about every site and line.")

@@ -109,36 +109,36 @@ class Delivery:
     def __init__(
         self, connection: CentreConnection, site: str, station: str, wait_s: float
     ) -> None:
-        self._connection, self._wait_s = connection, wait_s
-        self._names = (site, station)
+        self.connection, self._wait_s = connection, wait_s
+        self.names = (site, station)
         with connection.within(wait_s):
             check_shape(connection)
             connection.execute(_ARRIVED)
 
     def marks(self) -> dict[int, Mark]:
         """How far the centre has come, by epoch."""
-        with self._connection.within(self._wait_s):
-            rows = self._connection.execute(
+        with self.connection.within(self._wait_s):
+            rows = self.connection.execute(
                 "SELECT epoch, seq, hash FROM centre.watermark WHERE site = %s AND station = %s",
-                self._names,
+                self.names,
             ).fetchall()
         return {epoch: Mark(seq, bytes(digest)) for epoch, seq, digest in rows}
 
     def begin(self, epoch: int) -> None:
         """Make an epoch known that the centre has not heard of."""
-        with self._connection.within(self._wait_s):
-            self._connection.execute(
+        with self.connection.within(self._wait_s):
+            self.connection.execute(
                 "INSERT INTO centre.watermark VALUES (%s, %s, %s, 0, %s) ON CONFLICT DO NOTHING",
-                (*self._names, epoch, GENESIS),
+                (*self.names, epoch, GENESIS),
             )
 
     def hash_at(self, epoch: int, seq: int) -> bytes | None:
         """Hash of an entry at the centre; None where it has none, or it is in quarantine."""
-        with self._connection.within(self._wait_s):
-            row = self._connection.execute(
+        with self.connection.within(self._wait_s):
+            row = self.connection.execute(
                 "SELECT hash FROM centre.entry WHERE site = %s AND station = %s AND epoch = %s "
                 "AND seq = %s",
-                (*self._names, epoch, seq),
+                (*self.names, epoch, seq),
             ).fetchone()
         return None if row is None else bytes(row[0])
 
@@ -160,33 +160,33 @@ class Delivery:
 
     def set_apart(self, epoch: int, entry: Sent, why: str) -> None:
         """Put one entry into quarantine; nothing else changes."""
-        with self._connection.within(self._wait_s), self._connection.transaction():
+        with self.connection.within(self._wait_s), self.connection.transaction():
             self._quarantine(epoch, Apart(entry, why))
 
     def beat(self, beat: Heartbeat) -> Heard:
         """Tell the centre where the station stands, and hear what it knows."""
-        with self._connection.within(self._wait_s), self._connection.transaction():
+        with self.connection.within(self._wait_s), self.connection.transaction():
             told = (beat.epoch, beat.head.seq, beat.head.hash, beat.oldest, beat.now)
-            last = self._connection.execute(
+            last = self.connection.execute(
                 "SELECT epoch, head_seq FROM centre.register WHERE site = %s AND station = %s",
-                self._names,
+                self.names,
             ).fetchone()
-            self._connection.execute(
+            self.connection.execute(
                 "INSERT INTO centre.register VALUES (%s, %s, %s, %s, %s, %s, %s, "
                 "clock_timestamp(), %s, %s) ON CONFLICT DO NOTHING",
-                (*self._names, *told, beat.software, beat.words),
+                (*self.names, *told, beat.software, beat.words),
             )
-            self._connection.execute(
+            self.connection.execute(
                 "UPDATE centre.register SET epoch = %s, head_seq = %s, head_hash = %s, "
                 "oldest_unsent = %s, station_utc = %s, contact = clock_timestamp(), "
                 "software = %s, words = %s WHERE site = %s AND station = %s",
-                (*told, beat.software, beat.words, *self._names),
+                (*told, beat.software, beat.words, *self.names),
             )
-            row = self._connection.execute(
+            row = self.connection.execute(
                 "SELECT extract(epoch FROM %s - clock_timestamp())::float8, (SELECT count(*) FROM "
                 "centre.quarantine LEFT JOIN centre.settled s USING (site, station, epoch, seq, "
                 "hash) WHERE site = %s AND station = %s AND s.who IS NULL)",
-                (beat.now, *self._names),
+                (beat.now, *self.names),
             ).fetchone()
         assert row is not None
         other = None if last is None or last[0] == beat.epoch else last[0]
@@ -195,19 +195,19 @@ class Delivery:
     # --- inside one transaction ---------------------------------------------------------------
 
     def _send(self, epoch: int, batch: Batch, good: Sequence[Sent], apart: Sequence[Apart]) -> None:
-        connection = self._connection
+        connection = self.connection
         with connection.within(self._wait_s), connection.transaction():
             self._keep(epoch, good)
             for one in apart:
                 self._quarantine(epoch, one)
-            place = (*self._names, epoch, batch.after, batch.before)
+            place = (*self.names, epoch, batch.after, batch.before)
             if connection.execute(_MOVE, (batch.last, batch.hash, *place)).rowcount != 1:
                 raise TakenElsewhere(f"the centre does not stand at entry {batch.after} any more")
 
     def _keep(self, epoch: int, good: Sequence[Sent]) -> None:
         if not good:
             return
-        connection, key = self._connection, (*self._names, epoch)
+        connection, key = self.connection, (*self.names, epoch)
         with connection.cursor() as cursor:
             with cursor.copy(_COPY) as copy:
                 copy.write(copy_stream(good))
@@ -219,9 +219,9 @@ class Delivery:
 
     def _quarantine(self, epoch: int, one: Apart) -> None:
         entry = one.entry
-        self._connection.execute(
+        self.connection.execute(
             _SET_APART,
-            (*self._names, epoch, entry.seq, entry.hash, entry.canonical, one.why),
+            (*self.names, epoch, entry.seq, entry.hash, entry.canonical, one.why),
         )
 
     def _sift(
@@ -237,8 +237,8 @@ class Delivery:
         for half in (entries[:middle], entries[middle:]):
             try:
                 with (
-                    self._connection.within(self._wait_s),
-                    self._connection.transaction(force_rollback=True),
+                    self.connection.within(self._wait_s),
+                    self.connection.transaction(force_rollback=True),
                 ):
                     self._keep(epoch, half)
                 good += half

@@ -10,6 +10,7 @@ from datetime import datetime
 from station.errors import EnvironmentFault
 from station.store.outlet import EpochSpan, JournalOutlet, Sent
 from station.sync import batch as b
+from station.sync.connection import CentreConnection
 from station.sync.delivery import OTHER_ENTRY, Delivery, Mark
 from station.sync.errors import TwoRecords
 
@@ -44,6 +45,11 @@ class Sender:
         self._marks: dict[int, Mark] = {}
         self.apart = 0
         """Entries put into quarantine on this connection."""
+
+    @property
+    def both_sides(self) -> tuple[JournalOutlet, CentreConnection, tuple[str, str]]:
+        """The record, the connection, and the station's name, for comparing the two."""
+        return self._outlet, self._delivery.connection, self._delivery.names
 
     @property
     def marks(self) -> dict[int, Mark]:

@@ -72,6 +72,42 @@ def test_a_centre_is_made_filled_and_asked(station, shop):
         assert "QH" in page.out, verb
 
 
+def test_the_record_is_compared_day_by_day(station, shop):
+    _, config, home, _ = shop
+    page = station("sync", "reconcile", "--config", config, "--home", home, "--days", "9000")
+    assert page.code == 0, page.err
+    assert "equal" in page.out
+    told = station(
+        "sync", "reconcile", "--config", config, "--home", home, "--days", "9000", "--json"
+    ).document["days"]
+    assert sum(one["packs"][0] for one in told) == 200
+
+
+def test_a_stop_is_listed_and_taken_off_again(station, shop, tmp_path):
+    url = shop[0]
+    key = tmp_path / "centre.key"
+    public = station("centre", "key", key, "--json").document["public"]
+    assert len(public) == 64
+    at = ("--centre", url, *PLAIN, "--key", key)
+    first = station("centre", "stop", *at, "lot", "HG-1", "--reason", "metal", "--json").document
+    second = station("centre", "stop", *at, "product", "SLAW-340", "--reason", "recipe", "--json")
+    assert (first["version"], second.document["version"]) == (1, 2)
+    assert station("centre", "free", *at, "HG-1", "--json").document["version"] == 3
+    refused = station("centre", "free", *at, "HG-1")
+    assert (refused.code, "SLAW-340" in refused.err) == (2, True)
+    assert station("centre", "stop", *at, "colour", "A", "--reason", "b").code == 2
+    products = demo_settings() / "products.toml"
+    when = "2026-12-01T04:00+00:00"
+    made = station("centre", "publish", *at, "products", "--file", products, "--site", "QH",
+                   "--effective", when, "--json").document  # fmt: skip
+    assert (made["version"], made["site"]) == (1, "QH")
+    assert made["effective"].startswith("2026-12-01T04:00")
+    assert station("centre", "publish", *at, "rules", "--json").code == 0
+    assert station("centre", "publish", *at, "people").code == 2
+    assert station("centre", "publish", *at, "rules", "--effective", "2026-12-01T04:00").code == 2
+    assert station("centre", "key", key).code == 3
+
+
 @pytest.mark.parametrize(
     ("arguments", "words"),
     [
