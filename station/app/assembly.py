@@ -25,7 +25,8 @@ from station.app.label_gates import label_gates
 from station.app.labels_desk import reprint_rule
 from station.app.live_numbers import LiveNumbers
 from station.app.lot_gates import lot_gates
-from station.app.printers import drawers, unit_printer
+from station.app.printers import drawers, ticket_drawer_for, unit_printer
+from station.app.quality_gates import Follows, quality_gates
 from station.app.record_care import RecordCare
 from station.app.scale_line import scale_link, steady_rules
 from station.app.scanner_line import scanner_link
@@ -43,7 +44,6 @@ from station.line.clearance_duty import ClearanceDuty
 from station.line.cycle_state import LineRules
 from station.line.duties import Duties
 from station.line.effects import Sound
-from station.line.failed_check import FailedChecks
 from station.line.guided import DWELL_NS
 from station.line.pause_duty import PauseDuty
 from station.line.runner import LineRunner, Listeners, Timing
@@ -55,7 +55,6 @@ from station.screens.service_source import Named
 from station.store.facts import facts
 from station.store.queries import last_run
 from station.store.run_counts import last_packed_run
-from station.store.since import RecordPast
 from station.store.writer import StationStore
 
 _MS = 1_000_000
@@ -161,6 +160,7 @@ class Station:
             show=self.audience.label,
             late_s=settings.printer.out_within_s,
             units=unit_printer(self.house, self.labels, self.printer),
+            tickets=ticket_drawer_for if settings.quality.tickets else None,
         )
         shipping = shipping_gates(self.house, self.home, self.clock, self.desk, self._enter)
         self.shipping, self._unit_labels = shipping.desk, shipping.labels
@@ -205,6 +205,9 @@ class Station:
             self.home, names, settings.record.backup, unsigned, self.clock, self._enter
         )
         self.swap_duty = SwapDuty(facts(self.home, swap_duty.KINDS))
+        dwell_ns = self._hasty(DWELL_NS // _MS)
+        quality = quality_gates(self.house, self.home, self.clock, dwell_ns)
+        self.quality = quality.desks
         gates = (self.scale_duty,) if settings.checks.on else ()
         tares = (self.tare_duty,) if settings.tare.on else ()
         self.line = LineRunner(
@@ -229,12 +232,12 @@ class Station:
                 (
                     *(self.numbers, self.swap_duty, self.pause_duty, *clear, lots.duty),
                     *(self._unit_labels, self.care),
-                    *(*gates, *tares, *labels.duties, *centre),
+                    *(*gates, *tares, *labels.duties, *quality.duties, *centre),
                 )
             ),
             lots=lots.changes,
             copies=reprint_rule(settings, tuple(self.house.people.values())),
-            follow=FailedChecks(RecordPast(self.home), new_uid).follow,
+            follow=Follows(self.home).follow,
             proofs=self.signing,
         )
         self.wire = WireLog(self.clock.monotonic_ns)

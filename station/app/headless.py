@@ -67,7 +67,15 @@ def pack_headless(
         day = day_of(now, house.settings.cut_off)
         give_pins(station, (lead_of(house), second_of(house)))
         line = PracticeIntents(station.line, station.signing, house, stays=True)
-        lead = PracticeLead(bench, watch, station.checks, station.change, line, lead_of(house))
+        lead = PracticeLead(
+            bench,
+            watch,
+            station.checks,
+            station.change,
+            line,
+            lead_of(house),
+            station.quality.checks,
+        )
         papers = PracticeLabels(
             station.label_checks, line, watch, labels, lead_of(house), second_of(house)
         )

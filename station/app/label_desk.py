@@ -21,11 +21,19 @@ from labels.pdf import LabelDrawer
 from labels.release import ReleasedLabel, release
 from station.app.unit_print import UnitWork, print_unit
 from station.core.label_life import copy_mark
-from station.core.pack import PackRecord
+from station.core.pack import LabelState, PackRecord
 from station.core.run import Run
-from station.line.events import Barred, Event, LabelFailed, Labelled, LabelLost, LabelOut
+from station.line.events import (
+    Barred,
+    Event,
+    LabelFailed,
+    Labelled,
+    LabelLost,
+    LabelOut,
+    Ticketed,
+)
 from station.line.ports import LabelRefused
-from station.reports.label_facts import pack_label, specimen_label
+from station.reports.label_facts import pack_label, reject_ticket, specimen_label
 
 _LOG = logging.getLogger(__name__)
 _LOST = (PrintState.FAILED, PrintState.SUBMITTED)
@@ -66,6 +74,13 @@ class _Work:
     following: str = ""
 
 
+@dataclass(frozen=True, slots=True)
+class _Ticket:
+    """The ticket of one reject, to be printed where bag labels are."""
+
+    paper: UnitWork
+
+
 class PrintingDesk:
     """Implements station.line.ports.LabelDesk on a thread of its own.
 
@@ -79,6 +94,7 @@ class PrintingDesk:
         show: given the PDF of each label handed to the printer.
         late_s: a label that is not out after so many seconds is in doubt, and called back.
         units: printer of the labels of cases and pallets; None for the same one.
+        tickets: drawer of the tickets of a run; None where none are printed.
     """
 
     def __init__(
@@ -92,6 +108,7 @@ class PrintingDesk:
         show: Callable[[bytes], None],
         late_s: float = 10.0,
         units: Printer | None = None,
+        tickets: Callable[[Run], LabelDrawer] | None = None,
     ) -> None:
         self._drawer = drawer
         self._printer = printer
@@ -102,7 +119,8 @@ class PrintingDesk:
         self._show = show
         self._late_s = late_s
         self._units = units or printer
-        self._queue: queue.SimpleQueue[_Work | UnitWork | None] = queue.SimpleQueue()
+        self._queue: queue.SimpleQueue[_Work | UnitWork | _Ticket | None] = queue.SimpleQueue()
+        self._tickets = tickets
         self._thread = threading.Thread(target=self._work, name="printer")
         self._trouble = ""
         self._coming: _Coming | None = None
@@ -156,6 +174,21 @@ class PrintingDesk:
         """Start printing the label of a case or pallet; its ``done`` hears what became of it."""
         self._queue.put(work)
 
+    def ticket(self, record: PackRecord, run: Run, reason: str) -> None:
+        """Start printing the ticket of a reject; the answer goes to the line."""
+        if self._tickets is None:
+            return
+        drawer, serial = self._tickets(run), record.serial
+
+        def done(state: LabelState, why: str) -> None:
+            lost = (why or str(state)) if state is LabelState.IN_DOUBT else ""
+            self._answer(Ticketed(serial, run.id, lost))
+
+        paper = UnitWork(
+            f"{serial}-REJECT", lambda: (drawer, reject_ticket(record, run, reason).framed()), done
+        )
+        self._queue.put(_Ticket(paper))
+
     def _work(self) -> None:
         self._look()
         while True:
@@ -168,6 +201,9 @@ class PrintingDesk:
                 return
             if isinstance(work, UnitWork):
                 print_unit(work, self._units)
+                continue
+            if isinstance(work, _Ticket):
+                print_unit(work.paper, self._printer)
                 continue
             try:
                 self._print(work)

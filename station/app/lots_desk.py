@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 from pathlib import Path
 
 from station.config.packhouse import Packhouse
+from station.core.dispositions import Decided, Disposition, disposition_fact
 from station.core.facts import Fact
 from station.core.ids import new_uid
 from station.core.line_lots import LotMove, Move, move_fact
@@ -74,7 +75,21 @@ class LotsDesk:
     def moves(self, moves: Sequence[LotMove]) -> tuple[Fact, ...]:
         """The facts that keep moves made together."""
         line = self._house.settings.line
-        return tuple(move_fact(move, self._new_id(), line) for move in moves)
+        kept = tuple(move_fact(move, self._new_id(), line) for move in moves)
+        ends = (self._reworked(serial, move) for move in moves for serial in move.serials)
+        return (*kept, *ends)
+
+    def _reworked(self, serial: str, move: LotMove) -> Fact:
+        """The end of a reject whose content went back on the line."""
+        decided = Decided(
+            serial,
+            Disposition.REWORK,
+            "back on the line",
+            lots=move.members,
+            use_by=move.use_by,
+        )
+        run = trace_pack(self._home, serial).run.uid
+        return disposition_fact(decided, self._new_id(), run)
 
     def rework(self, serial: str, quantity: Mass | None) -> LotMove | None:
         """The move that puts the content of a bag back on the line, with all its lots."""

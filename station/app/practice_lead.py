@@ -5,13 +5,16 @@ from __future__ import annotations
 import logging
 import threading
 from collections.abc import Callable
+from decimal import Decimal
 
 from drivers.bench import BenchScale
 from drivers.errors import BenchError
 from station.app.change_desk import ChangeDesk
 from station.app.checks_desk import ChecksDesk
 from station.app.practice_labels import PracticeLabels
+from station.app.qa_desk import QaDesk
 from station.app.watch import Watch
+from station.core.checks.qa import REFERENCE
 from station.core.clearance import Gate, Point
 from station.core.facts import Fact
 from station.core.mass import Unit
@@ -25,6 +28,7 @@ _LOG = logging.getLogger(__name__)
 _LOOK_S = 0.3
 _PATIENCE_S = 60.0
 _FILM_LOT = "F-0917"
+_WASH = "tank 1, wash sheet of the demo"
 
 
 class PracticeLead:
@@ -37,6 +41,7 @@ class PracticeLead:
         change: makes those of a changeover.
         line: takes them.
         who: id of the lead.
+        quality: makes the facts of QA's checks; None leaves them to others.
     """
 
     def __init__(
@@ -47,7 +52,9 @@ class PracticeLead:
         change: ChangeDesk,
         line: Intents,
         who: str,
+        quality: QaDesk | None = None,
     ) -> None:
+        self._quality = quality
         self._bench, self._watch, self._desk, self._line = bench, watch, desk, line
         self._change, self._who = change, who
         self._given_up = False
@@ -63,6 +70,18 @@ class PracticeLead:
             self.check_scale(run)
         if self._desk.tare_on:
             self.weigh_empty_bag(run)
+        self.check_quality(run)
+
+    def check_quality(self, run: Run) -> None:
+        """Make QA's checks that are due, all of them well."""
+        desk = self._quality
+        for limit in () if desk is None else desk.wanted:
+            assert desk is not None
+            bounds = [one for one in (limit.least, limit.most) if one is not None]
+            value = sum(bounds, Decimal(0)) / len(bounds) if bounds else None
+            note = _WASH if limit.kind is REFERENCE else ""
+            check = desk.check(limit, run, value, found=limit.pieces, note=note)
+            self._enter(check)
 
     def clear_line(self) -> None:
         """Count the bags of the run before and look at every point of a clear line."""
@@ -80,6 +99,7 @@ class PracticeLead:
             self.check_scale(run)
         elif self._desk.tare_on and self._desk.tare_wanted:
             self.weigh_empty_bag(run)
+        self.check_quality(run)
 
     def give_up(self) -> None:
         """Wait for nothing any more; from any thread."""

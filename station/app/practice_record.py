@@ -125,6 +125,9 @@ class _UnprintedDesk:
         """Answer at once."""
         self.answer(Labelled(serial))
 
+    def ticket(self, record: PackRecord, run: Run, reason: str) -> None:
+        """No ticket: there is no paper."""
+
 
 class _Pan:
     """The simulated pan: sends what it carries as frames, and waits until the line has taken them.

@@ -11,6 +11,7 @@ from drivers.printer.base import Printer
 from drivers.printer.file import FolderPrinter
 from drivers.printer.ipp import IppPrinter
 from drivers.printer.pwg_raster import Bitmap
+from labels.frame_designs import REJECT_60_BY_40, REJECT_100_BY_60
 from labels.pdf import LabelDrawer, drawer_of
 from labels.raster import rasterise
 from station.config.packhouse import Packhouse
@@ -75,3 +76,9 @@ def drawers(printer: PrinterSettings) -> Callable[[Run], LabelDrawer]:
         return drawer_of(design_of(run.product), printer.dots_per_mm)
 
     return drawer_for
+
+
+def ticket_drawer_for(run: Run) -> LabelDrawer:
+    """The drawer of the tickets of a run's rejects, on the stock its labels are printed on."""
+    wide = design_of(run.product).width >= REJECT_100_BY_60.width
+    return drawer_of(REJECT_100_BY_60 if wide else REJECT_60_BY_40)

@@ -52,6 +52,7 @@ from station.screens.labels import LabelsPage
 from station.screens.lots import LotsPage
 from station.screens.numbers import NumbersPage
 from station.screens.offer import LeadOffer, Person
+from station.screens.quality import QualityPage, QualitySources
 from station.screens.service import ServicePage
 from station.screens.shipping import ShippingPage
 from station.screens.signing import SignedIntents
@@ -153,7 +154,15 @@ def show_demo(house: Packhouse, home: Path, packs: int | None, seed: int) -> Dem
             day = day_of(now, house.settings.cut_off)
             give_pins(station)
             line = PracticeIntents(station.line, station.signing, house)
-            lead = PracticeLead(bench, watch, station.checks, station.change, line, lead_of(house))
+            lead = PracticeLead(
+                bench,
+                watch,
+                station.checks,
+                station.change,
+                line,
+                lead_of(house),
+                station.quality.checks,
+            )
             with _faults_to(bridge), _sounding(sounds), _running(station):
                 product = next(iter(house.products.values()))
                 choice = run_choice(house, product, calendar_day(now), packs)
@@ -249,6 +258,11 @@ def _window(
             "CHECKS",
             Qt.Key.Key_F4,
             ChecksPage(bridge, line, station.checks, people, palette=palette),
+        ),
+        Door(
+            "QUALITY",
+            Qt.Key.Key_F10,
+            QualityPage(bridge, line, QualitySources(*station.quality), people, palette),
         ),
     )
     window = StationWindow(

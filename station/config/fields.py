@@ -134,6 +134,15 @@ def _as_percent(value: object) -> Decimal:
     return percent
 
 
+def _as_figure(value: object) -> Decimal:
+    if isinstance(value, bool) or not isinstance(value, int | Decimal):
+        raise refused("is not a number")
+    number = Decimal(value)
+    if not number.is_finite():
+        raise refused("is not a number")
+    return number
+
+
 def _as_price(value: object) -> Decimal:
     if isinstance(value, bool) or not isinstance(value, int | Decimal):
         raise refused("is not a number")
@@ -182,6 +191,9 @@ Price = Annotated[
         _as_price,
         reads_raw=True,
     ),
+]
+Figure = Annotated[
+    Decimal, Rule("a number without quotes, such as 3.3", _as_figure, reads_raw=True)
 ]
 Zone = Annotated[str, Rule("an IANA time-zone name, such as Europe/Dublin", _zone)]
 LotCode = Annotated[

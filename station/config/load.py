@@ -49,6 +49,7 @@ def load(folder: Path, today: date, instead: Mapping[str, Path] | None = None) -
         people=MappingProxyType(dict(people)),
         prices=MappingProxyType(dict(goods.prices)),
         shipping=shipping,
+        qa=MappingProxyType(dict(goods.qa)),
     )
 
 

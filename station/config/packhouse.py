@@ -14,10 +14,12 @@ from station.config.label_checks import LabelChecks
 from station.config.lot_rules import LotSettings
 from station.config.people_rules import PeopleRules
 from station.config.printer import PrinterSettings
+from station.config.quality import QualitySettings
 from station.config.record_rules import RecordSettings
 from station.config.screen import ScreenSettings
 from station.config.shipping import ShippingSettings
 from station.config.sync_settings import SyncSettings
+from station.core.checks.qa import QaLimit
 from station.core.lots import InputLot
 from station.core.mass import Mass, Unit
 from station.core.metrology.instrument_errors import ErrorSystem, ScaleClass
@@ -148,6 +150,7 @@ class StationSettings:
         record: how the record is proved and kept.
         people: how people sign.
         screen: how the station looks and sounds.
+        quality: the policy QA's work follows.
     """
 
     site: str
@@ -170,6 +173,7 @@ class StationSettings:
     sync: SyncSettings | None = None
     record: RecordSettings = field(default_factory=RecordSettings)
     screen: ScreenSettings = field(default_factory=ScreenSettings)
+    quality: QualitySettings = field(default_factory=QualitySettings)
 
     @property
     def market(self) -> str:
@@ -198,3 +202,5 @@ class Packhouse:
     people: Mapping[str, Person]
     prices: Mapping[str, Decimal]
     shipping: ShippingSettings | None = None
+    qa: Mapping[str, tuple[QaLimit, ...]] = field(default_factory=dict)
+    """Checks of QA, of the products that have any."""

@@ -15,10 +15,12 @@ from station.config.check import check_keys, check_rows, codes
 from station.config.faults import Faults, shown, unknown
 from station.config.label_choice import date_words, label_problems, product_label
 from station.config.packhouse import LabelSettings, Person, ScaleSettings, StationSettings
+from station.config.quality_file import limits_of, qa_problems
 from station.config.recipe import recipe_problems
 from station.config.settings import BagRow, ComponentRow, ProductRow
 from station.config.shelf_life import Policy, life_problems, read_policy
 from station.config.toml_file import read_toml
+from station.core.checks.qa import QaLimit
 from station.core.mass import Mass, MassError
 from station.core.metrology.clause import RuleRefused
 from station.core.metrology.rule_sets.registry import RULE_SETS, rule_set
@@ -43,6 +45,7 @@ class Goods:
     prices: Mapping[str, Decimal]
     component_codes: tuple[str, ...]
     product_codes: tuple[str, ...]
+    qa: Mapping[str, tuple[QaLimit, ...]]
 
 
 @dataclass(frozen=True, slots=True)
@@ -96,7 +99,8 @@ def read_products(
     prices = {row.code: row.price_per_kg for row in sold.values() if row.price_per_kg is not None}
     products = _products(sold, around, faults)
     listed = codes(table, "product")
-    return Goods(components, bags, products, prices, around.component_codes, listed)
+    qa = {row.code: limits_of(row) for row in sold.values() if row.code in products}
+    return Goods(components, bags, products, prices, around.component_codes, listed, qa)
 
 
 def _products(
@@ -237,6 +241,10 @@ def _check_label(row: ProductRow, around: _Around) -> Iterator[_Problem]:
         yield from label_problems(row, around.component_rows, around.settings.label)
 
 
+def _check_qa(row: ProductRow, _around: _Around) -> Iterator[_Problem]:
+    yield from qa_problems(row)
+
+
 _CHECKS: tuple[Callable[[ProductRow, _Around], Iterator[_Problem]], ...] = (
     _check_gtin,
     _check_bag,
@@ -245,4 +253,5 @@ _CHECKS: tuple[Callable[[ProductRow, _Around], Iterator[_Problem]], ...] = (
     _check_scale,
     _check_life,
     _check_label,
+    _check_qa,
 )

@@ -17,6 +17,7 @@ from labels.rules.figure_height import MARKETS
 from labels.words import languages, missing_words
 from station.config.fields import (
     Code,
+    Figure,
     Flag,
     LotCode,
     MassText,
@@ -33,6 +34,7 @@ from station.config.fields import (
 )
 from station.config.packhouse import Role
 from station.config.printer import HEADS
+from station.core.checks.qa import QaKind
 from station.core.lots import LotStatus
 from station.core.mass import Unit
 from station.core.metrology.instrument_errors import ErrorSystem, ScaleClass
@@ -181,6 +183,18 @@ class ShareRow(Shape):
     max: Percent | None = None
 
 
+class QaRow(Shape):
+    """One line of a product's ``checks``."""
+
+    check: Annotated[str, one_of(*(str(kind) for kind in QaKind))]
+    unit: Annotated[str, one_of("%", "°C", "°F")] | None = None
+    least: Figure | None = None
+    most: Figure | None = None
+    every_minutes: Annotated[int, whole(5, 1440, "minutes")] | None = None
+    at_start: Flag = False
+    pieces: list[Annotated[str, printable(40)]] = []
+
+
 class ProductRow(Shape):
     """``[[product]]``."""
 
@@ -211,6 +225,7 @@ class ProductRow(Shape):
     e_mark: Flag = False
     origin: Annotated[str, printable(LONGEST["origin"])] = ""
     price_per_kg: Price | None = None
+    checks: Annotated[list[QaRow], Rule("a list of { check, … }", lambda rows: rows)] = []
     name_in: dict[str, Annotated[str, printable(LONGEST["product_name"])]] = {}
     storage_in: dict[str, Annotated[str, printable(LONGEST["storage_text"])]] = {}
 

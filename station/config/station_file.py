@@ -26,6 +26,8 @@ from station.config.packhouse import (
 from station.config.people_rules_file import KEY as PEOPLE
 from station.config.people_rules_file import read_people_rules
 from station.config.printer_file import check_printer, folder_of, printer_settings
+from station.config.quality_file import KEY as QUALITY
+from station.config.quality_file import read_quality
 from station.config.record_file import BACKUP, RECORD, read_record
 from station.config.scanner_file import KEY as SCANNER
 from station.config.scanner_file import read_scanner
@@ -59,7 +61,7 @@ def read_station(faults: Faults) -> StationSettings | None:
     table = read_toml(FILE, faults)
     if table is None:
         return None
-    optional = (LOTS, PEOPLE, SCANNER, SYNC, RECORD, BACKUP, SCREEN)
+    optional = (LOTS, PEOPLE, SCANNER, SYNC, RECORD, BACKUP, SCREEN, QUALITY)
     may_be = tuple(key for key in optional if key in table)
     check_keys(table, (*_KEYS, *may_be), "[{}]", FILE, faults)
     site = check_table(SiteTable, table, "site", FILE, faults)
@@ -78,6 +80,7 @@ def read_station(faults: Faults) -> StationSettings | None:
     screen = read_screen(table, FILE, faults)
     home = None if station is None else folder_of(station.home, faults.folder)
     record = read_record(table, FILE, home, faults)
+    quality = read_quality(table, FILE, faults)
     if site is not None:
         _check_cut_off(site.production_day_starts, faults)
     description = None
@@ -93,7 +96,9 @@ def read_station(faults: Faults) -> StationSettings | None:
         faults.add(FILE, "timing.stale_ms", why, f"{timing.dwell_ms} or more")
     if not (site and station and scale and printer and label and timing):
         return None
-    if checks is None or tare is None or label_checks is None or lots is None or people is None:
+    if checks is None or tare is None or label_checks is None:
+        return None
+    if lots is None or people is None or quality is None:
         return None
     assert home is not None, "there is a table [station]"
     return StationSettings(
@@ -124,6 +129,7 @@ def read_station(faults: Faults) -> StationSettings | None:
         sync=sync,
         record=record,
         screen=screen,
+        quality=quality,
     )
 
 

@@ -74,6 +74,10 @@ class EntryKind(StrEnum):
     SHIPMENT = "shipment"
     CORRECTION = "correction"
     UNIT_LABEL = "unit label"
+    TICKET = "reject ticket"
+    BIN_COUNT = "bin count"
+    REVIEW = "review"
+    REFERENCE = "reference test"
 
 
 @dataclass(frozen=True, slots=True)

@@ -26,6 +26,9 @@ class Quality(StrEnum):
     REWORKED = "reworked"
     DUMPED = "dumped"
     SAMPLED = "sampled"
+    REPACKED = "repacked"
+    """Topped up or weighed again: another bag of the record stands for it."""
+    DOWNGRADED = "downgraded"
 
 
 IN_THE_BATCH = (Quality.GOOD, Quality.HELD, Quality.RELEASED)

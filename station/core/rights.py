@@ -76,6 +76,7 @@ class Act(StrEnum):
     PACK_UP = "fill a case or close a pallet"
     SHIP = "ship"
     CORRECT = "correct what was recorded"
+    REVIEW_DAY = "review and sign a day"
     KEEP_RECORD = "keep, restore or purge the record"
     OTHER = "enter this"
 
@@ -136,6 +137,7 @@ RIGHTS: Mapping[Act, Right] = {
     Act.PACK_UP: Right(_AT_LINE, Proof.NAME),
     Act.SHIP: Right(_AT_LINE, Proof.SIGNED_ON),
     Act.CORRECT: Right(_CHECKING, Proof.SIGNED_ON),
+    Act.REVIEW_DAY: Right(_QUALITY, Proof.SIGNATURE),
     Act.KEEP_RECORD: Right((Role.MANAGER, Role.SERVICE), Proof.SIGNATURE),
     Act.OTHER: Right(_CHECKING, Proof.SIGNED_ON),
 }
@@ -180,6 +182,9 @@ _ACTS: Mapping[tuple[EntryKind, str], Act] = {
     (EntryKind.UNIT_LABEL, _ALWAYS): Act.PACK_UP,
     (EntryKind.SHIPMENT, _ALWAYS): Act.SHIP,
     (EntryKind.CORRECTION, _ALWAYS): Act.CORRECT,
+    (EntryKind.BIN_COUNT, _ALWAYS): Act.DISPOSE,
+    (EntryKind.REVIEW, _ALWAYS): Act.REVIEW_DAY,
+    (EntryKind.REFERENCE, _ALWAYS): Act.QA_CHECK,
 }
 
 
@@ -236,19 +241,19 @@ def signers(facts: Sequence[Fact], who: str) -> tuple[Signer, ...]:
     gravest = max(facts, key=lambda fact: RIGHTS[act_of(fact)].proof)
     roles = tuple(role for role in Role if all(role in right.roles for right in needed))
     act = act_of(gravest)
-    seconds = [fact for fact in facts if RIGHTS[act_of(fact)].second]
-    first = Signer(act, who, roles, RIGHTS[act].proof, fixed=bool(seconds))
-    others = (
-        Signer(
-            act_of(fact),
-            str(fact.details.get("second", "")),
-            RIGHTS[act_of(fact)].second,
-            RIGHTS[act_of(fact)].proof,
-            fixed=True,
-        )
-        for fact in seconds
-    )
+    fixed = any(RIGHTS[act_of(fact)].second for fact in facts)
+    first = Signer(act, who, roles, RIGHTS[act].proof, fixed=fixed)
+    others = dict.fromkeys(other for fact in facts if (other := _other(fact)) is not None)
     return (first, *others)
+
+
+def _other(fact: Fact) -> Signer | None:
+    """The second signature of a fact: always of an act of two, else where a witness is named."""
+    act = act_of(fact)
+    right = RIGHTS[act]
+    named = str(fact.details.get("second") or fact.details.get("witness") or "")
+    roles = right.second or (_AT_LINE if named else ())
+    return Signer(act, named, roles, right.proof, fixed=True) if roles else None
 
 
 def refusal(needed: Iterable[Signer], roles: Mapping[str, Role]) -> str:

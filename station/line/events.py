@@ -142,6 +142,21 @@ class LabelLost:
 
 
 @dataclass(frozen=True, slots=True)
+class Ticketed:
+    """The ticket of a reject is out, or is not and why.
+
+    Args:
+        serial: of the reject.
+        run: id of its run.
+        why_not: empty where it was printed.
+    """
+
+    serial: str
+    run: str
+    why_not: str = ""
+
+
+@dataclass(frozen=True, slots=True)
 class SetAside:
     """The packer sets the bag on the pan, or the last labelled one, aside."""
 
@@ -200,6 +215,7 @@ Event = (
     | LabelLost
     | Reissued
     | Settled
+    | Ticketed
     | SetAside
     | Barred
     | DutiesSeen

@@ -108,3 +108,15 @@ class LabelDesk(Protocol):
             copy: as the record counts it, printed beside the serial.
         """
         ...
+
+    def ticket(self, record: PackRecord, run: Run, reason: str) -> None:
+        """Start printing the ticket of a reject, where the packhouse wants one.
+
+        The answer comes as Ticketed; a ticket that fails stops nothing.
+
+        Args:
+            record: the bag.
+            run: its run.
+            reason: why it was set aside.
+        """
+        ...

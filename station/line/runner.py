@@ -14,9 +14,10 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 
 from drivers.steady import Reading
+from station.core.dispositions import ticket_fact
 from station.core.facts import Fact
 from station.core.label_life import Reprint, ReprintRule, Resolve
-from station.core.pack import Moment, Quality
+from station.core.pack import Moment, PackRecord, Quality
 from station.line.cycle import step
 from station.line.cycle_state import Cycle, LineRules
 from station.line.draft import draft_of
@@ -45,6 +46,7 @@ from station.line.events import (
     RunStarted,
     SetAside,
     Tick,
+    Ticketed,
     Weighed,
 )
 from station.line.label_steps import LabelSteps
@@ -250,6 +252,9 @@ class LineRunner:
                 if event is not None:
                     self._show(event)
                 self._listeners.entered(answer)
+            case Ticketed(serial, run, why_not):
+                ticket = ticket_fact(serial, self._new_id(self._clock.now()), run, why_not)
+                self._enter((ticket,), "station")
             case Idle():
                 self._show(Tick(self._clock.monotonic_ns()))
             case Weighed(reading) if self._is_old(reading):
@@ -339,6 +344,7 @@ class LineRunner:
                 run = self._cycle.run
                 who = run.operator if run is not None else "station"
                 self._store.take_back(serial, reason, self._clock.now(), who)
+                self._ticket(self._cycle.last, reason)
             case Note(words, who):
                 self._store.note(words, self._clock.now(), who)
             case Sound():
@@ -359,8 +365,14 @@ class LineRunner:
         if draft.quality is Quality.GOOD:
             durable = self._clock.monotonic_ns()
             self._waiting[record.serial] = (effect.reading.seen_at_ns, durable)
+        else:
+            self._ticket(record, draft.reason)
         self._duties.packed(record)
         self._show(Recorded(record))
+
+    def _ticket(self, record: PackRecord | None, reason: str) -> None:
+        if record is not None and self._cycle.run is not None:
+            self._desk.ticket(record, self._cycle.run, reason)
 
     def _open(self, choice: RunChoice) -> RunAnswer:
         if self._cycle.phase is not Phase.CLOSED:

@@ -106,7 +106,8 @@ class ScaleDuty:
                 self._undecided.pop(decided, None)
             else:
                 window = window_of(record)
-                self._undecided[fact.uid] = 0 if window is None else window.bags
+                if window is not None and not window.cause:
+                    self._undecided[fact.uid] = window.bags
 
     def closing(self, now: datetime) -> str:
         """Why no bag is taken, the gravest first."""

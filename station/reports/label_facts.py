@@ -3,12 +3,16 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from datetime import timedelta, timezone
 from functools import lru_cache
+from textwrap import shorten
 
 from labels.content import InputLot, PackLabel, Translation
 from labels.design import DESIGNS, LabelDesign
 from labels.net_quantity import declared
-from station.core.pack import PackId
+from labels.reject import RejectTicket
+from station.core.metrology.verdict import Verdict
+from station.core.pack import PackId, PackRecord
 from station.core.product import Product
 from station.core.product_label import Wording
 from station.core.run import Run
@@ -43,6 +47,34 @@ def design_of(product: Product) -> LabelDesign:
     """Return the design a product's label is set in."""
     chosen = product.label
     return replace(DESIGNS[chosen.design], link_stem=chosen.link_stem)
+
+
+def reject_ticket(record: PackRecord, run: Run, reason: str) -> RejectTicket:
+    """Return the ticket of a bag that was set aside; the record keeps what is too long for it.
+
+    Args:
+        record: the bag.
+        run: its run.
+        reason: why it was set aside.
+    """
+    draft, at = record.draft, record.draft.judged_at
+    net, window = draft.weighing.net, run.window
+    bounds = {
+        Verdict.BELOW_T2: f"below T2 {window.limits.t2}",
+        Verdict.BELOW_T1: f"below T1 {window.limits.t1}",
+        Verdict.BELOW_FLOOR: f"below {window.floor}",
+        Verdict.OVER: f"above {window.upper}",
+        Verdict.IN_WINDOW: f"in {window.floor} to {window.upper}",
+    }
+    return RejectTicket(
+        serial=record.serial,
+        product=shorten(f"{run.product.name}, {run.product.nominal}", 80, placeholder="…"),
+        lot=draft.blend_lot,
+        reason=shorten(reason, 40, placeholder="…"),
+        weight=f"{net}",
+        verdict=bounds[draft.verdict],
+        at=at.utc.astimezone(timezone(timedelta(minutes=at.offset_minutes))),
+    )
 
 
 @lru_cache(4)

@@ -13,6 +13,7 @@ from sqlalchemy import Connection, exists, insert, select, update
 
 from station.core.journal import Entry
 from station.core.pack import Quality
+from station.store.number_range import rows_between
 from station.store.tables import hold_range, pack
 
 _Body = Mapping[str, Any]
@@ -38,7 +39,7 @@ class HoldRanges:
             )
             self._connection.execute(
                 update(pack)
-                .where(pack.c.epoch == int(epoch), pack.c.number.between(first, last))
+                .where(rows_between(self._connection, int(epoch), first, last))
                 .where(pack.c.quality.in_((Quality.GOOD, Quality.RELEASED)))
                 .values(quality=Quality.HELD)
             )
@@ -70,7 +71,7 @@ class HoldRanges:
         for one in ranges:
             self._connection.execute(
                 update(pack)
-                .where(pack.c.epoch == one.epoch, pack.c.number.between(one.first, one.last))
+                .where(rows_between(self._connection, one.epoch, one.first, one.last))
                 .where(pack.c.quality == Quality.HELD, ~covered)
                 .values(quality=Quality.RELEASED)
             )

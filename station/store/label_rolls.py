@@ -8,6 +8,7 @@ from sqlalchemy import Connection, Text, cast, func, literal, select
 
 from station.core.checks.first_off import first_off_of
 from station.core.checks.rolls import RollAccount, RollStep, accounts, is_step
+from station.core.dispositions import PRINTED
 from station.core.facts import FactRecord
 from station.core.journal import EntryKind
 from station.core.pack import LabelState
@@ -19,7 +20,8 @@ from station.store.tables import blend, fact, journal, pack, run
 def roll_accounts(home: Path, newest: int | None = None) -> tuple[RollAccount, ...]:
     """Return the accounts of rolls that were put in, oldest first.
 
-    Every label handed to the printer while a roll was in counts, copies too, times the pieces of
+    Every label handed to the printer while a roll was in counts, copies too, and every ticket of a
+    reject; a label times the pieces of
     paper the first-off of its run says it takes.
 
     Args:
@@ -67,7 +69,22 @@ def _used(
     )
     if end is not None:
         statement = statement.where(journal.c.id < end)
-    return sum(count * pieces.get(uid, 1) for uid, count in connection.execute(statement).all())
+    rows = connection.execute(statement).all()
+    labels: int = sum(count * pieces.get(uid, 1) for uid, count in rows)
+    return labels + _tickets(connection, begin, end)
+
+
+def _tickets(connection: Connection, begin: int, end: int | None) -> int:
+    """Tickets of rejects printed between two rows of the journal; each took a label."""
+    printed = (
+        select(func.count())
+        .select_from(fact)
+        .where(fact.c.kind == EntryKind.TICKET, fact.c.result == PRINTED)
+        .where(fact.c.entry_id > begin)
+    )
+    if end is not None:
+        printed = printed.where(fact.c.entry_id < end)
+    return int(connection.execute(printed).scalar_one())
 
 
 def _row_of(connection: Connection, uid: str) -> int:

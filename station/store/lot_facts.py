@@ -8,6 +8,7 @@ from typing import Any
 from sqlalchemy import Connection, insert, select, update
 
 from station.core.facts import Fact
+from station.core.holds import released_run
 from station.core.journal import Entry, EntryKind
 from station.core.line_lots import move_of
 from station.core.lots import InputLot, LotStatus
@@ -67,6 +68,8 @@ class LotFacts:
             UnknownFact: there is no such hold, or it was released before.
         """
         released = fact_record(entry).fact
+        if released_run(released):
+            return  # a run let go for dispatch; it takes no hold off
         code, hold = held_lot(released), str(released.details["hold"])
         if not code:
             self._ranges.release(entry)

@@ -20,6 +20,7 @@ from station.core.pack import LabelState, Quality
 from station.store import tables as t
 from station.store.bodies import lot_of, residue_of, run_of
 from station.store.columns import mass_values
+from station.store.disposition_facts import DispositionFacts
 from station.store.facts import fact_record
 from station.store.hold_ranges import HoldRanges, UnknownFact
 from station.store.label_steps import LabelCopies
@@ -59,6 +60,7 @@ class Projections:
         self.lots = LotFacts(connection, HoldRanges(connection))
         self._copies = LabelCopies(connection)
         shipping = ShippingFacts(connection)
+        self._rejects = DispositionFacts(connection)
         self._blends: dict[tuple[str, ...], int] = {}
         self._apply: dict[EntryKind, Callable[[Entry, int], None]] = {
             EntryKind.LOT: self._lot,
@@ -78,6 +80,7 @@ class Projections:
             EntryKind.SHIPMENT: shipping.ship,
             EntryKind.CORRECTION: shipping.correct,
             EntryKind.UNIT_LABEL: shipping.label,
+            EntryKind.DISPOSITION: self._rejects.decide,
         }
 
     def apply(self, entry: Entry, row: int) -> None:

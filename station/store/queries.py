@@ -79,8 +79,8 @@ def rejects_of_day(home: Path, day: date) -> tuple[RejectRow, ...]:
             version=version,
             name=name,
             blend_lot=code,
-            nominal=_shown(nominal_digits, nominal_unit),
-            net=_shown(net_digits, net_unit),
+            nominal=shown_mass(nominal_digits, nominal_unit),
+            net=shown_mass(net_digits, net_unit),
             verdict=_VERDICTS[verdict],
             quality=_QUALITIES[quality],
             reason=reason,
@@ -102,7 +102,7 @@ _VERDICTS, _QUALITIES, _LABELS = (
 
 
 @lru_cache(maxsize=1024)
-def _shown(digits: str, unit: str) -> Mass:
+def shown_mass(digits: str, unit: str) -> Mass:
     """A mass as it stands in a row; many bags show the same."""
     return Mass(Decimal(digits), Unit(unit))
 

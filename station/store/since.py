@@ -7,6 +7,7 @@ from pathlib import Path
 
 from sqlalchemy import ColumnElement, select, true
 
+from station.core.checks.qa import GOOD
 from station.core.checks.scale import check_of, held_true
 from station.core.facts import FactRecord
 from station.core.journal import EntryKind
@@ -17,7 +18,7 @@ from station.store import journal as j
 from station.store.bodies import run_of
 from station.store.columns import mass_of
 from station.store.engine import reading
-from station.store.facts import facts
+from station.store.facts import facts, read_facts
 from station.store.tables import blend, fact, identity, journal, pack, run
 
 
@@ -31,6 +32,20 @@ class RecordPast:
         """The last check of a scale that did not fail, as found or as left; None without any."""
         checks = facts(self._home, (EntryKind.SCALE_CHECK,), subject=scale)
         return next((one for one in reversed(checks) if held_true(check_of(one))), None)
+
+    def last_good_qa(self, kind: str) -> FactRecord | None:
+        """The last good check of QA of a kind, or None."""
+        statement = (
+            select(journal.c.canonical)
+            .join(fact, fact.c.entry_id == journal.c.id)
+            .where(fact.c.subject == kind, fact.c.kind == EntryKind.QA_CHECK)
+            .where(fact.c.result == GOOD)
+            .order_by(fact.c.id.desc())
+            .limit(1)
+        )
+        with reading(self._home) as connection:
+            found = read_facts(connection, statement)
+        return found[0] if found else None
 
     def packs_after(self, check: FactRecord | None) -> tuple[RunSince, ...]:
         """Bags recorded after a check (None for all), by run; whatever the clock said."""

@@ -15,7 +15,7 @@ from station.store.since import RecordPast
 
 
 def suspect_windows(home: Path, uid: str | None = None) -> tuple[Suspected, ...]:
-    """Return the windows on record, oldest first.
+    """Return the windows that failed checks of the scale opened, oldest first.
 
     Args:
         home: folder of the record.
@@ -26,9 +26,17 @@ def suspect_windows(home: Path, uid: str | None = None) -> tuple[Suspected, ...]
     found = []
     for record in records:
         window = window_of(record)
-        if window is not None and uid in (None, window.uid):
+        if window is not None and not window.cause and uid in (None, window.uid):
             found.append(_whole(home, window, decisions.get(window.uid)))
     return tuple(found)
+
+
+def filed_windows(home: Path) -> tuple[tuple[FiledWindow, FactRecord | None], ...]:
+    """Return every window as filed, of the scale and of QA, with its decision, oldest first."""
+    records = facts(home, (EntryKind.SUSPECT,))
+    decisions = {decided: one for one in records if (decided := decided_window(one))}
+    windows = (window_of(record) for record in records)
+    return tuple((one, decisions.get(one.uid)) for one in windows if one is not None)
 
 
 def open_windows(home: Path) -> tuple[Suspected, ...]:

@@ -28,6 +28,7 @@ from sqlalchemy import (
     text,
 )
 
+from station.core.dispositions import Disposition
 from station.core.journal import EntryKind
 from station.core.lots import LotStatus
 from station.core.metrology.verdict import Verdict
@@ -228,9 +229,23 @@ tree_block = Table(
     sqlite_strict=True,
 )
 
+disposition = Table(
+    "disposition",
+    metadata,
+    Column("id", Integer, primary_key=True),
+    Column("serial", Text, nullable=False),
+    Column("uid", Text, nullable=False),
+    Column("result", Word(Disposition), nullable=False),
+    Column("into_serial", Text),
+    Column("who", Text, nullable=False),
+    UniqueConstraint("serial"),
+    UniqueConstraint("into_serial"),
+    sqlite_strict=True,
+)
+
 TRUTH = (identity, journal)
 PROJECTIONS = (
-    *(lot, lot_set, lot_use, run, blend, pack, fact, hold_range, tree_block),
+    *(lot, lot_set, lot_use, run, blend, pack, fact, hold_range, disposition, tree_block),
     *(shipment, unit, case_span),
 )
 """Parents before children: fill in this order, empty in the reverse one."""

@@ -43,6 +43,7 @@ _NAMES = {
     "pack": ("bag", "serial"),
     "fact": ("fact", "uid"),
     "hold_range": ("range of hold", "hold"),
+    "disposition": ("disposition of bag", "serial"),
     "tree_block": ("Merkle root of block", "number"),
     "shipment": ("shipment", "number"),
     "unit": ("case or pallet", "sscc"),

@@ -108,7 +108,9 @@ def without_gates(house: Packhouse) -> Packhouse:
         replace(settings.checks, on=False, clearance=False),
         replace(settings.tare, on=False),
     )
-    return replace(house, settings=replace(settings, checks=checks, tare=tare))
+    quality = replace(settings.quality, tickets=False)
+    settings = replace(settings, checks=checks, tare=tare, quality=quality)
+    return replace(house, settings=settings, qa={})
 
 
 def without_papers(house: Packhouse) -> Packhouse:

@@ -24,7 +24,13 @@ def line(tmp_path):
 def lead(line):
     station = line.station
     return PracticeLead(
-        line.bench, line.watch, station.checks, station.change, station.line, lead_of(line.house)
+        line.bench,
+        line.watch,
+        station.checks,
+        station.change,
+        station.line,
+        lead_of(line.house),
+        station.quality.checks,
     )
 
 
@@ -43,6 +49,8 @@ def test_no_bag_is_taken_before_scale_and_tare_were_weighed(tmp_path, line, lead
     line.until(lambda state: "check of the scale" not in " ".join(state.closed))
     assert line.watch.newest.closed != ()
     lead.weigh_empty_bag(run)
+    line.until(lambda state: "metal detector" in " ".join(state.closed))
+    lead.check_quality(run)
     line.until(lambda state: state.closed == () and state.phase is Phase.READY)
     with line.packer(product):
         line.until(lambda state: state.tally.good >= 2)

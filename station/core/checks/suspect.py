@@ -65,7 +65,7 @@ class FiledWindow:
 
     Args:
         uid: of its entry.
-        scale: the scale.
+        scale: the scale, or the check of QA that failed.
         check: uid of the failed check.
         good: uid of the last good check; empty where there was none.
         opened: bags after this moment are suspect.
@@ -74,6 +74,7 @@ class FiledWindow:
         step: a dated step of zero that explains the error, or None.
         holds: uids of the holds; with a step the first is of the bags before it.
         runs: the bags, by run.
+        cause: which check of QA failed; empty where it was one of the scale.
     """
 
     uid: str
@@ -86,6 +87,7 @@ class FiledWindow:
     step: FiledStep | None
     holds: tuple[str, ...]
     runs: tuple[RunWindow, ...]
+    cause: str = ""
 
     @property
     def bags(self) -> int:
@@ -102,12 +104,14 @@ def window_fact(window: FiledWindow) -> Fact:
             "first_after": window.step.first_after.isoformat(),
             "size": window.step.size,
         }
+    cause: dict[str, Value] = {"cause": window.cause} if window.cause else {}
     return Fact(
         kind=EntryKind.SUSPECT,
         uid=window.uid,
         subject=window.scale,
         result=OPEN,
         details={
+            **cause,
             "check": window.check,
             "good": window.good,
             "opened": window.opened.isoformat(),
@@ -137,6 +141,7 @@ def window_of(record: FactRecord) -> FiledWindow | None:
         step=None if step is None else _step_of(step),
         holds=tuple(details["holds"]),
         runs=tuple(_run_of(run) for run in details["runs"]),
+        cause=details.get("cause", ""),
     )
 
 

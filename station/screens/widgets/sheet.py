@@ -151,6 +151,12 @@ class ScanField(QLineEdit):
             f"QLineEdit:focus {{ border: 4px solid {palette.act}; }}"
         )
 
+    def set_hint(self, hint: str) -> None:
+        """Ask for something else."""
+        self._hint = hint
+        self.setPlaceholderText(hint)
+        self.setAccessibleName(hint)
+
     def take(self, identifier: str, data: str) -> None:
         """Take a scan of a scanner that does not type, as if it were typed and ended.
 

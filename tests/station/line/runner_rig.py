@@ -102,6 +102,7 @@ class CommandDesk:
         self.log = log
         self.refusal: Exception | None = None
         self.fault: Exception | None = None
+        self.tickets: list[tuple[str, str]] = []
         self.gate = threading.Event()
         self.gate.set()
 
@@ -115,6 +116,9 @@ class CommandDesk:
         if self.fault is not None:
             raise self.fault
         self.log.append(("issue", record.serial))
+
+    def ticket(self, record, run, reason):
+        self.tickets.append((record.serial, reason))
 
     def reissue(self, serial, run, copy):
         self.log.append(("reissue", serial, copy))

@@ -1,4 +1,4 @@
-"""Third shape: Merkle roots of blocks, shipping, and less to write with each bag."""
+"""Third shape: Merkle roots, shipping, ends of rejects, and less to write with each bag."""
 
 from __future__ import annotations
 
@@ -47,6 +47,22 @@ _STATEMENTS = (
     BEGIN
       SELECT RAISE(ABORT, 'journal: entry is not next to the last one');
     END
+    """,
+)
+
+_REJECTS = (
+    """
+    CREATE TABLE disposition (
+        id INTEGER NOT NULL,
+        serial TEXT NOT NULL,
+        uid TEXT NOT NULL,
+        result TEXT NOT NULL,
+        into_serial TEXT,
+        who TEXT NOT NULL,
+        CONSTRAINT pk_disposition PRIMARY KEY (id),
+        CONSTRAINT uq_disposition_serial UNIQUE (serial),
+        CONSTRAINT uq_disposition_into_serial UNIQUE (into_serial)
+    ) STRICT
     """,
 )
 
@@ -127,7 +143,7 @@ _SHIPPING = (
 
 def upgrade() -> None:
     """Add tables, fill that of roots from the journal; no row that was there changes."""
-    for statement in (*_STATEMENTS, *_SHIPPING):
+    for statement in (*_STATEMENTS, *_REJECTS, *_SHIPPING):
         op.execute(statement)
     connection = op.get_bind()
     for epoch, number, root in _blocks(connection):

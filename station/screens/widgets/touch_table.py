@@ -1,0 +1,207 @@
+"""A table for a glove: rows as high as a finger, one or several touched."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from PySide6.QtCore import (
+    QAbstractTableModel,
+    QModelIndex,
+    QPersistentModelIndex,
+    Qt,
+    Signal,
+    Slot,
+)
+from PySide6.QtGui import QBrush, QColor
+from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QScroller, QTableView, QWidget
+from typing_extensions import override
+
+from station.screens.theme import Face, Palette, Ruler, font_of
+
+_Index = QModelIndex | QPersistentModelIndex
+_ROW_MM = 11.0
+_TEXT_MM = 3.5
+_NONE = QModelIndex()
+
+
+@dataclass(frozen=True, slots=True)
+class Column:
+    """One column.
+
+    Args:
+        name: at its head.
+        share: of the width, against the others.
+        figures: its cells stand at the right.
+    """
+
+    name: str
+    share: int
+    figures: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class TableRow:
+    """One row.
+
+    Args:
+        key: what it is.
+        cells: one for each column.
+        attend: it asks for something: a mark stands before it.
+    """
+
+    key: str
+    cells: tuple[str, ...]
+    attend: bool = False
+
+
+class _Rows(QAbstractTableModel):
+    """Rows as Qt asks for them."""
+
+    def __init__(self, columns: Sequence[Column], palette: Palette, ruler: Ruler) -> None:
+        super().__init__()
+        self.columns, self.rows = tuple(columns), tuple[TableRow, ...]()
+        self.chosen: set[str] = set()
+        self._palette = palette
+        self._font = font_of(Face.CODE, ruler.px(_TEXT_MM))
+
+    def show(self, rows: Sequence[TableRow]) -> None:
+        self.beginResetModel()
+        self.rows = tuple(rows)
+        self.endResetModel()
+
+    @override
+    def rowCount(self, parent: _Index = _NONE) -> int:
+        return 0 if parent.isValid() else len(self.rows)
+
+    @override
+    def columnCount(self, parent: _Index = _NONE) -> int:
+        return 0 if parent.isValid() else len(self.columns)
+
+    @override
+    def data(self, index: _Index, role: int = Qt.ItemDataRole.DisplayRole) -> object:
+        row, column = self.rows[index.row()], self.columns[index.column()]
+        chosen = row.key in self.chosen
+        if role == Qt.ItemDataRole.DisplayRole:
+            mark = "! " if row.attend and index.column() == 0 else ""
+            return f"{mark}{row.cells[index.column()]}"
+        if role == Qt.ItemDataRole.FontRole:
+            return self._font
+        if role == Qt.ItemDataRole.TextAlignmentRole:
+            side = Qt.AlignmentFlag.AlignRight if column.figures else Qt.AlignmentFlag.AlignLeft
+            return side | Qt.AlignmentFlag.AlignVCenter
+        if role == Qt.ItemDataRole.ForegroundRole:
+            return QBrush(QColor(self._palette.on_dark if chosen else self._palette.ink))
+        if role == Qt.ItemDataRole.BackgroundRole:
+            return QBrush(QColor(self._palette.ink if chosen else self._palette.paper))
+        return None
+
+    @override
+    def headerData(
+        self,
+        section: int,
+        orientation: Qt.Orientation,
+        role: int = Qt.ItemDataRole.DisplayRole,
+    ) -> object:
+        if role == Qt.ItemDataRole.DisplayRole and orientation == Qt.Orientation.Horizontal:
+            return self.columns[section].name
+        return None
+
+
+class TouchTable(QTableView):
+    """Rows to be touched.
+
+    Args:
+        palette: colours.
+        columns: from left to right.
+        several: whether more than one row may be chosen; a second touch lets a row go.
+
+    Signals:
+        touched: str, the key of the row.
+    """
+
+    touched = Signal(str)
+
+    def __init__(
+        self,
+        palette: Palette,
+        columns: Sequence[Column],
+        *,
+        several: bool = False,
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(parent)
+        ruler = Ruler.of(self.screen())
+        self._several = several
+        self._rows = _Rows(columns, palette, ruler)
+        self.setModel(self._rows)
+        self.setSelectionMode(QAbstractItemView.SelectionMode.NoSelection)
+        self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
+        self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setShowGrid(False)
+        self.setWordWrap(False)
+        self.setTextElideMode(Qt.TextElideMode.ElideRight)
+        self.verticalHeader().hide()
+        self.verticalHeader().setDefaultSectionSize(ruler.touch(_ROW_MM))
+        head = self.horizontalHeader()
+        head.setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
+        head.setSectionsClickable(False)
+        head.setHighlightSections(False)
+        head.setFont(font_of(Face.VERB, ruler.px(3.0)))
+        edge = palette.edge
+        self.setStyleSheet(
+            f"QTableView {{ background: {palette.ground}; border: 1px solid {edge};"
+            f" color: {palette.ink}; }}"
+            f"QTableView::item {{ border-bottom: 1px solid {palette.quiet};"
+            f" padding: 0 {round(ruler.px(1))}px; }}"
+            f"QHeaderView::section {{ background: {palette.quiet}; color: {palette.ink};"
+            f" border: none; padding: {round(ruler.px(1))}px; }}"
+        )
+        self.clicked.connect(self._click)
+        self.activated.connect(self._click)
+        QScroller.grabGesture(self.viewport(), QScroller.ScrollerGestureType.TouchGesture)
+
+    def show_rows(self, rows: Sequence[TableRow]) -> None:
+        """Show these rows; chosen ones that are gone are let go."""
+        self._rows.chosen &= {row.key for row in rows}
+        self._rows.show(rows)
+
+    @property
+    def rows(self) -> tuple[TableRow, ...]:
+        """The rows as they stand."""
+        return self._rows.rows
+
+    @property
+    def chosen(self) -> tuple[str, ...]:
+        """Keys of the chosen rows, in the order they stand."""
+        return tuple(row.key for row in self.rows if row.key in self._rows.chosen)
+
+    def choose(self, *keys: str) -> None:
+        """Choose rows, and bring the first into sight."""
+        self._rows.chosen = set(keys)
+        places = [place for place, row in enumerate(self.rows) if row.key in keys]
+        if places:
+            self.scrollTo(self._rows.index(places[0], 0))
+        self.viewport().update()
+
+    def touch(self, key: str) -> None:
+        """Choose a row as a finger does."""
+        if not self._several:
+            self._rows.chosen = {key}
+        else:
+            self._rows.chosen ^= {key}
+        self.viewport().update()
+        self.touched.emit(key)
+
+    @Slot(QModelIndex)
+    def _click(self, index: QModelIndex) -> None:
+        self.touch(self.rows[index.row()].key)
+
+    @override
+    def resizeEvent(self, event: object) -> None:
+        super().resizeEvent(event)  # type: ignore[arg-type]
+        whole = sum(column.share for column in self._rows.columns)
+        wide = self.viewport().width()
+        for place, column in enumerate(self._rows.columns):
+            self.setColumnWidth(place, wide * column.share // whole)

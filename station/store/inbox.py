@@ -1,0 +1,182 @@
+"""The inbox of QA: everything open in the record, the gravest first."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import UTC, date, datetime, time, timedelta
+from pathlib import Path
+
+from sqlalchemy import func, select
+
+from station.core.checks.qa import FAILED, qa_check_of
+from station.core.checks.scale import check_of, held_true
+from station.core.checks.scan_back import CLEARED, DIFFERS
+from station.core.day_review import DayReview
+from station.core.facts import FactRecord
+from station.core.inbox_items import Grave, Item, Where
+from station.core.journal import EntryKind
+from station.core.pack import Quality
+from station.store.engine import reading
+from station.store.facts import facts
+from station.store.label_doubts import open_labels
+from station.store.label_rolls import roll_accounts
+from station.store.ledger import bin_state
+from station.store.open_holds import open_holds
+from station.store.suspects import filed_windows
+from station.store.tables import REJECTED, blend, pack
+
+DAYS_BACK = 14
+"""Rejects and unsigned days of so many production days are looked for."""
+_ROLLS = 40
+
+
+def inbox(home: Path, today: date) -> tuple[Item, ...]:
+    """Return what is open, gravest first, then oldest first.
+
+    Args:
+        home: folder of the record.
+        today: the production day that goes on; it needs no signature yet.
+    """
+    found = [
+        *_windows(home),
+        *_checks(home),
+        *_scans(home),
+        *_labels(home),
+        *_holds(home),
+        *_rolls(home),
+        *_days(home, today),
+        *_clock(home, today),
+    ]
+    return tuple(
+        sorted(
+            found, key=lambda item: (item.grave, item.at is None, item.at and item.at.isoformat())
+        )
+    )
+
+
+def day_counts(home: Path, day: date) -> tuple[int, int]:
+    """Bags and rejects of a production day."""
+    statement = (
+        select(func.count(), func.coalesce(func.sum(pack.c.rejected), 0))
+        .select_from(pack)
+        .join(blend, pack.c.blend_id == blend.c.id)
+        .where(blend.c.production_day == day)
+    )
+    with reading(home) as connection:
+        row = connection.execute(statement).one()
+    return row[0], row[1]
+
+
+def review_of_day(home: Path, day: date, today: date, remark: str) -> DayReview:
+    """What QA signs for a day: everything open that is not about another day."""
+    packs, rejects = day_counts(home, day)
+    named = day.isoformat()
+    mine = (
+        item.words
+        for item in inbox(home, today)
+        if not (item.where is Where.REJECTS and item.key != named) and item.where is not Where.DAY
+    )
+    return DayReview(day, tuple(mine), remark, packs, rejects)
+
+
+def signed_days(home: Path) -> dict[date, FactRecord]:
+    """The days that were reviewed, each with its last review."""
+    reviews = facts(home, (EntryKind.REVIEW,))
+    return {date.fromisoformat(one.fact.subject): one for one in reviews}
+
+
+def _windows(home: Path) -> Iterator[Item]:
+    for window, decision in filed_windows(home):
+        if decision is None:
+            words = f"Suspect window of {window.scale}: {window.bags} bags are held"
+            where = Where.HOLDS if window.cause else Where.SCALE
+            yield Item(Grave.STOP, words, where, window.closed, window.uid)
+
+
+def _checks(home: Path) -> Iterator[Item]:
+    last: dict[tuple[EntryKind, str], FactRecord] = {}
+    for record in facts(home, (EntryKind.SCALE_CHECK, EntryKind.QA_CHECK)):
+        last[record.fact.kind, record.fact.subject] = record
+    for (kind, subject), record in last.items():
+        if kind is EntryKind.SCALE_CHECK and not held_true(check_of(record)):
+            words = f"Scale {subject} failed its last check"
+            yield Item(Grave.STOP, words, Where.SCALE, record.at.utc, record.fact.uid)
+        elif kind is EntryKind.QA_CHECK and record.fact.result == FAILED:
+            words = f"{subject} failed its last check: {qa_check_of(record).words}"
+            yield Item(Grave.STOP, _capital(words), Where.CHECKS, record.at.utc, record.fact.uid)
+
+
+def _scans(home: Path) -> Iterator[Item]:
+    records = facts(home, (EntryKind.SCAN_BACK,))
+    cleared = {one.fact.details["scan"] for one in records if one.fact.result == CLEARED}
+    for one in records:
+        if one.fact.result == DIFFERS and one.fact.uid not in cleared:
+            words = f"The scan of label {one.fact.subject} does not match"
+            yield Item(Grave.STOP, words, Where.LABELS, one.at.utc, one.fact.subject)
+
+
+def _labels(home: Path) -> Iterator[Item]:
+    for label in open_labels(home):
+        words = f"Label {label.serial} is in doubt: {label.why}"
+        yield Item(Grave.ATTEND, words, Where.LABELS, label.judged_at, label.serial)
+
+
+def _holds(home: Path) -> Iterator[Item]:
+    windows = {
+        uid for window, decision in filed_windows(home) if decision is None for uid in window.holds
+    }
+    for hold in open_holds(home):
+        if hold.uid not in windows:
+            words = f"{hold.bags} bags are held: {_shorter(hold.subject)}"
+            yield Item(Grave.ATTEND, words, Where.HOLDS, hold.at, hold.uid)
+
+
+def _rolls(home: Path) -> Iterator[Item]:
+    for account in roll_accounts(home, _ROLLS):
+        if account.open:
+            words = f"Label roll {account.roll}: a difference of {account.difference} is open"
+            yield Item(Grave.ATTEND, words, Where.LABELS, account.put_in.at.utc, account.roll)
+
+
+def _days(home: Path, today: date) -> Iterator[Item]:
+    signed = signed_days(home)
+    since = today - timedelta(days=DAYS_BACK)
+    undecided = (
+        select(blend.c.production_day, func.count())
+        .join(pack, pack.c.blend_id == blend.c.id)
+        .where(blend.c.production_day >= since, REJECTED, pack.c.quality == Quality.REJECT)
+        .group_by(blend.c.production_day)
+    )
+    packed = select(blend.c.production_day).where(blend.c.production_day >= since).distinct()
+    with reading(home) as connection:
+        rejects = connection.execute(undecided).all()
+        days = sorted(connection.execute(packed).scalars())
+    for day, count in rejects:
+        words = f"{count} rejects of {day} wait for a decision"
+        yield Item(Grave.ATTEND, words, Where.REJECTS, None, day.isoformat())
+    for day in days:
+        if day < today and day not in signed:
+            state = bin_state(home, day)
+            if state.expected and state.counted is None:
+                words = f"The reject bin of {day} was not counted"
+                yield Item(Grave.TELL, words, Where.REJECTS, None, day.isoformat())
+            words = f"{day} is not reviewed and signed"
+            yield Item(Grave.TELL, words, Where.DAY, None, day.isoformat())
+
+
+def _clock(home: Path, today: date) -> Iterator[Item]:
+    signed = signed_days(home)
+    since = datetime.combine(today - timedelta(days=DAYS_BACK), time(), UTC)
+    for record in facts(home, (EntryKind.CLOCK,), since=since):
+        day = record.at.utc.date()
+        if day not in signed:
+            words = f"The clock: {record.fact.subject}, {record.fact.result}"
+            yield Item(Grave.ATTEND, words, Where.DAY, record.at.utc, day.isoformat())
+
+
+def _capital(words: str) -> str:
+    return words[:1].upper() + words[1:]
+
+
+def _shorter(words: str, most: int = 40) -> str:
+    return words if len(words) <= most else f"{words[: most - 1]}…"

@@ -1,0 +1,134 @@
+"""The ledger of a day's rejects: each with its weight, limits, lots and what became of it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from datetime import date, datetime
+from pathlib import Path
+
+from sqlalchemy import Connection, bindparam, func, select
+
+from station.core.dispositions import (
+    IN_THE_BIN,
+    DecisionMade,
+    bin_count_of,
+    decided_of,
+)
+from station.core.journal import EntryKind
+from station.core.lot_set import LotUse
+from station.core.metrology.verdict import Verdict
+from station.core.pack import Quality
+from station.core.reject_ledger import BinState, LedgerRow
+from station.core.run import Run
+from station.store.bodies import run_of
+from station.store.engine import reading
+from station.store.facts import facts, read_facts
+from station.store.journal import read_entry
+from station.store.prepared import Prepared
+from station.store.queries import local_time, shown_mass
+from station.store.tables import REJECTED, blend, fact, journal, lot_use, pack, run
+
+_ROWS = Prepared(
+    select(
+        *(pack.c[name] for name in ("serial", "judged_at", "offset_minutes", "verdict", "quality")),
+        *(pack.c[name] for name in ("net_digits", "net_unit", "reason", "operator")),
+        *(blend.c[name] for name in ("code", "use_by", "lot_set_id", "run_id")),
+    )
+    .join(blend, pack.c.blend_id == blend.c.id)
+    .where(blend.c.production_day == bindparam("day"), REJECTED)
+    .order_by(pack.c.id)
+)
+
+
+def ledger(home: Path, day: date) -> tuple[LedgerRow, ...]:
+    """Return the rejects of a production day, in the order they were weighed."""
+    with reading(home) as connection:
+        rows = _ROWS.execute(connection, {"day": day}).fetchall()
+        runs = _runs(connection, {row[-1] for row in rows})
+        lots = _lots(connection, {row[-2] for row in rows})
+        decisions = _decisions(connection, day)
+    found = []
+    for (
+        serial, at, offset, verdict, quality, digits, unit, reason, operator,
+        code, use_by, lot_set_id, run_id,
+    ) in rows:  # fmt: skip
+        its = runs[run_id]
+        found.append(
+            LedgerRow(
+                serial=serial,
+                at=local_time(datetime.fromisoformat(at), offset),
+                run=its.id,
+                product=its.product.code,
+                version=its.product.version,
+                name=its.product.name,
+                window=its.window,
+                net=shown_mass(digits, unit),
+                verdict=Verdict(verdict),
+                reason=reason,
+                quality=Quality(quality),
+                operator=operator,
+                blend_lot=code,
+                use_by=date.fromisoformat(use_by),
+                lots=lots[lot_set_id],
+                decision=decisions.get(serial),
+            )
+        )
+    return tuple(found)
+
+
+def decision_of(home: Path, serial: str) -> DecisionMade | None:
+    """Return the decision that holds for a bag, or None."""
+    found = facts(home, (EntryKind.DISPOSITION,), subject=serial, newest=1)
+    return DecisionMade(decided_of(found[0].fact), found[0]) if found else None
+
+
+def bin_state(home: Path, day: date) -> BinState:
+    """Return what lies in the bin of a production day by the record, and its last count."""
+    rejects = (
+        select(func.count())
+        .select_from(pack)
+        .join(blend, pack.c.blend_id == blend.c.id)
+        .where(blend.c.production_day == day, REJECTED, pack.c.quality.in_(IN_THE_BIN))
+    )
+    with reading(home) as connection:
+        expected = connection.execute(rejects).scalar_one()
+    counts = facts(home, (EntryKind.BIN_COUNT,), subject=day.isoformat(), newest=1)
+    return BinState(expected, bin_count_of(counts[0]) if counts else None)
+
+
+def _runs(connection: Connection, ids: Iterable[int]) -> dict[int, Run]:
+    statement = (
+        select(run.c.id, journal.c.canonical)
+        .join(journal, run.c.entry_id == journal.c.id)
+        .where(run.c.id.in_(tuple(ids)))
+    )
+    rows = connection.execute(statement).all()
+    return {row.id: run_of(read_entry(row.canonical).body) for row in rows}
+
+
+def _lots(connection: Connection, ids: Iterable[int]) -> dict[int, tuple[LotUse, ...]]:
+    statement = (
+        select(lot_use)
+        .where(lot_use.c.lot_set_id.in_(tuple(ids)))
+        .order_by(lot_use.c.component, lot_use.c.lot)
+    )
+    found: dict[int, tuple[LotUse, ...]] = {}
+    for row in connection.execute(statement).all():
+        found[row.lot_set_id] = (
+            *found.get(row.lot_set_id, ()),
+            LotUse(row.component, row.lot),
+        )
+    return found
+
+
+def _decisions(connection: Connection, day: date) -> dict[str, DecisionMade]:
+    statement = (
+        select(journal.c.canonical)
+        .join(fact, fact.c.entry_id == journal.c.id)
+        .join(pack, pack.c.serial == fact.c.subject)
+        .join(blend, pack.c.blend_id == blend.c.id)
+        .where(blend.c.production_day == day, REJECTED, fact.c.kind == EntryKind.DISPOSITION)
+        .order_by(fact.c.id.desc())
+    )
+    records = read_facts(connection, statement)  # oldest first: the last one holds
+    return {one.fact.subject: DecisionMade(decided_of(one.fact), one) for one in records}

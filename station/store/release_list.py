@@ -1,0 +1,206 @@
+"""The release list: holds and runs, each with what keeps it from being released, in words."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from datetime import date
+from pathlib import Path
+from typing import Any
+
+from sqlalchemy import ColumnElement, Connection, Row, and_, func, or_, select
+
+from station.core.checks.qa import GOOD, QaLimit
+from station.core.checks.suspect import FiledWindow
+from station.core.facts import FactRecord
+from station.core.holds import Releasable, reason_of, released_run, scope_of
+from station.core.journal import EntryKind
+from station.core.metrology.scale_check import CheckResult
+from station.core.pack import LabelState, Quality
+from station.store.engine import reading
+from station.store.facts import facts, read_facts
+from station.store.number_range import rows_between
+from station.store.suspects import filed_windows
+from station.store.tables import LABEL_OPEN, REJECTED, blend, fact, hold_range, journal, pack, run
+
+
+@dataclass(frozen=True, slots=True)
+class Wanted:
+    """Checks that must follow the last bag before it may go.
+
+    Args:
+        plan: checks of QA, by product code.
+        scale: whether the scale is checked.
+    """
+
+    plan: Mapping[str, Sequence[QaLimit]]
+    scale: bool
+
+
+def release_list(home: Path, wanted: Wanted, since: date) -> tuple[Releasable, ...]:
+    """Return the open holds, then the runs since a production day that nobody released yet.
+
+    Args:
+        home: folder of the record.
+        wanted: checks that must follow the last bag.
+        since: runs of earlier days are not listed.
+    """
+    undecided = [window for window, decision in filed_windows(home) if decision is None]
+    released = {released_run(one.fact) for one in facts(home, (EntryKind.RELEASE,))}
+    with reading(home) as connection:
+        ask = _Blockers(connection, wanted, undecided)
+        holds = [_hold(connection, ask, one) for one in _open_holds(connection)]
+        runs = [
+            _run(connection, ask, row)
+            for row in _runs_since(connection, since)
+            if row.uid not in released
+        ]
+    return (*holds, *(one for one in runs if one.bags))
+
+
+class _Blockers:
+    """Says why bags cannot go."""
+
+    def __init__(
+        self, connection: Connection, wanted: Wanted, undecided: Sequence[FiledWindow]
+    ) -> None:
+        self._connection, self._wanted, self._undecided = connection, wanted, undecided
+
+    def of(self, runs: Iterable[int], last_entry: int | None) -> tuple[str, ...]:
+        """Why the bags of some runs, up to an entry of the journal, cannot be released."""
+        rows = self._connection.execute(
+            select(run.c.id, run.c.uid, run.c.product, run.c.entry_id).where(
+                run.c.id.in_(tuple(runs))
+            )
+        ).all()
+        return (
+            *self._windows([row.uid for row in rows]),
+            *self._rejects([row.id for row in rows]),
+            *self._labels([row.id for row in rows]),
+            *self._checks(rows, last_entry),
+        )
+
+    def _windows(self, uids: Sequence[str]) -> list[str]:
+        found = [
+            window for window in self._undecided if any(one.run in uids for one in window.runs)
+        ]
+        return [f"a suspect window of {one.scale} is open ({one.bags} bags)" for one in found]
+
+    def _rejects(self, runs: Sequence[int]) -> list[str]:
+        count = self._connection.execute(
+            select(func.count())
+            .select_from(pack)
+            .join(blend, pack.c.blend_id == blend.c.id)
+            .where(blend.c.run_id.in_(runs), REJECTED, pack.c.quality == Quality.REJECT)
+        ).scalar_one()
+        return [f"{count} rejects are undecided"] if count else []
+
+    def _labels(self, runs: Sequence[int]) -> list[str]:
+        count = self._connection.execute(
+            select(func.count())
+            .select_from(pack)
+            .join(blend, pack.c.blend_id == blend.c.id)
+            .where(LABEL_OPEN, pack.c.label == LabelState.IN_DOUBT, blend.c.run_id.in_(runs))
+        ).scalar_one()
+        return [f"{count} labels are in doubt"] if count else []
+
+    def _checks(self, rows: Sequence[Any], last_entry: int | None) -> list[str]:
+        if last_entry is None:
+            return []
+        missing: dict[str, None] = {}
+        for row in rows:
+            for limit in self._wanted.plan.get(row.product, ()):
+                after = row.entry_id if limit.every is None else last_entry
+                good = and_(
+                    fact.c.subject == str(limit.kind),
+                    fact.c.kind == EntryKind.QA_CHECK,
+                    fact.c.result == GOOD,
+                )
+                if not self._follows(good, after):
+                    where = "in the run" if limit.every is None else "after the last bag"
+                    missing[f"no good check of {limit.kind} {where}"] = None
+        held_true = and_(
+            fact.c.kind == EntryKind.SCALE_CHECK, fact.c.result != str(CheckResult.FAILED)
+        )
+        if self._wanted.scale and not self._follows(held_true, last_entry):
+            missing["no good check of the scale after the last bag"] = None
+        return list(missing)
+
+    def _follows(self, condition: ColumnElement[bool], entry: int) -> bool:
+        statement = select(fact.c.id).where(condition, fact.c.entry_id > entry).limit(1)
+        return self._connection.execute(statement).first() is not None
+
+
+def _open_holds(connection: Connection) -> tuple[FactRecord, ...]:
+    still = select(hold_range.c.hold).where(hold_range.c.released == 0).distinct()
+    statement = (
+        select(journal.c.canonical)
+        .join(fact, fact.c.entry_id == journal.c.id)
+        .where(fact.c.kind == EntryKind.HOLD, fact.c.uid.in_(still))
+        .order_by(fact.c.id.desc())
+    )
+    return read_facts(connection, statement)
+
+
+def _hold(connection: Connection, ask: _Blockers, record: FactRecord) -> Releasable:
+    open_ranges = connection.execute(
+        select(hold_range).where(hold_range.c.hold == record.fact.uid, hold_range.c.released == 0)
+    ).all()
+    bags = or_(*(rows_between(connection, one.epoch, one.first, one.last) for one in open_ranges))
+    held = select(
+        blend.c.run_id, func.count().label("bags"), func.max(pack.c.entry_id).label("last")
+    )
+    rows = connection.execute(
+        held.join(blend, pack.c.blend_id == blend.c.id).where(bags).group_by(blend.c.run_id)
+    ).all()
+    last = max((row.last for row in rows), default=None)
+    return Releasable(
+        hold=record.fact.uid,
+        run="",
+        subject=record.fact.subject,
+        scope=scope_of(record),
+        reason=reason_of(record),
+        who=record.who,
+        at=record.at.utc,
+        bags=sum(row.bags for row in rows),
+        blocked=ask.of([row.run_id for row in rows], last),
+    )
+
+
+def _runs_since(connection: Connection, since: date) -> Sequence[Row[Any]]:
+    statement = (
+        select(run)
+        .join(blend, blend.c.run_id == run.c.id)
+        .where(blend.c.production_day >= since)
+        .distinct()
+        .order_by(run.c.id)
+    )
+    return connection.execute(statement).all()
+
+
+def _run(connection: Connection, ask: _Blockers, row: Row[Any]) -> Releasable:
+    its = select(
+        func.count().label("bags"),
+        func.max(pack.c.entry_id).label("last"),
+        func.sum(pack.c.quality == Quality.HELD).label("held"),
+    ).join(blend, pack.c.blend_id == blend.c.id)
+    found = connection.execute(its.where(blend.c.run_id == row.id)).one()
+    codes = connection.execute(
+        select(blend.c.code).where(blend.c.run_id == row.id).distinct()
+    ).scalars()
+    blocked = ask.of([row.id], found.last)
+    if row.ended_at is None:
+        blocked = ("the run is open", *blocked)
+    if found.held:
+        blocked = (f"{found.held} of its bags are held", *blocked)
+    return Releasable(
+        hold="",
+        run=row.uid,
+        subject=row.name,
+        scope="run",
+        reason=", ".join(codes),
+        who=row.lead,
+        at=row.started_at,
+        bags=found.bags,
+        blocked=blocked,
+    )
