@@ -30,6 +30,7 @@ from station.line.ports import Clock
 from station.reports.recall_back import serial_of
 from station.store.ledger import bin_state, ledger
 from station.store.queries import trace_pack
+from station.store.stands_for import check_into
 
 _TICKET = f"90{CODE_PREFIX}"
 
@@ -114,7 +115,7 @@ class RejectsDesk:
         if into and len(rows) != 1:
             raise DispositionError("one new bag stands for one reject: touch one alone")
         if into:
-            self._check_into(rows[0], into)
+            check_into(self._home, rows[0], into)
         rework = disposition is Disposition.REWORK
         lots = _union(rows) if rework else ()
         use_by = min(row.use_by for row in rows) if rework else None
@@ -157,27 +158,6 @@ class RejectsDesk:
             )
             moves.append(move_fact(move, self._uid(), line))
         return moves
-
-    def _check_into(self, row: LedgerRow, into: str) -> None:
-        """The new bag must say on its label all that the reject could hold."""
-        new = trace_pack(self._home, into)
-        if new.run.product != row.product:
-            raise DispositionError(
-                f"bag {into} is {new.run.name}, bag {row.serial} is {row.name}: it cannot stand "
-                "for it"
-            )
-        listed = {(one.component, one.code) for one in new.lots}
-        missing = [use.lot for use in row.lots if (use.component, use.lot) not in listed]
-        if missing:
-            raise DispositionError(
-                f"bag {into} does not list lot {', '.join(missing)}, which bag {row.serial} may "
-                "hold: rework it instead, so that its lots go on"
-            )
-        if new.record.draft.use_by > row.use_by:
-            raise DispositionError(
-                f"bag {into} has use-by {new.record.draft.use_by}, bag {row.serial} "
-                f"{row.use_by}: the earlier date must stand on the new bag"
-            )
 
     def _uid(self) -> str:
         return new_uid(self._clock.now())

@@ -2,9 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from contextlib import contextmanager
-from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
 
 import typer
@@ -12,25 +9,19 @@ import typer
 from station.cli.answer import Answer, Json, iso, run_verb
 from station.cli.options import AsJson, Config, Home, home_of, read_day, read_mass
 from station.cli.page import Weight, day, facts, heading, listing, note
-from station.cli.signing import opened_access, sign
+from station.cli.stopped import Settings, Who, Why, packhouse, stopped
 from station.core.lots import LotError, LotStatus
 from station.core.rights import Act
-from station.errors import BadInput, EnvironmentFault
+from station.errors import BadInput
 
 if TYPE_CHECKING:
     from datetime import date
     from decimal import Decimal
 
-    from station.config.packhouse import Packhouse
     from station.core.pack import Moment
     from station.core.receiving import Delivery, Notes
     from station.store.writer import StationStore
 
-Settings = Annotated[
-    Path, typer.Option("--config", metavar="DIR", envvar="STATION_CONFIG", help="The settings.")
-]
-Who = Annotated[str, typer.Option("--who", metavar="ID", help="Who says so, from people.toml.")]
-Why = Annotated[str, typer.Option("--why", metavar="WORDS", help="Why.")]
 Code = Annotated[str, typer.Argument(metavar="CODE", help="Code of the lot.")]
 _ON_SCREEN = "stop the station, or do it on its screen: RUN, then LOTS (F6)"
 _COLUMNS = ("lot", "component", "supplier", "received", "harvested", "last_day", "status")
@@ -67,7 +58,7 @@ def receive(
         from station.core.receiving import Notes, merge, receive
         from station.store.queries import known_lots
 
-        house = _packhouse(config)
+        house = packhouse(config)
         by_hand = Notes(
             code=code,
             component=component,
@@ -80,7 +71,7 @@ def receive(
             reference=reference,
             code_source=code_source,
         )
-        with _stopped(house, home, who, Act.RECEIVE) as (store, at, folder):
+        with stopped(house, home, who, Act.RECEIVE, _ON_SCREEN) as (store, at, folder):
             today = _today(at)
             known = {lot.code: lot for lot in known_lots(folder)} | dict(house.lots)
             try:
@@ -160,8 +151,8 @@ def hold(
         from station.line.ports import StoreFault
         from station.store.lot_reach import bags_with
 
-        house = _packhouse(config)
-        with _stopped(house, home, who, Act.HOLD) as (store, at, folder):
+        house = packhouse(config)
+        with stopped(house, home, who, Act.HOLD, _ON_SCREEN) as (store, at, folder):
             ranges = bags_with(folder, code)
             try:
                 store.record((hold_lot_fact(new_uid(at), code, why, ranges),), at, who)
@@ -188,8 +179,8 @@ def release(
         from station.line.ports import StoreFault
         from station.store.facts import facts as read
 
-        house = _packhouse(config)
-        with _stopped(house, home, who, Act.RELEASE) as (store, at, folder):
+        house = packhouse(config)
+        with stopped(house, home, who, Act.RELEASE, _ON_SCREEN) as (store, at, folder):
             found = open_holds(read(folder, KINDS, subject=code)).get(code, ())
             if not found:
                 raise BadInput(
@@ -212,42 +203,6 @@ def release(
 
 
 # --- the stopped station ----------------------------------------------------------------------
-
-
-def _packhouse(config: Path) -> Packhouse:
-    from station.clock import SystemClock
-    from station.config.load import load, load_settings
-    from station.line.opening import calendar_day
-
-    today = calendar_day(SystemClock(load_settings(config).zone).now())
-    return load(config, today)
-
-
-@contextmanager
-def _stopped(
-    house: Packhouse, home: Path | None, who: str, act: Act
-) -> Iterator[tuple[StationStore, Moment, Path]]:
-    """The record of a station that does not run, open for one signed entry."""
-    from station.clock import SystemClock
-    from station.store.writer import StationStore
-
-    if who not in house.people:
-        raise BadInput(f"--who {who}", f"is nobody of people.toml: {', '.join(house.people)}")
-    settings = house.settings
-    folder = home or settings.home
-    clock = SystemClock(settings.zone)
-    try:
-        key = settings.record.key_of(folder)
-        store = StationStore.open(folder, settings.site, settings.station, clock, key)
-    except EnvironmentFault as fault:
-        if "in use" in fault.title:
-            raise EnvironmentFault("the station runs", _ON_SCREEN) from fault
-        raise
-    with store:
-        sign(act, who, opened_access(house, folder, clock, store), house)
-        at = clock.now()
-        store.add_lots(tuple(house.lots.values()), at, "station")
-        yield store, at, folder
 
 
 def _today(at: Moment) -> date:

@@ -14,11 +14,13 @@ from station.cli import (
     centre,
     centre_downlink,
     centre_questions,
+    checks,
     evidence,
     export,
     forecast,
     giveaway,
     handover,
+    holds,
     journal,
     journal_heads,
     label,
@@ -62,7 +64,14 @@ def build() -> typer.Typer:
     app.command("record")(record.record)
     app.command("backup")(backup.backup)
     app.command("restore")(backup.restore)
-    app.command("rejects")(rejects.rejects)
+    rejects_verbs = _group("List a day's rejects, decide about them, count their bin.")
+    rejects_verbs.callback(invoke_without_command=True, no_args_is_help=False)(rejects.rejects)
+    rejects_verbs.command("decide")(rejects.decide)
+    rejects_verbs.command("bin")(rejects.count_bin)
+    app.add_typer(rejects_verbs, name="rejects")
+    app.command("hold")(holds.hold)
+    app.command("release")(holds.release)
+    app.command("checks")(checks.checks)
     app.command("trace")(trace.trace)
     app.command("label")(label.label)
     journal_verbs = _group("Prove the record, check it, or build its tables again.")

@@ -9,7 +9,7 @@ from station.core.dispositions import BinCount, DecisionMade
 from station.core.lot_set import LotUse
 from station.core.mass import Mass
 from station.core.metrology.verdict import Verdict, Window
-from station.core.pack import Quality
+from station.core.pack import LabelState, Quality
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,6 +26,7 @@ class LedgerRow:
         verdict: of the weight alone.
         reason: why it was set aside.
         quality: what it is now.
+        label: how far its label came.
         operator: id of who was on the scale.
         blend_lot, use_by, lots: what its label says or would have said.
         decision: what was decided, the last correction of it; None while it is open.
@@ -42,6 +43,7 @@ class LedgerRow:
     verdict: Verdict
     reason: str
     quality: Quality
+    label: LabelState
     operator: str
     blend_lot: str
     use_by: date

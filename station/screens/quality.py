@@ -33,8 +33,8 @@ from station.screens.quality_sources import (
     QaSource,
     RejectsSource,
 )
-from station.screens.theme import LIGHT, Palette, Ruler
-from station.screens.widgets.sheet import Message
+from station.screens.theme import KEY_MM, LIGHT, Face, Palette, Ruler
+from station.screens.widgets.sheet import Message, Page, Text
 from station.screens.widgets.tiles import Tile, Tiles
 from station.screens.widgets.touch_button import TouchButton
 
@@ -45,6 +45,7 @@ SIGNERS = ("lead", "qa", "manager")
 """Roles of those who sign here."""
 _ELSEWHERE = {Where.LABELS: "LABELS (F5) settles it.", Where.SCALE: "CHECKS (F4) settles it."}
 _TWO = 2
+_WHO_SIGNS = "Who is touched first signs; who is touched second witnesses or releases too"
 
 
 @dataclass(frozen=True, slots=True)
@@ -105,20 +106,27 @@ class QualityPage(DoorPage):
         self.checks = QaPanel(self, sources.checks, palette)
         self.look_up = LookUpPanel(self, sources.inbox, palette)
         self.inspector = InspectorPanel(self, sources.inspector, self.bar, palette)
-        self.crew = Tiles(
-            palette, [Tile(p.id, p.name, f"{p.id}, {p.role}") for p in self._people], 3
-        )
-        self.panels = (
-            *(self.inbox, self.rejects, self.holds, self.checks, self.look_up, self.inspector),
-            self.crew,
+        names = [Tile(one.id, one.name, f"{one.id}, {one.role}") for one in self._people]
+        self.crew = Tiles(palette, names, columns=3)
+        crew = Page(palette)
+        for part in (Text(palette, _WHO_SIGNS, Face.VERB, 5.2), self.crew):
+            crew.column.addWidget(part)
+        crew.column.addStretch(1)
+        self.panels: tuple[Panel, ...] = (
+            *(self.inbox, self.rejects, self.holds),
+            *(self.checks, self.look_up, self.inspector),
         )
         self.pages = QStackedWidget()
-        for panel in self.panels:
-            self.pages.addWidget(panel)
+        for page in (
+            *(self.inbox, self.rejects, self.holds),
+            *(self.checks, self.look_up, self.inspector, crew),
+        ):
+            self.pages.addWidget(page)
         self.tabs = tuple(
-            TouchButton(palette, words, small=str(n)) for n, words in enumerate(_TABS, 1)
+            TouchButton(palette, words, small=f"Ctrl {n}", least_mm=KEY_MM)
+            for n, words in enumerate(_TABS, 1)
         )
-        self.back_button = TouchButton(palette, "LEAD", small="F10")
+        self.back_button = TouchButton(palette, "LEAD", small="F10", least_mm=KEY_MM)
         self.message = Message(palette, 4.6)
         self._compose()
         self._connect(bridge)
@@ -130,7 +138,7 @@ class QualityPage(DoorPage):
         for tab in self.tabs:
             tab.setCheckable(True)
         for button in (*self.tabs, self.back_button):
-            button.setMinimumHeight(ruler.touch(22))
+            button.setMinimumHeight(ruler.touch(KEY_MM))
         whole = QVBoxLayout(self)
         margin = round(ruler.px(5))
         whole.setContentsMargins(margin, margin, margin, margin)
@@ -237,7 +245,7 @@ class QualityPage(DoorPage):
         else:
             self._signing = [*self._signing, person][-_TWO:]
         self.crew.check(self._signing)
-        self.tabs[_WHO].small = " + ".join(self._signing) or str(_WHO + 1)
+        self.tabs[_WHO].small = " + ".join(self._signing) or f"Ctrl {_WHO + 1}"
         self.tabs[_WHO].update()
 
     @Slot(str, str)

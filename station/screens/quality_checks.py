@@ -20,12 +20,12 @@ from station.screens.widgets.touch_button import TouchButton
 from station.screens.widgets.touch_table import Column, TouchTable
 
 _COLUMNS = (
-    Column("time", 3),
-    Column("check", 4),
-    Column("found", 3),
-    Column("allowed", 4),
-    Column("result", 2),
-    Column("note", 4),
+    Column("time", 5),
+    Column("check", 5),
+    Column("found", 4),
+    Column("allowed", 5),
+    Column("result", 3),
+    Column("note", 5),
 )
 _PASS, _FAIL = "passed", "failed"
 
@@ -51,7 +51,7 @@ class QaPanel(QWidget):
         self.outcome = Tiles(palette, [Tile(_PASS, "PASSED"), Tile(_FAIL, "FAILED")], 2)
         self.pieces = Page(palette)
         self.piece_tiles: Tiles | None = None
-        self.note = ScanField(palette, "bag, wash record or what was seen")
+        self.note = ScanField(palette, "bag or wash record")
         self.instrument = ScanField(palette, "instrument")
         self.action = ScanField(palette, "failed: what is done about it")
         for field in (self.note, self.instrument, self.action):

@@ -17,12 +17,11 @@ from station.screens.widgets.touch_button import TouchButton
 from station.screens.widgets.touch_table import Column, TableRow, TouchTable
 
 _COLUMNS = (
-    Column("by", 3),
-    Column("what", 5),
-    Column("why", 5),
+    Column("by", 4),
+    Column("what", 6),
     Column("bags", 2, figures=True),
-    Column("since", 3),
-    Column("state", 3),
+    Column("since", 5),
+    Column("state", 4),
 )
 _SCOPES = (
     (ScopeKind.SERIALS, "first serial", "last serial"),
@@ -171,7 +170,7 @@ class HoldsPanel(QWidget):
 
     def _window_row(self, one: FiledWindow) -> TableRow:
         at = f"{one.closed.astimezone(self._zone):%d %b %H:%M}"
-        cells = ("suspect", one.scale, "failed its check", f"{one.bags}", at, "DECIDE")
+        cells = ("suspect", one.scale, f"{one.bags}", at, "DECIDE")
         return TableRow(one.uid, cells, attend=True)
 
     def _enable(self) -> None:

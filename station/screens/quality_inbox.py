@@ -42,7 +42,7 @@ class InboxPanel(QWidget):
         self.head = Text(palette, "", Face.VERB, 5.2)
         self.table = TouchTable(palette, _COLUMNS)
         self.state = Text(palette, "", Face.TEXT, 4.0)
-        self.remark = ScanField(palette, "why it is signed with open things")
+        self.remark = ScanField(palette, "remark on what is open")
         self.remark.setMaxLength(200)
         self.before_button = TouchButton(palette, "◀", small="day before")
         self.after_button = TouchButton(palette, "▶", small="day after")

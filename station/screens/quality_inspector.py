@@ -51,7 +51,7 @@ class InspectorPanel(QWidget):
         self._series: BagSeries | None = None
         self.head = Text(palette, sentence(AID), Face.VERB, 4.8)
         self.list = TouchTable(palette, _BATCHES)
-        self.scan = ScanField(palette, "scan the label of a bag he picked")
+        self.scan = ScanField(palette, "scan a picked bag")
         self.scan.setMaxLength(400)
         self.figure = LiveFigure(palette)
         self.verb = Text(palette, "", Face.VERB, 5.2)

@@ -15,7 +15,7 @@ from station.screens.widgets.touch_button import TouchButton
 from station.screens.widgets.touch_table import Column, TouchTable
 
 _COLUMNS = (
-    Column("time", 3),
+    Column("time", 4),
     Column("serial", 5),
     Column("net", 3, figures=True),
     Column("now", 3),
@@ -32,9 +32,9 @@ class LookUpPanel(QWidget):
         super().__init__(parent)
         self._host, self._source = host, source
         self.found: Complaint | None = None
-        self.scan = ScanField(palette, "scan a label, or type a serial or blend lot")
+        self.scan = ScanField(palette, "scan a label or lot")
         self.scan.setMaxLength(400)
-        self.time = ScanField(palette, "with a lot: 2026-11-25 09:40")
+        self.time = ScanField(palette, "time, with a lot")
         self.go_button = TouchButton(palette, "LOOK UP")
         self.bag = Text(palette, "", Face.CODE, 3.4)
         self.around = Text(palette, "", Face.CODE, 3.0)

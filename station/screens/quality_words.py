@@ -8,7 +8,7 @@ from datetime import datetime, tzinfo
 from station.core.checks.qa import QaLimit, qa_check_of
 from station.core.complaint import BagSeen, Complaint
 from station.core.facts import FactRecord
-from station.core.holds import Releasable
+from station.core.holds import Releasable, ScopeKind
 from station.core.inbox_items import Grave, Item
 from station.core.journal import EntryKind
 from station.core.metrology.batch import Judgement
@@ -96,8 +96,8 @@ def release_row(one: Releasable, zone: tzinfo) -> TableRow:
     """One thing that could be released."""
     state = "READY" if not one.blocked else f"BLOCKED {len(one.blocked)}"
     at = f"{one.at.astimezone(zone):%d %b %H:%M}"
-    about = one.subject if one.scope != "suspect window" else one.reason
-    cells = (one.scope, about, one.reason, f"{one.bags}", at, state)
+    about = one.subject if one.scope != ScopeKind.WINDOW else one.reason
+    cells = (one.scope, about, f"{one.bags}", at, state)
     return TableRow(one.key, cells, bool(one.blocked))
 
 

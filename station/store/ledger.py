@@ -17,7 +17,7 @@ from station.core.dispositions import (
 from station.core.journal import EntryKind
 from station.core.lot_set import LotUse
 from station.core.metrology.verdict import Verdict
-from station.core.pack import Quality
+from station.core.pack import LabelState, Quality
 from station.core.reject_ledger import BinState, LedgerRow
 from station.core.run import Run
 from station.store.bodies import run_of
@@ -31,7 +31,7 @@ from station.store.tables import REJECTED, blend, fact, journal, lot_use, pack, 
 _ROWS = Prepared(
     select(
         *(pack.c[name] for name in ("serial", "judged_at", "offset_minutes", "verdict", "quality")),
-        *(pack.c[name] for name in ("net_digits", "net_unit", "reason", "operator")),
+        *(pack.c[name] for name in ("net_digits", "net_unit", "reason", "label", "operator")),
         *(blend.c[name] for name in ("code", "use_by", "lot_set_id", "run_id")),
     )
     .join(blend, pack.c.blend_id == blend.c.id)
@@ -49,7 +49,7 @@ def ledger(home: Path, day: date) -> tuple[LedgerRow, ...]:
         decisions = _decisions(connection, day)
     found = []
     for (
-        serial, at, offset, verdict, quality, digits, unit, reason, operator,
+        serial, at, offset, verdict, quality, digits, unit, reason, label, operator,
         code, use_by, lot_set_id, run_id,
     ) in rows:  # fmt: skip
         its = runs[run_id]
@@ -66,6 +66,7 @@ def ledger(home: Path, day: date) -> tuple[LedgerRow, ...]:
                 verdict=Verdict(verdict),
                 reason=reason,
                 quality=Quality(quality),
+                label=LabelState(label),
                 operator=operator,
                 blend_lot=code,
                 use_by=date.fromisoformat(use_by),

@@ -8,9 +8,9 @@ from datetime import date
 from pathlib import Path
 from typing import Any
 
-from sqlalchemy import ColumnElement, Connection, Row, and_, func, or_, select
+from sqlalchemy import ColumnElement, Connection, Row, and_, case, func, or_, select
 
-from station.core.checks.qa import GOOD, QaLimit
+from station.core.checks.qa import GOOD, REFERENCE, QaLimit
 from station.core.checks.suspect import FiledWindow
 from station.core.facts import FactRecord
 from station.core.holds import Releasable, reason_of, released_run, scope_of
@@ -110,14 +110,15 @@ class _Blockers:
         missing: dict[str, None] = {}
         for row in rows:
             for limit in self._wanted.plan.get(row.product, ()):
-                after = row.entry_id if limit.every is None else last_entry
+                once = limit.every is None or limit.kind is REFERENCE
+                after = row.entry_id if once else last_entry
                 good = and_(
                     fact.c.subject == str(limit.kind),
                     fact.c.kind == EntryKind.QA_CHECK,
                     fact.c.result == GOOD,
                 )
                 if not self._follows(good, after):
-                    where = "in the run" if limit.every is None else "after the last bag"
+                    where = "in the run" if once else "after the last bag"
                     missing[f"no good check of {limit.kind} {where}"] = None
         held_true = and_(
             fact.c.kind == EntryKind.SCALE_CHECK, fact.c.result != str(CheckResult.FAILED)
@@ -182,7 +183,7 @@ def _run(connection: Connection, ask: _Blockers, row: Row[Any]) -> Releasable:
     its = select(
         func.count().label("bags"),
         func.max(pack.c.entry_id).label("last"),
-        func.sum(pack.c.quality == Quality.HELD).label("held"),
+        func.sum(case((pack.c.quality == Quality.HELD, 1), else_=0)).label("held"),
     ).join(blend, pack.c.blend_id == blend.c.id)
     found = connection.execute(its.where(blend.c.run_id == row.id)).one()
     codes = connection.execute(

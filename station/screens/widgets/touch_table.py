@@ -139,7 +139,7 @@ class TouchTable(QTableView):
         self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.setShowGrid(False)
+        self.setShowGrid(True)
         self.setWordWrap(False)
         self.setTextElideMode(Qt.TextElideMode.ElideRight)
         self.verticalHeader().hide()
@@ -152,9 +152,7 @@ class TouchTable(QTableView):
         edge = palette.edge
         self.setStyleSheet(
             f"QTableView {{ background: {palette.ground}; border: 1px solid {edge};"
-            f" color: {palette.ink}; }}"
-            f"QTableView::item {{ border-bottom: 1px solid {palette.quiet};"
-            f" padding: 0 {round(ruler.px(1))}px; }}"
+            f" color: {palette.ink}; gridline-color: {palette.quiet}; }}"
             f"QHeaderView::section {{ background: {palette.quiet}; color: {palette.ink};"
             f" border: none; padding: {round(ruler.px(1))}px; }}"
         )

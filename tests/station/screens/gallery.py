@@ -47,6 +47,7 @@ from tests.station.screens import (
 from tests.station.screens.checks_rig import ChecksRig, suspected
 from tests.station.screens.fakes import FakeHand, FakeIntents
 from tests.station.screens.service_rig import WRONG, ServiceRig, marked_line
+from tests.station.screens.quality_rig import QualityRig
 from tests.station.screens.signing_rig import CREW, PinSource
 from tests.station.screens.states import (
     LONG_NAME,
@@ -367,6 +368,68 @@ def service(folder: Path) -> None:
         picture("7_swap")
         page.stop()
         page.close()
+
+
+def quality(folder: Path) -> None:
+    for wide, tall in ((1024, 768), SIZES[0]):
+        with tempfile.TemporaryDirectory() as home:
+            rig = QualityRig(Path(home) / "home", (wide, tall), bags=115)
+            page = rig.page
+            page.show()
+
+            def picture(name: str, page: QWidget = page, wide: int = wide) -> None:
+                shoot(page, folder / f"quality_{wide}_{name}.png")
+
+            rig.sign("Q01", "M01")
+            rig.show()
+            rig.tab(3)
+            page.checks.choose("seal")
+            page.checks.outcome.touched.emit("failed")
+            page.checks.action.setText("jaw cleaned, bags held")
+            picture("3_seal_fails")
+            page.checks.enter_button.held.emit()
+            rig.settle()
+            picture("3_checks_made")
+            page.checks.choose("room temperature")
+            for key in "2.8":
+                page.checks.pad.keys[key].click()
+            picture("3_room")
+            page.checks.choose("metal detector")
+            picture("3_metal")
+            rig.tab(0)
+            picture("0_inbox")
+            rig.tab(1)
+            page.rejects.table.touch(rig.rejects[3])
+            rig.settle()
+            picture("1_rejects")
+            page.rejects.decide_button.click()
+            page.rejects.decide.choose("topped up")
+            picture("1_decide")
+            page.rejects.pages.setCurrentIndex(0)
+            page.rejects.filter_button.click()
+            picture("1_filter")
+            page.rejects.bin_button.click()
+            picture("1_bin")
+            rig.tab(2)
+            page.holds.table.touch(rig.run.id)
+            picture("2_holds")
+            page.holds.hold_button.click()
+            picture("2_new_hold")
+            rig.tab(4)
+            page.look_up.show_bag(rig.serials[40])
+            rig.settle()
+            picture("4_look_up")
+            rig.tab(5)
+            picture("5_batches")
+            if page.inspector.batches:
+                page.inspector.list.touch(page.inspector.batches[0].key)
+                page.inspector.draw_button.click()
+                for shown in ("0", "351", "0"):
+                    rig.rest(shown)
+                picture("5_test")
+            rig.tab(6)
+            picture("6_who")
+            rig.close()
 
 
 def settle(page: NumbersPage) -> None:
