@@ -17,7 +17,7 @@ from station.core.inbox_items import Item
 from station.errors import BadInput
 from station.line.opening import day_of
 from station.line.ports import Clock
-from station.reports.recall_back import serial_of
+from station.reports.serial_scan import serial_of
 from station.store.complaint import bag_at, complaint
 from station.store.inbox import inbox, review_of_day, signed_days
 

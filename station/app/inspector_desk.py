@@ -28,7 +28,7 @@ from station.core.reference_test import (
 from station.core.run import Run
 from station.line.opening import day_of
 from station.line.ports import Clock
-from station.reports.recall_back import serial_of
+from station.reports.serial_scan import serial_of
 from station.store.batches import batches_of
 from station.store.run_evidence import runs_of_day
 

@@ -27,7 +27,7 @@ from station.core.reject_ledger import BinState, LedgerRow
 from station.core.shifts import shift_of
 from station.line.opening import day_of
 from station.line.ports import Clock
-from station.reports.recall_back import serial_of
+from station.reports.serial_scan import serial_of
 from station.store.ledger import bin_state, ledger
 from station.store.queries import trace_pack
 from station.store.stands_for import check_into

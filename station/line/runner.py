@@ -11,7 +11,7 @@ import logging
 import queue
 import threading
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from drivers.steady import Reading
 from station.core.dispositions import ticket_fact
@@ -50,13 +50,15 @@ from station.line.events import (
     Weighed,
 )
 from station.line.label_steps import LabelSteps
+from station.line.listeners import Listeners as Listeners
+from station.line.listeners import Timing as Timing
 from station.line.lot_change import Lots, NoLots
 from station.line.messages import End, Enter, Idle, Message, Start
 from station.line.opening import Catalogue, calendar_day, day_of, open_run
 from station.line.ports import Clock, LabelDesk, Store, StoreFault
 from station.line.present import line_state
 from station.line.signatures import Proofs, unsigned_words
-from station.line.state import EntryAnswer, LineState, Phase, RunAnswer, RunChoice
+from station.line.state import EntryAnswer, Phase, RunAnswer, RunChoice
 
 _LOG = logging.getLogger(__name__)
 _TICK_S = 0.1
@@ -68,23 +70,6 @@ _COPIES = ReprintRule()
 _BEHIND = "the station is behind the scale: lift the bag off and wait"
 
 
-@dataclass(frozen=True, slots=True)
-class Timing:
-    """How long one labelled bag took, in nanoseconds of the steady count.
-
-    Args:
-        serial: the bag.
-        stable: when the frame that judged it arrived.
-        durable: when its record was on the disk.
-        labelled: when the line heard that the printer had its whole label.
-    """
-
-    serial: str
-    stable: int
-    durable: int
-    labelled: int
-
-
 Follow = Callable[[Sequence[Fact], Moment, str], tuple[Fact, ...]]
 """From entered facts, when and by whom, to those they bring with them."""
 
@@ -92,21 +77,6 @@ Follow = Callable[[Sequence[Fact], Moment, str], tuple[Fact, ...]]
 def _nothing_follows(facts: Sequence[Fact], at: Moment, who: str) -> tuple[Fact, ...]:
     """The facts alone are recorded."""
     return ()
-
-
-def _ignore(_: object) -> None:
-    """Nobody listens."""
-
-
-@dataclass(frozen=True, slots=True)
-class Listeners:
-    """Who is told what; each is called on the line's thread and must return at once."""
-
-    state: Callable[[LineState], None]
-    answer: Callable[[RunAnswer], None]
-    sound: Callable[[Sound], None]
-    timing: Callable[[Timing], None]
-    entered: Callable[[EntryAnswer], None] = _ignore
 
 
 class LineRunner:

@@ -23,10 +23,11 @@ def test_rejects_of_a_day(station, packed):
     assert [reject["serial"] for reject in rejects] == aside
     assert [reject["net"] for reject in rejects] == ["331", "358", "329"]
     assert [reject["verdict"] for reject in rejects] == ["below floor", "over", "below T1"]
-    assert list(rejects[0]) == [
-        "serial", "at", "product", "version", "name", "blend_lot", "nominal", "nominal_unit",
-        "net", "unit", "verdict", "quality", "reason", "label", "operator",
-    ]  # fmt: skip
+    assert (document["open"], document["bin"]) == (3, {"expected": 3, "counted": None})
+    first = rejects[0]
+    assert (first["t1"], first["t2"], first["floor"]) == ("329.8", "319.6", "340")
+    assert first["lots"]
+    assert (first["decision"], first["label"], first["operator"]) == (None, "none", "P01")
 
 
 def test_rejects_for_people_and_a_day_without_any(station, packed):

@@ -46,8 +46,8 @@ from tests.station.screens import (
 )
 from tests.station.screens.checks_rig import ChecksRig, suspected
 from tests.station.screens.fakes import FakeHand, FakeIntents
-from tests.station.screens.service_rig import WRONG, ServiceRig, marked_line
 from tests.station.screens.quality_rig import QualityRig
+from tests.station.screens.service_rig import WRONG, ServiceRig, marked_line
 from tests.station.screens.signing_rig import CREW, PinSource
 from tests.station.screens.states import (
     LONG_NAME,
@@ -479,7 +479,7 @@ def window(folder: Path) -> None:
 def main(folder: Path) -> None:
     folder.mkdir(parents=True, exist_ok=True)
     application = QApplication.instance() or QApplication([])
-    pages = (numbers, checks, change, lots, labels, shipping, trace, signing, service)
+    pages = (numbers, checks, change, lots, labels, shipping, trace, signing, service, quality)
     parts = (packer, lead, *pages, window)
     for part in parts:
         part(folder)
