@@ -51,9 +51,9 @@ class QaPanel(QWidget):
         self.outcome = Tiles(palette, [Tile(_PASS, "PASSED"), Tile(_FAIL, "FAILED")], 2)
         self.pieces = Page(palette)
         self.piece_tiles: Tiles | None = None
-        self.note = ScanField(palette, "bag or wash record")
+        self.note = ScanField(palette, "bag, record")
         self.instrument = ScanField(palette, "instrument")
-        self.action = ScanField(palette, "failed: what is done about it")
+        self.action = ScanField(palette, "failed: what is done")
         for field in (self.note, self.instrument, self.action):
             field.setMaxLength(120)
         self.table = TouchTable(palette, _COLUMNS)
@@ -61,6 +61,8 @@ class QaPanel(QWidget):
         self.enter_button = TouchButton(palette, "ENTER", small="hold", hold=True)
         self.side = QStackedWidget()
         self._compose()
+        for part in (self.value, self.pad, self.outcome, self.pieces):
+            part.hide()  # until a kind is chosen
         self.pad.changed.connect(self._figure)
         self.outcome.touched.connect(self._judge)
         self.list_button.clicked.connect(lambda: self.side.setCurrentIndex(1))
@@ -69,8 +71,9 @@ class QaPanel(QWidget):
     def _compose(self) -> None:
         ruler = Ruler.of(self.screen())
         fields = QHBoxLayout()
-        fields.addWidget(self.note, 3)
+        fields.addWidget(self.note, 2)
         fields.addWidget(self.instrument, 2)
+        fields.addWidget(self.action, 3)
         entry = QWidget()
         column = QVBoxLayout(entry)
         column.setContentsMargins(0, 0, 0, 0)
@@ -79,7 +82,6 @@ class QaPanel(QWidget):
             column.addWidget(part)
         column.addStretch(1)
         column.addLayout(fields)
-        column.addWidget(self.action)
         self.side.addWidget(entry)
         self.side.addWidget(self.table)
         row = QHBoxLayout()

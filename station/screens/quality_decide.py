@@ -53,6 +53,7 @@ class DecidePage(QWidget):
         self.ready_made.touched.connect(self.reason.setText)
         self.back_button.clicked.connect(self.left)
         self.enter_button.held.connect(self._enter)
+        self._show()
 
     def _compose(self) -> None:
         ruler = Ruler.of(self.screen())

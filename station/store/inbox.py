@@ -102,7 +102,9 @@ def _checks(home: Path) -> Iterator[Item]:
             words = f"Scale {subject} failed its last check"
             yield Item(Grave.STOP, words, Where.SCALE, record.at.utc, record.fact.uid)
         elif kind is EntryKind.QA_CHECK and record.fact.result == FAILED:
-            words = f"{subject} failed its last check ({qa_check_of(record).words})"
+            found = qa_check_of(record)
+            figure = "" if found.value is None else f": {found.words}"
+            words = f"{subject} failed its last check{figure}"
             yield Item(Grave.STOP, _capital(words), Where.CHECKS, record.at.utc, record.fact.uid)
 
 
