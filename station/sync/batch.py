@@ -22,8 +22,8 @@ LONGEST = 1 << 20
 
 _SIGNATURE = b"PGCOPY\n\xff\r\n\x00" + bytes(8)
 _END = b"\xff\xff"
-_HEAD = struct.Struct("!hiqi").pack
 _LENGTH = struct.Struct("!i").pack
+_NUMBER = struct.Struct("!iq").pack
 
 
 @dataclass(slots=True)
@@ -104,17 +104,21 @@ def batch_of(after: int, before: bytes, entries: Sequence[Sent]) -> Batch:
     return Batch(after, before, tuple(good), tuple(apart), entries[-1].seq, digest)
 
 
-def copy_stream(entries: Sequence[Sent]) -> bytes:
+def copy_stream(names: tuple[str, str], epoch: int, entries: Sequence[Sent]) -> bytes:
     """The entries as PostgreSQL's COPY reads them in its binary format.
 
-    Columns: seq bigint, kind text, hash bytea, canonical bytea (PostgreSQL documentation, COPY,
+    Columns: site, station, epoch, seq, kind, hash, canonical (PostgreSQL documentation, COPY,
     "Binary Format": a signature, then for each row the number of fields and each with its length).
     """
+    site, station = (_field(name.encode()) for name in names)
+    head = struct.pack("!h", 7) + site + station + _NUMBER(8, epoch)
     out = [_SIGNATURE]
     for seq, kind, digest, canonical in entries:
         word = kind.encode()
         out += (
-            _HEAD(4, 8, seq, len(word)),
+            head,
+            _NUMBER(8, seq),
+            _LENGTH(len(word)),
             word,
             _LENGTH(len(digest)),
             digest,
@@ -123,3 +127,7 @@ def copy_stream(entries: Sequence[Sent]) -> bytes:
         )
     out.append(_END)
     return b"".join(out)
+
+
+def _field(value: bytes) -> bytes:
+    return _LENGTH(len(value)) + value

@@ -5,17 +5,20 @@ on from there, whatever it remembers. A piece is one transaction: its entries, t
 the watermark, which only moves from the entry in front of the piece. So the watermark never passes
 a gap, and what it says is durable before the station believes it.
 
-An entry that is there already is compared by its hash. Equal: it was delivered before. Different:
-the other one stays, ours goes to quarantine, and nothing more of the epoch is sent.
+A piece is copied straight into the station's own part of the entries. Only where something of it
+is there already, which the watermark makes rare, it goes by a temporary table and INSERT … ON
+CONFLICT DO NOTHING, and what is there is compared by its hash. Equal: it was delivered before.
+Different: the other one stays, ours goes to quarantine, and nothing more of the epoch is sent.
 """
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 
 import psycopg
+from psycopg import sql
 
 from station.core.journal import GENESIS
 from station.store.outlet import Sent
@@ -23,16 +26,14 @@ from station.sync.batch import Apart, Batch, copy_stream
 from station.sync.connection import CentreConnection
 from station.sync.errors import REFUSALS, TakenElsewhere, TwoRecords
 from station.sync.founding import check_shape
+from station.sync.schema import leaf
 
 _ARRIVED = (
-    "CREATE TEMPORARY TABLE IF NOT EXISTS arrived (seq bigint, kind text, hash bytea, "
-    "canonical bytea) ON COMMIT DELETE ROWS"
+    "CREATE TEMPORARY TABLE IF NOT EXISTS arrived (site text, station text, epoch bigint, "
+    "seq bigint, kind text, hash bytea, canonical bytea) ON COMMIT DELETE ROWS"
 )
-_COPY = "COPY arrived FROM STDIN (FORMAT BINARY)"
-_KEEP = (
-    "INSERT INTO centre.entry SELECT %s, %s, %s, seq, kind, hash, canonical FROM arrived "
-    "ON CONFLICT DO NOTHING"
-)
+_COPY = sql.SQL("COPY {} FROM STDIN (FORMAT BINARY)")
+_KEEP = "INSERT INTO centre.entry SELECT * FROM arrived ON CONFLICT DO NOTHING"
 _OTHERS = (
     "SELECT a.seq FROM centre.entry e JOIN arrived a ON a.seq = e.seq "
     "WHERE e.site = %s AND e.station = %s AND e.epoch = %s AND e.seq BETWEEN %s AND %s "
@@ -111,6 +112,7 @@ class Delivery:
     ) -> None:
         self.connection, self._wait_s = connection, wait_s
         self.names = (site, station)
+        self._part = sql.Identifier("centre", leaf(site, station))
         with connection.within(wait_s):
             check_shape(connection)
             connection.execute(_ARRIVED)
@@ -151,11 +153,14 @@ class Delivery:
             TwoRecords: it holds another entry under one of these numbers.
         """
         try:
-            self._send(epoch, batch, batch.good, batch.apart)
+            try:
+                self._send(epoch, batch, batch.good, batch.apart, self._add)
+            except psycopg.errors.UniqueViolation:  # some of it is there already
+                self._send(epoch, batch, batch.good, batch.apart, self._keep)
         except REFUSALS as refused:
             good, apart = self._sift(epoch, batch.good, refused)
             apart = sorted((*batch.apart, *apart), key=lambda one: one.entry.seq)
-            self._send(epoch, batch, good, apart)
+            self._send(epoch, batch, good, apart, self._keep)
         return Mark(batch.last, batch.hash)
 
     def set_apart(self, epoch: int, entry: Sent, why: str) -> None:
@@ -194,28 +199,41 @@ class Delivery:
 
     # --- inside one transaction ---------------------------------------------------------------
 
-    def _send(self, epoch: int, batch: Batch, good: Sequence[Sent], apart: Sequence[Apart]) -> None:
+    def _send(
+        self,
+        epoch: int,
+        batch: Batch,
+        good: Sequence[Sent],
+        apart: Sequence[Apart],
+        bring: Callable[[int, Sequence[Sent]], None],
+    ) -> None:
         connection = self.connection
         with connection.within(self._wait_s), connection.transaction():
-            self._keep(epoch, good)
+            if good:
+                bring(epoch, good)
             for one in apart:
                 self._quarantine(epoch, one)
             place = (*self.names, epoch, batch.after, batch.before)
             if connection.execute(_MOVE, (batch.last, batch.hash, *place)).rowcount != 1:
                 raise TakenElsewhere(f"the centre does not stand at entry {batch.after} any more")
 
+    def _add(self, epoch: int, good: Sequence[Sent]) -> None:
+        """Straight into the station's own part; refused where one of them is there."""
+        self._copy(self._part, epoch, good)
+
     def _keep(self, epoch: int, good: Sequence[Sent]) -> None:
-        if not good:
+        """Keep those that are not there yet, and compare the others."""
+        self._copy(sql.Identifier("arrived"), epoch, good)
+        if self.connection.execute(_KEEP).rowcount == len(good):
             return
-        connection, key = self.connection, (*self.names, epoch)
-        with connection.cursor() as cursor:
-            with cursor.copy(_COPY) as copy:
-                copy.write(copy_stream(good))
-            if cursor.execute(_KEEP, key).rowcount == len(good):
-                return
-            other = cursor.execute(_OTHERS, (*key, good[0].seq, good[-1].seq)).fetchone()
+        key = (*self.names, epoch, good[0].seq, good[-1].seq)
+        other = self.connection.execute(_OTHERS, key).fetchone()
         if other is not None:
             raise TwoRecords(f"{OTHER_ENTRY}: {other[0]}", other[0])
+
+    def _copy(self, table: sql.Identifier, epoch: int, entries: Sequence[Sent]) -> None:
+        with self.connection.cursor() as cursor, cursor.copy(_COPY.format(table)) as copy:
+            copy.write(copy_stream(self.names, epoch, entries))
 
     def _quarantine(self, epoch: int, one: Apart) -> None:
         entry = one.entry

@@ -116,14 +116,16 @@ def _lay_down(connection: CentreConnection) -> None:
 
 
 def _admit(connection: CentreConnection, site: str, station: str) -> Admitted:
-    for table in schema.BY_SITE:
-        connection.execute(schema.partition(table, site))
+    for part in schema.site_parts(site):
+        connection.execute(part)
     name, password = schema.role(site, station), secrets.token_urlsafe(24)
     with_password = sql.SQL("LOGIN PASSWORD {}").format(sql.Literal(password))
     made = _make_role(connection, name, with_password)
     connection.execute(
         sql.SQL("GRANT {} TO {}").format(sql.Identifier(schema.GROUP), sql.Identifier(name))
     )
+    for own in schema.station_part(site, station):
+        connection.execute(own)
     return Admitted(site, station, name, password if made else "")
 
 

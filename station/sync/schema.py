@@ -122,8 +122,6 @@ TABLES: tuple[LiteralString, ...] = (
 PROJECTIONS = (
     "pack", "lot_use", "lot", "run", "run_end", "fact", "pack_change", "hold_range", "hold_end",
 )  # fmt: skip
-BY_SITE = ("entry", "pack")
-"""Tables with a partition for each site."""
 
 _OWNED = ("entry", "quarantine", "settled", "watermark", "register")
 _GRANTS: tuple[LiteralString, ...] = (
@@ -155,12 +153,42 @@ def rights() -> tuple[sql.SQL | sql.Composed, ...]:
     return tuple(found)
 
 
-def partition(table: str, site: str) -> sql.Composed:
-    """Statement that makes a site's own part of a table."""
-    part = sql.Identifier("centre", f"{table}_{site.lower()}")
-    return sql.SQL("CREATE TABLE IF NOT EXISTS {} PARTITION OF {} FOR VALUES IN ({})").format(
-        part, sql.Identifier("centre", table), sql.Literal(site)
+def site_parts(site: str) -> tuple[sql.Composed, ...]:
+    """Statements that make a site's own part of the large tables."""
+    made = sql.SQL("CREATE TABLE IF NOT EXISTS {} PARTITION OF {} FOR VALUES IN ({})")
+    cut = sql.SQL(
+        "CREATE TABLE IF NOT EXISTS {} PARTITION OF {} FOR VALUES IN ({}) "
+        "PARTITION BY LIST (station)"
     )
+    value = sql.Literal(site)
+    return (
+        cut.format(_part("entry", site), sql.Identifier("centre", "entry"), value),
+        made.format(_part("pack", site), sql.Identifier("centre", "pack"), value),
+    )
+
+
+def station_part(site: str, station: str) -> tuple[sql.Composed, ...]:
+    """Statements that make a station's own part of the entries, for its role alone.
+
+    COPY does not go together with row security, so the role is let into this part by name; its
+    bounds see to it that nobody else's entries come in.
+    """
+    part = sql.Identifier("centre", leaf(site, station))
+    return (
+        sql.SQL("CREATE TABLE IF NOT EXISTS {} PARTITION OF {} FOR VALUES IN ({})").format(
+            part, _part("entry", site), sql.Literal(station)
+        ),
+        sql.SQL("GRANT INSERT ON {} TO {}").format(part, sql.Identifier(role(site, station))),
+    )
+
+
+def leaf(site: str, station: str) -> str:
+    """Name of a station's own part of the entries."""
+    return f"entry_{site}_{station}".lower()
+
+
+def _part(table: str, site: str) -> sql.Identifier:
+    return sql.Identifier("centre", f"{table}_{site.lower()}")
 
 
 def role(site: str, station: str) -> str:

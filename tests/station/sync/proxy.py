@@ -4,8 +4,7 @@ import selectors
 import socket
 import threading
 import time
-from collections.abc import Callable
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 
 _PIECE = 65536
 
@@ -14,9 +13,7 @@ _PIECE = 65536
 class _Pair:
     client: socket.socket
     server: socket.socket
-    up: bytearray = field(default_factory=bytearray)
-    down: bytearray = field(default_factory=bytearray)
-    born: float = field(default_factory=time.monotonic)
+    asked: bool = False
 
 
 class Proxy:
@@ -28,7 +25,8 @@ class Proxy:
         rate: bytes a second in each direction, or None.
         delay_s: how long each piece waits.
         deaf: replies are read and thrown away.
-        on_up: sees each piece on its way to the server; may change the proxy.
+        lose_reply_to: the first reply after a piece with these bytes went up is thrown away and
+            the connection reset, so the server has done it and the client cannot know.
     """
 
     def __init__(self, port: int) -> None:
@@ -38,8 +36,8 @@ class Proxy:
         self.stalled = self.refuse = self.deaf = False
         self.rate: int | None = None
         self.delay_s = 0.0
-        self.on_up: Callable[[bytes], None] | None = None
-        self.accepted = 0
+        self.lose_reply_to = b""
+        self.accepted = self.lost = 0
         self._pairs: list[_Pair] = []
         self._lock = threading.Lock()
         self._ended = False
@@ -112,8 +110,10 @@ class Proxy:
         source, target = (pair.client, pair.server) if up else (pair.server, pair.client)
         try:
             piece = source.recv(_PIECE if self.rate is None else max(1, self.rate // 20))
-            if up and piece and self.on_up is not None:
-                self.on_up(piece)
+            if self._loses(pair, piece, up):
+                self.lost += 1
+                self._forget(pair)
+                return
             if not piece:
                 self._forget(pair)
                 return
@@ -125,6 +125,12 @@ class Proxy:
                 target.sendall(piece)
         except (OSError, ValueError):
             self._forget(pair)
+
+    def _loses(self, pair: _Pair, piece: bytes, up: bool) -> bool:
+        if up:
+            pair.asked = pair.asked or bool(self.lose_reply_to and self.lose_reply_to in piece)
+            return False
+        return pair.asked and bool(piece)
 
     def _forget(self, pair: _Pair) -> None:
         with self._lock:
