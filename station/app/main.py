@@ -6,7 +6,7 @@ import sys
 
 from station.app.demo import demo
 from station.app.run import run
-from station.app.speed.verb import bench
+from station.app.speed import verb as speed
 from station.app.week.verb import week
 from station.cli.entry import run as run_command
 from station.cli.verbs import build
@@ -17,7 +17,7 @@ def main() -> None:
     app = build()
     app.command("run")(run)
     app.command("demo")(demo)
-    app.command("bench")(bench)
+    app.add_typer(speed.verbs(), name="bench")
     app.command("week")(week)
     sys.exit(run_command(app, sys.argv[1:]))
 

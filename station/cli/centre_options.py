@@ -12,6 +12,7 @@ import typer
 from station.errors import BadInput, EnvironmentFault
 
 if TYPE_CHECKING:
+    from station.sync.address import CentreAddress
     from station.sync.connection import CentreConnection
     from station.sync.questions import Plant
 
@@ -42,6 +43,22 @@ PasswordFile = Annotated[
 ]
 
 
+def address_from(
+    url: str, authority: Path | None, tls: str, password_file: Path | None
+) -> CentreAddress:
+    """The address that the options give.
+
+    Raises:
+        BadInput: the address or the check is not allowed.
+    """
+    from station.sync.address import CentreAddress, Tls, read_password  # slow to load
+
+    if tls not in set(Tls):
+        raise BadInput("--tls", f"{tls!r}: one of {', '.join(Tls)}")
+    password = "" if password_file is None else read_password(password_file)
+    return CentreAddress(url, Tls(tls), authority, password=password)
+
+
 @contextmanager
 def centre_of(
     url: str, authority: Path | None, tls: str, password_file: Path | None
@@ -52,17 +69,24 @@ def centre_of(
         BadInput: the address or the check is not allowed.
         EnvironmentFault: nobody answers, or the connection is lost.
     """
-    from station.sync.address import CentreAddress, Tls, read_password  # slow to load
-    from station.sync.connection import connect
-    from station.sync.errors import CentreGone
+    from station.sync.connection import connect  # slow to load
 
-    if tls not in set(Tls):
-        raise BadInput("--tls", f"{tls!r}: one of {', '.join(Tls)}")
-    password = "" if password_file is None else read_password(password_file)
-    address = CentreAddress(url, Tls(tls), authority, password=password)
+    address = address_from(url, authority, tls, password_file)
+    with serving(address), connect(address, "station centre", _WAIT_S) as connection:
+        yield connection
+
+
+@contextmanager
+def serving(address: CentreAddress) -> Iterator[None]:
+    """Say in words when a centre does not serve.
+
+    Raises:
+        EnvironmentFault: nobody answers, or the connection is lost.
+    """
+    from station.sync.errors import CentreGone  # slow to load
+
     try:
-        with connect(address, "station centre", _WAIT_S) as connection:
-            yield connection
+        yield
     except CentreGone as gone:
         raise EnvironmentFault(f"the centre {address.shown} does not serve", str(gone)) from gone
 

@@ -6,7 +6,7 @@ import pytest
 from typer.testing import CliRunner
 
 from station.app.speed.row import Row, measure
-from station.app.speed.verb import bench
+from station.app.speed.verb import verbs
 from station.cli.verbs import build
 
 ROWS = (
@@ -26,7 +26,7 @@ ROWS = (
 @pytest.fixture(scope="module")
 def app():
     app = build()
-    app.command("bench")(bench)
+    app.add_typer(verbs(), name="bench")
     return app
 
 
