@@ -10,7 +10,7 @@ import typer
 
 from station.app.speed.row import Row
 from station.cli.answer import Answer, Json, run_verb
-from station.cli.centre_options import Authority, PasswordFile, TlsWord, Url, address_from
+from station.cli.centre_options import Authority, PasswordFile, TlsWord, Url, address_from, serving
 from station.cli.options import AsJson
 from station.cli.page import facts, heading, listing, note
 from station.errors import BadInput
@@ -87,7 +87,8 @@ def sending(
         settings = config or demo_settings()
         own = load_settings(settings)
         address = address_from(url, authority, tls, password_file)
-        return _told(list(sending_rows(settings, address, (own.site, own.station), pieces)))
+        with serving(address):
+            return _told(list(sending_rows(settings, address, (own.site, own.station), pieces)))
 
     run_verb(as_json, work)
 
@@ -111,7 +112,8 @@ def fleet(
         from station.app.speed.fleet import fleet as measure_fleet
 
         address = address_from(url, authority, tls, password_file)
-        found = measure_fleet(config or demo_settings(), address, stations, bags)
+        with serving(address):
+            found = measure_fleet(config or demo_settings(), address, stations, bags)
         document: dict[str, Json] = {**asdict(found), "rate": round(found.rate, 1)}
         rows = (
             ("Stations at once", f"{found.stations}"),
