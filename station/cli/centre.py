@@ -19,6 +19,7 @@ from station.cli.centre_options import (
 )
 from station.cli.options import AsJson
 from station.cli.page import Weight, heading, listing, note
+from station.errors import BadInput
 
 if TYPE_CHECKING:
     from rich.console import RenderableType
@@ -101,6 +102,57 @@ def stations(
         columns = ("station", "entries", "its_last", "spoke", "apart", "trouble")
         table = listing(columns, rows, "entries its_last apart", wraps="trouble")
         return Answer({"stations": listed}, (title, table), yes=not bad)
+
+    run_verb(as_json, work)
+
+
+def quarantine(
+    url: Url,
+    settle: Annotated[
+        str | None,
+        typer.Option("--settle", metavar="SITE/STATION", help="Sign for all that lies there."),
+    ] = None,
+    who: Annotated[str, typer.Option("--who", metavar="ID", help="Who signs.")] = "",
+    reason: Annotated[str, typer.Option("--reason", metavar="WORDS", help="What was found.")] = "",
+    authority: Authority = None,
+    tls: TlsWord = "verify-full",
+    password_file: PasswordFile = None,
+    as_json: AsJson = False,
+) -> None:
+    """List entries in quarantine, or sign that somebody looked; exit 1 while one is open."""
+
+    def work() -> Answer:
+        from station.sync.founding import station_name  # slow to load
+        from station.sync.questions import Plant
+        from station.sync.settling import settle as sign
+
+        if settle is not None and not (who.strip() and reason.strip()):
+            raise BadInput("--settle", "needs --who and --reason")
+        with centre_of(url, authority, tls, password_file) as connection:
+            if settle is not None:
+                sign(connection, station_name(settle), who.strip(), reason.strip())
+            found = Plant(connection).quarantined()
+        rows = [
+            (f"{one.site}/{one.station}", str(one.seq), f"{one.found_at:%F %T}", one.why,
+             one.settled or "open")
+            for one in found
+        ]  # fmt: skip
+        listed: list[Json] = [
+            {
+                "station": f"{one.site}/{one.station}",
+                "epoch": str(one.epoch),
+                "seq": one.seq,
+                "hash": one.hash.hex(),
+                "bytes": one.size,
+                "why": one.why,
+                "settled": one.settled,
+            }
+            for one in found
+        ]
+        still_open = sum(one.settled is None for one in found)
+        title = heading(f"{len(found)} entries in quarantine, {still_open} of them open")
+        table = listing(("station", "entry", "found", "why", "settled"), rows, "entry", wraps="why")
+        return Answer({"quarantine": listed, "open": still_open}, (title, table), not still_open)
 
     run_verb(as_json, work)
 

@@ -24,7 +24,7 @@ Day = Annotated[str, typer.Option("--day", metavar="YYYY-MM-DD", help="The produ
 _KILO = Decimal("1e-9")
 _GRAM = Decimal("1e-6")
 _FREE = ("good", "released")
-_GROUPS = ("site", "line", "station", "day", "blend_lot", "product", "now", "bags", "kg", "serials")
+_GROUPS = ("line", "day", "blend_lot", "product", "now", "bags", "kg")
 
 
 def rejects(
@@ -58,11 +58,18 @@ def rejects(
             for one in found
         ]
         rows = [
-            (one.site, one.line, one.serial, clock_time(local(one.at, one.offset_minutes)),
-             one.product, f"{grams(one.net_ug)} g", one.reason, one.now)
+            (
+                f"{one.site}/{one.line}",
+                one.serial,
+                clock_time(local(one.at, one.offset_minutes)),
+                one.product,
+                f"{grams(one.net_ug)} g",
+                one.reason,
+                one.now,
+            )
             for one in found
-        ]  # fmt: skip
-        columns = ("site", "line", "serial", "time", "product", "net", "why", "now")
+        ]
+        columns = ("line", "serial", "time", "product", "net", "why", "now")
         title = heading(f"{len(found)} bags set aside on {asked_day}")
         page = (title, listing(columns, rows, "net", wraps="why"), *map(note, lacks))
         return Answer({"day": day, "rejects": listed, "may_lack": list(lacks)}, page)
@@ -182,10 +189,17 @@ def _reached(
         for one in groups
     ]
     rows = [
-        (one.site, one.line, one.station, f"{one.production_day}", one.blend_lot, one.product,
-         one.now, str(one.bags), f"{one.net_ug * _KILO:.3f}", f"{one.first} … {one.last}")
+        (
+            f"{one.site}/{one.line}",
+            f"{one.production_day}",
+            one.blend_lot,
+            one.product,
+            one.now,
+            str(one.bags),
+            f"{one.net_ug * _KILO:.3f}",
+        )
         for one in groups
-    ]  # fmt: skip
+    ]
     title = f"{what}: {bags} bags on {len(lines)} lines at {len(sites)} sites, {free} of them free"
     page: list[RenderableType] = [
         heading(title, Weight.STOP if free else Weight.PLAIN),

@@ -7,6 +7,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import date, timedelta
 from decimal import Decimal
+from importlib.metadata import version
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
 
@@ -150,11 +151,12 @@ def _compared(found: list[DayCompared], outcome: _Outcome) -> Answer:
 
 
 def _once(config: Path, home: Path | None, work: Callable[[Sender], int]) -> _Outcome:
-    from station.config.load import load_settings  # slow to load
+    from station.clock import SystemClock  # slow to load
+    from station.config.load import load_settings
     from station.store.outlet import JournalOutlet
     from station.sync.address import address_of
     from station.sync.connection import connect
-    from station.sync.delivery import Delivery
+    from station.sync.delivery import Delivery, Heartbeat
     from station.sync.errors import CentreGone, TakenElsewhere, TwoRecords
     from station.sync.sender import Sender
 
@@ -168,8 +170,8 @@ def _once(config: Path, home: Path | None, work: Callable[[Sender], int]) -> _Ou
             connect(address, "station sync", 10.0) as connection,
         ):
             owner = outlet.owner()
-            sender = Sender(outlet, Delivery(connection, owner.site, owner.station, _WAIT_S))
-            sent, words = 0, ""
+            delivery = Delivery(connection, owner.site, owner.station, _WAIT_S)
+            sender, sent, words = Sender(outlet, delivery), 0, ""
             try:
                 sender.shake_hands()
                 sent = work(sender)
@@ -178,6 +180,10 @@ def _once(config: Path, home: Path | None, work: Callable[[Sender], int]) -> _Ou
             except TakenElsewhere:
                 sender.shake_hands()  # the running station sends at the same time
             left = sender.backlog()
+            if sent and not words:
+                now = SystemClock(settings.zone).now().utc
+                told = Heartbeat(*sender.head(), left.oldest, now, version("pack-line-station"), "")
+                delivery.beat(told)
             return _Outcome(sent, left.entries, iso(left.oldest), address.shown, words)
     except CentreGone as gone:
         raise EnvironmentFault(f"the centre {address.shown} does not serve", str(gone)) from gone

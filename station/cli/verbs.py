@@ -111,6 +111,7 @@ def build() -> typer.Typer:
     centre_verbs = _group("Make the centre, and ask it about every site and line.")
     centre_verbs.command("init")(centre.init)
     centre_verbs.command("stations")(centre.stations)
+    centre_verbs.command("quarantine")(centre.quarantine)
     centre_verbs.command("key")(centre_downlink.key)
     centre_verbs.command("publish")(centre_downlink.publish)
     centre_verbs.command("stop")(centre_downlink.stop)

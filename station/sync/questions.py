@@ -128,6 +128,21 @@ class PackRow:
 
 
 @dataclass(frozen=True, slots=True)
+class Quarantined:
+    """One entry in quarantine; ``settled`` says who looked and what was found, if anybody did."""
+
+    site: str
+    station: str
+    epoch: int
+    seq: int
+    hash: bytes
+    size: int
+    why: str
+    found_at: datetime
+    settled: str | None
+
+
+@dataclass(frozen=True, slots=True)
 class GivenAway:
     """What one product of one line had above its nominal quantity on a day.
 
@@ -168,6 +183,11 @@ _STATIONS: LiteralString = """
         r.software, r.words
     FROM centre.watermark w LEFT JOIN centre.register r USING (site, station)
     WHERE r.epoch IS NULL OR r.epoch = w.epoch ORDER BY 1, 2"""
+_QUARANTINED: LiteralString = """
+    SELECT q.site, q.station, q.epoch, q.seq, q.hash, octet_length(q.canonical) AS size, q.why,
+        q.found_at, s.who || ': ' || s.reason AS settled
+    FROM centre.quarantine q LEFT JOIN centre.settled s USING (site, station, epoch, seq, hash)
+    ORDER BY q.site, q.station, q.found_at, q.seq LIMIT 1000"""
 _REJECTS: LiteralString = """
     SELECT site, station, line, serial, at, offset_minutes, product, net_ug,
         CASE WHEN quality = 'reject' THEN reason ELSE coalesce((SELECT c.reason
@@ -218,6 +238,10 @@ class Plant:
     def stations(self) -> list[StationRow]:
         """Every station in its newest epoch."""
         return self._ask(StationRow, _STATIONS)
+
+    def quarantined(self) -> list[Quarantined]:
+        """Entries in quarantine, the first thousand."""
+        return self._ask(Quarantined, _QUARANTINED)
 
     def rejects(self, day: date) -> list[RejectRow]:
         """Bags set aside on a production day, also those set aside after their label was made."""

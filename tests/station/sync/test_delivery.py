@@ -10,7 +10,9 @@ import psycopg
 import pytest
 
 from station.errors import EnvironmentFault
+from station.store.backup import back_up
 from station.store.outlet import JournalOutlet
+from station.store.restore import restore
 from station.sync.batch import Pace, batch_of
 from station.sync.connection import connect
 from station.sync.delivery import OTHER_ENTRY, Delivery, Mark
@@ -270,3 +272,25 @@ def test_a_refused_row_is_the_row_s_fault(centre):
         connection.within(WAIT_S),
     ):
         connection.execute("INSERT INTO centre.shape VALUES (1)")
+
+
+def test_a_restored_station_goes_on_in_a_new_epoch(packed, centre, tmp_path):
+    """The centre keeps what the restored record lacks, and takes the new epoch from its start."""
+    address, folder = centre.station(*ME), tmp_path / "backups"
+    folder.mkdir()
+    done = back_up(packed.home, folder, packed.clock.now())
+    add(packed, 4)
+    send_all(packed.home, address)
+    before = entries_of(packed.home)
+    restore(done.backup.path, packed.home, ME, packed.clock, "p.marsh", "disk failed")
+    add(packed, 5)
+    send_all(packed.home, address)
+    after = entries_of(packed.home)
+    ((old, kept),) = before.items()
+    assert len(after) == 2
+    assert len(after[old]) < len(kept)
+    assert centre.entries(old) == kept
+    (new,) = set(after) - {old}
+    assert centre.entries(new) == after[new]
+    assert centre.mark(new) == len(after[new])
+    assert centre.quarantine() == []

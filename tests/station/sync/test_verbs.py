@@ -83,6 +83,28 @@ def test_the_record_is_compared_day_by_day(station, shop):
     assert sum(one["packs"][0] for one in told) == 200
 
 
+def test_quarantine_is_listed_and_signed_for(station, server, shop):
+    url = shop[0]
+    at = ("--centre", url, *PLAIN)
+    assert station("centre", "quarantine", *at).code == 0
+    with server.connect("shop") as connection:
+        connection.execute(
+            "INSERT INTO centre.quarantine SELECT site, station, epoch, seq, hash, canonical, "
+            "'a reason', clock_timestamp() FROM centre.entry WHERE seq IN (3, 4)"
+        )
+    listed = station("centre", "quarantine", *at, "--json")
+    assert (listed.code, listed.document["open"]) == (1, 2)
+    told = station("centre", "stations", *at, "--json")
+    assert "2 entries in quarantine" in told.document["stations"][0]["trouble"]
+    assert station("centre", "quarantine", *at, "--settle", "QH/A1").code == 2
+    signed = station("centre", "quarantine", *at, "--settle", "QH/A1", "--who", "Q01",
+                     "--reason", "a test", "--json")  # fmt: skip
+    assert (signed.code, signed.document["open"]) == (0, 0)
+    assert signed.document["quarantine"][0]["settled"] == "Q01: a test"
+    told = station("centre", "stations", *at, "--json")
+    assert told.document["stations"][0]["trouble"] == ""
+
+
 def test_a_stop_is_listed_and_taken_off_again(station, shop, tmp_path):
     url = shop[0]
     key = tmp_path / "centre.key"
