@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from datetime import date, datetime, tzinfo
+from dataclasses import replace
+from datetime import date, datetime, timedelta, tzinfo
 from pathlib import Path
 from zoneinfo import ZoneInfo
 
@@ -19,6 +20,7 @@ from station.line.opening import day_of
 from station.line.ports import Clock
 from station.reports.serial_scan import serial_of
 from station.store.complaint import bag_at, complaint
+from station.store.day_story import day_story
 from station.store.inbox import inbox, review_of_day, signed_days
 
 _FORM = "YYYY-MM-DD HH:MM"
@@ -52,7 +54,13 @@ class InboxDesk:
 
     def review(self, day: date, remark: str = "") -> DayReview:
         """What would be signed for a day; reads the record."""
-        return review_of_day(self._home, day, self.today, remark)
+        happened = tuple(item.words for item in self.story(day))
+        return replace(review_of_day(self._home, day, self.today, remark), happened=happened)
+
+    def story(self, day: date) -> tuple[Item, ...]:
+        """The exceptions of a day, settled or not, oldest first; reads the record."""
+        begin = datetime.combine(day, self._house.settings.cut_off, self.zone)
+        return day_story(self._home, day, begin, begin + timedelta(days=1))
 
     def signed(self, day: date) -> FactRecord | None:
         """The last review of a day, or None; reads the record."""

@@ -28,6 +28,7 @@ class DayReview:
         open: what was open when it was signed, gravest first, in words.
         remark: why it is signed all the same; empty where nothing is open.
         packs, rejects: bags and rejects of the day.
+        happened: exceptions of the day, settled or not, in words.
     """
 
     day: date
@@ -35,6 +36,7 @@ class DayReview:
     remark: str
     packs: int
     rejects: int
+    happened: tuple[str, ...] = ()
 
 
 def review_fact(review: DayReview, uid: str) -> Fact:
@@ -49,6 +51,7 @@ def review_fact(review: DayReview, uid: str) -> Fact:
             "why the day is signed all the same"
         )
     words: list[Value] = list(review.open[:_MOST])
+    story: list[Value] = list(review.happened[:_MOST])
     return Fact(
         EntryKind.REVIEW,
         uid,
@@ -56,6 +59,7 @@ def review_fact(review: DayReview, uid: str) -> Fact:
         WITH_EXCEPTIONS if review.open else REVIEWED,
         details={
             "open": words,
+            "happened": story,
             "remark": review.remark.strip(),
             "packs": review.packs,
             "rejects": review.rejects,
@@ -72,6 +76,7 @@ def review_of(record: FactRecord) -> DayReview:
         details["remark"],
         details["packs"],
         details["rejects"],
+        tuple(details["happened"]),
     )
 
 

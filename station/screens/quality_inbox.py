@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import date, timedelta
 
 from PySide6.QtCore import Signal, Slot
@@ -38,6 +39,7 @@ class InboxPanel(QWidget):
         self._host, self._source = host, source
         self.day: date = source.today
         self.items: tuple[Item, ...] = ()
+        self.story: tuple[Item, ...] = ()
         self.review: DayReview | None = None
         self.head = Text(palette, "", Face.VERB, 5.2)
         self.table = TouchTable(palette, _COLUMNS)
@@ -46,11 +48,14 @@ class InboxPanel(QWidget):
         self.remark.setMaxLength(200)
         self.before_button = TouchButton(palette, "◀", small="day before")
         self.after_button = TouchButton(palette, "▶", small="day after")
+        self.story_button = TouchButton(palette, "OPEN", small="or the day")
+        self.story_button.setCheckable(True)
         self.sign_button = TouchButton(palette, "SIGN DAY", small="hold", hold=True)
         self._compose()
         self.table.touched.connect(self._touched)
         self.before_button.clicked.connect(lambda: self.go_to(self.day - _DAY))
         self.after_button.clicked.connect(lambda: self.go_to(self.day + _DAY))
+        self.story_button.clicked.connect(self._show)
         self.sign_button.held.connect(self._sign)
 
     def _compose(self) -> None:
@@ -60,12 +65,13 @@ class InboxPanel(QWidget):
         for button, share in (
             (self.before_button, 1),
             (self.after_button, 1),
+            (self.story_button, 1),
             (self.sign_button, 2),
         ):
             button.cap_px = ruler.px(4.6)
             button.setMinimumHeight(ruler.touch(26))
             row.addWidget(button, share)
-        row.insertWidget(2, self.remark, 3)
+        row.insertWidget(3, self.remark, 3)
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
         whole.setSpacing(round(ruler.px(3)))
@@ -87,7 +93,16 @@ class InboxPanel(QWidget):
     def show_items(self, items: tuple[Item, ...]) -> None:
         """Show what is open."""
         self.items = items
-        self.head.setText(f"{len(items)} things are open" if items else "Nothing is open")
+        self._show()
+
+    @Slot()
+    def _show(self) -> None:
+        """The inbox, or what happened on the day, settled or not."""
+        story = self.story_button.isChecked()
+        items = self.story if story else self.items
+        words = f"things happened on {self.day:%a %d %b}" if story else "things are open"
+        self.story_button.setText("THE DAY" if story else "OPEN")
+        self.head.setText(f"{len(items) or 'No'} {words}")
         self.table.show_rows([item_row(one, self._source.zone) for one in items])
 
     def go_to(self, day: date) -> None:
@@ -95,13 +110,14 @@ class InboxPanel(QWidget):
         self.day = min(day, self._source.today)
         asked = self.day
 
-        def read() -> tuple[DayReview, FactRecord | None]:
-            return self._source.review(asked), self._source.signed(asked)
+        def read() -> tuple[DayReview, FactRecord | None, tuple[Item, ...]]:
+            source = self._source
+            return source.review(asked), source.signed(asked), source.story(asked)
 
         self._host.ask(read, self._show_day)
 
-    def _show_day(self, found: tuple[DayReview, FactRecord | None]) -> None:
-        self.review, signed = found
+    def _show_day(self, found: tuple[DayReview, FactRecord | None, tuple[Item, ...]]) -> None:
+        self.review, signed, self.story = found
         review = self.review
         if review.day != self.day:
             return
@@ -112,6 +128,7 @@ class InboxPanel(QWidget):
             words += f"; {signed.fact.result} by {signed.who}"
         self.state.setText(words)
         self.after_button.setEnabled(self.day < self._source.today)
+        self._show()
 
     @Slot(str)
     def _touched(self, key: str) -> None:
@@ -125,6 +142,6 @@ class InboxPanel(QWidget):
         if found is None or found.day != day:
             self._host.say("Wait until the day is read.", refused=True)
             return
-        review = DayReview(day, found.open, remark, found.packs, found.rejects)
+        review = replace(found, remark=remark)
         told = f"{day} is reviewed and signed."
         self._host.enter(lambda: (self._source.sign(review, who),), told)

@@ -43,6 +43,10 @@ class InboxSource(Protocol):
         """What would be signed for a day; reads the record."""
         ...
 
+    def story(self, day: date) -> tuple[Item, ...]:
+        """The exceptions of a day, settled or not; reads the record."""
+        ...
+
     def signed(self, day: date) -> FactRecord | None:
         """The last review of a day; reads the record."""
         ...

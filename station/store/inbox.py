@@ -13,11 +13,12 @@ from station.core.checks.scale import check_of, held_true
 from station.core.checks.scan_back import CLEARED, DIFFERS
 from station.core.day_review import DayReview
 from station.core.facts import FactRecord
+from station.core.holds import reason_of
 from station.core.inbox_items import Grave, Item, Where
 from station.core.journal import EntryKind
 from station.core.pack import Quality
 from station.store.engine import reading
-from station.store.facts import facts
+from station.store.facts import fact_named, facts
 from station.store.label_doubts import open_labels
 from station.store.label_rolls import roll_accounts
 from station.store.ledger import bin_state
@@ -129,7 +130,9 @@ def _holds(home: Path) -> Iterator[Item]:
     }
     for hold in open_holds(home):
         if hold.uid not in windows:
-            words = f"{hold.bags} bags are held: {_shorter(hold.subject)}"
+            record = fact_named(home, hold.uid)
+            why = hold.subject if record is None else reason_of(record)
+            words = f"{hold.bags} bags are held: {_shorter(why)}"
             yield Item(Grave.ATTEND, words, Where.HOLDS, hold.at, hold.uid)
 
 
