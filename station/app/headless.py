@@ -19,6 +19,7 @@ from station.app.practice import (
 from station.app.practice_labels import PracticeLabels
 from station.app.practice_lead import PracticeLead
 from station.app.practice_people import PracticeIntents, give_pins
+from station.app.practice_shipping import PracticeShipping
 from station.app.summary import DemoSummary
 from station.app.watch import Watch
 from station.config.packhouse import Packhouse
@@ -79,6 +80,7 @@ def pack_headless(
         papers = PracticeLabels(
             station.label_checks, line, watch, labels, lead_of(house), second_of(house)
         )
+        shipping = PracticeShipping(station.shipping, line, watch, lead_of(house))
         station.start()
         began = time.monotonic()
         try:
@@ -89,6 +91,7 @@ def pack_headless(
                     hands = SimulatedPacker(bench, watch.cue, habits_for(product), seed + number)
                     crew = (lead, papers, hands)
                     _pack_run(station, line, house, watch, crew, product, share, done, progress)
+                    shipping.send_run()
                     done += share
             seconds = time.monotonic() - began
         finally:

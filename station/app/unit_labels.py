@@ -13,9 +13,10 @@ from functools import partial
 from pathlib import Path
 from typing import Protocol
 
+from drivers.printer.base import Printer
 from labels.frames import Framed
 from labels.pdf import LabelDrawer
-from station.app.unit_print import UnitWork
+from station.app.unit_print import UnitWork, print_unit
 from station.core.facts import Fact, FactRecord
 from station.core.ids import new_uid
 from station.core.journal import EntryKind
@@ -41,6 +42,21 @@ class UnitDesk(Protocol):
         ...
 
 
+class Direct:
+    """Implements UnitDesk without a thread: prints at once, for a station that does not run.
+
+    Args:
+        printer: where labels go.
+    """
+
+    def __init__(self, printer: Printer) -> None:
+        self._printer = printer
+
+    def print_unit(self, work: UnitWork) -> None:
+        """Print one label."""
+        print_unit(work, self._printer)
+
+
 class UnitLabels:
     """Implements station.line.duties.Duty; closes nothing.
 
@@ -60,7 +76,7 @@ class UnitLabels:
         clock: Clock,
         packer: str,
         desk: UnitDesk,
-        enter: Callable[[tuple[Fact, ...], str], None],
+        enter: Callable[[tuple[Fact, ...], str], object],
     ) -> None:
         self._home, self._clock, self._packer = home, clock, packer
         self._desk, self._enter = desk, enter

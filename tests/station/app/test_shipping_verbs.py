@@ -1,0 +1,89 @@
+"""``station cases``: bags to a customer and back on a stopped station, by words alone."""
+
+import json
+from io import StringIO
+from pathlib import Path
+from shutil import copytree
+
+import pytest
+
+from station.access.credentials import Credentials
+from station.app.places import packhouse
+from station.app.practice_record import pack_record
+from station.app.shipping_verbs import shipping_verbs
+from station.cli.entry import run
+from station.cli.verbs import build
+from station.clock import SystemClock
+from station.core.pack import LabelState
+from station.store.queries import labels_in
+
+DEMO = Path(__file__).parents[3] / "demo_config"
+PIN = "615204"
+
+
+@pytest.fixture
+def cases(tmp_path, capsys, monkeypatch):
+    """A function that carries out ``cases`` on a record of 30 bags; the lead has a PIN."""
+    settings = copytree(DEMO, tmp_path / "settings")
+    house = packhouse(settings)
+    pack_record(house, tmp_path, 30, 1, ends=SystemClock(house.settings.zone).now())
+    Credentials(tmp_path).set_pin("L01", PIN)
+
+    def call(*words):
+        app = build()
+        app.add_typer(shipping_verbs(), name="cases")
+        monkeypatch.setattr("sys.stdin", StringIO(f"{PIN}\n"))
+        end = ("--home", tmp_path, "--json")
+        config = () if words[0] == "list" else ("--config", settings, "--who", "L01")
+        code = run(app, [str(word) for word in ("cases", *words, *config, *end)])
+        said = capsys.readouterr()
+        return code, json.loads(said.out) if code < 2 else said.err
+
+    call.serials = labels_in(tmp_path, LabelState.APPLIED)
+    call.home = tmp_path
+    return call
+
+
+def test_a_case_is_filled_stacked_shipped_and_taken_back(cases):
+    code, filled = cases("fill", "--from", cases.serials[0], "--to", cases.serials[11])
+    assert code == 0
+    sscc = filled["name"]
+    (file,) = cases.home.rglob(f"*{sscc}*.pdf")
+    assert file.read_bytes().startswith(b"%PDF")
+    code, listed = cases("list")
+    (unit,) = listed["units"]
+    assert (code, unit["sscc"], unit["bags"], unit["label"]) == (0, sscc, 12, "spooled")
+    _, stacked = cases("pallet", sscc, "--gross", "27.4kg")
+    _, shipped = cases(
+        "ship", stacked["name"], "--customer", "MARSHGATE", "--paper", "delivery note 4711"
+    )
+    _, listed = cases("list")
+    assert listed["units"] == []
+    assert listed["shipments"][0]["customer"] == "Marshgate Grocers"
+    code, _ = cases("undo", shipped["name"], "--why", "the lorry was warm", "--came-back")
+    assert code == 0
+    assert {unit["sscc"] for unit in cases("list")[1]["units"]} >= {stacked["name"]}
+
+
+@pytest.mark.parametrize(
+    ("words", "said"),
+    [
+        (("fill", "--from", "A1-00-000001"), "give both"),
+        (("fill", "--bag", "A1-00-000001"), "A1-00-000001"),
+        (("ship", "195240070000000018", "--customer", "MARSHGATE", "--paper", "n"), "1952400"),
+        (("ship", "1", "--customer", "NOBODY", "--paper", "delivery note 1"), "NOBODY"),
+    ],
+)
+def test_what_cannot_be_is_refused_in_words_and_nothing_is_recorded(cases, words, said):
+    code, err = cases(*words)
+    assert code == 2
+    assert said in err
+    assert cases("list")[1]["units"] == []
+
+
+def test_a_bag_is_in_one_case_only(cases):
+    first = cases.serials[0]
+    assert cases("fill", "--bag", first)[0] == 0
+    code, err = cases("fill", "--bag", first)
+    assert code == 2
+    assert first in err
