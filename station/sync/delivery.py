@@ -5,10 +5,11 @@ on from there, whatever it remembers. A piece is one transaction: its entries, t
 the watermark, which only moves from the entry in front of the piece. So the watermark never passes
 a gap, and what it says is durable before the station believes it.
 
-A piece is copied straight into the station's own part of the entries. Only where something of it
-is there already, which the watermark makes rare, it goes by a temporary table and INSERT … ON
-CONFLICT DO NOTHING, and what is there is compared by its hash. Equal: it was delivered before.
-Different: the other one stays, ours goes to quarantine, and nothing more of the epoch is sent.
+A piece is copied straight into the station's own part of the entries. Where something of it is
+there already, which the watermark makes rare, or where the engine has no such part, it goes by
+INSERT … ON CONFLICT DO NOTHING, and what is there is compared by its hash. Equal: it was delivered
+before. Different: the other one stays, ours goes to quarantine, and nothing more of the epoch is
+sent.
 """
 
 from __future__ import annotations
@@ -28,16 +29,16 @@ from station.sync.errors import REFUSALS, TakenElsewhere, TwoRecords
 from station.sync.founding import check_shape
 from station.sync.schema import leaf
 
-_ARRIVED = (
-    "CREATE TEMPORARY TABLE IF NOT EXISTS arrived (site text, station text, epoch bigint, "
-    "seq bigint, kind text, hash bytea, canonical bytea) ON COMMIT DELETE ROWS"
-)
+_PART = "SELECT to_regclass(%s) IS NOT NULL"
 _COPY = sql.SQL("COPY {} FROM STDIN (FORMAT BINARY)")
-_KEEP = "INSERT INTO centre.entry SELECT * FROM arrived ON CONFLICT DO NOTHING"
-_OTHERS = (
-    "SELECT a.seq FROM centre.entry e JOIN arrived a ON a.seq = e.seq "
-    "WHERE e.site = %s AND e.station = %s AND e.epoch = %s AND e.seq BETWEEN %s AND %s "
-    "AND e.hash <> a.hash ORDER BY a.seq LIMIT 1"
+_KEEP = (
+    "INSERT INTO centre.entry SELECT %s, %s, %s, a.seq, a.kind, a.hash, a.canonical "
+    "FROM unnest(%b::bigint[], %b::text[], %b::bytea[], %b::bytea[]) "
+    "AS a (seq, kind, hash, canonical) ON CONFLICT DO NOTHING"
+)
+_THERE = (
+    "SELECT seq, hash FROM centre.entry "
+    "WHERE site = %s AND station = %s AND epoch = %s AND seq BETWEEN %s AND %s"
 )
 _SET_APART = (
     "INSERT INTO centre.quarantine VALUES (%s, %s, %s, %s, %s, %s, %s, clock_timestamp()) "
@@ -112,10 +113,12 @@ class Delivery:
     ) -> None:
         self.connection, self._wait_s = connection, wait_s
         self.names = (site, station)
-        self._part = sql.Identifier("centre", leaf(site, station))
+        self._part = leaf(site, station)
         with connection.within(wait_s):
             check_shape(connection)
-            connection.execute(_ARRIVED)
+            row = connection.execute(_PART, (f"centre.{self._part}",)).fetchone()
+        # An engine that lays its tables out by itself has no part for each station.
+        self._first = self._add if row is not None and row[0] else self._keep
 
     def marks(self) -> dict[int, Mark]:
         """How far the centre has come, by epoch."""
@@ -154,7 +157,7 @@ class Delivery:
         """
         try:
             try:
-                self._send(epoch, batch, batch.good, batch.apart, self._add)
+                self._send(epoch, batch, batch.good, batch.apart, self._first)
             except psycopg.errors.UniqueViolation:  # some of it is there already
                 self._send(epoch, batch, batch.good, batch.apart, self._keep)
         except REFUSALS as refused:
@@ -219,21 +222,20 @@ class Delivery:
 
     def _add(self, epoch: int, good: Sequence[Sent]) -> None:
         """Straight into the station's own part; refused where one of them is there."""
-        self._copy(self._part, epoch, good)
+        copying = _COPY.format(sql.Identifier("centre", self._part))
+        with self.connection.cursor() as cursor, cursor.copy(copying) as copy:
+            copy.write(copy_stream(self.names, epoch, good))
 
     def _keep(self, epoch: int, good: Sequence[Sent]) -> None:
         """Keep those that are not there yet, and compare the others."""
-        self._copy(sql.Identifier("arrived"), epoch, good)
-        if self.connection.execute(_KEEP).rowcount == len(good):
+        columns = [list(column) for column in zip(*good, strict=True)]
+        if self.connection.execute(_KEEP, (*self.names, epoch, *columns)).rowcount == len(good):
             return
         key = (*self.names, epoch, good[0].seq, good[-1].seq)
-        other = self.connection.execute(_OTHERS, key).fetchone()
-        if other is not None:
-            raise TwoRecords(f"{OTHER_ENTRY}: {other[0]}", other[0])
-
-    def _copy(self, table: sql.Identifier, epoch: int, entries: Sequence[Sent]) -> None:
-        with self.connection.cursor() as cursor, cursor.copy(_COPY.format(table)) as copy:
-            copy.write(copy_stream(self.names, epoch, entries))
+        there = {seq: bytes(digest) for seq, digest in self.connection.execute(_THERE, key)}
+        for entry in good:
+            if there.get(entry.seq) != entry.hash:
+                raise TwoRecords(f"{OTHER_ENTRY}: {entry.seq}", entry.seq)
 
     def _quarantine(self, epoch: int, one: Apart) -> None:
         entry = one.entry

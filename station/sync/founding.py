@@ -109,9 +109,10 @@ def _lay_down(connection: CentreConnection) -> None:
     )
     for made in schema.rights():
         connection.execute(made)
-    database, group_name = sql.Identifier(connection.info.dbname), sql.Identifier(schema.GROUP)
     connection.execute(
-        sql.SQL("GRANT CONNECT, TEMPORARY ON DATABASE {} TO {}").format(database, group_name)
+        sql.SQL("GRANT CONNECT ON DATABASE {} TO {}").format(
+            sql.Identifier(connection.info.dbname), sql.Identifier(schema.GROUP)
+        )
     )
 
 

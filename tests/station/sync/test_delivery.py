@@ -80,6 +80,18 @@ def test_pieces_repeated_and_out_of_order_change_nothing(packed, centre):
     assert_level(packed.home, centre)
 
 
+def test_a_centre_without_a_part_for_each_station_takes_everything_too(packed, centre):
+    """As an engine that spreads its tables by itself: the station changes nothing."""
+    centre.tell("ALTER TABLE centre.entry_ha DETACH PARTITION centre.entry_ha_l1a")
+    centre.tell("DROP TABLE centre.entry_ha_l1a")
+    centre.tell("CREATE TABLE centre.others PARTITION OF centre.entry_ha DEFAULT")
+    send_all(packed.home, centre.station(*ME), Pace(rows=7))
+    assert_level(packed.home, centre)
+    centre.tell("UPDATE centre.watermark SET seq = 0, hash = %s", bytes(32))
+    send_all(packed.home, centre.station(*ME))
+    assert_level(packed.home, centre)
+
+
 def test_a_centre_put_back_from_a_backup_is_filled_up_again(packed, centre, server):
     address = centre.station(*ME)
     with sender(packed.home, address, Pace(rows=10)) as one:
