@@ -39,13 +39,22 @@ from station.config.packhouse import Packhouse
 from station.core.facts import Fact
 from station.core.ids import new_uid
 from station.core.rights import STATION
-from station.line import clearance_duty, events, pause_duty, scale_duty, swap_duty, tare_duty
+from station.line import (
+    clearance_duty,
+    events,
+    pause_duty,
+    product_book,
+    scale_duty,
+    swap_duty,
+    tare_duty,
+)
 from station.line.clearance_duty import ClearanceDuty
 from station.line.cycle_state import LineRules
 from station.line.duties import Duties
 from station.line.effects import Sound
 from station.line.guided import DWELL_NS
 from station.line.pause_duty import PauseDuty
+from station.line.product_book import ProductBook
 from station.line.runner import LineRunner, Listeners, Timing
 from station.line.scale_duty import ScaleDuty
 from station.line.state import EntryAnswer, LineState, RunAnswer
@@ -208,6 +217,11 @@ class Station:
         dwell_ns = self._hasty(DWELL_NS // _MS)
         quality = quality_gates(self.house, self.home, self.clock, dwell_ns)
         self.quality = quality.desks
+        self.products = ProductBook(
+            self.house.products,
+            approval_needed=settings.fill.approve_products,
+            past=facts(self.home, product_book.KINDS),
+        )
         gates = (self.scale_duty,) if settings.checks.on else ()
         tares = (self.tare_duty,) if settings.tare.on else ()
         self.line = LineRunner(
@@ -219,7 +233,12 @@ class Station:
                 dwell_ns=self._hasty(settings.timing.dwell_ms),
                 stale_ns=settings.timing.stale_ms * _MS,
             ),
-            catalogue=replace(catalogue_of(self.house, software()), lots=lots.book),
+            catalogue=replace(
+                catalogue_of(self.house, software()),
+                lots=lots.book,
+                products=self.products,
+                refusal=self.products.refusal,
+            ),
             new_id=new_uid,
             listeners=Listeners(
                 state=self._on_state,
@@ -231,7 +250,7 @@ class Station:
             duties=Duties(
                 (
                     *(self.numbers, self.swap_duty, self.pause_duty, *clear, lots.duty),
-                    *(self._unit_labels, self.care),
+                    *(self._unit_labels, self.care, self.products),
                     *(*gates, *tares, *labels.duties, *quality.duties, *centre),
                 )
             ),

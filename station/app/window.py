@@ -21,6 +21,7 @@ from PySide6.QtWidgets import QApplication, QWidget
 from drivers.packer import SimulatedPacker
 from station.app.assembly import Audience, Station
 from station.app.bench_hand import DemoHand
+from station.app.manager_desk import ManagerDesk
 from station.app.practice import (
     bench_scale,
     habits_for,
@@ -50,6 +51,7 @@ from station.screens.checks import ChecksPage
 from station.screens.doors import Door
 from station.screens.labels import LabelsPage
 from station.screens.lots import LotsPage
+from station.screens.manager import ManagerPage
 from station.screens.numbers import NumbersPage
 from station.screens.offer import LeadOffer, Person
 from station.screens.quality import QualityPage, QualitySources
@@ -264,6 +266,11 @@ def _window(
             Qt.Key.Key_F10,
             QualityPage(bridge, line, QualitySources(*station.quality), people, palette),
         ),
+        Door(
+            "MANAGER",
+            Qt.Key.Key_F11,
+            _manager(bridge, station, line, people, charts, palette),
+        ),
     )
     window = StationWindow(
         bridge, line, offer, in_doubt=station.in_doubt, doors=doors, signing=line, palette=palette
@@ -279,6 +286,19 @@ def _service(
 ) -> ServicePage:
     desks = station.service
     return ServicePage(bridge, line, desks.desk, desks.learn, desks.swap, people, palette)
+
+
+def _manager(
+    bridge: Bridge,
+    station: Station,
+    line: Intents,
+    people: tuple[Person, ...],
+    charts: Path,
+    palette: Palette,
+) -> ManagerPage:
+    desk = ManagerDesk(station.house, station.home, station.clock, station.products)
+    managers = tuple(one for one in people if one.role == Role.MANAGER)
+    return ManagerPage(bridge, line, desk, managers, charts, palette)
 
 
 def _side_by_side(window: QWidget, beside: QWidget) -> None:

@@ -48,6 +48,7 @@ def load(folder: Path, today: date, instead: Mapping[str, Path] | None = None) -
         lots=MappingProxyType(dict(lots)),
         people=MappingProxyType(dict(people)),
         prices=MappingProxyType(dict(goods.prices)),
+        lives=goods.lives,
         shipping=shipping,
         qa=MappingProxyType(dict(goods.qa)),
     )

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
-from datetime import time
+from datetime import date, time
 from decimal import Decimal
 from pathlib import Path
 
 from drivers.frames.description import Description
+from station.config.fill_rules import FillSettings
 from station.config.gates import CheckSettings, TareSettings
 from station.config.label_checks import LabelChecks
 from station.config.lot_rules import LotSettings
@@ -30,11 +31,31 @@ from station.core.rights import Role as Role
 
 @dataclass(frozen=True, slots=True)
 class Person:
-    """Someone who works at the station; ``id`` is what records carry."""
+    """Someone who works at the station; ``id`` is what records carry.
+
+    Training for the work holds up to ``trained_until``; None where nobody wrote a day.
+    """
 
     id: str
     name: str
     role: Role
+    trained_until: date | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class ShelfLife:
+    """The days a bag may live in one atmosphere, by the packhouse's own policy.
+
+    Args:
+        atmosphere: in the packhouse's words.
+        least_days, most_days: both counted in.
+        basis: the study it rests on.
+    """
+
+    atmosphere: str
+    least_days: int
+    most_days: int
+    basis: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -146,6 +167,7 @@ class StationSettings:
         scale, printer, timing: the parts of the line.
         checks, tare, label_checks: what must be checked before bags are taken.
         lots: how input lots are followed on the line.
+        fill: who settles what bags are filled to.
         scanner, sync: the scanner, and the way to the centre, where there is one.
         record: how the record is proved and kept.
         people: how people sign.
@@ -169,6 +191,7 @@ class StationSettings:
     label_checks: LabelChecks
     lots: LotSettings = field(default_factory=LotSettings)
     people: PeopleRules = field(default_factory=PeopleRules)
+    fill: FillSettings = field(default_factory=FillSettings)
     scanner: ScannerSettings | None = None
     sync: SyncSettings | None = None
     record: RecordSettings = field(default_factory=RecordSettings)
@@ -201,6 +224,7 @@ class Packhouse:
     lots: Mapping[str, InputLot]
     people: Mapping[str, Person]
     prices: Mapping[str, Decimal]
+    lives: tuple[ShelfLife, ...] = ()
     shipping: ShippingSettings | None = None
     qa: Mapping[str, tuple[QaLimit, ...]] = field(default_factory=dict)
     """Checks of QA, of the products that have any."""

@@ -26,7 +26,9 @@ def read_people(faults: Faults) -> Mapping[str, Person]:
         return {}
     check_keys(table, ("person",), "[[{}]]", FILE, faults)
     rows = check_rows(PersonRow, table, "person", FILE, faults)
-    people = {row.id: Person(row.id, row.name, Role(row.role)) for row in rows.values()}
+    people = {
+        row.id: Person(row.id, row.name, Role(row.role), row.trained_until) for row in rows.values()
+    }
     listed = table.get("person")
     if people and isinstance(listed, list) and len(listed) == len(rows):
         held = {person.role for person in people.values()}

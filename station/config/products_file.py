@@ -14,7 +14,13 @@ from labels.gs1_digits import gtin_14
 from station.config.check import check_keys, check_rows, codes
 from station.config.faults import Faults, shown, unknown
 from station.config.label_choice import date_words, label_problems, product_label
-from station.config.packhouse import LabelSettings, Person, ScaleSettings, StationSettings
+from station.config.packhouse import (
+    LabelSettings,
+    Person,
+    ScaleSettings,
+    ShelfLife,
+    StationSettings,
+)
 from station.config.quality_file import limits_of, qa_problems
 from station.config.recipe import recipe_problems
 from station.config.settings import BagRow, ComponentRow, ProductRow
@@ -46,6 +52,7 @@ class Goods:
     component_codes: tuple[str, ...]
     product_codes: tuple[str, ...]
     qa: Mapping[str, tuple[QaLimit, ...]]
+    lives: tuple[ShelfLife, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -100,7 +107,11 @@ def read_products(
     products = _products(sold, around, faults)
     listed = codes(table, "product")
     qa = {row.code: limits_of(row) for row in sold.values() if row.code in products}
-    return Goods(components, bags, products, prices, around.component_codes, listed, qa)
+    lives = tuple(
+        ShelfLife(row.atmosphere, row.least_days, row.most_days, row.basis)
+        for row in around.policy.lives.values()
+    )
+    return Goods(components, bags, products, prices, around.component_codes, listed, qa, lives)
 
 
 def _products(

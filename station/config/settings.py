@@ -274,3 +274,4 @@ class PersonRow(Shape):
     id: Annotated[str, _PERSON]
     name: Annotated[str, _NAME]
     role: Annotated[str, one_of(*(str(role) for role in Role))]
+    trained_until: Annotated[date, _DAY] | None = None

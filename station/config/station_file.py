@@ -10,6 +10,8 @@ from drivers.frames.description_file import load_description
 from labels.design import DESIGNS
 from station.config.check import check_keys, check_table
 from station.config.faults import Faults
+from station.config.fill_rules_file import KEY as FILL
+from station.config.fill_rules_file import read_fill
 from station.config.gates_file import KEYS as GATES
 from station.config.gates_file import read_checks, read_tare
 from station.config.label_checks_file import KEY as LABEL_CHECKS
@@ -61,7 +63,7 @@ def read_station(faults: Faults) -> StationSettings | None:
     table = read_toml(FILE, faults)
     if table is None:
         return None
-    optional = (LOTS, PEOPLE, SCANNER, SYNC, RECORD, BACKUP, SCREEN, QUALITY)
+    optional = (FILL, LOTS, PEOPLE, SCANNER, SYNC, RECORD, BACKUP, SCREEN, QUALITY)
     may_be = tuple(key for key in optional if key in table)
     check_keys(table, (*_KEYS, *may_be), "[{}]", FILE, faults)
     site = check_table(SiteTable, table, "site", FILE, faults)
@@ -75,6 +77,7 @@ def read_station(faults: Faults) -> StationSettings | None:
     label_checks = read_label_checks(table, FILE, faults)
     lots = read_lot_rules(table, FILE, faults)
     people = read_people_rules(table, FILE, faults)
+    fill = read_fill(table, FILE, faults)
     scanner = read_scanner(table, FILE, faults)
     sync = read_sync(table, FILE, faults)
     screen = read_screen(table, FILE, faults)
@@ -98,7 +101,7 @@ def read_station(faults: Faults) -> StationSettings | None:
         return None
     if checks is None or tare is None or label_checks is None:
         return None
-    if lots is None or people is None or quality is None:
+    if lots is None or people is None or quality is None or fill is None:
         return None
     assert home is not None, "there is a table [station]"
     return StationSettings(
@@ -125,6 +128,7 @@ def read_station(faults: Faults) -> StationSettings | None:
         label_checks=label_checks,
         lots=lots,
         people=people,
+        fill=fill,
         scanner=scanner,
         sync=sync,
         record=record,

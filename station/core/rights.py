@@ -70,6 +70,8 @@ class Act(StrEnum):
     END_PAUSE = "go on after a pause"
     CALL = "call somebody"
     PROPOSE = "propose a target"
+    ANSWER_TARGET = "approve or refuse a target"
+    APPROVE_PRODUCT = "approve a product version"
     CHANGE_SETTINGS = "take over changed settings"
     MANAGE_PEOPLE = "set people, PINs and badges"
     CONFIRM_CLOCK = "confirm date and time"
@@ -131,6 +133,8 @@ RIGHTS: Mapping[Act, Right] = {
     Act.END_PAUSE: Right(_CHECKING, Proof.SIGNED_ON),
     Act.CALL: Right(_ANYBODY, Proof.NAME),
     Act.PROPOSE: Right(_AT_LINE, Proof.NAME),
+    Act.ANSWER_TARGET: Right((Role.MANAGER,), Proof.SIGNATURE),
+    Act.APPROVE_PRODUCT: Right((Role.MANAGER,), Proof.SIGNATURE),
     Act.CHANGE_SETTINGS: Right((Role.LEAD, Role.MANAGER, Role.SERVICE), Proof.SIGNATURE),
     Act.MANAGE_PEOPLE: Right((Role.MANAGER,), Proof.SIGNATURE),
     Act.CONFIRM_CLOCK: Right(_CHECKING, Proof.SIGNATURE),
@@ -169,7 +173,10 @@ _ACTS: Mapping[tuple[EntryKind, str], Act] = {
     (EntryKind.PAUSE, "stopped"): Act.PAUSE,
     (EntryKind.CALL, _ALWAYS): Act.CALL,
     (EntryKind.PROPOSAL, _ALWAYS): Act.PROPOSE,
+    (EntryKind.PROPOSAL, "approved"): Act.ANSWER_TARGET,
+    (EntryKind.PROPOSAL, "refused"): Act.ANSWER_TARGET,
     (EntryKind.SETTING, _ALWAYS): Act.CHANGE_SETTINGS,
+    (EntryKind.SETTING, "approved"): Act.APPROVE_PRODUCT,
     (EntryKind.PERSON, _ALWAYS): Act.MANAGE_PEOPLE,
     (EntryKind.CLOCK, _ALWAYS): Act.CONFIRM_CLOCK,
     (EntryKind.STATION_KEY, _ALWAYS): Act.KEEP_RECORD,

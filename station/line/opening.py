@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from datetime import date, datetime, time, timedelta
 
@@ -19,6 +19,11 @@ from station.line.present import units_fit
 from station.line.state import RunChoice
 
 
+def _nothing(_: str, __: date) -> str:
+    """Every known product may be run."""
+    return ""
+
+
 @dataclass(frozen=True, slots=True)
 class Catalogue:
     """What a lead may choose from, and what the station adds to each run.
@@ -31,6 +36,7 @@ class Catalogue:
         scale: what identifies the scale.
         unit: the scale's unit.
         software: version of the station.
+        refusal: why a product, by its code, may not be run on a production day; empty when it may.
     """
 
     products: Mapping[str, Product]
@@ -40,6 +46,7 @@ class Catalogue:
     scale: str
     unit: Unit
     software: str
+    refusal: Callable[[str, date], str] = _nothing
 
 
 def day_of(moment: Moment, cut_off: time) -> date:
@@ -91,6 +98,8 @@ def open_run(
         raise ProductError("a run needs a lead and a person on the scale")
     day = day_of(at, catalogue.cut_off)
     product.check_effective(day)
+    if words := catalogue.refusal(product.code, day):
+        raise ProductError(words)
     lot_set = assemble(product, choice.lots, catalogue.lots, calendar_day(at))
     lots = tuple(catalogue.lots[use.lot] for use in lot_set.uses)
     limits = rule_set(product.rule_set).limits(product.nominal)

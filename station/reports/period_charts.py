@@ -82,12 +82,14 @@ class Mark:
         at: when, or when it began.
         until: when it ended; None for a moment.
         bad: it failed, stands open, or is no good sign.
+        words: what it is about and how it came out.
     """
 
     row: str
     at: datetime
     until: datetime | None = None
     bad: bool = False
+    words: str = ""
 
 
 def timeline_chart(marks: Sequence[Mark], begin: datetime, end: datetime) -> Drawing:

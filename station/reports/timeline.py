@@ -27,12 +27,22 @@ _ROWS: dict[EntryKind, str] = {
 def marks_of(entered: Iterable[FactRecord], stops: Iterable[Pause], zone: ZoneInfo) -> list[Mark]:
     """What a timeline shows of facts and stops, in the plant's time."""
     marks = [
-        Mark(_ROWS[one.fact.kind], one.at.utc.astimezone(zone), bad=one.fact.result in BAD)
+        Mark(
+            _ROWS[one.fact.kind],
+            one.at.utc.astimezone(zone),
+            bad=one.fact.result in BAD,
+            words=f"{one.fact.subject} {one.fact.result}",
+        )
         for one in entered
         if one.fact.kind in _ROWS
     ]
     marks += [
-        Mark("stop", stop.began.astimezone(zone), stop.ended.astimezone(zone))
+        Mark(
+            "stop",
+            stop.began.astimezone(zone),
+            stop.ended.astimezone(zone),
+            words=f"{stop.reason}, {stop.took(stop.ended).total_seconds() / 60:.0f} min",
+        )
         for stop in stops
         if stop.ended is not None
     ]

@@ -27,6 +27,7 @@ _AXIS_MM = 2.7
 _LABEL_MM = 2.7
 _LINE_MM = 0.32
 _LINE_POINTS = 600
+_DAY_S = 86400.0
 _REACH_MM = 25.0
 """A pointer farther than this from every value reads none."""
 
@@ -294,7 +295,7 @@ def _clock_axis(zone: Callable[[], tzinfo]) -> pg.AxisItem:
     axis = pg.AxisItem("bottom")
 
     def words(values: Sequence[float], scale: float, spacing: float) -> list[str]:
-        form = "%H:%M:%S" if spacing < 60 else "%H:%M"
+        form = "%H:%M:%S" if spacing < 60 else "%H:%M" if spacing < _DAY_S else "%a %d"
         return [format(datetime.fromtimestamp(value, zone()), form) for value in values]
 
     def spacing(least: float, most: float, size: float) -> list[tuple[float, float]]:

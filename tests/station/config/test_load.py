@@ -308,7 +308,7 @@ def test_a_file_in_another_encoding(folder, refusal):
     path = folder / "people.toml"
     path.write_bytes(path.read_bytes().replace(b"Quay", "Quäy".encode("latin-1")))
     said = refusal()
-    assert "line 12: is not UTF-8 text" in said
+    assert "line 15: is not UTF-8 text" in said
 
 
 def test_a_folder_that_is_not_there(tmp_path):

@@ -117,3 +117,19 @@ def test_a_kind_without_a_row_falls_to_the_checking_roles():
     for kind in unknown:
         assert refusal(signers([fact(kind)], "P01"), CREW)
         assert not refusal(signers([fact(kind)], "L01"), CREW)
+
+
+@pytest.mark.parametrize(
+    ("kind", "result", "act"),
+    [
+        (EntryKind.PROPOSAL, "proposed", Act.PROPOSE),
+        (EntryKind.PROPOSAL, "approved", Act.ANSWER_TARGET),
+        (EntryKind.PROPOSAL, "refused", Act.ANSWER_TARGET),
+        (EntryKind.SETTING, "approved", Act.APPROVE_PRODUCT),
+    ],
+)
+def test_a_manager_alone_answers_targets_and_approves_products(kind, result, act):
+    assert act_of(fact(kind, result)) is act
+    if act is not Act.PROPOSE:
+        assert RIGHTS[act].roles == (Role.MANAGER,)
+        assert RIGHTS[act].proof is Proof.SIGNATURE
