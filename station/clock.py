@@ -4,10 +4,27 @@ from __future__ import annotations
 
 import time
 from datetime import UTC, datetime
+from typing import Protocol
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 from station.core.pack import Moment
 from station.errors import BadInput
+
+
+class StationClock(Protocol):
+    """Every clock a station has."""
+
+    def now(self) -> Moment:
+        """The present moment by every clock."""
+        ...
+
+    def monotonic_ns(self) -> int:
+        """The steady count alone, in nanoseconds."""
+        ...
+
+    def boot_ns(self) -> int | None:
+        """The count that goes on while the machine sleeps; None where the system has none."""
+        ...
 
 
 class SystemClock:
@@ -36,3 +53,8 @@ class SystemClock:
     def monotonic_ns(self) -> int:
         """The steady count alone, in nanoseconds."""
         return time.monotonic_ns()
+
+    def boot_ns(self) -> int | None:
+        """The count that goes on while the machine sleeps; None where the system has none."""
+        which = getattr(time, "CLOCK_BOOTTIME", None)
+        return None if which is None else time.clock_gettime_ns(which)

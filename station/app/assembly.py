@@ -4,25 +4,30 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass, field, replace
-from importlib.metadata import version
+from datetime import datetime
 from pathlib import Path
 
-from drivers.frames.base import Answer, Garbage
 from drivers.frames.scp0499_facts import ScaleFacts, misfit
-from drivers.frames.scp0499_outcome import Outcome
-from drivers.link import LinkDegraded, LinkDown, LinkItem, LinkUp
+from drivers.link import LinkDown, LinkItem
 from drivers.port import PortSettings
 from drivers.printer.base import Printer
 from drivers.printer.file import FolderPrinter
-from drivers.steady import Reading
 from drivers.wire import WireLog
 from station.access.opening import access_of
 from station.app.centre_line import centre_line, centre_words
 from station.app.change_desk import ChangeDesk
 from station.app.checks_desk import ChecksDesk
+from station.app.guards import (
+    ClockDesk,
+    Takeover,
+    clock_at_start,
+    found_at_start,
+    past_of,
+)
 from station.app.label_desk import PrintingDesk
 from station.app.label_gates import label_gates
 from station.app.labels_desk import reprint_rule
+from station.app.line_event import line_event
 from station.app.live_numbers import LiveNumbers
 from station.app.lot_gates import lot_gates
 from station.app.printers import drawers, ticket_drawer_for, unit_printer
@@ -33,11 +38,14 @@ from station.app.scanner_line import scanner_link
 from station.app.service_gates import service_gates
 from station.app.service_system import system_rows
 from station.app.shipping_desk import shipping_gates
-from station.clock import SystemClock
+from station.clock import StationClock, SystemClock
+from station.clock_sync import synced
 from station.config.catalogue import catalogue_of
 from station.config.packhouse import Packhouse
 from station.core.facts import Fact
 from station.core.ids import new_uid
+from station.core.journal import EntryKind
+from station.core.pack import Moment
 from station.core.rights import STATION
 from station.line import (
     clearance_duty,
@@ -49,19 +57,23 @@ from station.line import (
     tare_duty,
 )
 from station.line.clearance_duty import ClearanceDuty
+from station.line.clock_duty import ClockDuty
 from station.line.cycle_state import LineRules
 from station.line.duties import Duties
 from station.line.effects import Sound
 from station.line.guided import DWELL_NS
+from station.line.listeners import Followers, Listeners, Timing
 from station.line.pause_duty import PauseDuty
 from station.line.product_book import ProductBook
-from station.line.runner import LineRunner, Listeners, Timing
+from station.line.runner import LineRunner
 from station.line.scale_duty import ScaleDuty
 from station.line.state import EntryAnswer, LineState, RunAnswer
 from station.line.swap_duty import SwapDuty
 from station.line.tare_duty import TareDuty
 from station.screens.service_source import Named
+from station.software_id import software_id
 from station.store.facts import facts
+from station.store.newest import newest_entry_at
 from station.store.queries import last_run
 from station.store.run_counts import last_packed_run
 from station.store.writer import StationStore
@@ -94,23 +106,8 @@ class Audience:
 
 
 def software() -> str:
-    """Version of the installed station, as records name it."""
-    return version("pack-line-station")
-
-
-def line_event(item: LinkItem) -> events.Event | None:
-    """What an item of the scale's link means to the line; None where it means nothing."""
-    match item:
-        case Reading():
-            return events.Weighed(item)
-        case LinkUp():
-            return events.LinkUp(item.port)
-        case LinkDown():
-            return events.LinkDown(item.why)
-        case LinkDegraded():
-            return events.Disturbed(item.why)
-        case ScaleFacts() | Outcome() | Answer() | Garbage():
-            return None
+    """Version and short hash of the station, as records name it."""
+    return str(software_id())
 
 
 @dataclass
@@ -141,12 +138,14 @@ class Station:
     printer: Printer | None = None
     key: Path | None = None
     settings: Path | None = None
+    time: StationClock | None = None
 
     def __post_init__(self) -> None:
         settings = self.house.settings
         scale = settings.scale
-        self.clock = SystemClock(settings.zone)
+        self.clock: StationClock = self.time or SystemClock(settings.zone)
         self.home.mkdir(parents=True, exist_ok=True)
+        newest = newest_entry_at(self.home)
         self.access = access_of(
             self.house, self.home, self.clock, lambda fact: self.line.enter((fact,), STATION)
         )
@@ -158,6 +157,7 @@ class Station:
         left = last_run(self.home)
         if left is not None and left.open:  # the station stopped in it; nothing was lost
             self.store.end_run(left.run.id, now, "station")
+        self._begin(newest, now)
         self.store.add_lots(tuple(self.house.lots.values()), now, "station")
         self.desk = PrintingDesk(
             drawer=drawers(settings.printer),
@@ -249,14 +249,19 @@ class Station:
             ),
             duties=Duties(
                 (
-                    *(self.numbers, self.swap_duty, self.pause_duty, *clear, lots.duty),
-                    *(self._unit_labels, self.care, self.products),
+                    *(self.clock_duty, self.numbers, self.swap_duty, self.pause_duty),
+                    *(*clear, lots.duty, self._unit_labels, self.care, self.products),
                     *(*gates, *tares, *labels.duties, *quality.duties, *centre),
                 )
             ),
             lots=lots.changes,
             copies=reprint_rule(settings, tuple(self.house.people.values())),
-            follow=Follows(self.home).follow,
+            follow=Followers(
+                facts=Follows(self.home).follow,
+                run=self.takeover.with_run,
+                watch=self.clock_duty.watch,
+                against_run=lambda: self.clock_duty.wanting,
+            ),
             proofs=self.signing,
         )
         self.wire = WireLog(self.clock.monotonic_ns)
@@ -288,6 +293,23 @@ class Station:
             if settings.scanner is None
             else scanner_link(settings.scanner, self.audience.scan, self.audience.words)
         )
+
+    def _begin(self, newest: datetime | None, now: Moment) -> None:
+        """Record what this start finds about settings, software and clock."""
+        found = found_at_start(self.home, self.settings, now)
+        self.counters = found.counters
+        begun = (*found.facts, *clock_at_start(newest, now))
+        if begun:
+            self.store.record(begun, now, STATION)
+        self.takeover = Takeover(past_of(self.home, EntryKind.SETTING))
+        self.clock_duty = ClockDuty(
+            self.house.settings.cut_off,
+            new_uid,
+            past_of(self.home, EntryKind.CLOCK),
+            self.clock.boot_ns,
+            synced,
+        )
+        self.clock_desk = ClockDesk(self.clock_duty, self.clock)
 
     def start(self) -> None:
         """Start printer, line and scale, in this order: no reading comes before a listener."""
@@ -346,7 +368,9 @@ class Station:
             ("Centre", none if self.centre is None else centre_words(self.centre)),
             ("Backups", self.care.words(now.utc)),
             ("Heads", self.store.unsigned or "signed with the station's key each day"),
-            ("Clock", f"{now.utc:%Y-%m-%d %H:%M:%S} UTC, {now.zone}"),
+            ("Clock", f"{now.utc:%Y-%m-%d %H:%M:%S} UTC, {now.zone}, {self.clock_duty.synced}"),
+            ("Settings changed", f"{self.counters.configuration} times"),
+            ("of them scale", f"{self.counters.calibration} times"),
         )
         return (*system_rows(self.home, software()), *more)
 

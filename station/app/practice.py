@@ -12,6 +12,7 @@ from drivers.printer.base import Printer
 from drivers.zero_gate import PRESS_PAN, ZERO_IT
 from station.app.assembly import Audience, Station
 from station.app.scale_line import bench_house
+from station.clock import StationClock
 from station.config.packhouse import Packhouse, Role
 from station.core.mass import Unit
 from station.core.product import PackMode, Product
@@ -50,6 +51,8 @@ def practice_station(
     bench: BenchScale,
     audience: Audience,
     printer: Printer | None = None,
+    clock: StationClock | None = None,
+    config: Path | None = None,
 ) -> Station:
     """A station on the bench scale; its waits go as fast as the bench does.
 
@@ -60,6 +63,8 @@ def practice_station(
         bench: the scale.
         audience: who watches.
         printer: where labels go instead of the folder.
+        clock: tells the time instead of the machine.
+        config: folder of the settings; None leaves their changes unwatched.
     """
     port = PortSettings(bench.url)
     return Station(
@@ -70,6 +75,8 @@ def practice_station(
         audience,
         haste=bench.speed,
         printer=printer,
+        time=clock,
+        settings=config,
         key=home / "practice.key",  # a real station keeps it away from its home
     )
 

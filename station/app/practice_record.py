@@ -33,8 +33,9 @@ from station.core.run import Run
 from station.errors import BadInput, EnvironmentFault
 from station.line.cycle_state import LineRules
 from station.line.events import Event, Labelled, LinkUp, Weighed
+from station.line.listeners import Listeners
 from station.line.opening import calendar_day
-from station.line.runner import LineRunner, Listeners
+from station.line.runner import LineRunner
 from station.line.state import LineState, Phase, Verb
 from station.store.queries import last_run
 from station.store.writer import StationStore

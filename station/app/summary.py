@@ -11,7 +11,7 @@ from pathlib import Path
 from station.cli.answer import Json
 from station.core.journal import EntryKind
 from station.core.pack import LabelState
-from station.line.runner import Timing
+from station.line.listeners import Timing
 from station.store.answers import Summary
 from station.store.facts import facts
 from station.store.queries import summary

@@ -10,7 +10,7 @@ from functools import partial
 from drivers.packer import PackerCue
 from station.app.practice import cue_of
 from station.errors import EnvironmentFault
-from station.line.runner import Timing
+from station.line.listeners import Timing
 from station.line.state import EntryAnswer, LineState, RunAnswer
 
 

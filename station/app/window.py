@@ -241,7 +241,9 @@ def _window(
         Door(
             "CHANGE",
             Qt.Key.Key_F8,
-            ChangePage(bridge, line, station.change, signers, palette=palette),
+            ChangePage(
+                bridge, line, station.change, signers, palette=palette, clock=station.clock_desk
+            ),
         ),
         Door(
             "LABELS",

@@ -9,6 +9,7 @@ from typing import Annotated
 import typer
 
 from station.cli import (
+    about,
     backup,
     batch,
     centre,
@@ -47,6 +48,7 @@ def build() -> typer.Typer:
     """Return the command line with its verbs; more may be added to it."""
     app = _group("Weigh, check, label and record every bag of a pack line.")
     app.callback(invoke_without_command=True)(_start)
+    app.command("about")(about.about)
     app.command("limits")(limits.limits)
     app.command("verdict")(verdict.verdict)
     app.command("batch")(batch.batch)

@@ -10,7 +10,7 @@ from __future__ import annotations
 import logging
 import queue
 import threading
-from collections.abc import Callable, Sequence
+from collections.abc import Callable
 from dataclasses import replace
 
 from drivers.steady import Reading
@@ -18,6 +18,7 @@ from station.core.dispositions import ticket_fact
 from station.core.facts import Fact
 from station.core.label_life import Reprint, ReprintRule, Resolve
 from station.core.pack import Moment, PackRecord, Quality
+from station.core.rights import STATION
 from station.line.cycle import step
 from station.line.cycle_state import Cycle, LineRules
 from station.line.draft import draft_of
@@ -50,8 +51,7 @@ from station.line.events import (
     Weighed,
 )
 from station.line.label_steps import LabelSteps
-from station.line.listeners import Listeners as Listeners
-from station.line.listeners import Timing as Timing
+from station.line.listeners import Followers, Listeners, Timing
 from station.line.lot_change import Lots, NoLots
 from station.line.messages import End, Enter, Idle, Message, Start
 from station.line.opening import Catalogue, calendar_day, day_of, open_run
@@ -62,21 +62,12 @@ from station.line.state import EntryAnswer, Phase, RunAnswer, RunChoice
 
 _LOG = logging.getLogger(__name__)
 _TICK_S = 0.1
-_DUTIES_NS = 1_000_000_000
+_DUTIES_NS, _WATCH_NS = 1_000_000_000, 100_000_000
 """The duties are asked this often, and after every entered fact."""
 _READINGS_KEPT = 2_000
 """Above this many unread readings new ones are dropped: a flood must not fill memory."""
 _COPIES = ReprintRule()
 _BEHIND = "the station is behind the scale: lift the bag off and wait"
-
-
-Follow = Callable[[Sequence[Fact], Moment, str], tuple[Fact, ...]]
-"""From entered facts, when and by whom, to those they bring with them."""
-
-
-def _nothing_follows(facts: Sequence[Fact], at: Moment, who: str) -> tuple[Fact, ...]:
-    """The facts alone are recorded."""
-    return ()
 
 
 class LineRunner:
@@ -91,7 +82,7 @@ class LineRunner:
         new_id: makes a UUID version 7 as text for a moment.
         listeners: who is told what.
         duties: what must be done in time, or no bag is taken.
-        follow: what entered facts bring with them, recorded in the same commit.
+        follow: what entered facts and runs bring with them, recorded in the same commit.
         lots: what entered facts mean for the lots of the open run.
         copies: who may print a label again.
         proofs: who signed; None takes everybody at their word.
@@ -107,7 +98,7 @@ class LineRunner:
         new_id: Callable[[Moment], str],
         listeners: Listeners,
         duties: Duties | None = None,
-        follow: Follow = _nothing_follows,
+        follow: Followers | None = None,
         lots: Lots | None = None,
         copies: ReprintRule = _COPIES,
         proofs: Proofs | None = None,
@@ -119,11 +110,11 @@ class LineRunner:
         self._new_id = new_id
         self._listeners = listeners
         self._duties = duties or Duties()
-        self._follow = follow
+        self._follow = follow or Followers()
         self._lots = lots or NoLots()
         self._labels = LabelSteps(store, desk, clock, new_id, copies, self._duties)
         self._proofs = proofs
-        self._duties_seen_ns = 0
+        self._duties_seen_ns = self._watched_ns = 0
         self._stale_ns = rules.stale_ns
         self._cycle = Cycle(rules)
         self._queue: queue.SimpleQueue[Message | None] = queue.SimpleQueue()
@@ -207,6 +198,7 @@ class LineRunner:
                 message = Idle()
 
     def _take(self, message: Message) -> None:
+        self._watch()
         unsigned = unsigned_words(message, self._proofs)
         match message:
             case _ if unsigned:
@@ -234,6 +226,15 @@ class LineRunner:
         if self._clock.monotonic_ns() - self._duties_seen_ns >= _DUTIES_NS:
             self._ask_duties()
 
+    def _watch(self) -> None:
+        """Record what the station finds out by itself, before a bag is judged by it."""
+        now_ns = self._clock.monotonic_ns()
+        if now_ns - self._watched_ns >= _WATCH_NS:
+            self._watched_ns = now_ns
+            found = self._follow.watch(self._clock.now())
+            if found:
+                self._enter(found, STATION)
+
     def _ask_duties(self) -> None:
         """Let the duties say whether bags are taken; a change of theirs is shown at once."""
         self._duties_seen_ns = self._clock.monotonic_ns()
@@ -244,14 +245,14 @@ class LineRunner:
             self._show(seen)
         gone = self._lots.overdue(self._clock.now())
         if gone:
-            self._enter(gone, "station")
+            self._enter(gone, STATION)
 
     def _enter(self, facts: tuple[Fact, ...], who: str) -> EntryAnswer:
         uids = tuple(fact.uid for fact in facts)
         try:
             at = self._clock.now()
             ready = self._lots.prepare(facts, self._cycle, at)
-            bring = self._follow(ready.facts, at, who)
+            bring = self._follow.facts(ready.facts, at, who)
             records = self._store.record((*ready.facts, *bring), at, who)
         except (ValueError, StoreFault) as refused:
             return EntryAnswer(uids, False, str(refused))
@@ -347,6 +348,8 @@ class LineRunner:
     def _open(self, choice: RunChoice) -> RunAnswer:
         if self._cycle.phase is not Phase.CLOSED:
             return RunAnswer(False, "a run is open: end it before the next one starts")
+        if against := self._follow.against_run():
+            return RunAnswer(False, against)
         at = self._clock.now()
         try:
             number = self._store.next_blend_number(
@@ -355,7 +358,7 @@ class LineRunner:
             run = open_run(choice, self._catalogue, at, number, self._new_id(at))
             self._desk.rehearse(run)
             self._store.start_run(run, at)
-            loaded = self._lots.opening(run, at)
+            loaded = (*self._lots.opening(run, at), *self._follow.run(run, at))
             records = self._store.record(loaded, at, run.lead) if loaded else ()
         except (ValueError, StoreFault) as refused:
             return RunAnswer(False, str(refused))

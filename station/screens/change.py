@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import Qt, Slot
-from PySide6.QtGui import QShowEvent
+from PySide6.QtCore import Qt, QTimer, Slot
+from PySide6.QtGui import QHideEvent, QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
 from typing_extensions import override
 
@@ -14,8 +14,8 @@ from station.core.facts import Fact
 from station.core.pauses import Reason
 from station.line.state import EntryAnswer, Intents, LineState
 from station.screens.bridge import Bridge
-from station.screens.change_pages import ClearPage, CountPage, LookPage, StopPage
-from station.screens.change_source import ChangeSource
+from station.screens.change_pages import ClearPage, ClockPage, CountPage, LookPage, StopPage
+from station.screens.change_source import ChangeSource, ClockSource
 from station.screens.doors import DoorPage
 from station.screens.offer import Person
 from station.screens.theme import LIGHT, Palette, Ruler
@@ -24,6 +24,7 @@ from station.screens.widgets.sheet import Message
 from station.screens.widgets.touch_button import TouchButton
 
 _TABS = ("COUNT", "CLEAR LINE", "STOP")
+_LOOK_MS = 500
 
 
 class ChangePage(DoorPage):
@@ -35,6 +36,7 @@ class ChangePage(DoorPage):
         source: makes them, and tells what is to be signed.
         leads: who may sign.
         palette: colours.
+        clock: knows whether date and time must be confirmed; None leaves that page out.
     """
 
     def __init__(
@@ -44,6 +46,7 @@ class ChangePage(DoorPage):
         source: ChangeSource,
         leads: tuple[Person, ...],
         palette: Palette = LIGHT,
+        clock: ClockSource | None = None,
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(palette, parent)
@@ -60,7 +63,15 @@ class ChangePage(DoorPage):
         for page in (self.count, self.clear, self.pause):
             self.pages.addWidget(page)
             page.changed.connect(self._refresh)
-        self.tabs = tuple(TouchButton(palette, words) for words in _TABS)
+        self._clock = clock
+        self.clock = ClockPage(palette)
+        self.pages.addWidget(self.clock)
+        self.clock.changed.connect(self._refresh)
+        names = _TABS if clock is None else (*_TABS, "CLOCK")
+        self.tabs = tuple(TouchButton(palette, words) for words in names)
+        self._look = QTimer(self)
+        self._look.setInterval(_LOOK_MS)
+        self._look.timeout.connect(self._show_clock)
         self.back_button = TouchButton(palette, "LEAD", small="F8")
         self.people = tuple(TouchButton(palette, one.name, small=one.id) for one in leads)
         self.sign_button = TouchButton(palette, "SIGN", small="hold", hold=True)
@@ -133,7 +144,12 @@ class ChangePage(DoorPage):
     @override
     def showEvent(self, event: QShowEvent) -> None:
         self._begin()
+        self._look.start()
         self.message.say("")
+
+    @override
+    def hideEvent(self, event: QHideEvent) -> None:
+        self._look.stop()
 
     def _begin(self) -> None:
         """Show what is to be done next."""
@@ -142,11 +158,20 @@ class ChangePage(DoorPage):
         self.clear.begin()
         self.pause.show_pause(self._source.standing)
         wanting = self._source.wanting
-        page: LookPage | CountPage = self.pause
+        self.clock.begin()
+        self._show_clock()
+        page: LookPage | CountPage | ClockPage = self.pause
         if self._source.standing is None and wanting:
             page = self.count if wanting[0] is Gate.RECONCILED else self.clear
+        if self._clock is not None and self._clock.wanting:
+            page = self.clock
         self.pages.setCurrentWidget(page)
         self._refresh()
+
+    @Slot()
+    def _show_clock(self) -> None:
+        if self._clock is not None:
+            self.clock.show_clock(self._clock.shown, self._clock.wanting)
 
     # --- what a lead does -----------------------------------------------------------------------
 
@@ -177,10 +202,19 @@ class ChangePage(DoorPage):
                 self.message.say("Refused. Count the bags first.", refused=True)
                 return
             self._enter(lambda: self._source.counted(counted, self.count.explanation))
+        elif page is self.clock:
+            self._confirm_clock()
         elif page is self.clear:
             self._enter(lambda: self._source.cleared(self.clear.points))
         else:
             self._enter(lambda: self._source.go_on(self.pause.looked))
+
+    def _confirm_clock(self) -> None:
+        clock, reason = self._clock, self.clock.reason
+        if clock is None or reason is None:
+            self.message.say("Refused. Look at another clock and say why first.", refused=True)
+            return
+        self._enter(lambda: clock.confirmed(reason))
 
     def _enter(self, make: Callable[[], Fact]) -> None:
         if not self._who:

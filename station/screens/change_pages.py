@@ -2,16 +2,21 @@
 
 from __future__ import annotations
 
+from datetime import timedelta
+
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QWidget
 
 from station.core.clearance import Explanation, Point
+from station.core.clock_guard import Reason as ClockReason
+from station.core.pack import Moment
 from station.core.pauses import LOOKS, Look, Pause, Reason
 from station.screens.change_source import Before
 from station.screens.theme import Face, Palette
 from station.screens.widgets.number_pad import NumberPad
 from station.screens.widgets.sheet import Page, Text, Title
 from station.screens.widgets.tiles import Tile, Tiles
+from station.screens.words import long_date
 
 
 class CountPage(Page):
@@ -168,3 +173,46 @@ class StopPage(LookPage):
             self.chosen.emit(words)
         else:
             super()._touch(words)
+
+
+class ClockPage(Page):
+    """Date and time as the station has them, large, to be held against another clock.
+
+    Signals:
+        changed: a reason was chosen.
+    """
+
+    changed = Signal()
+
+    def __init__(self, palette: Palette, parent: QWidget | None = None) -> None:
+        super().__init__(palette, parent)
+        self.reason: ClockReason | None = None
+        self.said = Text(palette, "", Face.TEXT, 5.2)
+        self.day = Text(palette, "", Face.VERB, 9.0)
+        self.hour = Text(palette, "", Face.VERB, 14.0)
+        self.note = Text(palette, "An open run keeps the dates it was opened with.", Face.TEXT, 4.2)
+        tiles = [Tile(str(one), str(one)) for one in ClockReason]
+        self.reasons = Tiles(palette, tiles, columns=2)
+        self.reasons.touched.connect(self._choose)
+        for part in (self.said, self.day, self.hour, self.note, self.reasons):
+            self.column.addWidget(part)
+        self.column.addStretch(1)
+
+    def show_clock(self, shown: Moment, wanting: str) -> None:
+        """Show the present moment, and why it must be confirmed."""
+        local = shown.utc + timedelta(minutes=shown.offset_minutes)
+        words = f"{wanting[:1].upper()}{wanting[1:]}." if wanting else "Nothing is open."
+        self.said.setText(words)
+        self.day.setText(f"{local:%A} {long_date(local.date())}")
+        self.hour.setText(f"{local:%H:%M:%S}")
+
+    def begin(self) -> None:
+        """Choose no reason."""
+        self.reason = None
+        self.reasons.check([])
+
+    @Slot(str)
+    def _choose(self, reason: str) -> None:
+        self.reason = ClockReason(reason)
+        self.reasons.check([reason])
+        self.changed.emit()

@@ -7,7 +7,9 @@ from dataclasses import dataclass
 from typing import Protocol
 
 from station.core.clearance import Explanation, Gate, Point
+from station.core.clock_guard import Reason as ClockReason
 from station.core.facts import Fact
+from station.core.pack import Moment
 from station.core.pauses import Look, Pause, Reason
 
 
@@ -24,6 +26,28 @@ class Before:
     name: str
     blend_lot: str
     bags: int
+
+
+class ClockSource(Protocol):
+    """Knows whether date and time must be confirmed. Called on the screen's thread."""
+
+    @property
+    def wanting(self) -> str:
+        """Why they must be; empty when they need not."""
+        ...
+
+    @property
+    def shown(self) -> Moment:
+        """What the clock shows."""
+        ...
+
+    def confirmed(self, reason: ClockReason) -> Fact:
+        """The signature under date and time.
+
+        Raises:
+            ValueError: nothing is open.
+        """
+        ...
 
 
 class ChangeSource(Protocol):

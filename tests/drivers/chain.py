@@ -17,7 +17,7 @@ from drivers.frames.scp0499 import Scp0499Parser, render
 from drivers.link_items import LinkDown, LinkItem
 from drivers.steady import SteadyReader, SteadyRules
 from drivers.zero_gate import ZeroGate
-from station.app.assembly import line_event
+from station.app.line_event import line_event
 from station.core.mass import Mass, Unit
 from station.core.pack import PackDraft, PackId, PackRecord
 from station.core.product import PackMode

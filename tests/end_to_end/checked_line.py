@@ -22,8 +22,9 @@ from station.line import scale_duty
 from station.line.duties import Duties
 from station.line.events import LinkUp, Weighed
 from station.line.failed_check import FailedChecks
+from station.line.listeners import Listeners
 from station.line.opening import Catalogue
-from station.line.runner import LineRunner, Listeners
+from station.line.runner import LineRunner
 from station.line.scale_duty import ScaleDuty
 from station.store.facts import facts
 from station.store.since import RecordPast

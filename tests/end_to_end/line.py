@@ -17,6 +17,7 @@ from station.app.practice import (
     run_choice,
 )
 from station.app.watch import Watch
+from station.clock import StationClock
 from station.config.load import load
 from station.config.packhouse import Packhouse
 from station.line.opening import day_of
@@ -43,8 +44,11 @@ class Bench:
         changed: Callable[[Packhouse], Packhouse] = lambda house: house,
         pins: bool = False,
         before: Callable[[Station], None] = lambda _: None,
+        clock: StationClock | None = None,
+        config: Path | None = None,
     ):
-        today = datetime.now(UTC).date()  # noqa: TID251  the demo's lots are days old
+        now = datetime.now(UTC)  # noqa: TID251  the demo's lots are days old
+        today = now.date() if clock is None else clock.now().utc.date()
         self.house = load(demo_settings(), today)
         if not gates:
             self.house = without_gates(self.house)
@@ -72,7 +76,7 @@ class Bench:
         )
         self.labels = home / "labels"
         self.station = practice_station(
-            self.house, home, self.labels, self.bench, audience, printer
+            self.house, home, self.labels, self.bench, audience, printer, clock, config
         )
         before(self.station)
         self.station.start()

@@ -14,6 +14,7 @@ from station.screens.widgets.gap_geometry import mass_text
 from station.screens.widgets.lettering import Fitted, draw, fit
 from station.screens.widgets.painted import Painted
 from station.screens.words import NOTICE, long_date
+from station.software_id import software_id
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,7 +27,7 @@ class About:
 
 def about(state: LineState) -> About:
     """Return what there is to say about a line's state."""
-    facts = [("scale line", state.port or "closed")]
+    facts = [("scale line", state.port or "closed"), ("software", str(software_id()))]
     run = state.run
     if run is not None:
         limits, window = run.window.limits, run.window
@@ -41,7 +42,6 @@ def about(state: LineState) -> About:
             ("bag", f"{run.product.bag.name}, tare {mass_text(run.product.bag.tare)}"),
             ("production day", long_date(run.dating.production_day)),
             ("lead, on the scale", f"{run.lead}, {run.operator}"),
-            ("software", run.software),
         ]
     return About(facts=tuple(facts))
 

@@ -17,7 +17,7 @@ from drivers.frames.scp0499_outcome import unanswered
 from drivers.port import PortSettings
 from drivers.recording import Recorder, read_recording
 from drivers.wire import WireLog
-from station.app.assembly import line_event
+from station.app.line_event import line_event
 from station.app.scale_line import bench_house, link_rules, new_parser, scale_link, steady_rules
 from station.config.load import load
 from station.config.packhouse import ScaleSettings

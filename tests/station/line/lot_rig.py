@@ -17,12 +17,13 @@ from station.core.product import Share
 from station.core.receiving import hold_lot_fact, release_lot_fact
 from station.line.duties import Duties
 from station.line.events import Labelled, LinkUp, SetAside, Weighed
+from station.line.listeners import Listeners
 from station.line.lot_book import LotBook
 from station.line.lot_change import LotChanges, LotRules
 from station.line.lot_duty import LotDuty
 from station.line.messages import Enter, Start
 from station.line.opening import Catalogue
-from station.line.runner import LineRunner, Listeners
+from station.line.runner import LineRunner
 from station.line.state import RunChoice
 from station.store.lot_reach import bags_with
 from station.store.queries import trace_lot

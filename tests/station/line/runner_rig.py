@@ -12,9 +12,10 @@ from station.line.cycle_state import LineRules
 from station.line.duties import Duties
 from station.line.effects import Cue
 from station.line.events import LinkUp, Weighed
+from station.line.listeners import Listeners
 from station.line.opening import Catalogue
 from station.line.ports import StoreFault
-from station.line.runner import LineRunner, Listeners
+from station.line.runner import LineRunner
 from station.line.state import Phase, RunChoice
 from tests.station.line.scenario import MS, grams, make_moment, make_product, make_reading, make_run
 
