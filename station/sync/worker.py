@@ -30,6 +30,8 @@ from station.sync.status import Remembered, SyncState, SyncStatus, remember, rem
 _LOG = logging.getLogger(__name__)
 _MOST_AHEAD_S = 300.0
 """A clock this far from the centre's is told."""
+_RESTS, _MOST_REST_S = 3, 0.2
+"""Rest between two pieces: so many times as long as the piece took, and the longest in seconds."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -201,12 +203,14 @@ class SyncWorker:
             self._show(replace(self._status, state=SyncState.LEVEL, words="", backlog=0,
                                oldest=None))  # fmt: skip
             return
-        told = time.monotonic()
+        told = began = time.monotonic()
         try:
             for _ in sender.pieces():
                 self._arrived(sender)
-                if self._ended.is_set():
+                # The machine and its disk belong to the line most of the time.
+                if self._ended.wait(min(_MOST_REST_S, _RESTS * (time.monotonic() - began))):
                     return
+                began = time.monotonic()
                 if time.monotonic() - told > 1.0:
                     left, told = sender.backlog(), time.monotonic()
                     self._show(replace(self._status, state=SyncState.SENDING, words="",
