@@ -75,12 +75,19 @@ class Server:
             user = next(pwd.getpwnam(name) for name in UNPRIVILEGED if _known(name))
             os.chown(self.folder, user.pw_uid, user.pw_gid)
             self._as = {"user": user.pw_uid, "group": user.pw_gid, "extra_groups": []}
+        try:
+            self._set_up(settings)
+        except BaseException:
+            shutil.rmtree(self.folder, ignore_errors=True)
+            raise
+        self.start()
+
+    def _set_up(self, settings: str) -> None:
         self.bin = self._binaries()
         self._run("initdb", "-D", str(self.data), "-U", ADMIN, "-A", "trust", "-E", "UTF8",
                   "--locale=C", "--no-sync")  # fmt: skip
         with (self.data / "postgresql.conf").open("a") as conf:
             conf.write(_CONF + f"port = {self.port}\n" + settings)
-        self.start()
 
     # --- its life -----------------------------------------------------------------------------
 
@@ -190,11 +197,14 @@ class Server:
             if self._answers(place):
                 return place
             # The user the server runs as may not reach the folder, so it gets a copy.
-            copy = self.folder / "installed"
+            copy = self.folder / "installed" / place.parents[1].name / place.parent.name
             shutil.copytree(place.parent, copy, symlinks=True)
+            libraries = place.parents[2] / f"{place.parents[1].name}.libs"
+            if libraries.is_dir():  # a wheel's programs find them three folders up
+                shutil.copytree(libraries, copy.parents[1] / libraries.name, symlinks=True)
             if self._answers(copy / "bin"):
                 return copy / "bin"
-            shutil.rmtree(copy)
+            shutil.rmtree(self.folder / "installed")
         raise FileNotFoundError("no PostgreSQL: install the extra named test, or a system package")
 
     def _answers(self, place: Path) -> bool:
