@@ -209,7 +209,7 @@ class Station:
         self.centre = centre_line(self.house, self.home, self.clock, software(), lots.book)
         centre = () if self.centre is None else (self.centre.duty,)
         # A station on the bench keeps no key and needs no words about it.
-        unsigned = "" if self.key is None else self.store.unsigned
+        unsigned = "" if self.key is None else self.store.day_heads.unsigned
         self.care = RecordCare(
             self.home, names, settings.record.backup, unsigned, self.clock, self._enter
         )
@@ -321,10 +321,10 @@ class Station:
         if self.centre is not None:
             self.centre.worker.start()
         self.care.start()
-        if self.store.key_made is not None:
-            self.audience.words(
-                f"A new station key was made at {self.store.key_made}: copy it once to a safe place"
-            )
+        made = self.store.day_heads.key_made
+        if made is not None:
+            words = f"A new station key was made at {made}: copy it once to a safe place"
+            self.audience.words(words)
 
     def stop(self) -> None:
         """Stop scale, line and printer, in this order, and close the store."""
@@ -367,7 +367,7 @@ class Station:
             ("Scanner", none if self.scanner is None else self.scanner.state),
             ("Centre", none if self.centre is None else centre_words(self.centre)),
             ("Backups", self.care.words(now.utc)),
-            ("Heads", self.store.unsigned or "signed with the station's key each day"),
+            ("Heads", self.store.day_heads.unsigned or "signed with the station's key each day"),
             ("Clock", f"{now.utc:%Y-%m-%d %H:%M:%S} UTC, {now.zone}, {self.clock_duty.synced}"),
             ("Settings changed", f"{self.counters.configuration} times"),
             ("of them scale", f"{self.counters.calibration} times"),

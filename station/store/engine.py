@@ -148,7 +148,10 @@ def reading_file(path: Path) -> Iterator[Connection]:
         with reader_engine(path).connect() as connection, connection.begin():
             yield connection
     except (DBAPIError, sqlite3.Error) as fault:
-        raise EnvironmentFault(f"cannot read {path}", explain(fault).words) from fault
+        words = explain(fault).words
+        if "no such table" in words or "no such column" in words:
+            words = "it has another shape than this program: start the station once with it"
+        raise EnvironmentFault(f"cannot read {path}", words) from fault
 
 
 def read_only_uri(path: Path) -> str:

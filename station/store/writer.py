@@ -29,7 +29,7 @@ from station.store import bodies, queries
 from station.store.day_heads import DayHeads
 from station.store.engine import BEGIN, commit, database, roll_back, writer_engine
 from station.store.faults import explain
-from station.store.heads import SeenHead, read_head, write_head
+from station.store.heads import LastEntry, SeenHead, read_head, write_head
 from station.store.hold_ranges import UnknownFact
 from station.store.journal import ChainFault, Head, Journal
 from station.store.label_steps import check_label, on_their_way
@@ -76,6 +76,7 @@ class StationStore:
         self._epoch = 0
         self._journal = Journal(site, station, 0, Head())
         self._heads = DayHeads(site, station, key)
+        self._last = LastEntry(home)
 
     @classmethod
     def open(
@@ -124,14 +125,9 @@ class StationStore:
         return self._epoch
 
     @property
-    def key_made(self) -> Path | None:
-        """File of the key that was made on opening; None where none was."""
-        return self._heads.key_made
-
-    @property
-    def unsigned(self) -> str:
-        """Why heads of the journal are not signed, in words for a person; empty where they are."""
-        return self._heads.unsigned
+    def day_heads(self) -> DayHeads:
+        """What makes heads of the journal, and whether it signs them."""
+        return self._heads
 
     def head(self) -> tuple[int, str]:
         """Seq and hash (64 hex digits) of the last durable journal entry."""
@@ -325,6 +321,8 @@ class StationStore:
             raise StoreFault(str(fault)) from fault
         self._journal.committed()
         self._heads.committed()
+        head = self._journal.head
+        self._last.note(self._epoch, head.seq, head.hash)
         self._commits += 1
         if self._commits % CHECKPOINT_EVERY == 0:
             self._checkpoint("PASSIVE")
@@ -394,5 +392,6 @@ class StationStore:
         with suppress(DBAPIError):
             self._connection.close()
         self._engine.dispose()
+        self._last.close()
         self._lock.release()
         self._refusal = "the store is closed"

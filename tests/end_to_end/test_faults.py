@@ -184,7 +184,7 @@ def test_a_full_disk_ends_the_demo_in_words_and_loses_nothing(tmp_path):
     """A limit on the size of files stands for a disk that is full: writes are refused alike."""
 
     def limit():
-        resource.setrlimit(resource.RLIMIT_FSIZE, (400_000, 400_000))
+        resource.setrlimit(resource.RLIMIT_FSIZE, (1_500_000, 1_500_000))
 
     done = subprocess.run(
         [*MAIN, "demo", "--headless", "--packs", "300", "--home", str(tmp_path)],

@@ -190,7 +190,7 @@ def test_a_signed_record_is_restored_and_signs_on(world, second):
         store.note("after the backup", world.clock.now(), "station")
     put_back(world, done.backup.path, key_of(world))
     with opened(world, world.clock, key_of(world)) as store:
-        assert store.unsigned == ""
+        assert store.day_heads.unsigned == ""
     report = verify(world.home)
     assert report.whole
     assert report.signed.head.epoch == report.epoch

@@ -62,7 +62,7 @@ def test_without_a_key_heads_say_that_they_are_not_signed(world, days):
     with opened(world, days) as store:
         days.days = 1
         store.note("on the second day", days.now(), "station")
-        assert "no key file" in store.unsigned
+        assert "no key file" in store.day_heads.unsigned
     (head,) = heads(world)
     assert head.fact.result == "not signed"
     assert signed_of(head.fact) is None
@@ -72,7 +72,7 @@ def test_without_a_key_heads_say_that_they_are_not_signed(world, days):
 def test_a_key_is_made_at_the_first_start_and_signs_each_head(world, days, tmp_path):
     path = tmp_path / "keys" / "station.key"
     with opened(world, days, path) as store:
-        assert store.unsigned == ""
+        assert store.day_heads.unsigned == ""
         days.days = 1
         store.note("on the second day", days.now(), "station")
     day, stop = heads(world)
@@ -103,7 +103,7 @@ def test_a_key_that_is_not_the_record_s_is_not_used_and_packing_goes_on(
     if spoil == "another":
         make_key(path)
     with opened(world, days, path) as store:
-        words = store.unsigned
+        words = store.day_heads.unsigned
         days.days = 1
         store.note("packing goes on", days.now(), "station")
     expected = {

@@ -2,6 +2,7 @@ import random
 import shutil
 import sqlite3
 from contextlib import closing
+from dataclasses import replace
 
 import pytest
 
@@ -18,6 +19,15 @@ def packed(world, packed_once):
     """A copy of the packed record, to be spoilt."""
     shutil.copytree(packed_once.home, world.home)
     return world
+
+
+HEADS = ("station.head", "station.last")
+
+
+def forget_heads(world):
+    """Take away what is written down beside the file."""
+    for name in HEADS:
+        (world.home / name).unlink()
 
 
 def tables(world):
@@ -116,7 +126,7 @@ def test_a_cut_tail_is_found_by_the_head_beside_the_file(packed):
 
 
 def test_a_cut_tail_is_found_by_the_tables_even_without_that_head(packed):
-    (packed.home / "station.head").unlink()
+    forget_heads(packed)
     last = verify(packed.home).head_seq
     # the stop and the last steps of the last bag's label
     packed.tamper(UNGUARDED[1], f"DELETE FROM journal WHERE seq >= {last - 2}")
@@ -129,8 +139,35 @@ def test_a_cut_tail_without_traces_elsewhere_needs_the_head(packed):
     """What a chain cannot show: the last entry of all gone, and the head file with it."""
     last = verify(packed.home).head_seq
     packed.tamper(UNGUARDED[1], f"DELETE FROM journal WHERE seq = {last}")
-    (packed.home / "station.head").unlink()
+    forget_heads(packed)
     assert verify(packed.home).whole
+
+
+def test_a_log_taken_away_is_found_by_what_was_noted_with_each_commit(world, tmp_path):
+    """The file alone, as a careless copy has it: what the log held is missing."""
+    left = world.home.with_name("left")
+    left.mkdir()
+    with world.stocked() as store:
+        world.fill(store, world.start(store), 3)
+        store._checkpoint("PASSIVE")  # the file is whole up to here, and its head written
+        world.fill(store, world.run(), 1)
+        seq, _ = store.head()
+        for name in ("station.sqlite", *HEADS):
+            shutil.copy(world.home / name, left / name)
+    report = verify(left)
+    assert not report.whole
+    assert f"the end is missing: entry {seq} was written" in report.why
+    with pytest.raises(EnvironmentFault, match=r"with its -wal file\) back"):
+        replace(world, home=left).open()
+
+
+def test_a_torn_note_counts_as_none(packed):
+    note = packed.home / "station.last"
+    whole = note.read_bytes()
+    for torn in (b"", whole[:40], whole.replace(b" 0", b" 9", 1), b"\xff" * 80):
+        note.write_bytes(torn)
+        assert read_head(packed.home) is not None
+        assert verify(packed.home).whole
 
 
 def test_an_older_copy_of_the_file_is_found(packed):
@@ -143,8 +180,6 @@ def test_an_older_copy_of_the_file_is_found(packed):
 
 
 def test_another_station_s_file_is_found(packed, tmp_path):
-    from dataclasses import replace
-
     other = replace(packed, home=tmp_path / "other")
     other.open().close()
     packed.database.write_bytes(other.database.read_bytes())
@@ -260,7 +295,8 @@ def test_damaged_pages_never_pass_as_whole(packed):
 
 
 def test_an_empty_head_file_counts_as_none(packed):
-    (packed.home / "station.head").write_text("")
+    for name in HEADS:
+        (packed.home / name).write_text("")
     assert verify(packed.home).whole
     assert read_head(packed.home) is None
 
