@@ -58,14 +58,16 @@ class ChangeDesk:
     def before(self) -> Before | None:
         """The run before, from the record."""
         found = count_run(self._home, self._before())
-        return None if found is None else Before(found.name, found.blend_lot, found.bags)
+        return (
+            None if found is None else Before(found.name, found.blend_lot, found.bags, found.net_ug)
+        )
 
     def counted(self, bags: int, explanation: Explanation | None) -> Fact:
         """The signature under a count."""
         found = count_run(self._home, self._before())
         if found is None:
             raise ValueError("there is no run before: nothing is to be counted")
-        counted = Reconciliation(found.uid, found.bags, bags, explanation)
+        counted = Reconciliation(found.uid, found.bags, bags, explanation, found.net_ug)
         return reconciled_fact(self._new_id(), counted)
 
     def cleared(self, seen: Mapping[Point, bool]) -> Fact:

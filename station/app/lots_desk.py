@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from datetime import date
 from pathlib import Path
 
 from station.config.packhouse import Packhouse
+from station.core.dating import newest_day
 from station.core.dispositions import Decided, Disposition, disposition_fact
 from station.core.facts import Fact
 from station.core.ids import new_uid
@@ -112,6 +114,10 @@ class LotsDesk:
         """What one scanned symbol of a case says."""
         symbol = (text[:3], text[3:]) if text.startswith("]") else ("", text)
         return notes_of_scan((symbol,), calendar_day(self._clock.now()), whole=False)
+
+    def day(self, digits: str) -> date | None:
+        """The newest day not after today of a day and month."""
+        return newest_day(digits, calendar_day(self._clock.now()))
 
     def received(self, notes: Notes, hold: str) -> tuple[str, tuple[Fact, ...]]:
         """Lot code and facts of a delivery."""

@@ -58,6 +58,7 @@ class Reconciliation:
         recorded: labelled good bags on record.
         counted: bags a person counted.
         explanation: why the two differ; None where they do not.
+        net_ug: what the recorded bags hold together, in micrograms.
 
     Raises:
         ClearanceError: a count below zero, or a difference without an explanation.
@@ -67,6 +68,7 @@ class Reconciliation:
     recorded: int
     counted: int
     explanation: Explanation | None = None
+    net_ug: int = 0
 
     def __post_init__(self) -> None:
         if self.counted < 0:
@@ -97,6 +99,7 @@ def reconciled_fact(uid: str, counted: Reconciliation) -> Fact:
             "counted": counted.counted,
             "difference": counted.difference,
             "explanation": None if explanation is None else str(explanation),
+            "net_ug": counted.net_ug,
         },
     )
 

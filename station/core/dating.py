@@ -70,6 +70,26 @@ def date_run(product: Product, lots: Iterable[InputLot], day: date) -> Dating:
     return Dating(day, use_by, shortened_by)
 
 
+def newest_day(digits: str, today: date) -> date | None:
+    """Return the newest day not after ``today`` of a day and month such as ``2411``.
+
+    A delivery is never cut or packed in the future, so that the year need not be typed.
+
+    Returns:
+        None where the digits are not four, or there was no such day within eight years.
+    """
+    if len(digits) != 4 or not digits.isdecimal():
+        return None
+    for year in range(today.year, today.year - 9, -1):
+        try:
+            day = date(year, int(digits[2:]), int(digits[:2]))
+        except ValueError:
+            continue  # 29 February, or no day at all
+        if day <= today:
+            return day
+    return None
+
+
 def first_off_stale(dating: Dating, local: datetime, cut_off: time) -> str:
     """Say why a first-off approved with these dates holds no longer; empty while it does.
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import timedelta
+from decimal import Decimal
 
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QWidget
@@ -55,7 +56,8 @@ class CountPage(Page):
         self.bags = before.bags if before else 0
         words = "There is no run before"
         if before is not None:
-            words = f"{before.name}, {before.blend_lot}"
+            kilograms = Decimal(before.net_ug).scaleb(-9).quantize(Decimal("0.1"))
+            words = f"{before.name}, {before.blend_lot}: {kilograms} kg net"
         self.title.setText(words)
         self._show()
 

@@ -21,11 +21,13 @@ class Before:
         name: its product.
         blend_lot: its blend lot.
         bags: its labelled good bags on record.
+        net_ug: what they hold together, in micrograms.
     """
 
     name: str
     blend_lot: str
     bags: int
+    net_ug: int
 
 
 class ClockSource(Protocol):

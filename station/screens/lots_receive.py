@@ -6,7 +6,7 @@ from dataclasses import replace
 from decimal import Decimal
 
 from PySide6.QtCore import Signal, Slot
-from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
 
 from station.core.lots import LotError
 from station.core.mass import Mass, Unit
@@ -18,8 +18,10 @@ from station.screens.widgets.number_pad import NumberPad
 from station.screens.widgets.sheet import Page, ScanField, Text, Title
 from station.screens.widgets.tiles import Tile, Tiles
 from station.screens.widgets.touch_button import TouchButton
+from station.screens.words import short_date
 
 LONGEST_SCAN = 200
+_DAY, _TYPED = "day, month", "typed below"
 WARM = "it came too warm, or damaged: QA decides"
 """Why a lot is held from the start with one touch."""
 
@@ -53,6 +55,10 @@ class ReceivePage(QWidget):
         self.pad = NumberPad(palette)
         self.mass_button = TouchButton(palette, "kg", small="tenths", least_mm=KEY_MM)
         self.warmth_button = TouchButton(palette, "°C", small="tenths", least_mm=KEY_MM)
+        self.harvest_button = TouchButton(palette, "CUT ON", small=_DAY, least_mm=KEY_MM)
+        self.packed_button = TouchButton(palette, "PACKED ON", small=_DAY, least_mm=KEY_MM)
+        self.code_button = TouchButton(palette, "LOT", small=_TYPED, least_mm=KEY_MM)
+        self.paper_button = TouchButton(palette, "PAPER", small=_TYPED, least_mm=KEY_MM)
         self.take_button = TouchButton(palette, "RECEIVE")
         self.hold_button = TouchButton(palette, "HOLD IT", small="warm or damaged")
         self.clear_button = TouchButton(palette, "START OVER")
@@ -68,14 +74,19 @@ class ReceivePage(QWidget):
             page.column.addWidget(Title(palette, title))
             page.column.addWidget(part)
         page.column.addStretch(1)
-        entries = QVBoxLayout()
+        entries = QGridLayout()
         entries.setSpacing(gap // 2)
-        for button in (self.mass_button, self.warmth_button):
-            button.cap_px = ruler.px(5.0)
-            entries.addWidget(button)
+        keys = (
+            (self.mass_button, self.harvest_button, self.code_button),
+            (self.warmth_button, self.packed_button, self.paper_button),
+        )
+        for line, row in enumerate(keys):
+            for place, button in enumerate(row):
+                button.cap_px = ruler.px(4.0)
+                entries.addWidget(button, line, place)
         upper = QHBoxLayout()
-        upper.addWidget(self.told, 5)
-        upper.addLayout(entries, 2)
+        upper.addWidget(self.told, 3)
+        upper.addLayout(entries, 5)
         right = QVBoxLayout()
         right.setSpacing(gap // 2)
         right.addLayout(upper)
@@ -85,18 +96,18 @@ class ReceivePage(QWidget):
         top.setSpacing(gap)
         top.addWidget(page, 6)
         top.addLayout(right, 4)
-        row = QHBoxLayout()
-        row.setSpacing(gap)
-        row.addWidget(self.scan, 4)
+        foot = QHBoxLayout()
+        foot.setSpacing(gap)
+        foot.addWidget(self.scan, 4)
         for button in (self.clear_button, self.hold_button, self.take_button):
             button.cap_px = ruler.px(4.6)
             button.setMinimumHeight(ruler.touch())
-            row.addWidget(button, 2)
+            foot.addWidget(button, 2)
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
         whole.setSpacing(gap)
         whole.addLayout(top, 1)
-        whole.addLayout(row)
+        whole.addLayout(foot)
 
     def _connect(self) -> None:
         self.pad.changed.connect(self._echo)
@@ -105,6 +116,10 @@ class ReceivePage(QWidget):
         self.suppliers.touched.connect(lambda name: self._set(supplier=name))
         self.mass_button.clicked.connect(self._weighed)
         self.warmth_button.clicked.connect(self._measured)
+        self.harvest_button.clicked.connect(lambda: self._dated("harvested"))
+        self.packed_button.clicked.connect(lambda: self._dated("packed"))
+        self.code_button.clicked.connect(lambda: self._typed("code"))
+        self.paper_button.clicked.connect(lambda: self._typed("reference"))
         self.take_button.clicked.connect(lambda: self.taken.emit(self.notes, ""))
         self.hold_button.clicked.connect(lambda: self.taken.emit(self.notes, WARM))
         self.clear_button.clicked.connect(self.begin)
@@ -131,10 +146,16 @@ class ReceivePage(QWidget):
 
     @Slot(str)
     def _echo(self, digits: str) -> None:
-        """Show on both keys what the digits so far would be."""
+        """Show on the keys what the digits so far would be."""
         typed = f"{Decimal(digits).scaleb(-1)}" if digits else "tenths"
-        for button in (self.mass_button, self.warmth_button):
-            button.small = typed
+        day = self._source.day(digits)
+        for button, words in (
+            (self.mass_button, typed),
+            (self.warmth_button, typed),
+            (self.harvest_button, _DAY if day is None else short_date(day)),
+            (self.packed_button, _DAY if day is None else short_date(day)),
+        ):
+            button.small = words
             button.update()
 
     def _set(self, **changes: object) -> None:
@@ -160,6 +181,20 @@ class ReceivePage(QWidget):
         digits, self.pad.digits = self.pad.digits, ""
         mass = Mass(Decimal(digits).scaleb(-1), Unit.KILOGRAM) if digits else None
         self._set(quantity=mass)
+
+    def _dated(self, name: str) -> None:
+        """Take the digits as a day and its month."""
+        digits, self.pad.digits = self.pad.digits, ""
+        day = self._source.day(digits)
+        if digits and day is None:
+            self.refused.emit(f"{digits} is no day: give day and month, like 2411 for 24 November")
+        self._set(**{name: day})
+
+    def _typed(self, name: str) -> None:
+        """Take what is typed in the scan field as it stands."""
+        text = self.scan.text().strip()
+        self.scan.clear()
+        self._set(**{name: text or None})
 
     @Slot()
     def _measured(self) -> None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from datetime import date
 from typing import Protocol
 
 from station.core.facts import Fact
@@ -52,6 +53,10 @@ class LotsSource(Protocol):
         Raises:
             LotError: it is no case label.
         """
+        ...
+
+    def day(self, digits: str) -> date | None:
+        """The newest day not after today of a day and month such as ``2411``; None for no day."""
         ...
 
     def received(self, notes: Notes, hold: str) -> tuple[str, tuple[Fact, ...]]:

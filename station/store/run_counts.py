@@ -22,6 +22,7 @@ class RunCount:
         blend_lot: its newest blend lot.
         open: bags are still packed.
         bags: bags on the pallet.
+        net_ug: what they hold together, in micrograms.
     """
 
     uid: str
@@ -29,6 +30,7 @@ class RunCount:
     blend_lot: str
     open: bool
     bags: int
+    net_ug: int
 
 
 def count_run(home: Path, uid: str) -> RunCount | None:
@@ -40,6 +42,7 @@ def count_run(home: Path, uid: str) -> RunCount | None:
             run.c.ended_at,
             func.max(blend.c.id).label("newest"),
             func.coalesce(func.sum(on_pallet), 0).label("bags"),
+            func.coalesce(func.sum(on_pallet * pack.c.net_ug), 0).label("net_ug"),
         )
         .join(blend, blend.c.run_id == run.c.id)
         .outerjoin(pack, pack.c.blend_id == blend.c.id)
@@ -51,7 +54,7 @@ def count_run(home: Path, uid: str) -> RunCount | None:
         if row is None:
             return None
         code = connection.execute(select(blend.c.code).where(blend.c.id == row.newest)).scalar_one()
-    return RunCount(uid, row.name, code, row.ended_at is None, row.bags)
+    return RunCount(uid, row.name, code, row.ended_at is None, row.bags, row.net_ug)
 
 
 def last_packed_run(home: Path) -> str | None:

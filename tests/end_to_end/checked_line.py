@@ -22,7 +22,7 @@ from station.line import scale_duty
 from station.line.duties import Duties
 from station.line.events import LinkUp, Weighed
 from station.line.failed_check import FailedChecks
-from station.line.listeners import Listeners
+from station.line.listeners import Followers, Listeners
 from station.line.opening import Catalogue
 from station.line.runner import LineRunner
 from station.line.scale_duty import ScaleDuty
@@ -135,7 +135,7 @@ class CheckedLine:
                 entered=self._keep(self.entered),
             ),
             duties=Duties((self.duty,)),
-            follow=FailedChecks(RecordPast(home), new_uid).follow,
+            follow=Followers(facts=FailedChecks(RecordPast(home), new_uid).follow),
         )
         self.line.start()
         self.line.post(LinkUp("bench"))

@@ -127,7 +127,7 @@ def test_recording_that_cannot_be_made_is_refused(line):
 def test_system_tells_versions_disk_and_parts(line):
     rows = dict(line.station.service.desk.system())
     assert "Python 3." in rows["Station"]
-    assert "WAL-reset bug" in rows["SQLite"]
+    assert "so it cannot happen here" in rows["SQLite"]
     assert "GB free" in rows["Disk"]
     assert rows["Printer"].endswith(": ready")
     assert rows["Scanner"] == rows["Centre"] == "none in the settings"

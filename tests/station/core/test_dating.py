@@ -13,7 +13,14 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from station.core.dating import Dating, DatingError, date_run, first_off_stale, production_day
+from station.core.dating import (
+    Dating,
+    DatingError,
+    date_run,
+    first_off_stale,
+    newest_day,
+    production_day,
+)
 from station.core.lots import InputLot
 from station.core.pack import Moment
 from station.line.opening import day_of
@@ -168,3 +175,21 @@ def test_a_change_to_or_from_summer_time_makes_no_first_off_stale_before_the_cut
         assert not first_off_stale(approved, local, CUT_OFF)
         assert first_off_stale(approved, local + timedelta(days=1), CUT_OFF)
         at += timedelta(hours=1)
+
+
+@pytest.mark.parametrize(
+    ("digits", "day"),
+    [
+        ("2511", date(2026, 11, 25)),
+        ("2611", date(2025, 11, 26)),
+        ("0101", date(2026, 1, 1)),
+        ("2902", date(2024, 2, 29)),
+        ("3102", None),
+        ("0013", None),
+        ("251", None),
+        ("", None),
+        ("٢٥١١", date(2026, 11, 25)),
+    ],
+)
+def test_a_day_and_month_are_of_the_newest_day_not_to_come(digits, day):
+    assert newest_day(digits, date(2026, 11, 25)) == day

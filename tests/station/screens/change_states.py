@@ -30,7 +30,11 @@ class SigningSource:
         self.made = []
 
     def before(self):
-        return Before("Harbour leaf mix", "A2632801", self.bags) if self.bags else None
+        return (
+            Before("Harbour leaf mix", "A2632801", self.bags, 252_000_000 * self.bags)
+            if self.bags
+            else None
+        )
 
     def counted(self, bags, explanation):
         return self._keep(

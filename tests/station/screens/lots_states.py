@@ -5,6 +5,7 @@ from datetime import UTC, date, datetime
 from fractions import Fraction
 
 from station.core.balance import Balance, Span
+from station.core.dating import newest_day
 from station.core.line_lots import LotMove, Move, move_fact
 from station.core.lot_set import LotUse
 from station.core.lots import InputLot, LotError, LotStatus
@@ -104,6 +105,9 @@ class LotsSourceStub:
 
     def scanned(self, text):
         return notes_of_scan((("", text),), DAY, whole=False)
+
+    def day(self, digits):
+        return newest_day(digits, DAY)
 
     def received(self, notes: Notes, hold: str):
         delivery = receive(notes, self.lots, tuple(NAMES), "QH", DAY)

@@ -176,6 +176,25 @@ def test_a_symbol_of_another_case_is_refused_and_what_was_noted_stays(page):
     assert page.receive.notes.code == "TR26-118"
 
 
+def test_a_delivery_without_a_label_is_received_by_touch_and_keys(page, intents):
+    receive = page.receive
+    receive.components.touched.emit("ROM")
+    receive.suppliers.touched.emit(next(iter(page.receive.suppliers.buttons)))
+    for key, day in ((receive.harvest_button, "2311"), (receive.packed_button, "2411")):
+        receive.pad.digits = day
+        key.click()
+    receive.scan.setText("FIELD 7-B")
+    receive.code_button.click()
+    receive.scan.setText("delivery note 4711")
+    receive.paper_button.click()
+    notes = receive.notes
+    assert (notes.code, notes.reference) == ("FIELD 7-B", "delivery note 4711")
+    assert (notes.harvested.day, notes.packed.day) == (23, 24)
+    receive.pad.digits = "3102"
+    receive.harvest_button.click()
+    assert "3102 is no day" in page.message.text()
+
+
 def test_a_warm_delivery_is_received_and_held_in_one_entry(page, intents):
     page.go_to(1)
     page.receive.components.touched.emit("CAR")
