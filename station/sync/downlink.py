@@ -20,6 +20,9 @@ from station.sync.snapshot import (
     rules_of,
 )
 
+_NEWEST = (
+    "SELECT site, kind, max(version) FROM centre.snapshot WHERE site IN (%s, %s) GROUP BY 1, 2"
+)
 _NEWER = (
     "SELECT site, kind, version, body, signature FROM centre.snapshot "
     "WHERE site = %s AND kind = %s AND version > %s ORDER BY version"
@@ -60,13 +63,17 @@ class Downlink:
     def visit(self, connection: CentreConnection, wait_s: float) -> tuple[str, ...]:
         """Fetch what is newer; returns what needs somebody."""
         alarms: list[str] = []
+        with connection.within(wait_s):
+            there = connection.execute(_NEWEST, (EVERY_SITE, self._site)).fetchall()
+        newest = {(site, kind): version for site, kind, version in there}
         for site in (EVERY_SITE, self._site):
             for kind in Kind:
                 series = Series(site, kind)
+                kept = self._shelf.newest(series)
+                if newest.get((site, str(kind)), 0) <= kept:
+                    continue
                 with connection.within(wait_s):
-                    rows = connection.execute(
-                        _NEWER, (site, str(kind), self._shelf.newest(series))
-                    ).fetchall()
+                    rows = connection.execute(_NEWER, (site, str(kind), kept)).fetchall()
                 for row in rows:
                     alarms += self._take(series, row[2], bytes(row[3]), bytes(row[4]))
         return (*alarms, *self.look())
