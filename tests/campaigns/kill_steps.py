@@ -1,0 +1,64 @@
+"""The station killed exactly at each named step of its chain.
+
+`python -m tests.campaigns kill-steps --full` kills 20 times at each of the steps of
+`tests.campaigns.chain.packing.STEPS`, the short form once at every fourth. After each kill a start
+must find a legal record and ask about exactly the labels whose fate is unknown.
+"""
+
+import random
+import tempfile
+from collections.abc import Callable
+from pathlib import Path
+
+from station.app.places import demo_settings
+from station.config.load import load_settings
+from station.store.writer import StationStore
+from tests.campaigns.chain.drafts import CLOCK
+from tests.campaigns.chain.nursery import Nursery
+from tests.campaigns.chain.packing import STEPS
+from tests.campaigns.chain.proof import Count, check, check_whole, doubts_of, on_the_way
+
+FULL = 20
+SEED = 2
+
+
+def kill_at_steps(steps: list[str], times: int, home: Path, say: Callable[[str], None]) -> Count:
+    """Kill so many times at each step; return what was counted."""
+    chance = random.Random(SEED)
+    count, acknowledged = Count(), []
+    settings = load_settings(demo_settings())
+    with Nursery() as nursery:
+        for step in steps:
+            for _ in range(times):
+                where = f"{step}, kill {count.rounds + 1}"
+                rare = "log" in step or "fact" in step or "run" in step
+                nursery.ask("chain", home, step=step, hit=1 if rare else chance.randint(1, 9))
+                for line in nursery.lines():
+                    if line.startswith("bag "):
+                        acknowledged.append(line.split()[1])
+                    elif not line.startswith("opened"):
+                        count.wrong(f"{where}: {line}")
+                if nursery.ended != -9:
+                    count.wrong(f"{where}: it ended with {nursery.ended}")
+                count.rounds += 1
+                found = check(home, acknowledged, count, where)
+                before, unknown = doubts_of(home), on_the_way(found)
+                StationStore.open(home, settings.site, settings.station, CLOCK).close()
+                if doubts_of(home) != before | unknown:
+                    count.wrong(f"{where}: asked about {doubts_of(home)}, unknown are {unknown}")
+            say(f"{step}: {times} kills, {len(found)} bags on record")
+    check_whole(home, count, "after all kills")
+    count.acknowledged = len(acknowledged)
+    say(f"seed {SEED}: {len(steps)} steps, {count.told()}")
+    return count
+
+
+def run(full: bool) -> int:
+    """Run the campaign; print what was found and return the number of faults."""
+    steps = list(STEPS) if full else list(STEPS)[::4]
+    with tempfile.TemporaryDirectory(prefix="kill-steps-") as folder:
+        count = kill_at_steps(steps, FULL if full else 1, Path(folder) / "home", print)
+    for fault in count.faults[:20]:
+        print(fault)
+    print(f"verdict: {len(count.faults)} faults")
+    return len(count.faults)
