@@ -20,7 +20,7 @@ from station.app.watch import Watch
 from station.clock import StationClock
 from station.config.load import load
 from station.config.packhouse import Packhouse
-from station.line.opening import day_of
+from station.line.opening import calendar_day
 from station.line.state import LineState
 
 PATIENCE_S = 60.0
@@ -87,7 +87,7 @@ class Bench:
 
     def open_run(self, product="ROCKET-SPINACH-200", order=None, **changes):
         product = self.house.products[product]
-        day = day_of(self.station.clock.now(), self.house.settings.cut_off)
+        day = calendar_day(self.station.clock.now())
         self.station.line.start_run(run_choice(self.house, product, day, order))
         answer = self.watch.next_answer(PATIENCE_S)
         assert answer.started, answer.words
