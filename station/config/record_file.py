@@ -20,7 +20,6 @@ class _RecordTable(Shape):
     """``[record]``."""
 
     key: Annotated[str, printable(300)] | None = None
-    keep_years: Annotated[int, whole(1, 100, "years")] | None = None
 
 
 class _BackupTable(Shape):
@@ -58,7 +57,6 @@ def read_record(table: Table, file: str, home: Path | None, faults: Faults) -> R
             if backup is None or folder is None
             else BackupSettings(folder, backup.every_hours, backup.keep)
         ),
-        years=(record.keep_years or 0) if record is not None else 0,
     )
 
 

@@ -28,12 +28,10 @@ class RecordSettings:
     Args:
         key: absolute file of the key that signs heads of the journal; None for beside the home.
         backup: None where the station makes no backups by itself.
-        years: entries younger than so many years are never purged; 0: none ever is.
     """
 
     key: Path | None = None
     backup: BackupSettings | None = None
-    years: int = 0
 
     def key_of(self, home: Path) -> Path:
         """The key's file for the record in ``home``."""

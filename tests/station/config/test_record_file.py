@@ -32,12 +32,11 @@ def test_without_the_tables_the_key_lies_beside_the_home_and_no_backups_are_made
 
 def test_what_is_given_is_read(folder, write):
     write(
-        '[record]\nkey = "keys/a1.key"\nkeep_years = 3\n'
+        '[record]\nkey = "keys/a1.key"\n'
         '[backup]\nfolder = "/mnt/second/a1"\nevery_hours = 2\nkeep = 50'
     )
     found = settings(folder).record
     assert found.key == (folder / "keys/a1.key").absolute()
-    assert found.years == 3
     assert (found.backup.folder, found.backup.every_hours, found.backup.keep) == (
         Path("/mnt/second/a1"),
         2,
@@ -52,7 +51,6 @@ def test_what_is_given_is_read(folder, write):
         ('[backup]\nfolder = "/mnt/a"\nkeep = 1', "backup.keep"),
         ('[backup]\nfolder = "/mnt/a"\nevery_hours = 0', "backup.every_hours"),
         ('[record]\nkey = ""', "record.key"),
-        ("[record]\nkeep_years = 0", "record.keep_years"),
         ('[record]\nkeys = "x"', "record.keys"),
     ],
 )
