@@ -20,7 +20,7 @@ from station.config.load import load
 from station.core.clock_guard import CONFIRMED, Found, Reason
 from station.core.journal import EntryKind
 from station.line.lot_offer import free_lots
-from station.line.opening import day_of
+from station.line.opening import calendar_day
 from station.line.state import LineState, Phase
 from station.store.facts import facts
 from station.store.verify import verify
@@ -119,7 +119,7 @@ def go_through(case: Case, home: Path) -> list[str]:
 def start(line: Bench) -> str:
     """Ask for a run; returns the line's words."""
     product = line.house.products[PRODUCT]
-    day = day_of(line.station.clock.now(), line.house.settings.cut_off)
+    day = calendar_day(line.station.clock.now())
     line.station.line.start_run(run_choice(line.house, product, day, None))
     return line.watch.next_answer(PATIENCE_S).words
 

@@ -13,7 +13,7 @@ import pytest
 
 from station.app.practice import run_choice
 from station.core.metrology.rule_sets.registry import rule_set
-from station.line.opening import day_of
+from station.line.opening import calendar_day
 from station.line.state import Phase, Verb
 from station.store.queries import rejects_of_day, summary, trace_pack
 from station.store.verify import verify
@@ -148,7 +148,7 @@ def test_a_run_with_a_held_lot_is_refused_and_the_line_stays_closed(tmp_path):
             for one in line.house.products.values()
             if held.component in {component.code for component in one.components}
         )
-        day = day_of(line.station.clock.now(), line.house.settings.cut_off)
+        day = calendar_day(line.station.clock.now())
         choice = run_choice(line.house, product, day, None)
         line.station.line.start_run(replace(choice, lots=(*choice.lots, held.code)))
         answer = line.watch.next_answer(10)

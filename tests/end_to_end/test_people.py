@@ -10,7 +10,7 @@ from station.core.ids import new_uid
 from station.core.journal import EntryKind
 from station.core.pauses import LOOKS, Reason
 from station.core.receiving import hold_lot_fact, release_lot_fact
-from station.line.opening import day_of
+from station.line.opening import calendar_day
 from station.line.state import Phase
 from station.store.facts import facts
 from station.store.verify import verify
@@ -28,7 +28,7 @@ def line(tmp_path):
 
 def start(line, by):
     product = line.house.products["ROCKET-SPINACH-200"]
-    day = day_of(line.station.clock.now(), line.house.settings.cut_off)
+    day = calendar_day(line.station.clock.now())
     by.start_run(run_choice(line.house, product, day, None))
     return line.watch.next_answer(PATIENCE_S), product
 

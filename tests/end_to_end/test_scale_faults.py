@@ -5,7 +5,7 @@ from drivers.zero_gate import PRESS_PAN, ZERO_IT
 from station.app.assembly import Audience
 from station.app.practice import practice_station, run_choice
 from station.app.watch import Watch
-from station.line.opening import day_of
+from station.line.opening import calendar_day
 from station.line.state import Phase, Verb
 from tests.end_to_end.line import PATIENCE_S, SPEED, bench_line
 from tests.end_to_end.test_faults import Witness
@@ -65,7 +65,7 @@ def test_scale_that_says_it_is_another_takes_no_bag(tmp_path):
         station = practice_station(house, home, home / "labels", other, audience)
         station.start()
         try:
-            day = day_of(station.clock.now(), house.settings.cut_off)
+            day = calendar_day(station.clock.now())
             product = next(iter(house.products.values()))
             station.line.start_run(run_choice(house, product, day, None))
             assert watch.next_answer(PATIENCE_S).started

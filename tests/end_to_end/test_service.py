@@ -24,7 +24,7 @@ from station.app.places import demo_settings
 from station.app.practice import run_choice
 from station.app.watch import Watch
 from station.config.load import load
-from station.line.opening import day_of
+from station.line.opening import calendar_day
 from station.line.state import Phase
 from station.screens.bridge import Bridge
 from station.screens.service import ServicePage
@@ -214,7 +214,7 @@ def drag(qtbot, strip, begin: int, end: int) -> None:
 def pack_two(rig: Rig, scale: Scale) -> None:
     """Put two bags on, one after the other; both are recorded and labelled."""
     product = next(iter(rig.house.products.values()))
-    day = day_of(rig.station.clock.now(), rig.house.settings.cut_off)
+    day = calendar_day(rig.station.clock.now())
     scale.put(0)
     rig.station.line.start_run(run_choice(rig.house, product, day, None))
     answer = rig.watch.next_answer(PATIENCE_S)

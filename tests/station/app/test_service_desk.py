@@ -25,7 +25,7 @@ from station.core.journal import EntryKind
 from station.core.metrology.scale_suitability import Level
 from station.core.scale_swap import TAKEN
 from station.errors import BadInput
-from station.line.opening import day_of
+from station.line.opening import calendar_day
 from station.line.state import Phase, Verb
 from station.screens.service_source import ScaleCommand
 from station.store.engine_facts import reset_bug_words
@@ -188,7 +188,7 @@ def test_another_scale_packs_only_after_it_was_taken_into_use(tmp_path):
     station = practice_station(house, home, home / "labels", other, audience)
     station.start()
     try:
-        day = day_of(station.clock.now(), house.settings.cut_off)
+        day = calendar_day(station.clock.now())
         product = house.products["ROCKET-SPINACH-200"]
         station.line.start_run(run_choice(house, product, day, None))
         assert watch.next_answer(PATIENCE_S).started
