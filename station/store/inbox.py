@@ -29,6 +29,8 @@ from station.store.tables import REJECTED, blend, pack
 DAYS_BACK = 14
 """Rejects and unsigned days of so many production days are looked for."""
 _ROLLS = 40
+_CHECKS = 1000
+"""So many of the newest checks and scans are looked at; a failure before them was passed over."""
 
 
 def inbox(home: Path, today: date) -> tuple[Item, ...]:
@@ -96,7 +98,7 @@ def _windows(home: Path) -> Iterator[Item]:
 
 def _checks(home: Path) -> Iterator[Item]:
     last: dict[tuple[EntryKind, str], FactRecord] = {}
-    for record in facts(home, (EntryKind.SCALE_CHECK, EntryKind.QA_CHECK)):
+    for record in facts(home, (EntryKind.SCALE_CHECK, EntryKind.QA_CHECK), newest=_CHECKS):
         last[record.fact.kind, record.fact.subject] = record
     for (kind, subject), record in last.items():
         if kind is EntryKind.SCALE_CHECK and not held_true(check_of(record)):
@@ -110,7 +112,7 @@ def _checks(home: Path) -> Iterator[Item]:
 
 
 def _scans(home: Path) -> Iterator[Item]:
-    records = facts(home, (EntryKind.SCAN_BACK,))
+    records = facts(home, (EntryKind.SCAN_BACK,), newest=_CHECKS)
     cleared = {one.fact.details["scan"] for one in records if one.fact.result == CLEARED}
     for one in records:
         if one.fact.result == DIFFERS and one.fact.uid not in cleared:

@@ -26,7 +26,7 @@ from station.store.facts import facts, read_facts
 from station.store.journal import read_entry
 from station.store.prepared import Prepared
 from station.store.queries import local_time, shown_mass
-from station.store.tables import REJECTED, blend, fact, journal, lot_use, pack, run
+from station.store.tables import REJECTED, blend, disposition, fact, journal, lot_use, pack, run
 
 _ROWS = Prepared(
     select(
@@ -123,13 +123,14 @@ def _lots(connection: Connection, ids: Iterable[int]) -> dict[int, tuple[LotUse,
 
 
 def _decisions(connection: Connection, day: date) -> dict[str, DecisionMade]:
+    aside = select(pack.c.serial).join(blend, pack.c.blend_id == blend.c.id)
+    of_day = aside.where(blend.c.production_day == day, REJECTED)
     statement = (
         select(journal.c.canonical)
         .join(fact, fact.c.entry_id == journal.c.id)
-        .join(pack, pack.c.serial == fact.c.subject)
-        .join(blend, pack.c.blend_id == blend.c.id)
-        .where(blend.c.production_day == day, REJECTED, fact.c.kind == EntryKind.DISPOSITION)
+        .join(disposition, disposition.c.uid == fact.c.uid)
+        .where(disposition.c.serial.in_(of_day))
         .order_by(fact.c.id.desc())
     )
-    records = read_facts(connection, statement)  # oldest first: the last one holds
+    records = read_facts(connection, statement)
     return {one.fact.subject: DecisionMade(decided_of(one.fact), one) for one in records}

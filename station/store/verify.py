@@ -14,10 +14,10 @@ from itertools import zip_longest
 from pathlib import Path
 from typing import Any
 
-from sqlalchemy import Connection, Table
+from sqlalchemy import Connection, Table, insert
 from sqlalchemy.exc import DBAPIError
 
-from station.core.journal import GENESIS
+from station.core.journal import GENESIS, Entry, EntryKind, canonical
 from station.core.tree_head import SignedHead
 from station.store.chain import Chain
 from station.store.damage import Damage
@@ -29,7 +29,7 @@ from station.store.hold_ranges import UnknownFact
 from station.store.prepared import driver_of
 from station.store.projections import Projections
 from station.store.schema import metadata
-from station.store.tables import PROJECTIONS
+from station.store.tables import PROJECTIONS, journal
 from station.store.tree import BLOCK, keep_block
 
 _Row = tuple[Any, ...]
@@ -50,6 +50,8 @@ _NAMES = {
     "case_span": ("bags of a case", "first"),
 }
 """What a row of a table is called, and the column that names it."""
+_LOOKED_UP = (EntryKind.HOLD, EntryKind.RELEASE)
+"""A release of a lot is held against the entries before it."""
 
 
 def _ignore(_: int) -> None:
@@ -106,7 +108,7 @@ def verify(
             chain = Chain(connection, read_head(home), elsewhere)
             with scratch.connect() as copy, copy.begin():
                 _make_scratch(copy)
-                replay(chain, copy, progress)
+                replay(chain, copy, progress, scratch=True)
                 _compare(connection, copy)
             _check_structure(connection)
         except Damage as damage:
@@ -123,8 +125,20 @@ def verify(
         return _report(chain, None)
 
 
-def replay(chain: Chain, target: Connection, progress: Callable[[int], None] = _ignore) -> None:
+def replay(
+    chain: Chain,
+    target: Connection,
+    progress: Callable[[int], None] = _ignore,
+    *,
+    scratch: bool = False,
+) -> None:
     """Build all projections in empty tables of ``target`` from the entries of a chain.
+
+    Args:
+        chain: the entries.
+        target: where the tables are.
+        progress: told the number of entries now and then.
+        scratch: the target has no journal of its own: entries that later ones look up are put in.
 
     Raises:
         Damage: an entry does not hold, or its body does not fit the ones before.
@@ -132,6 +146,8 @@ def replay(chain: Chain, target: Connection, progress: Callable[[int], None] = _
     projections = Projections(target)
     apply = projections.apply
     for entry, row in chain.walk():
+        if scratch and entry.kind in _LOOKED_UP:
+            _put_in(target, entry, row)
         try:
             apply(entry, row)
         except (UnknownFact, KeyError, TypeError, ValueError) as fault:
@@ -139,6 +155,13 @@ def replay(chain: Chain, target: Connection, progress: Callable[[int], None] = _
         if chain.block is not None:
             keep_block(target, entry.epoch, entry.seq // BLOCK - 1, chain.block)
             progress(chain.entries)
+
+
+def _put_in(target: Connection, entry: Entry, row: int) -> None:
+    """Let a later entry find this one."""
+    values = {"id": row, "epoch": entry.epoch, "seq": entry.seq, "kind": entry.kind}
+    kept = insert(journal).values(**values, hash=GENESIS, canonical=canonical(entry))
+    target.execute(kept)
 
 
 def _make_scratch(copy: Connection) -> None:

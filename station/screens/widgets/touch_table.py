@@ -62,8 +62,14 @@ class _Rows(QAbstractTableModel):
         super().__init__()
         self.columns, self.rows = tuple(columns), tuple[TableRow, ...]()
         self.chosen: set[str] = set()
-        self._palette = palette
         self._font = font_of(Face.CODE, ruler.px(_TEXT_MM))
+        self._ink, self._dark = QBrush(QColor(palette.ink)), QBrush(QColor(palette.on_dark))
+        self._paper = QBrush(QColor(palette.paper))
+        middle = Qt.AlignmentFlag.AlignVCenter
+        self._sides = tuple(
+            middle | (Qt.AlignmentFlag.AlignRight if one.figures else Qt.AlignmentFlag.AlignLeft)
+            for one in self.columns
+        )
 
     def show(self, rows: Sequence[TableRow]) -> None:
         self.beginResetModel()
@@ -80,7 +86,7 @@ class _Rows(QAbstractTableModel):
 
     @override
     def data(self, index: _Index, role: int = Qt.ItemDataRole.DisplayRole) -> object:
-        row, column = self.rows[index.row()], self.columns[index.column()]
+        row = self.rows[index.row()]
         chosen = row.key in self.chosen
         if role == Qt.ItemDataRole.DisplayRole:
             mark = "! " if row.attend and index.column() == 0 else ""
@@ -88,12 +94,11 @@ class _Rows(QAbstractTableModel):
         if role == Qt.ItemDataRole.FontRole:
             return self._font
         if role == Qt.ItemDataRole.TextAlignmentRole:
-            side = Qt.AlignmentFlag.AlignRight if column.figures else Qt.AlignmentFlag.AlignLeft
-            return side | Qt.AlignmentFlag.AlignVCenter
+            return self._sides[index.column()]
         if role == Qt.ItemDataRole.ForegroundRole:
-            return QBrush(QColor(self._palette.on_dark if chosen else self._palette.ink))
+            return self._dark if chosen else self._ink
         if role == Qt.ItemDataRole.BackgroundRole:
-            return QBrush(QColor(self._palette.ink if chosen else self._palette.paper))
+            return self._ink if chosen else self._paper
         return None
 
     @override

@@ -3,6 +3,7 @@
 from datetime import timedelta
 
 import pytest
+from PySide6.QtCore import Qt
 
 from station.core.checks.scale import check_fact
 from station.core.checks.suspect import Decision
@@ -11,11 +12,14 @@ from station.core.holds import ScopeKind
 from station.core.journal import EntryKind
 from station.core.pack import LabelState, Quality
 from station.core.reference_test import AID
+from station.screens.doors import Door
+from station.screens.window import StationWindow
 from station.store.facts import facts
 from station.store.queries import trace_pack
 from tests.station.screens.checks_rig import failed_check
 from tests.station.screens.numbers_rig import touch
 from tests.station.screens.quality_rig import NINE, QualityRig
+from tests.station.screens.states import make_offer
 
 pytestmark = pytest.mark.qt_log_ignore("propagateSizeHints")  # Qt's offscreen platform only
 INBOX, REJECTS, HOLDS, CHECKS, LOOK_UP, INSPECTOR, WHO = range(7)
@@ -543,3 +547,24 @@ def test_every_tab_fits_its_window(make, size):
         rig.tab(index)
         assert (rig.page.width(), rig.page.height()) == size
         assert rig.page.minimumSizeHint().height() <= size[1]
+
+
+def test_a_lead_reaches_it_behind_more_and_by_its_key(qtbot, make):
+    rig = make()
+    door = Door("QUALITY", Qt.Key.Key_F10, rig.page)
+    window = StationWindow(rig.bridge, rig.intents, make_offer(), doors=(door,))
+    qtbot.addWidget(window)
+    window.show()
+    window.show_lead()
+    touch(qtbot, window.lead.more_button)
+    touch(qtbot, window.lead.doors["QUALITY"])
+    assert window.screens.currentWidget() is rig.page
+    rig.settle()
+    rig.tab(LOOK_UP)
+    window.take_scan("", rig.serials[2])
+    rig.settle()
+    assert rig.page.look_up.found.bag.serial == rig.serials[2]
+    touch(qtbot, rig.page.back_button)
+    assert window.screens.currentWidget() is window.lead
+    window.screens.removeWidget(rig.page)
+    rig.page.setParent(None)

@@ -9,8 +9,10 @@ from station.core.line_lots import LotMove, Move, move_fact
 from station.core.lot_set import LotUse
 from station.core.pack import Quality
 from station.line.ports import StoreFault
+from station.store.engine import reading
 from station.store.hold_scopes import between_serials, between_times, of_blend, of_run
-from station.store.ledger import bin_state, decision_of, ledger
+from station.store.ledger import _ROWS, _decisions, bin_state, decision_of, ledger
+from station.store.prepared import driver_of
 from station.store.queries import trace_pack
 from station.store.rebuild import rebuild
 from station.store.verify import verify
@@ -169,3 +171,22 @@ def test_bags_are_found_by_serials_times_run_and_blend(line):
         between_serials(home, line.serials[4], line.serials[1])
     with pytest.raises(ValueError, match="comes after"):
         between_times(home, until, since)
+
+
+def test_a_day_is_read_by_indexes_however_long_the_record_is(line):
+    asked = []
+    with reading(line.world.home) as connection:
+        driver = driver_of(connection)
+        driver.set_trace_callback(asked.append)
+        _decisions(connection, line.world.day)
+        _ROWS.execute(connection, {"day": line.world.day}).fetchall()
+        driver.set_trace_callback(None)
+        plans = [
+            " ".join(step[3] for step in driver.execute(f"EXPLAIN QUERY PLAN {one}"))
+            for one in asked
+            if one.lstrip().startswith("SELECT")
+        ]
+    assert len(plans) == 2
+    for plan in plans:
+        assert "SCAN" not in plan
+        assert "ix_pack_rejected" in plan

@@ -21,6 +21,7 @@ from station.line.ports import StoreFault
 from station.store.lot_reach import bags_with
 from station.store.queries import known_lots, trace_lot
 from station.store.rebuild import rebuild
+from station.store.verify import verify
 
 NEW = InputLot("LF-103", "LEAF", "Ashbrook Growers", date(2026, 3, 4))
 
@@ -144,3 +145,14 @@ def test_a_record_rebuilt_has_the_same_lots_holds_and_blends(world):
 def dump(path):
     with closing(sqlite3.connect(path)) as connection:
         return [line for line in connection.iterdump() if "sqlite_" not in line]
+
+
+def test_a_record_in_which_a_lot_was_held_and_released_is_whole(world):
+    with world.stocked() as store:
+        run = world.start(store)
+        world.fill(store, run, 3)
+        at, ranges = world.clock.now(), ((str(store.epoch), 1, 3),)
+        store.record((hold_lot_fact("h1", "LF-101", "too warm", ranges),), at, "q.wren")
+        store.record((release_lot_fact("r1", "LF-101", "h1", "cooled"),), at, "q.wren")
+    report = verify(world.home)
+    assert report.whole, report.why
