@@ -132,7 +132,7 @@ class Discovery:
 
     def due(self, now_ns: int) -> bytes | None:
         """Return what to send now, or None."""
-        if self._next is None and now_ns >= self._until_ns:
+        if not self.over and self._next is None and now_ns >= self._until_ns:
             self._end_dialogue()
         if self.over or self._next is None:
             return None

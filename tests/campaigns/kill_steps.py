@@ -22,13 +22,15 @@ FULL = 20
 SEED = 2
 
 
-def kill_at_steps(steps: list[str], times: int, home: Path, say: Callable[[str], None]) -> Count:
-    """Kill so many times at each step; return what was counted."""
+def kill_at_steps(steps: list[str], times: int, folder: Path, say: Callable[[str], None]) -> Count:
+    """Kill so many times at each step, on a record of its own; return what was counted."""
     chance = random.Random(SEED)
-    count, acknowledged = Count(), []
+    count = Count()
     settings = load_settings(demo_settings())
     with Nursery() as nursery:
-        for step in steps:
+        for place, step in enumerate(steps):
+            home, acknowledged = folder / f"step-{place}", []
+            found: dict[str, str] = {}
             for _ in range(times):
                 where = f"{step}, kill {count.rounds + 1}"
                 rare = "log" in step or "fact" in step or "run" in step
@@ -46,9 +48,9 @@ def kill_at_steps(steps: list[str], times: int, home: Path, say: Callable[[str],
                 StationStore.open(home, settings.site, settings.station, CLOCK).close()
                 if doubts_of(home) != before | unknown:
                     count.wrong(f"{where}: asked about {doubts_of(home)}, unknown are {unknown}")
+            check_whole(home, count, step)
+            count.acknowledged += len(acknowledged)
             say(f"{step}: {times} kills, {len(found)} bags on record")
-    check_whole(home, count, "after all kills")
-    count.acknowledged = len(acknowledged)
     say(f"seed {SEED}: {len(steps)} steps, {count.told()}")
     return count
 
@@ -57,7 +59,7 @@ def run(full: bool) -> int:
     """Run the campaign; print what was found and return the number of faults."""
     steps = list(STEPS) if full else list(STEPS)[::4]
     with tempfile.TemporaryDirectory(prefix="kill-steps-") as folder:
-        count = kill_at_steps(steps, FULL if full else 1, Path(folder) / "home", print)
+        count = kill_at_steps(steps, FULL if full else 1, Path(folder), print)
     for fault in count.faults[:20]:
         print(fault)
     print(f"verdict: {len(count.faults)} faults")

@@ -57,6 +57,7 @@ def chain(home: Path, step: str = "", hit: int = 1) -> None:
         hit: at which passing of it.
     """
     if step:
+        writer.CHECKPOINT_EVERY = 10  # so that its steps come within a few bags
         die_at(step, hit)
     told: list[str] = []
 

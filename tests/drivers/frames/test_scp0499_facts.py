@@ -78,6 +78,17 @@ def test_level_1_scale_refuses_the_second_dialogue() -> None:
     assert command.information_next() not in sent
 
 
+def test_last_answer_taken_in_late_ends_it_without_a_fault() -> None:
+    """A busy machine may look again only when the wait for an answer is over."""
+    discovery, now = Discovery(0), 0
+    while not discovery.over:
+        if discovery.due(now) is not None:
+            discovery.heard(text("END:"))
+        now += 10 * MS
+    assert discovery.due(now + 60_000 * MS) is None
+    assert discovery.over
+
+
 def test_endless_dialogue_is_ended() -> None:
     replies = whole() | {command.about_next(): [text("MOD:T6")] * 1000}
     _, sent, _ = talk(replies)
