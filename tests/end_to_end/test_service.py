@@ -29,7 +29,7 @@ from station.line.state import Phase
 from station.screens.bridge import Bridge
 from station.screens.service import ServicePage
 from tests.drivers.listening import BareLine
-from tests.end_to_end.line import PATIENCE_S, without_gates, without_papers
+from tests.end_to_end.line import PATIENCE_S, without_gates, without_papers, without_pins
 from tests.station.screens.service_rig import PEOPLE
 
 pytestmark = pytest.mark.qt_log_ignore("propagateSizeHints")  # Qt's offscreen platform only
@@ -117,7 +117,7 @@ class Rig:
 
     def __init__(self, config: Path, home: Path, scale: Scale, bridge: Bridge | None = None):
         today = datetime.now(UTC).date()  # noqa: TID251  the demo's lots are days old
-        self.house = without_papers(without_gates(load(config, today)))
+        self.house = without_pins(without_papers(without_gates(load(config, today))))
         self.watch = Watch()
         self.pages: list[bytes] = []
 
