@@ -136,7 +136,7 @@ def test_a_label_that_comes_too_late_is_in_doubt_although_the_printer_brings_it(
             stopped = line.until(lambda state: state.phase is Phase.STOPPED)
             [doubtful] = labels(tmp_path, LabelState.IN_DOUBT, 1)
             assert f"label {doubtful} is in doubt: it was not out after 1 s" in stopped.because
-            line.station.line.resume("M3")
+            line.station.line.resume("L01")
             line.until(lambda state: any("may still come out" in one for one in state.closed))
             assert doubtful not in printer.printed()
             printer.set_mood("")
@@ -144,7 +144,7 @@ def test_a_label_that_comes_too_late_is_in_doubt_although_the_printer_brings_it(
             line.until(lambda state: not state.closed)
             line.until(lambda state: state.tally.good >= stopped.tally.good + 2)
         assert labels_in(tmp_path / "home", LabelState.IN_DOUBT) == (doubtful,)
-        line.station.line.resolve(Resolve(doubtful, Fate.APPLIED, "M3"))
+        line.station.line.resolve(Resolve(doubtful, Fate.APPLIED, "L01"))
         wait_for("answer", lambda: not labels_in(tmp_path / "home", LabelState.IN_DOUBT))
     printed = printer.printed()
     assert printed.count(doubtful) == 1
@@ -160,7 +160,7 @@ def test_a_label_still_in_the_printer_at_the_end_is_in_doubt(tmp_path, printer, 
             [waiting] = labels(tmp_path, LabelState.SPOOLED, 1)
             line.until(lambda state: state.phase is Phase.READY and bool(state.closed))
         if end == "run":
-            line.station.line.end_run("M3")
+            line.station.line.end_run("L01")
             assert labels(tmp_path, LabelState.IN_DOUBT, 1) == (waiting,)
     with bench_line(tmp_path / "home", printer=ipp(printer)) as line:
         assert line.station.in_doubt == (waiting,)
@@ -181,7 +181,7 @@ def test_a_printer_that_dies_with_a_label_leaves_it_in_doubt(tmp_path, printer):
             assert labels(tmp_path, LabelState.IN_DOUBT, 1) == (waiting,)
             printer.set_mood("")
             printer.start()
-            line.station.line.resume("M3")
+            line.station.line.resume("L01")
             after = line.until(lambda state: state.phase is Phase.READY and not state.closed)
             line.until(lambda state: state.tally.good >= after.tally.good + 2)
         assert labels_in(tmp_path / "home", LabelState.IN_DOUBT) == (waiting,)
@@ -199,7 +199,7 @@ def test_a_lost_reply_leaves_a_label_in_doubt_that_is_not_sent_again(tmp_path, p
                 line.until(lambda state: state.phase is Phase.STOPPED)
                 proxy.mend()
                 [doubtful] = labels(tmp_path, LabelState.IN_DOUBT, 1)
-                line.station.line.resume("M3")
+                line.station.line.resume("L01")
                 after = line.until(lambda state: state.phase is Phase.READY and not state.closed)
                 line.until(lambda state: state.tally.good >= after.tally.good + 2)
             assert labels_in(tmp_path / "home", LabelState.IN_DOUBT) == (doubtful,)
@@ -220,7 +220,7 @@ def test_a_busy_printer_gets_the_label_of_no_bag_twice(tmp_path, printer):
             assert "busy with another job" in stopped.because
             [doubtful] = labels(tmp_path, LabelState.IN_DOUBT, 1)
             printer.release()
-            line.station.line.resume("M3")
+            line.station.line.resume("L01")
             line.until(lambda state: state.tally.good >= stopped.tally.good + 2)
     assert doubtful not in printer.printed()
     assert len(printer.printed()) == len(set(printer.printed()))
