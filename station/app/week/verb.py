@@ -9,7 +9,6 @@ from typing import Annotated
 
 import typer
 
-from station.app.places import demo_settings, home_folder, packhouse
 from station.app.week.plan import LEAST_BAGS, plan_week
 from station.app.week.tally import Count, Plant, WeekMade, kilograms
 from station.cli.answer import Answer, Json, run_verb
@@ -53,6 +52,8 @@ def week(
 
         if packs > _MOST:
             raise BadInput("--packs", f"{packs} bags: give {LEAST_BAGS} to {_MOST}")
+        from station.app.places import demo_settings, home_folder, packhouse  # slow to load
+
         house = packhouse(config or demo_settings())
         today = calendar_day(SystemClock(house.settings.zone).now())
         plan = plan_week(house, packs, seed, _last(until, today))
