@@ -1,17 +1,13 @@
-"""``[fill]`` of station.toml: targets, approvals, light credit; every key may be left out."""
+"""``[fill]`` of station.toml: targets and approvals; every key may be left out."""
 
 from __future__ import annotations
 
-from decimal import Decimal
-from typing import Annotated
-
 from station.config.check import check_table
 from station.config.faults import Faults
-from station.config.fields import Flag, MassText, whole
+from station.config.fields import Flag, MassText
 from station.config.fill_rules import FillSettings
 from station.config.settings import Shape
 from station.config.toml_file import Table
-from station.core.metrology.credit import LightCredit
 
 KEY = "fill"
 
@@ -21,9 +17,6 @@ class _Table(Shape):
 
     approve_products: Flag = False
     most_target_step: MassText | None = None
-    light_credit: Flag = False
-    credit_reserve: Annotated[int, whole(3, 10, "times s sqrt(n)")] = 3
-    credit_least_bags: Annotated[int, whole(30, 1000, "bags")] = 30
 
 
 def read_fill(table: Table, file: str, faults: Faults) -> FillSettings | None:
@@ -38,9 +31,4 @@ def read_fill(table: Table, file: str, faults: Faults) -> FillSettings | None:
         why = f'"{step}" is no step'
         faults.add(file, f"{KEY}.most_target_step", why, "a mass above zero, or leave it out")
         return None
-    credit = LightCredit(
-        enabled=read.light_credit,
-        reserve_factor=Decimal(read.credit_reserve),
-        least_packs=read.credit_least_bags,
-    )
-    return FillSettings(read.approve_products, step, credit)
+    return FillSettings(read.approve_products, step)

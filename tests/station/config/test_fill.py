@@ -1,7 +1,6 @@
 """``[fill]``, the end of a training and the shelf-life policy reach the settings."""
 
 from datetime import date
-from decimal import Decimal
 
 import pytest
 
@@ -27,29 +26,21 @@ def test_the_table_and_each_of_its_keys_may_be_left_out(folder, write):
     write("[fill]\n")
     found = load(folder, TODAY).settings.fill
     assert not found.approve_products
-    assert not found.credit.enabled
     assert found.most_step is None
 
 
 def test_what_is_given_is_read(folder, write):
-    write(
-        '[fill]\napprove_products = true\nmost_target_step = "1 g"\nlight_credit = true\n'
-        "credit_reserve = 4\ncredit_least_bags = 50\n"
-    )
+    write('[fill]\napprove_products = true\nmost_target_step = "1 g"\n')
     found = load(folder, TODAY).settings.fill
     assert found.approve_products
     assert found.most_step == Mass.parse("1 g")
-    assert found.credit.enabled
-    assert (found.credit.reserve_factor, found.credit.least_packs) == (Decimal(4), 50)
 
 
 @pytest.mark.parametrize(
     ("text", "words"),
     [
         ('[fill]\nmost_target_step = "0 g"\n', "fill.most_target_step"),
-        ("[fill]\ncredit_reserve = 2\n", "fill.credit_reserve"),
-        ("[fill]\ncredit_least_bags = 5\n", "fill.credit_least_bags"),
-        ("[fill]\nlight = true\n", "fill.light"),
+        ("[fill]\nlight_credit = true\n", "fill.light_credit"),
     ],
 )
 def test_what_cannot_be_is_refused_by_its_key(write, refusal, text, words):

@@ -129,7 +129,7 @@ def test_another_period_is_asked_for(shown, qtbot, week):
     assert page.period_button.text() == "ALL DAYS"
     page._money = None
     touch(qtbot, page.period_button)
-    qtbot.waitUntil(lambda: page._money is not None, timeout=60_000)
+    qtbot.waitUntil(lambda: page._money is not None and not page.looking.busy, timeout=60_000)
     assert page.period_button.text() == "LAST DAY"
     assert page._money.title.startswith(f"{week.days[-1]:%A}")
 
