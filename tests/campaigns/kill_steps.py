@@ -33,8 +33,10 @@ def kill_at_steps(steps: list[str], times: int, folder: Path, say: Callable[[str
             found: dict[str, str] = {}
             for _ in range(times):
                 where = f"{step}, kill {count.rounds + 1}"
-                rare = "log" in step or "fact" in step or "run" in step
-                nursery.ask("chain", home, step=step, hit=1 if rare else chance.randint(1, 9))
+                rare = "fact" in step or "run" in step  # once a run, at its start
+                hit = 1 if rare else chance.randint(1, 9)
+                late = not rare and count.rounds % 2 == 1
+                nursery.ask("chain", home, step=step, hit=hit, late=late)
                 for line in nursery.lines():
                     if line.startswith("bag "):
                         acknowledged.append(line.split()[1])

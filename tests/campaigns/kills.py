@@ -14,6 +14,7 @@ import time
 from collections.abc import Callable
 from pathlib import Path
 
+from station.store.engine import database
 from tests.campaigns.chain.nursery import Nursery
 from tests.campaigns.chain.proof import Count, check, check_whole, on_the_way
 
@@ -55,6 +56,9 @@ class Killing:
             for line in nursery.lines():
                 self._take(line, where)
         self.count.rounds += 1
+        if not database(home).exists():
+            self.count.wrong(f"{where}: it ended before it made a record")
+            return
         found = check(home, self._shown, self.count, where)
         unknown = on_the_way(found)
         self.asked += len(unknown)

@@ -48,16 +48,18 @@ STEPS: dict[str, tuple[Any, str, bool]] = {
 """Named steps of the chain: what is wrapped, and whether the process dies before or after it."""
 
 
-def chain(home: Path, step: str = "", hit: int = 1) -> None:
+def chain(home: Path, step: str = "", hit: int = 1, late: bool = False) -> None:
     """Run a station on the bench, answer for its doubts and pack until killed.
 
     Args:
         home: the record.
         step: a name of STEPS at which the process kills itself; empty for none.
         hit: at which passing of it.
+        late: passings count from the open run on, not from the start.
     """
     if step:
         writer.CHECKPOINT_EVERY = 10  # so that its steps come within a few bags
+    if step and not late:
         die_at(step, hit)
     told: list[str] = []
 
@@ -80,6 +82,8 @@ def chain(home: Path, step: str = "", hit: int = 1) -> None:
     )
     papers.answer_doubts()
     product = line.open_run()
+    if late:
+        die_at(step, hit)
     with line.packer(product, seed=os.getpid()):
         threading.Event().wait(60.0)
 

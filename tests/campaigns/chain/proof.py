@@ -32,7 +32,9 @@ class Count:
     faults: list[str] = field(default_factory=list)
 
     def wrong(self, words: str) -> None:
-        """Note what was wrong."""
+        """Note what was wrong; the first few are told at once, should the campaign itself break."""
+        if len(self.faults) < 5:
+            print(words)
         self.faults.append(words)
 
     def told(self) -> str:
