@@ -23,7 +23,7 @@ def test_bags_count_from_the_first_to_the_last_and_one_taken_back_does_not(tmp_p
             line.until(lambda state: state.tally.rejects == 1)
             line.until(lambda state: state.verb is Verb.ORDER_DONE)
         figures = numbers.figures(Span.RUN)
-        line.station.line.end_run("P01")
+        line.station.line.end_run("L01")
         assert line.watch.next_answer(PATIENCE_S).started
         assert not numbers.figures(Span.RUN).open
     good = [p.net for p in packs_of_run(tmp_path, "last").packs if p.quality is Quality.GOOD]

@@ -101,8 +101,8 @@ def test_ddl_rolls_back(writer):
 
 
 def test_a_pragma_that_is_not_kept_stops_the_start(path, monkeypatch):
-    asked = (*engines._WRITER, ("page_size", "12345", 12345))  # no power of two: ignored silently
-    monkeypatch.setattr(engines, "_WRITER", asked)
+    asked = (*engines.WRITER, ("page_size", "12345", 12345))  # no power of two: ignored silently
+    monkeypatch.setattr(engines, "WRITER", asked)
     engine = writer_engine(path)
     with pytest.raises(EnvironmentFault, match="does not keep PRAGMA page_size=12345"):
         engine.connect()
