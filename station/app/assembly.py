@@ -30,7 +30,7 @@ from station.app.labels_desk import reprint_rule
 from station.app.line_event import line_event
 from station.app.live_numbers import LiveNumbers
 from station.app.lot_gates import lot_gates
-from station.app.printers import drawers, ticket_drawer_for, unit_printer
+from station.app.printers import drawers, ticket_drawers, unit_printer
 from station.app.quality_gates import Follows, quality_gates
 from station.app.record_care import RecordCare
 from station.app.scale_line import scale_link, steady_rules
@@ -169,7 +169,7 @@ class Station:
             show=self.audience.label,
             late_s=settings.printer.out_within_s,
             units=unit_printer(self.house, self.labels, self.printer),
-            tickets=ticket_drawer_for if settings.quality.tickets else None,
+            tickets=ticket_drawers(settings.printer) if settings.quality.tickets else None,
         )
         shipping = shipping_gates(self.house, self.home, self.clock, self.desk, self._enter)
         self.shipping, self._unit_labels = shipping.desk, shipping.labels

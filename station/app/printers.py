@@ -42,6 +42,12 @@ def printer_of(settings: PrinterSettings) -> Printer:
     return FolderPrinter(settings.folder)
 
 
+def unit_printer_settings(house: Packhouse) -> PrinterSettings:
+    """The settings of the printer that labels of cases and pallets go to."""
+    own = None if house.shipping is None else house.shipping.printer
+    return own or house.settings.printer
+
+
 def unit_printer(house: Packhouse, labels: Path, printer: Printer | None) -> Printer | None:
     """Return the printer of cases and pallets; None where the station's own one prints them.
 
@@ -78,7 +84,11 @@ def drawers(printer: PrinterSettings) -> Callable[[Run], LabelDrawer]:
     return drawer_for
 
 
-def ticket_drawer_for(run: Run) -> LabelDrawer:
+def ticket_drawers(printer: PrinterSettings) -> Callable[[Run], LabelDrawer]:
     """The drawer of the tickets of a run's rejects, on the stock its labels are printed on."""
-    wide = design_of(run.product).width >= REJECT_100_BY_60.width
-    return drawer_of(REJECT_100_BY_60 if wide else REJECT_60_BY_40)
+
+    def drawer_for(run: Run) -> LabelDrawer:
+        wide = design_of(run.product).width >= REJECT_100_BY_60.width
+        return drawer_of(REJECT_100_BY_60 if wide else REJECT_60_BY_40, printer.dots_per_mm)
+
+    return drawer_for

@@ -6,6 +6,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
+from station.app.printers import unit_printer_settings
 from station.app.unit_labels import UnitDesk, UnitLabels, doubts_at_start, unit_on_record
 from station.config.packhouse import Packhouse
 from station.config.shipping import ShippingSettings
@@ -203,6 +204,7 @@ def shipping_gates(
         printing: the printer's thread.
         enter: takes facts to the record.
     """
-    labels = UnitLabels(home, clock, house.settings.packer, printing, enter)
+    dots = unit_printer_settings(house).dots_per_mm
+    labels = UnitLabels(home, clock, house.settings.packer, printing, enter, dots)
     desk = ShippingDesk(house, home, clock)
     return ShippingGates(labels, desk, doubts_at_start(home, clock))

@@ -175,7 +175,7 @@ def _entered(
     make: Callable[[ShippingDesk], tuple[Fact, ...]],
     words: str,
 ) -> Answer:
-    from station.app.printers import printer_of
+    from station.app.printers import printer_of, unit_printer_settings
     from station.app.shipping_desk import ShippingDesk
     from station.app.unit_labels import Direct, UnitLabels
     from station.cli.stopped import packhouse, stopped
@@ -186,9 +186,7 @@ def _entered(
     with stopped(house, home, who, act, _ON_SCREEN) as (store, at, folder):
         clock = SystemClock(house.settings.zone)
         desk = ShippingDesk(house, folder, clock)
-        shipping = house.shipping
-        own = None if shipping is None else shipping.printer
-        printer = own or house.settings.printer
+        printer = unit_printer_settings(house)
         if printer.folder.is_relative_to(house.settings.home):  # labels stay beside the record
             beside = folder / printer.folder.relative_to(house.settings.home)
             printer = replace(printer, folder=beside)
@@ -198,7 +196,8 @@ def _entered(
             for one in store.record(more, at, by):
                 labels.noted(one)
 
-        labels = UnitLabels(folder, clock, house.settings.packer, direct, keep)
+        packer, dots = house.settings.packer, printer.dots_per_mm
+        labels = UnitLabels(folder, clock, packer, direct, keep, dots)
         try:
             facts = make(desk)
             for record in store.record(facts, at, who):

@@ -66,6 +66,7 @@ class UnitLabels:
         packer: name and address of the packhouse, as printed.
         desk: prints.
         enter: takes facts to the record, on behalf of the station.
+        dots_per_mm: of the print head.
     """
 
     name = ""
@@ -77,9 +78,10 @@ class UnitLabels:
         packer: str,
         desk: UnitDesk,
         enter: Callable[[tuple[Fact, ...], str], object],
+        dots_per_mm: int,
     ) -> None:
         self._home, self._clock, self._packer = home, clock, packer
-        self._desk, self._enter = desk, enter
+        self._desk, self._enter, self._dots = desk, enter, dots_per_mm
         self._own: set[str] = set()
 
     def opened(self, run: Run, at: datetime) -> None:
@@ -119,7 +121,8 @@ class UnitLabels:
         self._desk.print_unit(UnitWork(name, drawn, partial(self._printed, label.sscc, label.copy)))
 
     def _drawn(self, label: UnitLabel) -> tuple[LabelDrawer, Framed]:
-        return unit_label(unit_on_record(self._home, label.sscc), self._packer, label.copy)
+        unit = unit_on_record(self._home, label.sscc)
+        return unit_label(unit, self._packer, label.copy, self._dots)
 
     def _printed(self, sscc: str, copy: int, state: LabelState, why: str) -> None:
         self._say(UnitLabel(sscc, state, copy, why))

@@ -3,34 +3,33 @@
 from __future__ import annotations
 
 from labels.frame_designs import CASE_100_BY_100, PALLET_100_BY_150
-from labels.frames import Framed, FrameDesign
+from labels.frames import Framed
 from labels.logistics import WEIGHT_STEP, CaseLabel, PalletLabel, Unit
-from labels.pdf import LabelDrawer
+from labels.pdf import LabelDrawer, drawer_of
 from station.core.label_life import copy_mark
 from station.core.mass import Unit as MassUnit
 from station.core.metrology.exact import plain
 from station.core.shipping import Case, Pallet
 
 
-def unit_label(unit: Case | Pallet, packer: str, copy: int = 0) -> tuple[LabelDrawer, Framed]:
+def unit_label(
+    unit: Case | Pallet, packer: str, copy: int = 0, dots_per_mm: int = 8
+) -> tuple[LabelDrawer, Framed]:
     """Return the drawer and the content of a unit's label.
 
     Args:
         unit: as its entry keeps it.
         packer: name and address of the packhouse.
         copy: 0 for the first label; a copy carries its mark.
+        dots_per_mm: of the print head; bars are laid on its dots.
 
     Raises:
         LabelError: a field a label or a bar code cannot carry.
     """
     mark = f", copy {copy_mark(copy)}" if copy else ""
     if isinstance(unit, Case):
-        return _drawer(CASE_100_BY_100), _case(unit, packer, mark)
-    return _drawer(PALLET_100_BY_150), _pallet(unit, packer, mark)
-
-
-def _drawer(design: FrameDesign) -> LabelDrawer:
-    return LabelDrawer(design)
+        return drawer_of(CASE_100_BY_100, dots_per_mm), _case(unit, packer, mark)
+    return drawer_of(PALLET_100_BY_150, dots_per_mm), _pallet(unit, packer, mark)
 
 
 def _case(case: Case, packer: str, mark: str) -> Framed:

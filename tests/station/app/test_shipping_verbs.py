@@ -7,14 +7,17 @@ from shutil import copytree
 
 import pytest
 
+from labels.release import release
 from station.access.credentials import Credentials
 from station.app.places import packhouse
 from station.app.practice_record import pack_record
 from station.app.shipping_verbs import shipping_verbs
+from station.app.unit_labels import unit_on_record
 from station.cli.entry import run
 from station.cli.verbs import build
 from station.clock import SystemClock
 from station.core.pack import LabelState
+from station.reports.unit_label import unit_label
 from station.store.queries import labels_in
 
 DEMO = Path(__file__).parents[3] / "demo_config"
@@ -40,7 +43,7 @@ def cases(tmp_path, capsys, monkeypatch):
         return code, json.loads(said.out) if code < 2 else said.err
 
     call.serials = labels_in(tmp_path, LabelState.APPLIED)
-    call.home = tmp_path
+    call.home, call.settings = tmp_path, settings
     return call
 
 
@@ -63,6 +66,17 @@ def test_a_case_is_filled_stacked_shipped_and_taken_back(cases):
     code, _ = cases("undo", shipped["name"], "--why", "the lorry was warm", "--came-back")
     assert code == 0
     assert {unit["sscc"] for unit in cases("list")[1]["units"]} >= {stacked["name"]}
+
+
+def test_the_bars_of_a_case_are_laid_on_the_head_that_the_settings_name(cases):
+    stated = cases.settings / "customers.toml"
+    stated.write_text(stated.read_text().replace("[printer]\n", "[printer]\ndpi = 300\n"))
+    _, filled = cases("fill", "--from", cases.serials[0], "--to", cases.serials[11])
+    (file,) = cases.home.rglob(f"*{filled['name']}*.pdf")
+    packer = packhouse(cases.settings).settings.packer
+    for dots, same in ((12, True), (8, False)):
+        drawer, label = unit_label(unit_on_record(cases.home, filled["name"]), packer, 0, dots)
+        assert (release(drawer, label).pdf == file.read_bytes()) is same
 
 
 @pytest.mark.parametrize(
