@@ -67,7 +67,7 @@ def window(packs: int | None, home: Path | None, config: Path | None, seed: int)
     Raises:
         StationError: an option is wrong, or the record or the screen does not serve.
     """
-    from station.app.window import show_demo  # a headless station needs no Qt
+    from station.app.practice_window import show_demo  # a headless station needs no Qt
 
     house = packhouse(config or demo_settings())
     return _answer(show_demo(house, home_folder(home), packs, seed))
