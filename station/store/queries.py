@@ -9,7 +9,7 @@ from decimal import Decimal
 from functools import lru_cache
 from pathlib import Path
 
-from sqlalchemy import ColumnElement, Connection, RowMapping, bindparam, case, func, select
+from sqlalchemy import ColumnElement, Connection, RowMapping, bindparam, case, exists, func, select
 
 from station.core.lots import InputLot
 from station.core.mass import Mass, Unit
@@ -113,7 +113,9 @@ def _zone(offset_minutes: int) -> timezone:
 
 
 def trace_lot(home: Path, code: str) -> LotTrace:
-    """Return every run, blend and bag that could hold an input lot.
+    """Return every bag that could hold an input lot, with their blends and runs.
+
+    A blend that a lot left again before its first bag is not named.
 
     Raises:
         BadInput: no such input lot; the message names close ones.
@@ -123,9 +125,10 @@ def trace_lot(home: Path, code: str) -> LotTrace:
         if found is None:
             raise _unknown_lot(connection, code)
         holding = select(lot_use.c.lot_set_id).where(lot_use.c.lot == code)
+        has_bags = exists().where(pack.c.blend_id == blend.c.id)
         blends = connection.execute(
             select(blend.c.id, blend.c.code, blend.c.run_id)
-            .where(blend.c.lot_set_id.in_(holding))
+            .where(blend.c.lot_set_id.in_(holding), has_bags)
             .order_by(blend.c.id)
         ).all()
         runs = run_lines(connection, run.c.id.in_({row.run_id for row in blends}))

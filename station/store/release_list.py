@@ -8,7 +8,7 @@ from datetime import date
 from pathlib import Path
 from typing import Any
 
-from sqlalchemy import ColumnElement, Connection, Row, and_, case, func, or_, select
+from sqlalchemy import ColumnElement, Connection, Row, and_, case, func, select
 
 from station.core.checks.qa import GOOD, REFERENCE, QaLimit
 from station.core.checks.suspect import FiledWindow
@@ -147,13 +147,18 @@ def _hold(connection: Connection, ask: _Blockers, record: FactRecord) -> Releasa
     open_ranges = connection.execute(
         select(hold_range).where(hold_range.c.hold == record.fact.uid, hold_range.c.released == 0)
     ).all()
-    bags = or_(*(rows_between(connection, one.epoch, one.first, one.last) for one in open_ranges))
-    held = select(
-        blend.c.run_id, func.count().label("bags"), func.max(pack.c.entry_id).label("last")
+    held = (
+        select(blend.c.run_id, func.count().label("bags"), func.max(pack.c.entry_id).label("last"))
+        .join(blend, pack.c.blend_id == blend.c.id)
+        .group_by(blend.c.run_id)
     )
-    rows = connection.execute(
-        held.join(blend, pack.c.blend_id == blend.c.id).where(bags).group_by(blend.c.run_id)
-    ).all()
+    rows = [
+        row
+        for one in open_ranges
+        for row in connection.execute(
+            held.where(rows_between(connection, one.epoch, one.first, one.last))
+        )
+    ]
     last = max((row.last for row in rows), default=None)
     return Releasable(
         hold=record.fact.uid,
@@ -164,7 +169,7 @@ def _hold(connection: Connection, ask: _Blockers, record: FactRecord) -> Releasa
         who=record.who,
         at=record.at.utc,
         bags=sum(row.bags for row in rows),
-        blocked=ask.of([row.run_id for row in rows], last),
+        blocked=ask.of({row.run_id for row in rows}, last),
     )
 
 

@@ -19,6 +19,7 @@ from station.store.bodies import run_of
 from station.store.columns import mass_of
 from station.store.engine import reading
 from station.store.facts import facts, read_facts
+from station.store.number_range import rows_after
 from station.store.tables import blend, fact, identity, journal, pack, run
 
 
@@ -51,8 +52,10 @@ class RecordPast:
         """Bags recorded after a check (None for all), by run; whatever the clock said."""
         if check is None:
             return self._packs(true())
-        entry = select(fact.c.entry_id).where(fact.c.uid == check.fact.uid).scalar_subquery()
-        return self._packs(pack.c.entry_id > entry)
+        with reading(self._home) as connection:
+            entry = select(fact.c.entry_id).where(fact.c.uid == check.fact.uid)
+            after = rows_after(connection, connection.execute(entry).scalar_one())
+        return self._packs(after)
 
     def packs_since(self, after: datetime | None, until: datetime) -> tuple[RunSince, ...]:
         """Bags judged after one moment (None for all) and not after another, by run."""

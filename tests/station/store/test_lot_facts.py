@@ -30,6 +30,22 @@ def record(world, store, *facts):
     return store.record(facts, world.clock.now(), "q.fen")
 
 
+def test_a_trace_names_no_blend_that_was_left_before_its_first_bag(world):
+    with world.stocked() as store:
+        first = world.start(store)
+        world.fill(store, first, 2)
+        change(world, store, first, "LF-101", "LF-102")
+        after = change(world, store, first, "LF-101", number=3)
+        world.fill(store, after, 1)
+        store.end_run(first.id, world.clock.now(), "p.marsh")
+        empty = world.start(store, 4, ("LF-101", "LF-102", "CR-201"))
+    unused = trace_lot(world.home, "LF-102")
+    assert (unused.runs, unused.blend_lots, unused.packs) == ((), (), ())
+    used = trace_lot(world.home, "LF-101")
+    assert used.blend_lots == (first.blend_lot, after.blend_lot)
+    assert [run.uid for run in used.runs] == [first.id] != [empty.id]
+
+
 def statuses(world):
     return {lot.code: lot.status for lot in known_lots(world.home)}
 

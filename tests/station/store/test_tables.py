@@ -1,20 +1,49 @@
 """The questions of every day are answered by an index, never by reading all bags."""
 
-from datetime import date
+import shutil
+from dataclasses import replace
+from datetime import UTC, datetime
 
 import pytest
 from sqlalchemy import event
 
+from station.core.pack import Moment
+from station.core.receiving import hold_lot_fact
 from station.store import queries
+from station.store.complaint import bag_at, complaint
 from station.store.engine import reader_engine
+from station.store.facts import fact_named
+from station.store.hold_scopes import between_times
+from station.store.ledger import bin_state, ledger
+from station.store.lot_reach import bags_with
+from station.store.lot_usage import packed_with
 from station.store.prepared import driver_of
-from station.store.recall import reach_of_day, reach_of_lot
+from station.store.recall import reach_of_day, reach_of_lot, reach_of_run
+from station.store.release_list import Wanted, release_list
+from station.store.shipping import places_of
+from station.store.since import RecordPast
+from station.store.writer import StationStore
+from tests.station.store.conftest import DAY, SITE, STATION, SteppingClock
+
+NOON = datetime(2026, 3, 4, 12, tzinfo=UTC)
+
+
+@pytest.fixture(scope="module")
+def packed(packed_once, tmp_path_factory):
+    """The packed record with a hold of one of its lots."""
+    home = tmp_path_factory.mktemp("asked") / "home"
+    shutil.copytree(packed_once.home, home)
+    at = Moment(NOON, 60, "Europe/Madrid", 0)
+    with StationStore.open(home, SITE, STATION, SteppingClock()) as store:
+        held = hold_lot_fact("h1", "LF-102", "grower called", bags_with(home, "LF-102"))
+        store.record((held,), at, "q.fen")
+    return replace(packed_once, home=home)
 
 
 @pytest.fixture
-def plans(packed_once):
+def plans(packed):
     """Ask something and return SQLite's plan of every statement that was run."""
-    engine = reader_engine(packed_once.home.resolve() / "station.sqlite")
+    engine = reader_engine(packed.home.resolve() / "station.sqlite")
 
     def asked(question):
         statements = []
@@ -44,10 +73,10 @@ def plans(packed_once):
 @pytest.mark.parametrize(
     ("question", "index"),
     [
-        (lambda home, _: queries.rejects_of_day(home, date(2026, 3, 4)), "ix_pack_rejected"),
+        (lambda home, _: queries.rejects_of_day(home, DAY), "ix_pack_rejected"),
         (lambda home, _: queries.trace_lot(home, "LF-101"), "ix_pack_blend_id"),
         (lambda home, _: reach_of_lot(home, "LF-101"), "ix_pack_blend_id"),
-        (lambda home, _: reach_of_day(home, date(2026, 3, 4)), "ix_blend_production_day"),
+        (lambda home, _: reach_of_day(home, DAY), "ix_blend_production_day"),
         (lambda home, _: queries.trace_lot(home, "LF-101"), "ix_lot_use_lot"),
         (
             lambda home, packed: queries.trace_pack(home, packed.serials[3]),
@@ -56,9 +85,23 @@ def plans(packed_once):
         (lambda home, packed: queries.run_tally(home, packed.runs[0].id), "ix_pack_blend_id"),
         (lambda home, _: queries.last_run(home), "ix_pack_blend_id"),
         (lambda home, _: queries.in_doubt(home), "ix_pack_label_open"),
+        (lambda home, _: bags_with(home, "LF-101"), "ix_pack_blend_id"),
+        (lambda home, _: packed_with(home, ["LF-101"]), "ix_pack_blend_id"),
+        (lambda home, _: ledger(home, DAY), "ix_pack_rejected"),
+        (lambda home, _: bin_state(home, DAY), "ix_pack_rejected"),
+        (lambda home, packed: places_of(home, packed.serials), "ix_case_span_head"),
+        (lambda home, packed: complaint(home, packed.serials[3]), "sqlite_autoindex_pack_1"),
+        (lambda home, _: bag_at(home, "L12606302", NOON), "ix_pack_blend_id"),
+        (lambda home, _: between_times(home, NOON, NOON), "ix_blend_production_day"),
+        (lambda home, packed: reach_of_run(home, packed.runs[0].id), "ix_pack_blend_id"),
+        (
+            lambda home, _: RecordPast(home).packs_after(fact_named(home, "h1")),
+            "pack USING INTEGER PRIMARY KEY (rowid>",
+        ),
+        (lambda home, _: release_list(home, Wanted({}, False), DAY), "sqlite_autoindex_pack_1"),
     ],
 )
-def test_a_question_uses_its_index_and_scans_no_bags(plans, packed_once, question, index):
-    found = plans(lambda: question(packed_once.home, packed_once))
+def test_a_question_uses_its_index_and_scans_no_bags(plans, packed, question, index):
+    found = plans(lambda: question(packed.home, packed))
     assert not [step for step in found if step.startswith("SCAN pack")], found
     assert any(index in step for step in found), found
