@@ -21,7 +21,7 @@ from labels.words import Durability, durability_of
 
 INPUT_LOT_CODE = re.compile(r"[A-Z0-9./-]{1,20}", re.ASCII)
 INPUT_LOT_CODE_WORDS = "1 to 20 of A-Z, 0-9, full stop, slash and hyphen"
-OVERPRINTS = ("SPECIMEN", "COPY")
+OVERPRINTS = ("SPECIMEN", "COPY", "TRAINING")
 COPY_MARK = re.compile(rf"(R[1-9][0-9]?|{'|'.join(OVERPRINTS)})?", re.ASCII)
 MOST_INPUT_LOTS = 24
 MOST_INGREDIENTS = 40
@@ -109,7 +109,7 @@ class PackLabel:
         serial: Serial of the pack, AI (21): 1 to 20 of GS1 character set 82.
         gtin: GTIN of 8, 12, 13 or 14 digits with its check digit.
         copy_mark: '' for the first label, 'R1' to 'R99' for a reprint, 'SPECIMEN' for a specimen,
-            'COPY' for a picture of a label that was issued.
+            'COPY' for a picture of a label that was issued, 'TRAINING' for one of no bag at all.
         shares: Percent by weight of each ingredient, in their order; empty where not known.
         e_mark: True where the packer declares to be entitled to the sign ℮ (76/211/EEC Art. 3).
         origin: Country or place of origin, where it is given.

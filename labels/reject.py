@@ -13,6 +13,7 @@ from labels.matrix import gs1_data_matrix
 from labels.texts import checked_text
 
 NOT_FOR_SALE = {"en": "NOT FOR SALE"}
+TRAINING = "TRAINING"
 CODE_PREFIX = "REJECT/"
 LONGEST = {"reason": 40, "weight": 20, "verdict": 60, "product": 80}
 
@@ -30,6 +31,7 @@ class RejectTicket:
         verdict: The limit it failed, in words.
         at: When, with its offset from UTC.
         language: Language of fixed words.
+        training: Whether it is of no bag at all, made while people train.
 
     Raises:
         LabelError: A text that cannot be printed, or a time without an offset.
@@ -43,6 +45,7 @@ class RejectTicket:
     verdict: str
     at: datetime.datetime
     language: str = "en"
+    training: bool = False
 
     def __post_init__(self) -> None:
         for field, longest in LONGEST.items():
@@ -60,7 +63,7 @@ class RejectTicket:
     def framed(self) -> Framed:
         """Return the ticket as facts for a framed design."""
         facts = (
-            Fact("banner", NOT_FOR_SALE[self.language]),
+            Fact("banner", TRAINING if self.training else NOT_FOR_SALE[self.language]),
             Fact("reason", self.reason, "Reject"),
             Fact("weight", self.weight, "Net weight"),
             Fact("verdict", self.verdict, "Verdict"),

@@ -35,7 +35,11 @@ from station.line.opening import calendar_day, day_of
 from station.line.state import Verb
 from station.screens.bench import BenchWindow
 from station.screens.bridge import Bridge
+from station.screens.theme import PALETTES
+from station.screens.training import set_up_training
+from station.screens.widgets.training_strip import TrainingStrip
 from station.screens.window import StationWindow
+from station.store.first_day import first_day
 from station.store.queries import summary
 
 _WINDOW_SPEED = 3.0
@@ -64,6 +68,21 @@ class PracticeLine:
     line: PracticeIntents
     lead: PracticeLead
     papers: PracticeLabels
+
+
+@dataclass(frozen=True, slots=True)
+class TrainingDone:
+    """What was packed in training.
+
+    Args:
+        good: good bags.
+        rejects: bags set aside.
+        tiles: whether countdown tiles guided the packer.
+    """
+
+    good: int
+    rejects: int
+    tiles: bool
 
 
 @contextmanager
@@ -146,9 +165,62 @@ def show_demo(house: Packhouse, home: Path, packs: int | None, seed: int) -> Dem
         )
 
 
-def work_bench(qt: QApplication, practice: PracticeLine, window: StationWindow, seed: int) -> None:
-    """Leave the scale to whoever sits there, in a window of its own, until one is closed."""
+def show_training(house: Packhouse, home: Path, *, seed: int, tiles: bool | None) -> TrainingDone:
+    """Let somebody train on the bench scale until the window is closed.
+
+    A simulated lead opens a run of the first product and passes its gates.
+
+    Args:
+        house: the packhouse people train in, of :mod:`station.app.training`.
+        home: folder of its record.
+        seed: same seed, same noise.
+        tiles: whether countdown tiles guide the packer; None for on the record's first day alone.
+
+    Raises:
+        StationError: the record or the screen does not serve.
+    """
+    with application() as qt, practice_line(house, home, seed, 1.0) as practice:
+        before = summary(home)
+        at = practice.station.clock.now()
+        begun = first_day(home)
+        first = begun is None or begun == day_of(at, house.settings.cut_off)
+        guided = first if tiles is None else tiles
+        product = next(iter(house.products.values()))
+        choice = run_choice(house, product, calendar_day(at), None)
+        practice.line.start_run(choice)
+        window = station_window(practice.bridge, practice.station, house)
+        palette = PALETTES[house.settings.screen.theme]
+        set_up_training(window, practice.bridge, palette, tiles=guided)
+        window.show()
+        helper = LeadAtHand(practice.lead, practice.watch, practice.papers)
+        helper.start()
+        work_bench(qt, practice, window, seed, TrainingStrip(palette))
+        helper.stop()
+        practice.line.end_run(choice.lead)
+        window.close()
+    now = summary(home)
+    return TrainingDone(now.good - before.good, now.rejects - before.rejects, guided)
+
+
+def work_bench(
+    qt: QApplication,
+    practice: PracticeLine,
+    window: StationWindow,
+    seed: int,
+    head: QWidget | None = None,
+) -> None:
+    """Leave the scale to whoever sits there, in a window of its own, until one is closed.
+
+    Args:
+        qt: the application.
+        practice: the running line.
+        window: the station's.
+        seed: same seed, same bags.
+        head: stands over the scale; None for nothing.
+    """
     bench = BenchWindow(DemoHand(practice.bench, practice.watch, seed))
+    if head is not None:
+        bench.column.insertWidget(0, head)
     _side_by_side(window, bench)
     qt.exec()
     bench.close()

@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
+import secrets
 from pathlib import Path
 from typing import Annotated
 
 import typer
 
 from drivers.errors import PortError, RecordingError
-from station.cli.answer import Answer, run_verb
+from station.cli.answer import Answer, Json, run_verb
 from station.cli.options import AsJson
+from station.cli.page import heading
 from station.errors import BadInput
 
 Settings = Annotated[
@@ -29,14 +31,65 @@ Recording = Annotated[
 ]
 
 
+Training = Annotated[
+    bool,
+    typer.Option(
+        "--training",
+        help="Train on a simulated scale; the record is one of its own and no bag a product.",
+    ),
+]
+Tiles = Annotated[
+    bool | None,
+    typer.Option(
+        "--tiles/--no-tiles",
+        help="With --training: show what is missing as tiles; else on the first day alone.",
+    ),
+]
+
+
 def run(
     config: Settings,
     home: HomeFolder = None,
     record: Recording = None,
+    training: Training = False,
+    tiles: Tiles = None,
     as_json: AsJson = False,
 ) -> None:
     """Run the station: read the scale, check, label and record every bag."""
-    run_verb(as_json, lambda: _run(config, home, record))
+
+    def work() -> Answer:
+        if training:
+            if record is not None:
+                raise BadInput("--record", "goes with a real scale: leave out --training")
+            return _train(config, home, tiles)
+        if tiles is not None:
+            raise BadInput("--tiles", "goes with --training")
+        return _run(config, home, record)
+
+    run_verb(as_json, work)
+
+
+def _train(config: Path, home: Path | None, tiles: bool | None) -> Answer:
+    from station.app.places import home_folder, packhouse  # slow to load, as Qt is
+    from station.app.practice_window import show_training
+    from station.app.training import training_house
+    from station.clock import SystemClock
+    from station.line.opening import calendar_day
+
+    house = packhouse(config, home)
+    today = calendar_day(SystemClock(house.settings.zone).now())
+    house = training_house(house, home or house.settings.home, today)
+    place = home_folder(house.settings.home)
+    done = show_training(house, place, seed=secrets.randbits(31), tiles=tiles)
+    document: dict[str, Json] = {
+        "home": str(place),
+        "training": True,
+        "packs": done.good,
+        "rejects": done.rejects,
+        "tiles": done.tiles,
+    }
+    words = f"Training is over: {done.good} good bags, {done.rejects} set aside, none a product."
+    return Answer(document, (heading(words),))
 
 
 def _run(config: Path, home: Path | None, record: Path | None) -> Answer:

@@ -48,6 +48,7 @@ from station.config.sync_file import read_sync
 from station.config.toml_file import read_toml
 from station.core.mass import Unit
 from station.core.metrology.instrument_errors import ErrorSystem, ScaleClass
+from station.core.training import reserved
 
 FILE = "station.toml"
 _KEYS = ("site", "station", "scale", "printer", "label", "timing", *GATES, LABEL_CHECKS)
@@ -94,6 +95,9 @@ def read_station(faults: Faults) -> StationSettings | None:
         check_printer(printer, FILE, faults)
     if label is not None:
         _check_label(label, faults)
+    for key, code in (("code", station.code), ("line", station.line)) if station else ():
+        if why := reserved(code):
+            faults.add(FILE, f"station.{key}", why, "any other code")
     if timing is not None and timing.stale_ms < timing.dwell_ms:
         why = f"{timing.stale_ms} is shorter than dwell_ms {timing.dwell_ms}"
         faults.add(FILE, "timing.stale_ms", why, f"{timing.dwell_ms} or more")

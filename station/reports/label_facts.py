@@ -16,6 +16,7 @@ from station.core.pack import PackId, PackRecord
 from station.core.product import Product
 from station.core.product_label import Wording
 from station.core.run import Run
+from station.core.training import MARK, is_training
 
 SPECIMEN = "SPECIMEN"
 
@@ -30,12 +31,13 @@ def pack_label(serial: str, run: Run, packer: str, copy_mark: str = "") -> PackL
         serial: serial as printed.
         run: the frozen run; gives name, quantity, dates, blend lot and every input lot.
         packer: name and address of the packhouse, for runs that do not name it themselves.
-        copy_mark: empty on a first print.
+        copy_mark: empty on a first print; every label of training bears the mark of training.
 
     Raises:
         labels.errors.LabelError: a fact cannot be carried by a label or a bar code.
     """
-    return replace(_first(run, packer), serial=serial, copy_mark=copy_mark)
+    mark = MARK if is_training(serial) else copy_mark
+    return replace(_first(run, packer), serial=serial, copy_mark=mark)
 
 
 def specimen_label(run: Run, site: str, station: str, packer: str) -> PackLabel:
@@ -74,6 +76,7 @@ def reject_ticket(record: PackRecord, run: Run, reason: str) -> RejectTicket:
         weight=f"{net}",
         verdict=bounds[draft.verdict],
         at=at.utc.astimezone(timezone(timedelta(minutes=at.offset_minutes))),
+        training=is_training(record.serial),
     )
 
 

@@ -167,7 +167,7 @@ class BenchWindow(QWidget):
         for index, button in enumerate(self._buttons):
             button.cap_px = ruler.px(5.6)
             grid.addWidget(button, index // 2, index % 2)
-        column = QVBoxLayout(self)
+        self.column = column = QVBoxLayout(self)
         column.setSpacing(ruler.touch(6))
         column.addWidget(self.drawing, 3)
         column.addLayout(grid, 5)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QRectF, Qt, Slot
+from PySide6.QtCore import QPoint, QRectF, Qt, Slot
 from PySide6.QtGui import (
     QCloseEvent,
     QColor,
@@ -186,7 +186,7 @@ class StationWindow(QMainWindow):
     @override
     def resizeEvent(self, event: QResizeEvent) -> None:
         if self.guard is not None:
-            self.guard.sheet.setGeometry(self.rect())
+            self.guard.sheet.setGeometry(self.screens.geometry())
 
     @override
     def closeEvent(self, event: QCloseEvent) -> None:
@@ -202,4 +202,4 @@ class StationWindow(QMainWindow):
     @Slot()
     def _place_band(self) -> None:
         row = self.packer.counts.geometry().united(self.packer.label.geometry())
-        self.band.setGeometry(row)
+        self.band.setGeometry(row.translated(self.packer.mapTo(self, QPoint())))

@@ -12,6 +12,7 @@ from sqlalchemy import Connection, insert, select
 
 from station.core.journal import GENESIS, EntryKind, first_break
 from station.core.pack import Moment, epoch_mark
+from station.core.training import CODE
 from station.errors import BadInput, EnvironmentFault
 from station.store import journal as j
 from station.store.bodies import Body
@@ -67,6 +68,13 @@ def establish(
             )
         )
         return Opened(epoch, j.Head(), 0, new=True)
+    if (found.station == CODE) != (station == CODE):
+        whose = "training" if found.station == CODE else f"station {found.station}, no training"
+        raise BadInput(
+            f"this is the record of {whose}",
+            "records of training and of work never mix: give the folder that belongs to this "
+            "station, or leave the folder out",
+        )
     if (found.site, found.station) != (site, station):
         raise BadInput(
             f"this is the record of station {found.station} at site {found.site}",

@@ -18,6 +18,7 @@ from sqlalchemy import Connection, Engine
 from sqlalchemy.exc import DBAPIError
 
 from station.core.journal import GENESIS
+from station.core.training import CODE
 from station.errors import BadInput, EnvironmentFault
 from station.store.engine import database, reader_engine
 from station.store.faults import explain
@@ -85,11 +86,20 @@ class JournalOutlet:
             self._connection: Connection = self._engine.connect()
 
     def owner(self) -> Owner:
-        """Whose record it is, and its present epoch."""
+        """Whose record it is, and its present epoch.
+
+        Raises:
+            BadInput: it is of training, which stays where it is.
+        """
         with self._reading() as driver:
             row = driver.execute("SELECT site, station, epoch FROM identity").fetchone()
         if row is None:
             raise EnvironmentFault("the record has lost its identity", "restore the last backup")
+        if row[1] == CODE:
+            raise BadInput(
+                f"the record in {self._path.parent} is of training",
+                "nothing of it goes to a centre: give the station's own folder",
+            )
         return Owner(*row)
 
     def epochs(self) -> tuple[EpochSpan, ...]:

@@ -10,6 +10,7 @@ from dataclasses import dataclass
 import psycopg
 from psycopg import sql
 
+from station.core.training import reserved
 from station.errors import BadInput, EnvironmentFault
 from station.sync import schema
 from station.sync.connection import CentreConnection
@@ -38,11 +39,13 @@ def station_name(text: str) -> tuple[str, str]:
     """Read ``SITE/STATION``.
 
     Raises:
-        BadInput: it has another form.
+        BadInput: it has another form, or is kept for training.
     """
     match = _NAME.fullmatch(text)
     if match is None:
         raise BadInput(f"{text!r} is no station", "write SITE/STATION as in its settings: QH/A1")
+    if why := reserved(match[2]):
+        raise BadInput(f"{text!r} is no station", f"{why}: give the code of a station's settings")
     return match[1], match[2]
 
 

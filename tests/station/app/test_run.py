@@ -4,6 +4,9 @@ import subprocess
 import sys
 from pathlib import Path
 
+import pytest
+
+from station.app.main import main
 from tests.station.config.conftest import DEMO
 
 
@@ -20,3 +23,23 @@ def test_recording_that_cannot_be_made(tmp_path: Path) -> None:
     assert done.returncode == 2
     assert f"recording {file}: no such file or directory" in done.stderr
     assert "Traceback" not in done.stderr
+
+
+@pytest.fixture
+def refused(monkeypatch, capsys):
+    """Run the verb in this process; returns the words it is refused with."""
+
+    def words(*options: str) -> str:
+        monkeypatch.setattr(sys, "argv", ["station", "run", "--config", str(DEMO), *options])
+        with pytest.raises(SystemExit) as ended:
+            main()
+        assert ended.value.code == 2
+        return capsys.readouterr().err
+
+    return words
+
+
+def test_options_that_do_not_go_together(tmp_path: Path, refused) -> None:
+    record = ("--record", str(tmp_path / "scale.rec"))
+    assert "goes with a real scale" in refused("--training", *record)
+    assert "goes with --training" in refused("--tiles")
