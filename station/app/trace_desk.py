@@ -8,7 +8,8 @@ from pathlib import Path
 from station.core.genealogy import Tree
 from station.errors import EnvironmentFault
 from station.reports.files import write_whole
-from station.reports.genealogy import genealogy_pdf, tree_of
+from station.reports.genealogy import tree_of
+from station.reports.genealogy_pdf import genealogy_pdf
 
 _PLAIN = re.compile(r"[^0-9A-Za-z-]+")
 

@@ -1,7 +1,8 @@
-"""``station trace``: from an input lot to every bag it could be in, and back from a bag."""
+"""``station trace``: from an input lot to every bag it could be in, and back from a bag or case."""
 
 from __future__ import annotations
 
+from decimal import Decimal
 from typing import TYPE_CHECKING, Annotated
 
 import typer
@@ -15,33 +16,50 @@ from station.core.metrology.exact import plain
 from station.errors import BadInput
 
 if TYPE_CHECKING:
+    from station.core.shipping_lines import Place, UnitLine
     from station.store.answers import LotTrace, PackLine, PackTrace, RunLine
+    from station.store.recall import Reach
+    from station.store.unit_contents import UnitContents
 
 _Lot = Annotated[str | None, typer.Option("--lot", metavar="CODE", help="An input lot.")]
 _Pack = Annotated[str | None, typer.Option("--pack", metavar="SERIAL", help="Serial of a bag.")]
+_Unit = Annotated[
+    str | None, typer.Option("--unit", metavar="SSCC", help="A case or pallet, typed or scanned.")
+]
 _PACK_COLUMNS = ("serial", "packed", "blend_lot", "net", "quality", "label")
 _LOT_COLUMNS = ("lot", "component", "supplier", "harvested", "received", "use_by")
 _RUN_COLUMNS = ("product", "nominal", "line", "started", "ended", "lead")
 _MOST_SHOWN = 200
+_MICRO_TO_KILO = Decimal("1e-9")
 
 
 def trace(
     lot: _Lot = None,
     pack: _Pack = None,
+    unit: _Unit = None,
     home: Home = None,
     config: Config = None,
     as_json: AsJson = False,
 ) -> None:
-    """Trace an input lot forward to its bags, or a bag back to its lots."""
+    """Trace an input lot forward to its bags, or a bag, case or pallet back to its lots."""
 
     def work() -> Answer:
-        from station.store.queries import trace_lot, trace_pack  # slow to load
+        from station.reports.unit_scan import named_by_scan  # slow to load, like all here
+        from station.store.queries import trace_lot, trace_pack
+        from station.store.recall import reach_of_serials
+        from station.store.shipping import places_of
+        from station.store.unit_contents import contents_of_unit
 
-        if lot is not None and pack is None:
-            return _lot_answer(trace_lot(home_of(home, config), lot))
-        if pack is not None and lot is None:
-            return _pack_answer(trace_pack(home_of(home, config), pack))
-        raise BadInput("what to trace", "give either --lot CODE or --pack SERIAL")
+        if sum(one is not None for one in (lot, pack, unit)) != 1:
+            raise BadInput("what to trace", "give one of --lot CODE, --pack SERIAL, --unit SSCC")
+        folder = home_of(home, config)
+        if lot is not None:
+            return _lot_answer(trace_lot(folder, lot))
+        if pack is not None:
+            found = trace_pack(folder, pack)
+            return _pack_answer(found, places_of(folder, (pack,)).get(pack))
+        held = contents_of_unit(folder, named_by_scan(unit or ""))
+        return _unit_answer(held, reach_of_serials(folder, held.serials))
 
     run_verb(as_json, work)
 
@@ -74,7 +92,9 @@ def _lot_answer(found: LotTrace) -> Answer:
     return Answer(document, page + _pack_list(found.packs))
 
 
-def _pack_answer(found: PackTrace) -> Answer:
+def _pack_answer(found: PackTrace, place: Place | None) -> Answer:
+    from station.reports.recall_back import place_words
+
     draft = found.record.draft
     weighing = draft.weighing
     document: dict[str, Json] = {
@@ -94,6 +114,7 @@ def _pack_answer(found: PackTrace) -> Answer:
         "use_by": draft.use_by.isoformat(),
         "blend_lot": draft.blend_lot,
         "operator": draft.operator,
+        "place": place_words(place),
         "entry": found.record.entry_seq,
         "entry_hash": found.record.entry_hash,
         "run": _run(found.run),
@@ -113,6 +134,7 @@ def _pack_answer(found: PackTrace) -> Answer:
                 ("Production day", day(draft.production_day)),
                 ("Use by", day(draft.use_by)),
                 ("Blend lot", draft.blend_lot),
+                ("It is", place_words(place)),
                 ("Journal entry", f"{found.record.entry_seq}, {found.record.entry_hash[:16]}…"),
             )
         ),
@@ -122,6 +144,62 @@ def _pack_answer(found: PackTrace) -> Answer:
         *_pack_list(found.neighbours),
     )
     return Answer(document, page)
+
+
+def _unit_answer(held: UnitContents, reach: Reach) -> Answer:
+    its = held.unit
+    kilograms = plain(its.net_ug * _MICRO_TO_KILO)
+    document: dict[str, Json] = {
+        "sscc": its.sscc,
+        "kind": str(its.kind),
+        "state": _state(its),
+        "product": its.product,
+        "blend_lots": list(its.blend_lot.split()),
+        "use_by": its.use_by.isoformat(),
+        "made": iso(its.at),
+        "pallet": its.pallet,
+        "shipment": its.shipment,
+        "label": str(its.label),
+        "bags": its.bags,
+        "held": its.held,
+        "kilograms": kilograms,
+        "cases": list(held.cases),
+        "lots": [_lot(lot) for lot in reach.lots],
+        "serials": list(held.serials),
+    }
+    bags = (
+        (row.serial, f"{row.at:%Y-%m-%d %H:%M:%S}", f"{row.net}", row.quality, row.label)
+        for row in reach.packs[:_MOST_SHOWN]
+    )
+    left = len(reach.packs) - _MOST_SHOWN
+    page = (
+        heading(f"{its.kind} {its.sscc}: {its.name}"),
+        facts(
+            (
+                ("It is", _state(its)),
+                ("Bags", f"{its.bags}, {kilograms} kg net"),
+                ("Held", f"{its.held} of them must not leave" if its.held else "none"),
+                ("Blend lot", its.blend_lot),
+                ("Use by", day(its.use_by)),
+                ("Made", f"{its.at:%Y-%m-%d %H:%M}"),
+                ("Its label", str(its.label)),
+                *((("Cases", " ".join(held.cases)),) if held.cases != (its.sscc,) else ()),
+            )
+        ),
+        heading("Input lots that could be in it"),
+        listing(_LOT_COLUMNS, map(_lot_cells, reach.lots), wraps="supplier"),
+        heading("Its bags"),
+        listing(("serial", "packed", "net", "quality", "label"), bags, "net"),
+        *((heading(f"and {left} more: --json lists them all"),) if left > 0 else ()),
+    )
+    return Answer(document, page)
+
+
+def _state(its: UnitLine) -> str:
+    if its.undone:
+        return "undone: its bags went on"
+    on = f"on pallet {its.pallet}" if its.pallet else "by itself"
+    return f"{on}, left with {its.shipment}" if its.shipment else f"{on}, in the house"
 
 
 def _pack_list(packs: tuple[PackLine, ...]) -> tuple[RenderableType, ...]:

@@ -1,7 +1,8 @@
 """The family tree of a bag or a lot, and where each part of its picture lies.
 
-Four columns from left to right, as product flows: input lots, blends, runs, bags. The same places
-serve the screen and the paper; only pixels and points differ.
+Columns from left to right, as product flows: input lots, blends, runs, bags, and beyond them the
+cases, pallets and shipments they went into. The same places serve the screen and the paper; only
+pixels and points differ.
 """
 
 from __future__ import annotations
@@ -25,6 +26,23 @@ class Stage(StrEnum):
     BLEND = "blend"
     RUN = "run"
     BAGS = "bags"
+    CASE = "case"
+    PALLET = "pallet"
+    SHIPMENT = "shipment"
+
+
+HEADS = {
+    Stage.LOT: "INPUT LOTS",
+    Stage.BLEND: "BLENDS",
+    Stage.RUN: "RUNS",
+    Stage.BAGS: "BAGS",
+    Stage.CASE: "CASES",
+    Stage.PALLET: "PALLETS",
+    Stage.SHIPMENT: "CUSTOMERS",
+}
+"""What stands over each column."""
+_ALWAYS = frozenset((Stage.LOT, Stage.BLEND, Stage.RUN, Stage.BAGS))
+"""Columns that keep their place where they are empty."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,7 +51,8 @@ class Node:
 
     Args:
         stage: its column.
-        key: what a touch goes on with: lot code, blend lot code, run id, serial; empty for none.
+        key: what a touch goes on with: lot code, blend lot code, run id, serial, SSCC, number of
+            the shipment; empty for none.
         title: its name.
         lines: what is known of it, a line each.
         attend: something of it is held or set aside.
@@ -67,6 +86,12 @@ class Tree:
     def column(self, stage: Stage) -> tuple[int, ...]:
         """Places of the nodes of a column."""
         return tuple(at for at, node in enumerate(self.nodes) if node.stage is stage)
+
+    @property
+    def columns(self) -> tuple[tuple[int, ...], ...]:
+        """The columns of its picture; those beyond the bags only where something is in them."""
+        found = ((stage, self.column(stage)) for stage in Stage)
+        return tuple(column for stage, column in found if column or stage in _ALWAYS)
 
 
 @dataclass(frozen=True, slots=True)
@@ -121,7 +146,7 @@ def layout(tree: Tree, width: float, height: float, tallest: float) -> tuple[Box
         height: of the picture.
         tallest: height no node exceeds, so that a small tree is not drawn huge.
     """
-    columns = [tree.column(stage) for stage in Stage]
+    columns = tree.columns
     across = width / (len(columns) + _GAP_ACROSS * (len(columns) - 1))
     most = max((len(column) for column in columns), default=1) or 1
     tall = min(tallest, height / (most + _GAP_DOWN * (most - 1)))

@@ -1,21 +1,22 @@
-"""The family tree of a lot, a blend, a run or a bag out of the record, and its paper."""
+"""The family tree of a lot, a blend, a run, a bag, a case, a pallet or a shipment on record."""
 
 from __future__ import annotations
 
+from collections.abc import Iterable, Mapping, Sequence
+from itertools import pairwise
 from pathlib import Path
 
-from reportlab.pdfbase.pdfmetrics import stringWidth
-from reportlab.platypus import Flowable, Paragraph
-
-from station.core.genealogy import Box, Node, Stage, Tree, folded, layout
-from station.core.lots import LotStatus
+from station.core.genealogy import Node, Stage, Tree
+from station.core.lots import InputLot, LotStatus
 from station.core.metrology.exact import plain
 from station.core.pack import Quality
-from station.reports import paper
-from station.reports.paper import escape, gap, note
+from station.core.shipping import UnitKind
+from station.core.shipping_lines import Place, ShipmentLine
 from station.reports.recall import MICRO_TO_KILO
-from station.reports.serial_scan import is_serial, serial_of
+from station.reports.serial_scan import is_serial
+from station.reports.unit_scan import is_sscc, named_by_scan
 from station.store.recall import (
+    BlendLine,
     PackRow,
     Reach,
     blend_of_pack,
@@ -23,76 +24,200 @@ from station.store.recall import (
     reach_of_blend,
     reach_of_lot,
     reach_of_run,
+    reach_of_serials,
 )
+from station.store.shipping import places_of
+from station.store.unit_contents import contents_of_shipment, contents_of_unit
 
-_WAYS = {"lot": reach_of_lot, "blend": reach_of_blend, "run": reach_of_run}
 _CALM = frozenset(map(str, (Quality.GOOD, Quality.RELEASED)))
+_REACHES = {"lot": reach_of_lot, "blend": reach_of_blend, "run": reach_of_run}
 
 
 def tree_of(home: Path, asked: str) -> Tree:
     """Return the tree of whatever a person typed or scanned.
 
     Raises:
-        BadInput: the record has no such serial, lot, blend or run; names close serials.
+        BadInput: the record has nothing of that name; names what is close to it.
     """
-    text, serial = asked.strip(), serial_of(asked)
-    if is_named(home, serial) == "pack":
-        return _tree(reach_of_blend(home, blend_of_pack(home, serial)), serial)
-    way = _WAYS.get(is_named(home, text))
-    if way is None:  # refused, with what is close to it
-        if is_serial(serial):
-            blend_of_pack(home, serial)
-        way = reach_of_lot
-    return _tree(way(home, text), text)
+    text, scanned = asked.strip(), named_by_scan(asked)
+    if (way := _SCANNED.get(is_named(home, scanned))) is not None:
+        return way(home, scanned)
+    named = is_named(home, text)
+    if named in _REACHES:
+        reach = _REACHES[named](home, text)
+        return _Drawing(text, reach).with_bags(_places(home, reach.packs))
+    if named == "shipment":
+        return _of_shipment(home, text)
+    if is_sscc(scanned):  # nothing of that name: each of these says what is close to it
+        contents_of_unit(home, scanned)
+    if is_serial(scanned):
+        blend_of_pack(home, scanned)
+    return _Drawing(text, reach_of_lot(home, text)).with_bags({})
 
 
-def _tree(reach: Reach, asked: str) -> Tree:
-    packs: dict[int, list[PackRow]] = {one.id: [] for one in reach.blends}
-    for row in reach.packs:
-        packs[row.blend_id].append(row)
-    own = [one.id for one in reach.blends if any(row.serial == asked for row in packs[one.id])]
-    blends = [one for one in reach.blends if not own or one.id in own]
-    used = {use.lot for one in blends for use in one.uses} | {asked}
-    nodes: list[Node] = []
-    place: dict[tuple[Stage, object], int] = {}
+def _of_bag(home: Path, serial: str) -> Tree:
+    reach = reach_of_blend(home, blend_of_pack(home, serial))
+    return _Drawing(serial, reach).with_bags(places_of(home, (serial,)))
 
-    def put(name: object, node: Node) -> None:
-        if (node.stage, name) not in place:
-            place[node.stage, name] = len(nodes)
-            nodes.append(node)
 
-    for lot in reach.lots:
-        if lot.code in used:
-            lines = (lot.component, lot.supplier, f"received {lot.received}")
-            held = lot.status is not LotStatus.FREE
-            status = (str(lot.status).upper(),) if held else ()
-            put(lot.code, Node(Stage.LOT, lot.code, lot.code, (*status, *lines), held,
-                               lot.code == asked))  # fmt: skip
-    for one in blends:
+def _of_unit(home: Path, sscc: str) -> Tree:
+    held = contents_of_unit(home, sscc)
+    reach = reach_of_serials(home, held.serials)
+    drawing = _Drawing(sscc, reach)
+    tree = drawing.with_bags(_places(home, reach.packs))
+    its = held.unit
+    if not its.undone:
+        return tree
+    stage, words = (
+        (Stage.CASE, "OPENED") if its.kind is UnitKind.CASE else (Stage.PALLET, "BROKEN UP")
+    )
+    return drawing.with_former(Node(stage, sscc, _grouped(sscc), (words,), asked=True), held.cases)
+
+
+def _of_shipment(home: Path, number: str) -> Tree:
+    left = contents_of_shipment(home, number)
+    reach = reach_of_serials(home, left.serials)
+    drawing = _Drawing(number, reach)
+    tree = drawing.with_bags(_places(home, reach.packs))
+    its = left.shipment
+    return tree if its.gone else drawing.with_former(_shipment(its, False, True), left.units)
+
+
+_SCANNED = {"pack": _of_bag, "unit": _of_unit}
+
+
+def _places(home: Path, rows: Sequence[PackRow]) -> Mapping[str, Place]:
+    return places_of(home, [row.serial for row in rows])
+
+
+class _Drawing:
+    """Nodes and links as they come, each node once.
+
+    Args:
+        asked: serial, code, id, SSCC or number the tree is for.
+        reach: its bags, and what they are made of.
+    """
+
+    def __init__(self, asked: str, reach: Reach) -> None:
+        self._asked, self._reach = asked, reach
+        self._packs: dict[int, list[PackRow]] = {one.id: [] for one in reach.blends}
+        for row in reach.packs:
+            self._packs[row.blend_id].append(row)
+        self._alone = next((row.blend_id for row in reach.packs if row.serial == asked), None)
+        self._blends = [one for one in reach.blends if self._alone in (None, one.id)]
+        self._nodes: list[Node] = []
+        self._at: dict[tuple[Stage, object], int] = {}
+        self._links: set[tuple[int, int]] = set()
+        self._answer = ""
+
+    def with_bags(self, places: Mapping[str, Place]) -> Tree:
+        """The tree from the lots to the bags, and as far beyond as they have places."""
+        used = {use.lot for one in self._blends for use in one.uses} | {self._asked}
+        for lot in self._reach.lots:
+            if lot.code in used:
+                self._put(lot.code, _lot(lot, lot.code == self._asked))
+        for blend in self._blends:
+            self._blend(blend)
+        self._beyond(places)
+        bags = [row for one in self._blends for row in self._packs[one.id]]
+        gone = sum(one.shipment is not None for one in places.values())
+        self._answer = f"{_count(bags)}, {_kilograms(bags)}"
+        if self._alone is not None:
+            self._answer = f"one of {self._answer}, {_where(places.get(self._asked))}"
+        elif gone:
+            self._answer += f", {gone} with customers"
+        return self._tree()
+
+    def with_former(self, node: Node, parts: Iterable[str]) -> Tree:
+        """The tree with a unit or shipment that is undone, behind what it was made of."""
+        self._put(node.key, node)
+        units = [(stage, part) for part in parts for stage in (Stage.CASE, Stage.PALLET)]
+        there = [one for one in units if one in self._at and one[1] != node.key]
+        bags = [(Stage.BAGS, one.id) for one in self._blends]
+        for one in there or bags:
+            self._link(one, (node.stage, node.key))
+        return self._tree()
+
+    def _tree(self) -> Tree:
+        return Tree(self._asked, tuple(self._nodes), frozenset(self._links), self._answer)
+
+    def _put(self, name: object, node: Node) -> None:
+        if (node.stage, name) not in self._at:
+            self._at[node.stage, name] = len(self._nodes)
+            self._nodes.append(node)
+
+    def _link(self, one: tuple[Stage, object], other: tuple[Stage, object]) -> None:
+        self._links.add((self._at[one], self._at[other]))
+
+    def _blend(self, one: BlendLine) -> None:
+        run, asked = one.run, self._asked
         days = (f"use by {one.use_by}", f"packed {one.production_day}")
-        put(one.id, Node(Stage.BLEND, one.code, one.code, days, asked=one.code == asked))
-        run = one.run
-        put(run.uid, Node(Stage.RUN, run.uid, run.name,
-                          (f"line {run.line}", f"{run.started:%Y-%m-%d %H:%M}", f"lead {run.lead}"),
-                          asked=run.uid == asked))  # fmt: skip
-        put(one.id, _bags(packs[one.id], asked))
-    links = {
-        link
-        for one in blends
-        for link in (
-            *((place[Stage.LOT, use.lot], place[Stage.BLEND, one.id]) for use in one.uses),
-            (place[Stage.BLEND, one.id], place[Stage.RUN, one.run.uid]),
-            (place[Stage.RUN, one.run.uid], place[Stage.BAGS, one.id]),
-        )
-    }
-    bags = [row for one in blends for row in packs[one.id]]
-    return Tree(asked, tuple(nodes), frozenset(links), f"{len(bags)} bags, {_kilograms(bags)}")
+        self._put(one.id, Node(Stage.BLEND, one.code, one.code, days, asked=one.code == asked))
+        facts = (f"line {run.line}", f"{run.started:%Y-%m-%d %H:%M}", f"lead {run.lead}")
+        self._put(run.uid, Node(Stage.RUN, run.uid, run.name, facts, asked=run.uid == asked))
+        self._put(one.id, _bags(self._packs[one.id], asked))
+        for use in one.uses:
+            self._link((Stage.LOT, use.lot), (Stage.BLEND, one.id))
+        self._link((Stage.BLEND, one.id), (Stage.RUN, run.uid))
+        self._link((Stage.RUN, run.uid), (Stage.BAGS, one.id))
+
+    def _beyond(self, places: Mapping[str, Place]) -> None:
+        """Cases, pallets and shipments of the bags that have a place."""
+        held: dict[tuple[Stage, str], list[PackRow]] = {}
+        ways: dict[tuple[tuple[Stage, object], ...], None] = {}
+        shipments: dict[str, ShipmentLine] = {}
+        for row in (row for blend in self._blends for row in self._packs[blend.id]):
+            if (place := places.get(row.serial)) is None:
+                continue
+            way: list[tuple[Stage, str]] = [(Stage.CASE, place.case)]
+            if place.pallet:
+                way.append((Stage.PALLET, place.pallet))
+            if place.shipment is not None:
+                shipments[place.shipment.number] = place.shipment
+                way.append((Stage.SHIPMENT, place.shipment.number))
+            for one in way:
+                held.setdefault(one, []).append(row)
+            ways.setdefault(((Stage.BAGS, row.blend_id), *way))
+        for (stage, name), rows in held.items():
+            asked = name == self._asked
+            if stage is Stage.SHIPMENT:
+                self._put(name, _shipment(shipments[name], _odd(rows) > 0, asked))
+                continue
+            facts = ("this bag in it",) if self._alone else (_count(rows), _kilograms(rows))
+            self._put(name, Node(stage, name, _grouped(name), facts, _odd(rows) > 0, asked))
+        for steps in ways:
+            for before, after in pairwise(steps):
+                self._link(before, after)
+
+
+def _where(place: Place | None) -> str:
+    if place is None:
+        return "in no case"
+    return "in the house" if place.shipment is None else f"with {place.shipment.customer.name}"
+
+
+def _grouped(sscc: str) -> str:
+    """An SSCC in two groups of digits, so that it is read off and fits a narrow plate."""
+    return f"{sscc[:9]} {sscc[9:]}"
+
+
+def _lot(lot: InputLot, asked: bool) -> Node:
+    lines = (lot.component, lot.supplier, f"received {lot.received}")
+    held = lot.status is not LotStatus.FREE
+    status = (str(lot.status).upper(),) if held else ()
+    return Node(Stage.LOT, lot.code, lot.code, (*status, *lines), held, asked)
+
+
+def _shipment(gone: ShipmentLine, odd: bool, asked: bool) -> Node:
+    state = () if gone.gone else (gone.state.upper(),)
+    lines = (*state, gone.number, f"{gone.at:%Y-%m-%d}", gone.reference)
+    return Node(Stage.SHIPMENT, gone.number, gone.customer.name, lines, odd, asked)
 
 
 def _bags(rows: list[PackRow], asked: str) -> Node:
     """The bags of a blend; the bag asked for stands alone among them."""
     own = next((row for row in rows if row.serial == asked), None)
-    odd = sum(row.quality not in _CALM for row in rows)
+    odd = _odd(rows)
     if own is not None:
         lines = (f"{own.net}", f"{own.quality}, label {own.label}", f"one of {len(rows)} bags")
         return Node(Stage.BAGS, own.serial, own.serial, lines, own.quality not in _CALM, True)
@@ -100,83 +225,20 @@ def _bags(rows: list[PackRow], asked: str) -> Node:
         return Node(Stage.BAGS, "", "no bag")
     lines = (
         _kilograms(rows),
-        f"{rows[0].serial} on",
+        f"from {rows[0].serial}",
         *([f"{odd} held or set aside"] if odd else ()),
     )
     held = any(row.quality == Quality.HELD for row in rows)
-    title = "1 bag" if len(rows) == 1 else f"{len(rows)} bags"
-    return Node(Stage.BAGS, rows[0].serial, title, lines, held)
+    return Node(Stage.BAGS, rows[0].serial, _count(rows), lines, held)
 
 
-def _kilograms(rows: list[PackRow]) -> str:
+def _odd(rows: Sequence[PackRow]) -> int:
+    return sum(row.quality not in _CALM for row in rows)
+
+
+def _count(rows: Sequence[PackRow]) -> str:
+    return "1 bag" if len(rows) == 1 else f"{len(rows)} bags"
+
+
+def _kilograms(rows: Sequence[PackRow]) -> str:
     return f"{plain(sum(row.net_ug for row in rows) * MICRO_TO_KILO)} kg"
-
-
-# --- on paper ---------------------------------------------------------------------------------
-
-_MOST_HEIGHT, _TALLEST, _HEAD = 560.0, 64.0, 18.0
-_HEADS = {Stage.LOT: "INPUT LOTS", Stage.BLEND: "BLENDS", Stage.RUN: "RUNS", Stage.BAGS: "BAGS"}
-
-
-def genealogy_pdf(tree: Tree) -> bytes:
-    """Set a tree on one page; the same tree gives the same bytes."""
-    paper.load_faces()
-    story: list[Flowable] = [
-        Paragraph(escape(f"Genealogy of {tree.asked}"), paper.TITLE),
-        Paragraph(escape(tree.answer), paper.UNDER),
-        gap(4),
-        _Picture(folded(tree)),
-        gap(2),
-        note("A line joins what could be in one another. A yellow edge: held or set aside."),
-    ]
-    return paper.write(f"Genealogy of {tree.asked}", f"Genealogy of {tree.asked}", story)
-
-
-class _Picture(Flowable):  # type: ignore[misc]  # reportlab ships no types
-    """The tree, drawn upwards from the foot as paper wants it."""
-
-    def __init__(self, tree: Tree) -> None:
-        super().__init__()
-        self._tree = tree
-        most = max(len(tree.column(stage)) for stage in Stage)
-        self.width = paper.WIDTH
-        self.height = _HEAD + min(_MOST_HEIGHT, 1.6 * _TALLEST * most)
-
-    def draw(self) -> None:
-        """Draw heads, links, nodes."""
-        boxes = layout(self._tree, self.width, self.height - _HEAD, _TALLEST)
-        canvas = self.canv
-        for stage in Stage:
-            column = self._tree.column(stage)
-            if column:
-                canvas.setFont(paper.STRONG, 8)
-                canvas.setFillColor(paper.MUTED)
-                canvas.drawString(boxes[column[0]].left, self.height - 8, _HEADS[stage])
-        canvas.setStrokeColor(paper.EDGE)
-        canvas.setLineWidth(0.8)
-        for one, other in sorted(self._tree.links):
-            start, end = boxes[one], boxes[other]
-            bend = (end.left - start.right) / 2
-            y, to = (self.height - _HEAD - box.middle for box in (start, end))
-            canvas.bezier(start.right, y, start.right + bend, y, end.left - bend, to, end.left, to)
-        for node, box in zip(self._tree.nodes, boxes, strict=True):
-            self._node(node, box, self.height - _HEAD)
-
-    def _node(self, node: Node, box: Box, top: float) -> None:
-        canvas, foot = self.canv, top - box.top - box.height
-        canvas.setFillColor(paper.QUIET)
-        canvas.setStrokeColor(paper.INK if node.asked else paper.EDGE)
-        canvas.setLineWidth(2 if node.asked else 0.6)
-        canvas.rect(box.left, foot, box.width, box.height, fill=1)
-        if node.attend:
-            canvas.setFillColor(paper.ATTEND)
-            canvas.rect(box.left, foot, 5, box.height, fill=1)
-        size = min(9.5, box.height / 6.4)
-        left, wide, y = box.left + 9, box.width - 14, top - box.top - size * 1.4
-        canvas.setFillColor(paper.INK)
-        for index, line in enumerate((node.title, *node.lines)):
-            face = paper.STRONG if index == 0 else paper.TEXT
-            fits = min(size, size * wide / max(stringWidth(line, face, size), 1))
-            canvas.setFont(face, fits)
-            canvas.drawString(left, y, line)
-            y -= size * 1.32

@@ -14,7 +14,6 @@ from typing import TypeVar
 
 from station.core.balance import Water
 from station.core.pack import Quality
-from station.core.shipping import serials_of
 from station.errors import BadInput
 from station.reports.recall_lots import LotAccount, accounts, station_name
 from station.reports.sent import Whereabouts, whereabouts
@@ -28,7 +27,7 @@ from station.store.recall import (
     reach_of_lot,
     reach_of_serials,
 )
-from station.store.shipping import spans_in_unit
+from station.store.unit_contents import contents_of_unit
 
 _Key = TypeVar("_Key", bound=Hashable)
 
@@ -210,7 +209,7 @@ def _reach(home: Path, scope: Scope, asked: str) -> Reach:
     if scope is Scope.BLEND:
         return reach_of_blend(home, asked)
     if scope is Scope.UNIT:
-        return reach_of_serials(home, serials_of(spans_in_unit(home, asked)))
+        return reach_of_serials(home, contents_of_unit(home, asked).serials)
     return reach_of_blend(home, blend_of_pack(home, asked))
 
 

@@ -1,4 +1,4 @@
-"""The trace page: scan a bag or type a lot, see where it came from and where it went."""
+"""The trace page: scan a bag or a case, or type a lot: where it came from and where it went."""
 
 from __future__ import annotations
 
@@ -19,7 +19,7 @@ from station.screens.widgets.sheet import ScanField, Text
 from station.screens.widgets.touch_button import TouchButton
 
 _LONGEST = 400
-_HINT = "scan a bag or type a lot"
+_HINT = "bag, case, pallet or lot"
 
 
 class TracePage(DoorPage):
@@ -74,7 +74,7 @@ class TracePage(DoorPage):
 
     @Slot(str)
     def ask(self, text: str) -> None:
-        """Show the tree of a serial, a lot, a blend or a run."""
+        """Show the tree of a serial, a lot, a blend, a run, an SSCC or a shipment."""
         if self.work.begin(lambda _: self._source.tree(text)):
             self.message.setText("Looking …")
         else:

@@ -12,7 +12,7 @@ class TraceSource(Protocol):
     """Reads the record; may take long, not for Qt's thread."""
 
     def tree(self, asked: str) -> Tree:
-        """The tree of a serial, a scanned label, a lot, a blend or a run.
+        """The tree of a serial, a scanned label, a lot, a blend, a run, an SSCC or a shipment.
 
         Raises:
             BadInput: the record has none of that name.

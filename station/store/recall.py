@@ -29,7 +29,7 @@ from station.store.engine import reading
 from station.store.facts import read_facts
 from station.store.prepared import driver_of
 from station.store.queries import run_lines, unknown, unknown_serial
-from station.store.shipping_tables import unit
+from station.store.shipping_tables import shipment, unit
 from station.store.tables import blend, fact, identity, journal, lot, lot_use, pack, run
 
 _COLUMNS = (
@@ -248,9 +248,10 @@ def entries_about(home: Path, subjects: Collection[str]) -> tuple[FactRecord, ..
 
 
 def is_named(home: Path, text: str) -> str:
-    """Return what the record knows by a name: pack, lot, blend, run, unit or nothing."""
+    """Return what the record knows by a name: pack, lot, blend, run, unit, shipment or nothing."""
     names = (("pack", pack.c.serial), ("lot", lot.c.code), ("blend", blend.c.code),
-             ("run", run.c.uid), ("unit", unit.c.sscc))  # fmt: skip
+             ("run", run.c.uid), ("unit", unit.c.sscc),
+             ("shipment", shipment.c.number))  # fmt: skip
     with reading(home) as connection:
         for what, column in names:
             if connection.execute(select(column).where(column == text).limit(1)).first():

@@ -98,22 +98,19 @@ def shipments(home: Path, newest: int | None = None) -> tuple[ShipmentLine, ...]
         return tuple(_shipment_line(row) for row in rows)
 
 
-def spans_in_unit(home: Path, sscc: str) -> tuple[tuple[str, str], ...]:
-    """Return first and last serial of the bags of a case or of a pallet's cases.
+def shipment_named(home: Path, number: str) -> ShipmentLine:
+    """Return a shipment.
 
     Raises:
-        BadInput: there is no such unit; the message names close ones.
+        BadInput: there is none of this number; the message names close ones.
     """
-    unit_named(home, sscc)
     with reading(home) as connection:
-        rows = connection.execute(
-            select(case_span.c.head, case_span.c.first, case_span.c.last)
-            .join(unit, case_span.c.unit_id == unit.c.id)
-            .outerjoin(_PALLET, unit.c.pallet_id == _PALLET.c.id)
-            .where((unit.c.sscc == sscc) | (_PALLET.c.sscc == sscc))
-            .order_by(case_span.c.id)
-        )
-        return tuple((f"{r.head}-{r.first:06d}", f"{r.head}-{r.last:06d}") for r in rows)
+        row = connection.execute(select(shipment).where(shipment.c.number == number)).one_or_none()
+        if row is None:
+            newest = select(shipment.c.number).order_by(shipment.c.id.desc()).limit(1000)
+            known = connection.execute(newest).scalars().all()
+            raise unknown(f"shipment {number!r}", number, list(known))
+        return _shipment_line(row)
 
 
 def places_of(home: Path, serials: Collection[str]) -> Mapping[str, Place]:

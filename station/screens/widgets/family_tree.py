@@ -1,4 +1,4 @@
-"""The picture of a family tree: four columns of plates joined by lines; a plate can be touched."""
+"""The picture of a family tree: columns of plates joined by lines; a plate can be touched."""
 
 from __future__ import annotations
 
@@ -7,15 +7,14 @@ from PySide6.QtGui import QColor, QMouseEvent, QPainter, QPainterPath
 from PySide6.QtWidgets import QWidget
 from typing_extensions import override
 
-from station.core.genealogy import Box, Node, Stage, Tree, folded, layout
+from station.core.genealogy import HEADS, Box, Node, Stage, Tree, folded, layout
 from station.screens.theme import Face, Palette, Ruler
-from station.screens.widgets.lettering import draw, fit
+from station.screens.widgets.lettering import Fitted, draw, fit
 from station.screens.widgets.painted import Painted, hatch, stroke
 
-_HEADS = {Stage.LOT: "INPUT LOTS", Stage.BLEND: "BLENDS", Stage.RUN: "RUNS", Stage.BAGS: "BAGS"}
 _HEAD_MM, _TALLEST_MM = 8.0, 34.0
-_LINES = 5
-_LEADING = 1.7
+_BETWEEN = 0.7
+"""Room between two lines, in heights of a capital."""
 
 
 class FamilyTree(Painted[Tree | None]):
@@ -74,7 +73,7 @@ class FamilyTree(Painted[Tree | None]):
         for stage in Stage:
             if column := tree.column(stage):
                 box = self.boxes[column[0]]
-                words = fit(_HEADS[stage], Face.VERB, ruler.px(3.4), box.width)
+                words = fit(HEADS[stage], Face.VERB, ruler.px(3.4), box.width)
                 draw(painter, words, box.left, ruler.px(1.5), self.colours.muted)
         painter.setBrush(Qt.BrushStyle.NoBrush)
         for link in sorted(tree.links):
@@ -96,16 +95,34 @@ class FamilyTree(Painted[Tree | None]):
         painter.setPen(stroke(colours.ink if node.asked else colours.edge,
                               ruler.px(0.9 if node.asked else 0.35)))  # fmt: skip
         painter.drawRect(box)
-        rows = (node.title, *node.lines)[:_LINES]
-        cap = min(ruler.px(3.6), box.height() / (_LEADING * len(rows) + 1.2))
         left, wide = box.left() + edge * 1.7, box.width() - edge * 2.4
-        top = box.top() + (box.height() - cap * (_LEADING * (len(rows) - 1) + 1.2)) / 2
-        for index, row in enumerate(rows):
-            first = index == 0
-            face, colour = (Face.VERB, colours.ink) if first else (Face.TEXT, colours.muted)
-            high = cap * 1.2 if first else cap
-            draw(painter, fit(row, face, high, wide, least=0.4), left, top, colour)
-            top += cap * (_LEADING + 0.2 if first else _LEADING)
+        rows = _lettering(node, wide, box.height() - 1.6 * edge, ruler.px(3.6))
+        top = box.center().y() - _depth(rows) / 2
+        for row in rows:
+            title = row is rows[0]
+            draw(painter, row, left, top, colours.ink if title else colours.muted)
+            top += row.height + row.cap * _BETWEEN
+
+
+def _lettering(node: Node, wide: float, tall: float, most: float) -> tuple[Fitted, ...]:
+    """The title and the facts below it, wrapped, at the largest size that lies in the plate."""
+    rows: tuple[Fitted, ...] = ()
+    for step in range(100, 32, -4):
+        cap = most * step / 100
+        rows = tuple(
+            fit(text, face, size, wide, tall, least=1.0, leading=1 + _BETWEEN)
+            for text, face, size in (
+                (node.title, Face.VERB, cap * 1.2),
+                *((fact, Face.TEXT, cap) for fact in node.lines),
+            )
+        )
+        if all(row.whole for row in rows) and _depth(rows) <= tall:
+            break
+    return rows
+
+
+def _depth(rows: tuple[Fitted, ...]) -> float:
+    return sum(row.height + row.cap * _BETWEEN for row in rows) - rows[-1].cap * _BETWEEN
 
 
 def _joined(start: Box, end: Box) -> QPainterPath:

@@ -8,6 +8,7 @@ from shutil import copytree
 import pytest
 
 from station.store.writer import StationStore
+from tests.station.store.dock import shipped_record
 
 DEMO = Path(__file__).parents[3] / "demo_config"
 DATABASE = "station.sqlite"
@@ -86,6 +87,33 @@ def test_a_bag_back_to_its_lots(station, packed):
     assert len(document["entry_hash"]) == 64
 
 
+@pytest.fixture(scope="module")
+def shipped(tmp_path_factory):
+    return shipped_record(tmp_path_factory.mktemp("shipped") / "home")
+
+
+def test_a_case_or_pallet_to_its_bags_and_lots(station, shipped):
+    for text in (shipped.pallet, f"]C100{shipped.pallet}"):
+        found = station("trace", "--unit", text, "--home", shipped.home, "--json").document
+        assert (found["sscc"], found["kind"], found["cases"]) == (
+            shipped.pallet, "pallet", shipped.cases,
+        )  # fmt: skip
+        assert found["serials"] == shipped.good[:5]
+        assert [lot["code"] for lot in found["lots"]] == ["CR-201", "LF-101"]
+        assert (found["bags"], found["held"], found["shipment"]) == (5, 5, "S-1")
+        assert Decimal(found["kilograms"]) == 5 * Decimal("0.2525")
+    page = station("trace", "--unit", shipped.cases[1], "--home", shipped.home).out
+    for words in ("case", f"on pallet {shipped.pallet}, left with S-1", "LF-101", shipped.good[4]):
+        assert words in page
+
+
+def test_a_bag_says_in_which_case_it_left(station, shipped):
+    bag = station("trace", "--pack", shipped.good[4], "--home", shipped.home, "--json").document
+    assert bag["place"].startswith(f"case {shipped.cases[1]}, pallet {shipped.pallet}, left ")
+    loose = station("trace", "--pack", shipped.good[6], "--home", shipped.home, "--json").document
+    assert loose["place"] == "in no case"
+
+
 def test_traces_for_people(station, packed):
     lot = station("trace", "--lot", "PW/WCA/26326", "--home", packed.home).out
     for words in ("could be in 6 bags", "Pellow and Daughters", "3 good, 3 reject", "2.048 kg"):
@@ -104,8 +132,8 @@ def test_a_lot_in_no_bag_is_known_and_empty(station, packed):
 @pytest.mark.parametrize(
     ("arguments", "words"),
     [
-        ((), "give either --lot CODE or --pack SERIAL"),
-        (("--lot", "A", "--pack", "B"), "give either --lot CODE or --pack SERIAL"),
+        ((), "give one of --lot CODE, --pack SERIAL, --unit SSCC"),
+        (("--lot", "A", "--pack", "B"), "give one of --lot CODE, --pack SERIAL, --unit SSCC"),
         (("--lot", "PW/WCA/26325"), "PW/WCA/26326"),
         (("--lot", "L12632901"), "is a blend lot"),
         (("--pack", "A1-00-000001"), "not in the record"),

@@ -12,7 +12,8 @@ from station.core.genealogy import Node, Stage, Tree, folded, layout
 def trees(draw):
     nodes, links = [], set()
     for stage in Stage:
-        count = draw(st.integers(1, 12))
+        beyond = stage in (Stage.CASE, Stage.PALLET, Stage.SHIPMENT)
+        count = draw(st.integers(0 if beyond else 1, 12))
         before = [at for at, node in enumerate(nodes) if node.stage is _before(stage)]
         for number in range(count):
             nodes.append(Node(stage, f"{stage}{number}", f"{stage} {number}",

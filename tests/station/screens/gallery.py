@@ -56,6 +56,7 @@ from tests.station.screens.states import (
     make_product,
     make_run,
 )
+from tests.station.store.dock import shipped_record
 
 SIZES = ((1920, 1080), (1280, 800))
 
@@ -318,6 +319,18 @@ def trace(folder: Path) -> None:
             page.show()
             lot = next(one for one in known_lots(record.home) if one.component == "CARROT")
             for name, asked in (("1_lot", record.lot), ("2_shared", lot.code)):
+                page.ask(asked)
+                while page.work.busy:
+                    QApplication.processEvents()
+                shoot(page, folder / f"trace_{wide}_{name}.png")
+            page.close()
+            shipped = shipped_record(Path(home) / "shipped")
+            page = TracePage(TraceDesk(shipped.home))
+            page.resize(wide, tall)
+            page.show()
+            for name, asked in (
+                ("3_shipped", "LF-101"), ("4_pallet", shipped.pallet), ("5_bag", shipped.good[4]),
+            ):  # fmt: skip
                 page.ask(asked)
                 while page.work.busy:
                     QApplication.processEvents()

@@ -6,6 +6,7 @@ from PySide6.QtCore import QPoint, Qt
 from station.app.trace_desk import TraceDesk
 from station.screens.trace import TracePage
 from tests.station.line.lot_rig import LotLine
+from tests.station.store.dock import shipped_record
 
 pytestmark = [
     pytest.mark.gui,
@@ -84,3 +85,21 @@ def test_every_line_of_every_plate_fits_it(page, qtbot):
     assert len(boxes) == len(page.tree.shown.nodes)
     assert all(box.right <= page.tree.width() for box in boxes)
     assert all(box.top + box.height <= page.tree.height() for box in boxes)
+
+
+def test_a_scanned_pallet_opens_and_a_touch_leads_to_the_customer_and_back(qtbot, tmp_path):
+    record = shipped_record(tmp_path / "home")
+    page = TracePage(TraceDesk(record.home))
+    qtbot.addWidget(page)
+    page.resize(1024, 768)
+    page.show()
+    asked(page, qtbot, f"]C100{record.pallet}")
+    assert page.tree.view.asked == record.pallet
+    assert len(page.tree.boxes) == len(page.tree.shown.nodes)
+    assert all(box.right <= page.tree.width() for box in page.tree.boxes)
+    for key, bags in (("S-1", 6), (record.cases[0], 3), ("LF-101", 10)):
+        with qtbot.waitSignal(page.work.ended):
+            qtbot.mouseClick(page.tree, Qt.MouseButton.LeftButton, pos=plate(page, key))
+        assert page.tree.view.asked == key
+        assert page.tree.view.answer.startswith(f"{bags} bags")
+    page.stop()

@@ -1,9 +1,13 @@
 """A packhouse with bags and someone who cases, stacks and ships them straight into the record."""
 
+from dataclasses import dataclass
+from pathlib import Path
+
 from labels.gs1_digits import sscc
 from station.core.casing import fill_case, stack_pallet
 from station.core.mass import Mass
 from station.core.pack import LabelState
+from station.core.receiving import hold_lot_fact
 from station.core.shipping import Correction, Customer, Shipment, UnitLabel
 from station.core.shipping_entries import (
     case_fact,
@@ -12,7 +16,9 @@ from station.core.shipping_entries import (
     shipment_fact,
     unit_label_fact,
 )
+from station.store.lot_reach import bags_with
 from station.store.shipping import cased_bags, unit_named
+from tests.station.store.conftest import World
 
 MARSHGATE = Customer("MG", "Marshgate Grocers", "Depot 4, Marshgate", "9521234000037")
 
@@ -76,3 +82,27 @@ class Dock:
 
     def unit(self, one):
         return unit_named(self.world.home, one.sscc)
+
+
+@dataclass(frozen=True)
+class Shipped:
+    """A closed record: its good bags, cases of the pallet, the pallet, the case that left alone."""
+
+    home: Path
+    good: list[str]
+    cases: list[str]
+    pallet: str
+    single: str
+
+
+def shipped_record(home):
+    """Two cases on a pallet and a single one left with S-1, one bag is in no case; then a hold."""
+    world = World(home)
+    with world.stocked() as store:
+        dock = Dock(world, store)
+        one, two = dock.labelled(1, dock.good[:3]), dock.labelled(2, dock.good[3:5])
+        pallet = dock.pallet(3, one, two)
+        single = dock.labelled(4, dock.good[5:6])
+        dock.ship("S-1", pallet.sscc, single.sscc)
+        dock.record(hold_lot_fact("h1", "LF-101", "grower called", bags_with(home, "LF-101")))
+    return Shipped(home, dock.good, [one.sscc, two.sscc], pallet.sscc, single.sscc)

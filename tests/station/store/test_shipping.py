@@ -32,11 +32,11 @@ from station.store.shipping import (
     next_numbers,
     places_of,
     shipments,
-    spans_in_unit,
     unit_named,
     units_in_house,
     units_of,
 )
+from station.store.unit_contents import contents_of_shipment, contents_of_unit
 from station.store.verify import verify
 from tests.station.store.dock import MARSHGATE, Dock, a_case, a_pallet, number
 
@@ -88,7 +88,8 @@ def test_cases_pallet_and_shipment_are_found_from_bag_to_customer_and_back(dock)
     assert [unit.sscc for unit in units_of(home, shipped="S-1")] == [
         one.sscc, two.sscc, pallet.sscc, loose.sscc,
     ]  # fmt: skip
-    assert spans_in_unit(home, pallet.sscc) == (*one.spans, *two.spans)
+    assert contents_of_unit(home, pallet.sscc).serials == tuple(dock.good[:5])
+    assert contents_of_shipment(home, "S-1").serials == tuple(dock.good[:6])
     assert units_in_house(home) == ()
     assert dock.unit(pallet).net_ug == one.micrograms + two.micrograms
     assert [bag.serial for bag in loose_bags(home, dock.run.id)] == dock.good[6:]
