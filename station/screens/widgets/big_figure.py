@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import Enum
 
-from PySide6.QtCore import QRectF, Qt
-from PySide6.QtGui import QColor, QPainter
+from PySide6.QtCore import QRect, QRectF, Qt
+from PySide6.QtGui import QColor, QPainter, QRegion
 from PySide6.QtWidgets import QWidget
 from typing_extensions import override
 
@@ -70,6 +70,8 @@ class BigFigure(Painted[Instruction]):
 
     def __init__(self, palette: Palette, parent: QWidget | None = None) -> None:
         self.texts: _Set | None = None
+        self._was: _Set | None = None
+        """As the row was set when it was last compared."""
         super().__init__(palette, Instruction(Verb.START_RUN, "", "", "", ""), parent)
 
     @override
@@ -103,21 +105,46 @@ class BigFigure(Painted[Instruction]):
             sentence = fit(view.note, Face.NARROW, NOTE_MM * unit, self.width(), least=0.6)
         self.texts = _Set(verb, number, measure, sentence)
 
+    @property
+    def _plate(self) -> QRectF:
+        return QRectF(0, _ROUND_MM * self.unit, self._row, self._row)
+
+    @property
+    def _sentence(self) -> QRect:
+        """The sentence, from the foot of the plate on."""
+        top = round(self._plate.bottom() + 2 * self.unit)
+        return QRect(0, top, self.width(), self.height() - top)
+
+    @override
+    def changed(self, before: Instruction) -> QRegion | None:
+        """Only the number, its unit and the sentence, while the verb stands as it stood."""
+        view, texts, was = self.view, self.texts, self._was
+        self._was = texts
+        if texts is None or was is None or texts.verb is not was.verb:
+            return None
+        if view.verb is not before.verb or not (view.number and before.number):
+            return None
+        left = round(self._plate.right() + 15 * self.unit + texts.verb.width)
+        row = QRect(left, 0, self.width() - left, self._sentence.top())
+        return QRegion(row).united(self._sentence)
+
     @override
     def paint(self, painter: QPainter) -> None:
         if self.texts is None:
             return
         view, unit, texts = self.view, self.unit, self.texts
-        picture, tone = SHOWN_AS[view.verb]
-        plate = QRectF(0, _ROUND_MM * unit, self._row, self._row)
-        paint_plate(painter, plate, picture, tone, self.colours, unit)
+        plate = self._plate
+        whole = self.within.intersects(plate.toRect())
+        if whole:
+            paint_plate(painter, plate, *SHOWN_AS[view.verb], self.colours, unit)
         baseline = plate.center().y() + NUMBER_MM * unit / 2
         if not view.number:
             baseline = plate.center().y() + texts.verb.cap / 2
         elif texts.number.cap < NUMBER_MM * unit:
             baseline = plate.center().y() + texts.number.cap / 2
         left = plate.right() + 9 * unit
-        draw(painter, texts.verb, left, baseline - texts.verb.cap, self.colours.ink)
+        if whole:
+            draw(painter, texts.verb, left, baseline - texts.verb.cap, self.colours.ink)
         if view.number:
             left += texts.verb.width + 11 * unit
             draw(painter, texts.number, left, baseline - texts.number.cap, self.colours.ink)

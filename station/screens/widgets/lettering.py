@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import cached_property, lru_cache
 
 from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter
@@ -39,13 +39,13 @@ class Fitted:
         """From the top of the first line's capitals to the last baseline."""
         return self.cap * (1 + self.leading * (len(self.lines) - 1))
 
-    @property
+    @cached_property
     def width(self) -> float:
         """Of the widest line."""
         metrics = QFontMetricsF(self.font)
         return max((metrics.horizontalAdvance(line) for line in self.lines), default=0.0)
 
-    @property
+    @cached_property
     def descent(self) -> float:
         """How far the ink of the last line reaches below its baseline; 0 without descenders."""
         ink = QFontMetricsF(self.font).tightBoundingRect(self.lines[-1])

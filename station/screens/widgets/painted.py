@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Generic, TypeVar
 
 from PySide6.QtCore import QRectF, Qt
-from PySide6.QtGui import QBrush, QColor, QPainter, QPaintEvent, QPen, QResizeEvent
+from PySide6.QtGui import QBrush, QColor, QPainter, QPaintEvent, QPen, QRegion, QResizeEvent
 from PySide6.QtWidgets import QWidget
 from typing_extensions import override
 
@@ -23,12 +23,14 @@ class Painted(QWidget, Generic[View]):
 
     Attributes:
         unit: pixels of one layout millimetre; set by the screen that owns the part.
+        within: what lies outside of it need not be painted now.
     """
 
     def __init__(self, palette: Palette, view: View, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.colours = palette
         self.unit = 4.0
+        self.within = QRegion()
         self._view = view
         self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
 
@@ -41,15 +43,23 @@ class Painted(QWidget, Generic[View]):
         """Show a value."""
         if view == self._view:
             return
-        self._view = view
+        before, self._view = self._view, view
         self.arrange()
-        self.update()
+        changed = self.changed(before)
+        if changed is None:
+            self.update()
+        else:
+            self.update(changed)
 
     def set_unit(self, unit: float) -> None:
         """Lay out anew for another size of the window."""
         self.unit = unit
         self.arrange()
         self.update()
+
+    def changed(self, before: View) -> QRegion | None:
+        """Where the view, as it is arranged now, looks other than ``before``; None for all over."""
+        return None
 
     def arrange(self) -> None:
         """Fit the texts of the view into the part's present size."""
@@ -65,8 +75,9 @@ class Painted(QWidget, Generic[View]):
     @override
     def paintEvent(self, event: QPaintEvent) -> None:
         painter = QPainter(self)
-        painter.fillRect(self.rect(), QColor(self.colours.ground))
+        painter.fillRect(event.rect(), QColor(self.colours.ground))
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        self.within = event.region()
         self.paint(painter)
         painter.end()
 

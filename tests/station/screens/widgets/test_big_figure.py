@@ -2,7 +2,7 @@
 
 import numpy as np
 import pytest
-from PySide6.QtGui import QImage
+from PySide6.QtGui import QImage, QPainter, QRegion
 
 from station.line.state import Verb
 from station.screens.theme import LIGHT, register_fonts
@@ -17,7 +17,7 @@ _CLEAR = 2.0  # layout millimetres above the sentence that must stay free; accen
 def grey(image: QImage) -> np.ndarray:
     flat = image.convertToFormat(QImage.Format.Format_Grayscale8)
     rows = np.frombuffer(flat.constBits(), np.uint8).reshape(flat.height(), flat.bytesPerLine())
-    return rows[:, : flat.width()]
+    return rows[:, : flat.width()].copy()  # the bits go with the image
 
 
 @pytest.mark.parametrize("mass_unit", ["g", "kg", "lb", "oz"])
@@ -38,3 +38,46 @@ def test_the_unit_does_not_reach_the_sentence(qtbot, mass_unit, number, unit):
     band = picture[round(top) : round(top + unit), right_of_plate:]
     assert band.size > 0
     assert np.ptp(band.astype(int)) == 0, "ink between the row and the sentence"
+
+
+class Noted(BigFigure):
+    """Notes what it asks to have painted anew."""
+
+    asked = None
+
+    def update(self, *region):
+        self.asked = QRegion(*region) if region else QRegion(self.rect())
+        super().update(*region)
+
+
+ADD_202 = Instruction(Verb.ADD, "202", "g", "", "in the bag 41 g")
+
+
+@pytest.mark.parametrize(
+    ("after", "partly"),
+    [
+        (Instruction(Verb.ADD, "201", "g", "", "in the bag 42 g"), True),
+        (Instruction(Verb.ADD, "9", "g", "", "in the bag 234 g"), True),
+        (Instruction(Verb.ADD, "15", "g", "shake the bag", ""), True),
+        (Instruction(Verb.ADD, "11111.111", "kg", "", "in the bag 234 g"), False),
+        (Instruction(Verb.TAKE_OUT, "12", "g", "", "in the bag 255 g"), False),
+        (Instruction(Verb.WAIT, "", "", "", "in the bag 243 g"), False),
+    ],
+)
+def test_painting_only_what_changed_gives_the_same_picture(qtbot, after, partly):
+    register_fonts()
+    row = Noted(LIGHT)
+    qtbot.addWidget(row)
+    row.resize(1179, 241)
+    row.set_unit(3.63)
+    row.set(Instruction(Verb.ADD, "203", "g", "", "in the bag 40 g"))
+    row.set(ADD_202)
+    picture = row.grab().toImage()
+    row.asked = None
+    row.set(after)
+    assert row.asked is not None
+    assert (row.asked != QRegion(row.rect())) == partly
+    painter = QPainter(picture)
+    row.render(painter, row.asked.boundingRect().topLeft(), row.asked)
+    painter.end()
+    assert np.array_equal(grey(picture), grey(row.grab().toImage()))

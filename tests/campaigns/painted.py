@@ -1,0 +1,298 @@
+"""From a frame on the wire to its number painted, while bags are packed and the record is sent.
+
+`python -m tests.campaigns painted --full` runs for two minutes, `--short` for six seconds, each
+with a scale of 50 frames a second and with one that fills a line of 115 200 baud. The scale is a
+process of its own that notes the time before it writes a frame. The station is whole: its window,
+a label for each bag, and a backlog that drains to a real PostgreSQL. The window opens on DISPLAY;
+without one on a screen nobody sees (`QT_QPA_PLATFORM=offscreen`).
+
+A frame is painted once the end of a paint event of the big row shows it or a later one. Frames
+that change nothing on the screen are not counted. Counted as faults: more than 16 ms in one of a
+hundred, bags that are not packed, a backlog that does not move.
+"""
+
+import os
+import tempfile
+import time
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from dataclasses import dataclass, replace
+from datetime import UTC, datetime
+from itertools import pairwise
+from pathlib import Path
+from typing import NamedTuple
+
+if not os.environ.get("DISPLAY"):
+    os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+os.environ["QT_SCALE_FACTOR"] = "1"
+
+from PySide6.QtCore import QEventLoop, QTimer
+from PySide6.QtGui import QPaintEvent
+
+from drivers.port import PortSettings
+from station.app.assembly import Audience, Station
+from station.app.places import demo_settings
+from station.app.practice import run_choice
+from station.app.scale_line import bench_house
+from station.app.speed.long_record import make_long_record
+from station.app.watch import Watch
+from station.app.window import _application, _both, _window
+from station.config.load import load
+from station.config.packhouse import Packhouse
+from station.config.sync_settings import SyncSettings
+from station.core.mass import Unit
+from station.line.opening import calendar_day
+from station.line.state import LineState, Verb
+from station.screens.bridge import Bridge
+from station.screens.packer import PackerScreen
+from station.screens.widgets.big_figure import BigFigure
+from station.sync.schema import role
+from tests.campaigns.chain.quick_scale import Sent, quick_scale
+from tests.end_to_end.line import without_gates, without_papers, without_pins
+from tests.station.sync.centre import Centre
+from tests.station.sync.server import QUICK, Server
+
+FRAMES_PER_S, FLOOD_FRAMES_PER_S = 50.0, 576.0
+"""A quick scale; and 115 200 baud at ten bits a byte, full of frames of 20 bytes."""
+SHORT_S, FULL_S = 6.0, 120.0
+SHORT_BACKLOG, FULL_BACKLOG = 2_000, 60_000
+WARM_S = 2.0
+MOST_MS = 16.0
+ME = ("QH", "A1")
+
+
+@dataclass(frozen=True)
+class Said:
+    """A state: when its frame was read, when it was told, its digits, the words of the big row."""
+
+    read_ns: int
+    told_ns: int
+    digits: str
+    row: tuple[Verb, str]
+
+
+class Wait(NamedTuple):
+    """Milliseconds from the wire until a number was read, told to the screen, and painted."""
+
+    read: float
+    told: float
+    painted: float
+
+
+class Seen:
+    """What the station showed, on the steady count in nanoseconds."""
+
+    def __init__(self) -> None:
+        self.states: list[Said] = []
+        self.painted: list[tuple[int, int]] = []
+        """End of a painting, and when the frame it shows was read."""
+
+    def state(self, state: LineState) -> None:
+        """Take in a state, before the screen gets it."""
+        if state.shown is not None:
+            amount = "" if state.amount is None else state.amount.digits
+            row = (state.verb, amount)
+            told_ns = time.monotonic_ns()
+            self.states.append(Said(state.shown.seen_at_ns, told_ns, state.shown.digits, row))
+
+    @contextmanager
+    def painting(self) -> Iterator[None]:
+        """Take in each painting of the big row; Qt must not have painted one before."""
+        paint = BigFigure.paintEvent
+
+        def noted(figure: BigFigure, event: QPaintEvent) -> None:
+            paint(figure, event)
+            screen = figure.parentWidget()
+            assert isinstance(screen, PackerScreen)
+            if screen.state is not None and screen.state.shown is not None:
+                self.painted.append((time.monotonic_ns(), screen.state.shown.seen_at_ns))
+
+        BigFigure.paintEvent = noted  # type: ignore[method-assign]
+        try:
+            yield
+        finally:
+            BigFigure.paintEvent = paint  # type: ignore[method-assign]
+
+    def waits(self, gone: dict[int, int], since_ns: int) -> list[Wait]:
+        """How long each new number took since then.
+
+        Args:
+            gone: when each reading was taken -> when its frame went onto the wire.
+            since_ns: frames that were read before do not count.
+        """
+        waits, place = [], 0
+        for before, now in pairwise(self.states):
+            if now.row == before.row or now.read_ns < since_ns or now.read_ns not in gone:
+                continue
+            while place < len(self.painted) and self.painted[place][1] < now.read_ns:
+                place += 1
+            if place < len(self.painted):
+                painted_ns = self.painted[place][0]
+                began = gone[now.read_ns]
+                times = (now.read_ns, now.told_ns, painted_ns)
+                waits.append(Wait(*((then - began) / 1e6 for then in times)))
+        return waits
+
+
+@dataclass(frozen=True)
+class Figures:
+    """What was measured.
+
+    Args:
+        waits: of each new number.
+        bags: packed and labelled meanwhile.
+        sent: entries that went to the centre meanwhile.
+        cpu: part of a core that the station took.
+    """
+
+    waits: list[Wait]
+    bags: int
+    sent: int
+    cpu: float
+
+    def words(self) -> str:
+        """All in one line."""
+        read, told, painted = (sorted(stage) for stage in zip(*self.waits, strict=True))
+        p50, p99, most = (at(painted, share) for share in (0.5, 0.99, 1.0))
+        return (
+            f"{len(painted)} numbers painted after p50 {p50:.1f} ms, p99 {p99:.1f} ms, most"
+            f" {most:.1f} ms (p99 until read {at(read, 0.99):.1f}, told {at(told, 0.99):.1f});"
+            f" {self.bags} bags, {self.sent} entries sent, {self.cpu:.0%} of a core"
+        )
+
+    @property
+    def p99(self) -> float:
+        """Milliseconds in which 99 of 100 new numbers are painted."""
+        return at(sorted(wait.painted for wait in self.waits), 0.99)
+
+
+def at(ordered: list[float], share: float) -> float:
+    """The value below which a share of them lies."""
+    return ordered[min(len(ordered) - 1, int(len(ordered) * share))]
+
+
+def measure(seconds: float, frames_per_s: float, backlog: int) -> Figures:
+    """Pack for so long and measure.
+
+    Args:
+        seconds: of packing that is measured.
+        frames_per_s: how often the scale speaks.
+        backlog: bags that the record holds already and the centre does not.
+    """
+    server = Server(QUICK)
+    try:
+        centre = Centre(server, ME)
+        with tempfile.TemporaryDirectory(prefix="painted-") as folder:
+            home = Path(folder) / "home"
+            home.mkdir()
+            make_long_record(demo_settings(), home, backlog)
+            return _pack(home, centre, seconds, frames_per_s)
+    finally:
+        server.close()
+
+
+def _house(centre: Centre) -> Packhouse:
+    today = datetime.now(UTC).date()  # noqa: TID251  the demo's lots are days old
+    house = without_gates(bench_house(load(demo_settings(), today)))
+    sync = SyncSettings(centre.server.url(centre.name, role(*ME)), "disable")
+    return without_pins(without_papers(replace(house, settings=replace(house.settings, sync=sync))))
+
+
+def _pack(home: Path, centre: Centre, seconds: float, frames_per_s: float) -> Figures:
+    house = _house(centre)
+    product = next(iter(house.products.values()))
+    gross = product.target.in_unit(Unit.GRAM) + product.bag.tare.in_unit(Unit.GRAM)
+    seen, watch = Seen(), Watch()
+    with (
+        seen.painting(),
+        _application(),
+        quick_scale(int(gross.amount), frames_per_s) as scale,
+    ):
+        bridge = Bridge()
+        audience = Audience(
+            _both(_both(seen.state, bridge.publish), watch.state),
+            watch.answer,
+            timing=watch.timing,
+            label=bridge.show_label,
+        )
+        station = Station(
+            house,
+            home,
+            PortSettings(scale.url),
+            home / "labels",
+            audience,
+            key=home / "practice.key",
+        )
+        station.start()
+        try:
+            window = _window(bridge, station, house)
+            window.show()
+            station.line.start_run(
+                run_choice(house, product, calendar_day(station.clock.now()), None)
+            )
+            answer = watch.next_answer(30)
+            assert answer.started, answer.words
+            _spend(WARM_S)
+            first = centre.ask("SELECT coalesce(sum(seq), 0) FROM centre.watermark")[0][0]
+            cpu, since_ns, bags = time.process_time(), time.monotonic_ns(), len(watch.timings)
+            _spend(seconds)
+            cpu = (time.process_time() - cpu) / seconds
+            bags = len(watch.timings) - bags
+            last = centre.ask("SELECT coalesce(sum(seq), 0) FROM centre.watermark")[0][0]
+            sent = scale.stop()
+            window.close()
+        finally:
+            station.stop()
+    waits = seen.waits(read_at(sent, seen.states), since_ns)
+    return Figures(waits, bags, last - first, cpu)
+
+
+def _spend(seconds: float) -> None:
+    """Let Qt run for so long."""
+    loop = QEventLoop()  # the application itself would close its windows when it ends
+    QTimer.singleShot(round(seconds * 1000), loop.quit)
+    loop.exec()
+
+
+def read_at(sent: list[Sent], states: list[Said]) -> dict[int, int]:
+    """When each reading of the station was taken -> when its frame went onto the wire.
+
+    Both lists are in order; a reading is of the first frame not yet read that says the same.
+    """
+    found: dict[int, int] = {}
+    place = 0
+    for state in states:
+        if state.read_ns in found:
+            continue
+        ahead = place
+        while ahead < len(sent) and sent[ahead].digits != state.digits:
+            ahead += 1
+        if ahead < len(sent) and sent[ahead].at_ns <= state.read_ns:
+            found[state.read_ns], place = sent[ahead].at_ns, ahead + 1
+    return found
+
+
+def faults_of(seconds: float, backlog: int, say: Callable[[str], None]) -> list[str]:
+    """Measure with a scale of each speed; return what was wrong."""
+    faults = []
+    for frames_per_s in (FRAMES_PER_S, FLOOD_FRAMES_PER_S):
+        figures = measure(seconds, frames_per_s, backlog)
+        say(f"{frames_per_s:g} frames a second: {figures.words()}")
+        if figures.p99 > MOST_MS:
+            faults.append(
+                f"{frames_per_s:g} frames a second: p99 {figures.p99:.1f} ms, at most {MOST_MS:g}"
+            )
+        if figures.bags < seconds / 4:
+            faults.append(f"{frames_per_s:g} frames a second: only {figures.bags} bags")
+        if not figures.sent:
+            faults.append(f"{frames_per_s:g} frames a second: nothing was sent meanwhile")
+    return faults
+
+
+def run(full: bool) -> int:
+    """Run the campaign; print what was found and return the number of faults."""
+    found = faults_of(*((FULL_S, FULL_BACKLOG) if full else (SHORT_S, SHORT_BACKLOG)), print)
+    for fault in found:
+        print(fault)
+    print(f"{len(found)} faults")
+    return len(found)
