@@ -33,10 +33,11 @@ from drivers.port import PortSettings
 from station.app.assembly import Audience, Station
 from station.app.places import demo_settings
 from station.app.practice import run_choice
+from station.app.qt_side import application, both
 from station.app.scale_line import bench_house
 from station.app.speed.long_record import make_long_record
+from station.app.station_window import station_window
 from station.app.watch import Watch
-from station.app.window import _application, _both, _window
 from station.config.load import load
 from station.config.packhouse import Packhouse
 from station.config.sync_settings import SyncSettings
@@ -140,13 +141,14 @@ class Figures:
 
     Args:
         waits: of each new number.
-        bags: packed and labelled meanwhile.
+        labels: of each bag packed meanwhile, from steady to its label at the printer, in
+            milliseconds.
         sent: entries that went to the centre meanwhile.
         cpu: part of a core that the station took.
     """
 
     waits: list[Wait]
-    bags: int
+    labels: list[float]
     sent: int
     cpu: float
 
@@ -157,7 +159,8 @@ class Figures:
         return (
             f"{len(painted)} numbers painted after p50 {p50:.1f} ms, p99 {p99:.1f} ms, most"
             f" {most:.1f} ms (p99 until read {at(read, 0.99):.1f}, told {at(told, 0.99):.1f});"
-            f" {self.bags} bags, {self.sent} entries sent, {self.cpu:.0%} of a core"
+            f" {len(self.labels)} bags, steady to label at most {max(self.labels, default=0):.1f} ms;"
+            f" {self.sent} entries sent, {self.cpu:.0%} of a core"
         )
 
     @property
@@ -205,12 +208,12 @@ def _pack(home: Path, centre: Centre, seconds: float, frames_per_s: float) -> Fi
     seen, watch = Seen(), Watch()
     with (
         seen.painting(),
-        _application(),
+        application(),
         quick_scale(int(gross.amount), frames_per_s) as scale,
     ):
         bridge = Bridge()
         audience = Audience(
-            _both(_both(seen.state, bridge.publish), watch.state),
+            both(both(seen.state, bridge.publish), watch.state),
             watch.answer,
             timing=watch.timing,
             label=bridge.show_label,
@@ -225,7 +228,7 @@ def _pack(home: Path, centre: Centre, seconds: float, frames_per_s: float) -> Fi
         )
         station.start()
         try:
-            window = _window(bridge, station, house)
+            window = station_window(bridge, station, house)
             window.show()
             station.line.start_run(
                 run_choice(house, product, calendar_day(station.clock.now()), None)
@@ -237,14 +240,14 @@ def _pack(home: Path, centre: Centre, seconds: float, frames_per_s: float) -> Fi
             cpu, since_ns, bags = time.process_time(), time.monotonic_ns(), len(watch.timings)
             _spend(seconds)
             cpu = (time.process_time() - cpu) / seconds
-            bags = len(watch.timings) - bags
+            labels = [(one.labelled - one.stable) / 1e6 for one in watch.timings[bags:]]
             last = centre.ask("SELECT coalesce(sum(seq), 0) FROM centre.watermark")[0][0]
             sent = scale.stop()
             window.close()
         finally:
             station.stop()
     waits = seen.waits(read_at(sent, seen.states), since_ns)
-    return Figures(waits, bags, last - first, cpu)
+    return Figures(waits, labels, last - first, cpu)
 
 
 def _spend(seconds: float) -> None:
@@ -282,8 +285,8 @@ def faults_of(seconds: float, backlog: int, say: Callable[[str], None]) -> list[
             faults.append(
                 f"{frames_per_s:g} frames a second: p99 {figures.p99:.1f} ms, at most {MOST_MS:g}"
             )
-        if figures.bags < seconds / 4:
-            faults.append(f"{frames_per_s:g} frames a second: only {figures.bags} bags")
+        if len(figures.labels) < seconds / 4:
+            faults.append(f"{frames_per_s:g} frames a second: only {len(figures.labels)} bags")
         if not figures.sent:
             faults.append(f"{frames_per_s:g} frames a second: nothing was sent meanwhile")
     return faults
