@@ -159,7 +159,7 @@ class Figures:
         return (
             f"{len(painted)} numbers painted after p50 {p50:.1f} ms, p99 {p99:.1f} ms, most"
             f" {most:.1f} ms (p99 until read {at(read, 0.99):.1f}, told {at(told, 0.99):.1f});"
-            f" {len(self.labels)} bags, steady to label at most {max(self.labels, default=0):.1f} ms;"
+            f" {len(self.labels)} bags, steady to label {max(self.labels, default=0):.1f} ms most;"
             f" {self.sent} entries sent, {self.cpu:.0%} of a core"
         )
 
