@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass, field, replace
 from datetime import datetime
+from functools import partial
 from pathlib import Path
 
 from drivers.frames.scp0499_facts import ScaleFacts, misfit
@@ -65,6 +66,7 @@ from station.line.guided import DWELL_NS
 from station.line.listeners import Followers, Listeners, Timing
 from station.line.pause_duty import PauseDuty
 from station.line.product_book import ProductBook
+from station.line.room_duty import RoomDuty
 from station.line.runner import LineRunner
 from station.line.scale_duty import ScaleDuty
 from station.line.state import EntryAnswer, LineState, RunAnswer
@@ -75,6 +77,7 @@ from station.software_id import software_id
 from station.store.facts import facts
 from station.store.newest import newest_entry_at
 from station.store.queries import last_run
+from station.store.room import Reserve, space_of
 from station.store.run_counts import last_packed_run
 from station.store.writer import StationStore
 
@@ -145,6 +148,9 @@ class Station:
         scale = settings.scale
         self.clock: StationClock = self.time or SystemClock(settings.zone)
         self.home.mkdir(parents=True, exist_ok=True)
+        # Before the record is opened: on a full disk it needs the reserve.
+        look, room = partial(space_of, self.home), settings.record.room
+        self.room = RoomDuty(look, Reserve(self.home), room, new_uid)
         newest = newest_entry_at(self.home)
         self.access = access_of(
             self.house, self.home, self.clock, lambda fact: self.line.enter((fact,), STATION)
@@ -249,7 +255,7 @@ class Station:
             ),
             duties=Duties(
                 (
-                    *(self.clock_duty, self.numbers, self.swap_duty, self.pause_duty),
+                    *(self.clock_duty, self.room, self.numbers, self.swap_duty, self.pause_duty),
                     *(*clear, lots.duty, self._unit_labels, self.care, self.products),
                     *(*gates, *tares, *labels.duties, *quality.duties, *centre),
                 )
@@ -259,8 +265,8 @@ class Station:
             follow=Followers(
                 facts=Follows(self.home).follow,
                 run=self.takeover.with_run,
-                watch=self.clock_duty.watch,
-                against_run=lambda: self.clock_duty.wanting,
+                watch=lambda at: (*self.clock_duty.watch(at), *self.room.watch(at)),
+                against_run=lambda: self.clock_duty.wanting or self.room.shut,
             ),
             proofs=self.signing,
         )
@@ -310,6 +316,8 @@ class Station:
             synced,
         )
         self.clock_desk = ClockDesk(self.clock_duty, self.clock)
+        for told in facts(self.home, (EntryKind.DISK,), newest=1):
+            self.room.noted(told)
 
     def start(self) -> None:
         """Start printer, line and scale, in this order: no reading comes before a listener."""
@@ -372,7 +380,7 @@ class Station:
             ("Settings changed", f"{self.counters.configuration} times"),
             ("of them scale", f"{self.counters.calibration} times"),
         )
-        return (*system_rows(self.home, software()), *more)
+        return (*system_rows(self.home, software(), self.room.words), *more)
 
     def _on_item(self, item: LinkItem) -> None:
         self.service.desk.hear(item)

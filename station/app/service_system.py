@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import platform
-import shutil
 import sqlite3
 import sys
 from importlib.metadata import PackageNotFoundError, version
@@ -13,22 +12,22 @@ from station.screens.service_source import Named
 from station.store.engine_facts import reset_bug_words
 
 _PARTS = ("PySide6-Essentials", "SQLAlchemy", "pyserial", "zxing-cpp", "hidapi")
-_LOW_BYTES = 500_000_000
 
 
-def system_rows(home: Path, software: str) -> tuple[Named, ...]:
+def system_rows(home: Path, software: str, disk: str) -> tuple[Named, ...]:
     """Return versions, disk and record.
 
     Args:
         home: folder of the record.
         software: version of the station.
+        disk: how full its disk is.
     """
     return (
         ("Station", f"{software}, Python {platform.python_version()} on {platform.system()}"),
         ("Parts", ", ".join(_versions())),
         ("SQLite", _sqlite()),
         ("Record", _record(home)),
-        ("Disk", _disk(home)),
+        ("Disk", disk),
         ("Threads", f"change every {sys.getswitchinterval() * 1000:g} ms"),
     )
 
@@ -55,12 +54,3 @@ def _record(home: Path) -> str:
         except OSError:
             continue
     return f"{', '.join(sizes) or 'none yet'} in {home}"
-
-
-def _disk(home: Path) -> str:
-    try:
-        free = shutil.disk_usage(home).free
-    except OSError as fault:
-        return f"cannot be asked: {(fault.strerror or '').lower()}"
-    low = ": nearly full, make room" if free < _LOW_BYTES else ""
-    return f"{free / 1e9:.1f} GB free{low}"

@@ -95,6 +95,7 @@ def _answer(report: VerifyReport) -> Answer:
         "whole": report.whole,
         "entries": report.entries,
         "first_break": report.first_break,
+        "page": report.page,
         "why": report.why,
         "epoch": None if report.epoch is None else str(report.epoch),
         "head_seq": report.head_seq,
@@ -106,7 +107,9 @@ def _answer(report: VerifyReport) -> Answer:
     if report.whole:
         title = heading(f"The journal is whole: {report.entries} entries")
     else:
-        place = "a table" if report.first_break is None else f"entry {report.first_break}"
+        place = f"entry {report.first_break}"
+        if report.first_break is None:
+            place = "a table" if report.page is None else f"page {report.page} of the file"
         title = heading(f"THE RECORD DOES NOT HOLD at {place}: {report.why}", Weight.STOP)
     rows = (
         ("Entries that hold", str(report.entries)),

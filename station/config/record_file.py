@@ -1,4 +1,4 @@
-"""``[record]`` and ``[backup]`` of station.toml; both tables, and each key, may be left out."""
+"""``[record]``, ``[backup]`` and ``[disk]`` of station.toml; each table and key may be left out."""
 
 from __future__ import annotations
 
@@ -12,8 +12,10 @@ from station.config.printer_file import folder_of
 from station.config.record_rules import BackupSettings, RecordSettings
 from station.config.settings import Shape
 from station.config.toml_file import Table
+from station.core.room import RoomRules
 
-RECORD, BACKUP = "record", "backup"
+RECORD, BACKUP, DISK = "record", "backup", "disk"
+_MIB = 2**20
 
 
 class _RecordTable(Shape):
@@ -30,8 +32,16 @@ class _BackupTable(Shape):
     keep: Annotated[int, whole(2, 1000, "backups")] = 28
 
 
+class _DiskTable(Shape):
+    """``[disk]``."""
+
+    warn_percent: Annotated[int, whole(10, 99, "percent")] = 80
+    stop_mib: Annotated[int, whole(1, 1_000_000, "MiB free")] = 256
+    reserve_mib: Annotated[int, whole(0, 100_000, "MiB")] = 16
+
+
 def read_record(table: Table, file: str, home: Path | None, faults: Faults) -> RecordSettings:
-    """Return both tables, the usual where they are missing; what is wrong is noted.
+    """Return the tables, the usual where they are missing; what is wrong is noted.
 
     A path that is not absolute lies beside the settings.
 
@@ -43,6 +53,7 @@ def read_record(table: Table, file: str, home: Path | None, faults: Faults) -> R
     """
     record = check_table(_RecordTable, table, RECORD, file, faults) if RECORD in table else None
     backup = check_table(_BackupTable, table, BACKUP, file, faults) if BACKUP in table else None
+    disk = check_table(_DiskTable, table, DISK, file, faults) if DISK in table else None
     key = folder = None
     if record is not None and record.key is not None:
         key = folder_of(record.key, faults.folder)
@@ -56,6 +67,11 @@ def read_record(table: Table, file: str, home: Path | None, faults: Faults) -> R
             None
             if backup is None or folder is None
             else BackupSettings(folder, backup.every_hours, backup.keep)
+        ),
+        room=(
+            RoomRules()
+            if disk is None
+            else RoomRules(disk.warn_percent, disk.stop_mib * _MIB, disk.reserve_mib * _MIB)
         ),
     )
 

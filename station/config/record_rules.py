@@ -5,6 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 from pathlib import Path
 
+from station.core.room import RoomRules
+
+_USUAL = RoomRules()
+
 
 @dataclass(frozen=True, slots=True)
 class BackupSettings:
@@ -28,10 +32,12 @@ class RecordSettings:
     Args:
         key: absolute file of the key that signs heads of the journal; None for beside the home.
         backup: None where the station makes no backups by itself.
+        room: when what is done about a disk that fills up.
     """
 
     key: Path | None = None
     backup: BackupSettings | None = None
+    room: RoomRules = _USUAL
 
     def key_of(self, home: Path) -> Path:
         """The key's file for the record in ``home``."""

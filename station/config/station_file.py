@@ -30,7 +30,7 @@ from station.config.people_rules_file import read_people_rules
 from station.config.printer_file import check_printer, folder_of, printer_settings
 from station.config.quality_file import KEY as QUALITY
 from station.config.quality_file import read_quality
-from station.config.record_file import BACKUP, RECORD, read_record
+from station.config.record_file import BACKUP, DISK, RECORD, read_record
 from station.config.scanner_file import KEY as SCANNER
 from station.config.scanner_file import read_scanner
 from station.config.screen_file import KEY as SCREEN
@@ -64,7 +64,7 @@ def read_station(faults: Faults) -> StationSettings | None:
     table = read_toml(FILE, faults)
     if table is None:
         return None
-    optional = (FILL, LOTS, PEOPLE, SCANNER, SYNC, RECORD, BACKUP, SCREEN, QUALITY)
+    optional = (FILL, LOTS, PEOPLE, SCANNER, SYNC, RECORD, BACKUP, DISK, SCREEN, QUALITY)
     may_be = tuple(key for key in optional if key in table)
     check_keys(table, (*_KEYS, *may_be), "[{}]", FILE, faults)
     site = check_table(SiteTable, table, "site", FILE, faults)

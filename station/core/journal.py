@@ -78,6 +78,7 @@ class EntryKind(StrEnum):
     BIN_COUNT = "bin count"
     REVIEW = "review"
     REFERENCE = "reference test"
+    DISK = "disk"
 
 
 @dataclass(frozen=True, slots=True)

@@ -192,6 +192,7 @@ _ACTS: Mapping[tuple[EntryKind, str], Act] = {
     (EntryKind.BIN_COUNT, _ALWAYS): Act.DISPOSE,
     (EntryKind.REVIEW, _ALWAYS): Act.REVIEW_DAY,
     (EntryKind.REFERENCE, _ALWAYS): Act.QA_CHECK,
+    (EntryKind.DISK, _ALWAYS): Act.KEEP_RECORD,
 }
 
 

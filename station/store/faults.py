@@ -74,6 +74,11 @@ def means_damage(fault: DBAPIError | sqlite3.Error) -> bool:
     return _name(fault)[0].startswith(("SQLITE_CORRUPT", "SQLITE_NOTADB"))
 
 
+def names_no_database(fault: DBAPIError | sqlite3.Error) -> bool:
+    """Whether the error says that the head of the file is none of a database."""
+    return _name(fault)[0].startswith("SQLITE_NOTADB")
+
+
 def _name(fault: DBAPIError | sqlite3.Error) -> tuple[str, BaseException | None]:
     """Return SQLite's name of an error, or its Python one, and the error itself."""
     origin = fault.orig if isinstance(fault, DBAPIError) else fault

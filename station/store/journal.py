@@ -162,11 +162,18 @@ def entries(connection: Connection, after: int = 0) -> Iterator[Kept]:
     page = (
         "SELECT id, epoch, seq, kind, hash, canonical FROM journal WHERE id > ? ORDER BY id LIMIT ?"
     )
+    size = _PAGE
     while True:
-        rows = driver_of(connection).execute(page, (after, _PAGE)).fetchall()
+        try:
+            rows = driver_of(connection).execute(page, (after, size)).fetchall()
+        except sqlite3.DatabaseError:
+            if size == 1:
+                raise
+            size = 1  # so that all entries before a damaged page are still read
+            continue
         for row, epoch, seq, kind, digest, kept in rows:
             yield Kept(row, epoch, kind, Stored(seq, kept, digest))
-        if len(rows) < _PAGE:
+        if len(rows) < size:
             return
         after = rows[-1][0]
 

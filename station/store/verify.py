@@ -8,7 +8,8 @@ file. SQLite checks its own structure last. The file is opened read-only.
 from __future__ import annotations
 
 import sqlite3
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass
 from itertools import zip_longest
 from pathlib import Path
@@ -21,6 +22,7 @@ from station.core.journal import GENESIS, Entry, EntryKind, canonical
 from station.core.tree_head import SignedHead
 from station.store.chain import Chain
 from station.store.damage import Damage
+from station.store.damaged_page import damaged_page, page_of
 from station.store.engine import reading, scratch_engine
 from station.store.faults import explain, means_damage
 from station.store.head_check import Elsewhere
@@ -66,6 +68,7 @@ class VerifyReport:
         entries: journal entries that hold, from the first one on.
         whole: nothing is missing, changed or added anywhere.
         first_break: seq of the first entry that does not hold, or None.
+        page: the damaged page of the file, from 1, where one is named.
         why: what is wrong and where; empty when whole.
         epoch: of the last entry that holds, or None without any.
         head_seq: seq of that entry.
@@ -83,6 +86,7 @@ class VerifyReport:
     head: str
     heads: int = 0
     signed: SignedHead | None = None
+    page: int | None = None
 
 
 def verify(
@@ -101,28 +105,58 @@ def verify(
         BadInput: there is no record in ``home``.
         EnvironmentFault: the file cannot be read at all.
     """
-    with reading(home) as connection:
-        chain = None
-        scratch = scratch_engine()
-        try:
-            chain = Chain(connection, read_head(home), elsewhere)
+    chain: Chain | None = None
+    scratch = scratch_engine()
+    try:
+        with reading(home) as connection:
+            with _readable(connection, "the identity of the record", 1):
+                chain = Chain(connection, read_head(home), elsewhere)
             with scratch.connect() as copy, copy.begin():
                 _make_scratch(copy)
-                replay(chain, copy, progress, scratch=True)
-                _compare(connection, copy)
-            _check_structure(connection)
-        except Damage as damage:
-            return _report(chain, damage)
-        except (DBAPIError, sqlite3.Error) as fault:
-            if not means_damage(fault):
-                raise
-            at = chain.seq + 1 if chain is not None else None
-            return _report(
-                chain, Damage(at, f"after entry {(at or 1) - 1}: {explain(fault).words}")
-            )
-        finally:
-            scratch.dispose()
-        return _report(chain, None)
+                _replay(connection, chain, copy, progress)
+                with _readable(connection, "the journal holds, but a table"):
+                    _compare(connection, copy)
+            with _readable(connection, "the journal and the tables hold, but the file"):
+                _check_structure(connection)
+    except Damage as damage:
+        return _report(chain, damage)
+    finally:
+        scratch.dispose()
+    return _report(chain, None)
+
+
+def _replay(
+    connection: Connection, chain: Chain, copy: Connection, progress: Callable[[int], None]
+) -> None:
+    try:
+        replay(chain, copy, progress, scratch=True)
+    except (DBAPIError, sqlite3.Error) as fault:
+        next_one = chain.seq + 1
+        raise _unreadable(connection, fault, f"entry {next_one}", next_one) from fault
+
+
+@contextmanager
+def _readable(connection: Connection, what: str, seq: int | None = None) -> Iterator[None]:
+    """Turn what SQLite says of a damaged file into :class:`Damage`, with the page."""
+    try:
+        yield
+    except (DBAPIError, sqlite3.Error) as fault:
+        raise _unreadable(connection, fault, what, seq) from fault
+
+
+def _unreadable(
+    connection: Connection, fault: DBAPIError | sqlite3.Error, what: str, seq: int | None
+) -> Damage:
+    """What a damaged file means.
+
+    Raises:
+        DBAPIError: it is something else than damage.
+    """
+    if not means_damage(fault):
+        raise fault
+    page = damaged_page(connection)
+    where = "" if page is None else f"page {page} of the file is damaged, "
+    return Damage(seq, f"{where}{what} cannot be read: {explain(fault).words}", page)
 
 
 def replay(
@@ -188,7 +222,8 @@ def _check_structure(connection: Connection) -> None:
     """Let SQLite check its pages, and each index against its table."""
     (found,) = connection.exec_driver_sql("PRAGMA integrity_check(1)").one()
     if found != "ok":
-        raise Damage(None, f"the journal and the tables hold, but the file is damaged: {found}")
+        words = f"the journal and the tables hold, but the file is damaged: {found}"
+        raise Damage(None, words, page_of(found))
 
 
 def _difference(table: Table, found: _Row | None, expected: _Row | None) -> str:
@@ -218,4 +253,5 @@ def _report(chain: Chain | None, damage: Damage | None) -> VerifyReport:
         head=(chain.hash if chain else GENESIS).hex(),
         heads=chain.heads.heads if chain else 0,
         signed=chain.heads.last_signed if chain else None,
+        page=damage.page if damage else None,
     )

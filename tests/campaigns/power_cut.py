@@ -44,6 +44,8 @@ def cut_often(cuts: int, folder: Path, say: Callable[[str], None]) -> Count:
             said = list(nursery.lines())
             counts[mode] = _replay(log, cuts, folder / "after", full=mode == "FULL")
             counts[mode].faults += said
+            if counts[mode].rounds < cuts:
+                counts[mode].wrong(f"{mode}: only {counts[mode].rounds} of {cuts} cuts were played")
             told = counts[mode]
             losing = f"{told.strangers} cuts with loss"
             say(f"seed {SEED}, synchronous={mode}: {told.rounds} cuts, {told.lost} lost, {losing}")

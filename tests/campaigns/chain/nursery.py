@@ -7,9 +7,11 @@ process that does what `work` names (see `packing`) and tells what it acknowledg
 import json
 import os
 import select
+import shlex
 import signal
 import subprocess
 import sys
+import tempfile
 import time
 from collections.abc import Iterator
 from pathlib import Path
@@ -27,14 +29,20 @@ class Nursery:
 
     Args:
         preload: a library for LD_PRELOAD, or None.
+        within: a command that is given this one, as one word of a shell, to run.
     """
 
-    def __init__(self, preload: Path | None = None) -> None:
-        environment = {**os.environ, "QT_QPA_PLATFORM": "offscreen"}
+    def __init__(self, preload: Path | None = None, within: tuple[str, ...] = ()) -> None:
+        # What a killed process leaves of its bench lies here, and is taken away at the end.
+        self._left = tempfile.TemporaryDirectory(prefix="nursery-")
+        environment = {**os.environ, "QT_QPA_PLATFORM": "offscreen", "TMPDIR": self._left.name}
         if preload is not None:
             environment["LD_PRELOAD"] = str(preload)
+        command = (sys.executable, "-m", "tests.campaigns.chain.nursery")
+        if within:
+            command = (*within[:-1], f"{within[-1]} exec {shlex.join(command)}")
         self._process = subprocess.Popen(
-            [sys.executable, "-m", "tests.campaigns.chain.nursery"],
+            command,
             stdin=subprocess.PIPE,
             stdout=subprocess.PIPE,
             env=environment,
@@ -51,6 +59,7 @@ class Nursery:
         self._process.wait(30)
         assert self._process.stdout is not None
         self._process.stdout.close()
+        self._left.cleanup()
 
     def ask(self, work: str, home: Path, **options: object) -> None:
         """Let a new process begin."""
@@ -90,7 +99,7 @@ class Nursery:
 
 def main() -> None:
     """Fork for each request."""
-    from tests.campaigns.chain import packing
+    from tests.campaigns.chain import packing, surrounded
 
     for line in sys.stdin:
         request = json.loads(line)
@@ -98,7 +107,8 @@ def main() -> None:
         if process == 0:
             code = 1
             try:
-                work = getattr(packing, request.pop("work"))
+                name = request.pop("work")
+                work = getattr(packing, name, None) or getattr(surrounded, name)
                 # The campaign hears of the process before the process says anything.
                 say(f"process {os.getpid()}")
                 work(Path(request.pop("home")), **request)

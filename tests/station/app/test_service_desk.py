@@ -132,7 +132,7 @@ def test_system_tells_versions_disk_and_parts(line):
     assert "GB free" in rows["Disk"]
     assert rows["Printer"].endswith(": ready")
     assert rows["Scanner"] == rows["Centre"] == "none in the settings"
-    assert "none yet" in dict(system_rows(Path("/nowhere/at/all"), "1"))["Record"]
+    assert "none yet" in dict(system_rows(Path("/nowhere/at/all"), "1", ""))["Record"]
 
 
 # --- lessons ------------------------------------------------------------------------------------

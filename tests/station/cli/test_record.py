@@ -150,7 +150,7 @@ def test_a_whole_journal(station, packed):
     assert found.code == 0
     document = found.document
     assert list(document) == [
-        "whole", "entries", "first_break", "why", "epoch", "head_seq", "head",
+        "whole", "entries", "first_break", "page", "why", "epoch", "head_seq", "head",
         "heads", "signed_head", "key",
     ]  # fmt: skip
     assert (document["whole"], document["first_break"], document["why"]) == (True, None, "")

@@ -1,4 +1,4 @@
-"""``[record]`` and ``[backup]``: every table and key may be left out."""
+"""``[record]``, ``[backup]`` and ``[disk]``: every table and key may be left out."""
 
 from pathlib import Path
 
@@ -6,6 +6,7 @@ import pytest
 
 from station.config.load import load
 from station.config.record_rules import RecordSettings, key_beside
+from station.core.room import RoomRules
 from tests.station.config.conftest import TODAY
 
 
@@ -17,13 +18,14 @@ def settings(folder):
 def write(folder):
     def table(text):
         path = folder / "station.toml"
-        kept = path.read_text(encoding="utf-8")
+        kept, _, _ = path.read_text(encoding="utf-8").partition("[disk]")
         path.write_text(f"{kept}\n{text}\n", encoding="utf-8")
 
     return table
 
 
-def test_without_the_tables_the_key_lies_beside_the_home_and_no_backups_are_made(folder):
+def test_without_the_tables_the_key_lies_beside_the_home_and_no_backups_are_made(folder, write):
+    write("")
     found = settings(folder)
     assert found.record == RecordSettings()
     assert found.record.key_of(Path("/srv/line1")) == Path("/srv/line1.key")
@@ -44,6 +46,13 @@ def test_what_is_given_is_read(folder, write):
     )
 
 
+def test_what_is_done_about_a_full_disk_is_read(folder, write):
+    write("[disk]\nstop_mib = 2\nreserve_mib = 0")
+    assert settings(folder).record.room == RoomRules(80, stop=2 * 2**20, reserve=0)
+    write("[disk]\nwarn_percent = 70")
+    assert settings(folder).record.room == RoomRules(70)
+
+
 @pytest.mark.parametrize(
     ("text", "words"),
     [
@@ -52,6 +61,8 @@ def test_what_is_given_is_read(folder, write):
         ('[backup]\nfolder = "/mnt/a"\nevery_hours = 0', "backup.every_hours"),
         ('[record]\nkey = ""', "record.key"),
         ('[record]\nkeys = "x"', "record.keys"),
+        ("[disk]\nwarn_percent = 100", "disk.warn_percent"),
+        ("[disk]\nstop_mib = 0", "disk.stop_mib"),
     ],
 )
 def test_what_is_wrong_is_named(write, refusal, text, words):

@@ -14,6 +14,7 @@ from station.store import engine, queries
 from station.store.faults import explain
 from station.store.prepared import driver_of
 from station.store.verify import verify
+from tests.campaigns.chain.mounts import own_mounts
 
 CHILD = Path(__file__).with_name("packing_child.py")
 
@@ -24,14 +25,9 @@ def in_child(*command):
     return json.loads(done.stdout)
 
 
-def own_mounts():
+def own_shell():
     """The command that runs a shell with mounts of its own, or a skip where none is allowed."""
-    for command in (["unshare", "--mount"], ["unshare", "--mount", "--user", "--map-root-user"]):
-        if shutil.which("unshare") is not None:
-            probe = [*command, "sh", "-c", "mount -t tmpfs none /mnt"]
-            if subprocess.run(probe, capture_output=True, check=False).returncode == 0:
-                return [*command, "sh", "-c"]
-    return pytest.skip("needs unshare and the right to mount a file system of its own")
+    return own_mounts() or pytest.skip("needs unshare and the right to mount a file system")
 
 
 # --- the table of words -------------------------------------------------------------------------
@@ -87,7 +83,7 @@ def test_full_then_room_again(store, world):
 
 def test_a_real_full_disk_then_room_again(tmp_path):
     mount = f"mount -t tmpfs -o size=1200k none '{tmp_path}' && exec '{sys.executable}' "
-    found = in_child(*own_mounts(), mount + f"'{CHILD}' fill-disk '{tmp_path}/home'")
+    found = in_child(*own_shell(), mount + f"'{CHILD}' fill-disk '{tmp_path}/home'")
     assert len(found["packed"]) > 10
     assert "disk is full, nothing was recorded: free some space" in found["words"]
     assert "disk is full" in found["again"]
@@ -113,7 +109,7 @@ def test_a_read_only_folder_is_refused_in_words_and_can_still_be_asked(world):
         world.fill(store, world.start(store), 4)
     home = shutil.move(world.home, world.home.with_name("plain"))
     mount = f"mount --bind '{home}' '{home}' && mount -o remount,ro,bind '{home}' && "
-    found = in_child(*own_mounts(), mount + f"exec '{sys.executable}' '{CHILD}' read-only '{home}'")
+    found = in_child(*own_shell(), mount + f"exec '{sys.executable}' '{CHILD}' read-only '{home}'")
     assert "check the folder and its rights" in found["words"]
     assert found["bags"] == 4
 
