@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import dataclass, field, replace
 from datetime import datetime
 from functools import partial
@@ -15,7 +14,9 @@ from drivers.printer.base import Printer
 from drivers.printer.file import FolderPrinter
 from drivers.wire import WireLog
 from station.access.opening import access_of
-from station.app.centre_line import centre_line, centre_words
+from station.app.alarm_causes import alarm_gates
+from station.app.audience import Audience as Audience
+from station.app.centre_line import centre_line, centre_words, sync_age
 from station.app.change_desk import ChangeDesk
 from station.app.checks_desk import ChecksDesk
 from station.app.guards import (
@@ -61,15 +62,14 @@ from station.line.clearance_duty import ClearanceDuty
 from station.line.clock_duty import ClockDuty
 from station.line.cycle_state import LineRules
 from station.line.duties import Duties
-from station.line.effects import Sound
 from station.line.guided import DWELL_NS
-from station.line.listeners import Followers, Listeners, Timing
+from station.line.listeners import Followers, Listeners
 from station.line.pause_duty import PauseDuty
 from station.line.product_book import ProductBook
 from station.line.room_duty import RoomDuty
 from station.line.runner import LineRunner
 from station.line.scale_duty import ScaleDuty
-from station.line.state import EntryAnswer, LineState, RunAnswer
+from station.line.state import EntryAnswer, LineState
 from station.line.swap_duty import SwapDuty
 from station.line.tare_duty import TareDuty
 from station.screens.service_source import Named
@@ -82,30 +82,6 @@ from station.store.run_counts import last_packed_run
 from station.store.writer import StationStore
 
 _MS = 1_000_000
-_SPREAD_MS = 500
-"""The spread looks back half a second."""
-
-
-def _ignore(_: object) -> None:
-    """Nobody listens."""
-
-
-def _ignore_scan(_: str, __: str) -> None:
-    """Nobody waits for a scan."""
-
-
-@dataclass(frozen=True, slots=True)
-class Audience:
-    """Who watches a station; each is called on one of its threads and must return at once."""
-
-    state: Callable[[LineState], None] = _ignore
-    answer: Callable[[RunAnswer], None] = _ignore
-    sound: Callable[[Sound], None] = _ignore
-    timing: Callable[[Timing], None] = _ignore
-    label: Callable[[bytes], None] = _ignore
-    entered: Callable[[EntryAnswer], None] = _ignore
-    scan: Callable[[str, str], None] = _ignore_scan
-    words: Callable[[str], None] = _ignore
 
 
 def software() -> str:
@@ -230,6 +206,18 @@ class Station:
         )
         gates = (self.scale_duty,) if settings.checks.on else ()
         tares = (self.tare_duty,) if settings.tare.on else ()
+        self.alarms = alarm_gates(
+            (
+                *(self.clock_duty, self.room, self.numbers, self.swap_duty, self.pause_duty),
+                *(*clear, lots.duty, self._unit_labels, self.care, self.products),
+                *(*gates, *tares, *labels.duties, *quality.duties, *centre),
+            ),
+            self.home,
+            self.clock,
+            lambda: self.desk.trouble,
+            lambda now: sync_age(self.centre, now),
+            self.audience.sound,
+        )
         self.line = LineRunner(
             store=self.store,
             desk=self.desk,
@@ -253,19 +241,16 @@ class Station:
                 timing=self.audience.timing,
                 entered=self._on_entered,
             ),
-            duties=Duties(
-                (
-                    *(self.clock_duty, self.room, self.numbers, self.swap_duty, self.pause_duty),
-                    *(*clear, lots.duty, self._unit_labels, self.care, self.products),
-                    *(*gates, *tares, *labels.duties, *quality.duties, *centre),
-                )
-            ),
+            duties=Duties(self.alarms.duties),
             lots=lots.changes,
             copies=reprint_rule(settings, tuple(self.house.people.values())),
             follow=Followers(
                 facts=Follows(self.home).follow,
                 run=self.takeover.with_run,
-                watch=lambda at: (*self.clock_duty.watch(at), *self.room.watch(at)),
+                watch=lambda at: (
+                    *(*self.clock_duty.watch(at), *self.room.watch(at)),
+                    *self.alarms.board.watch(at),
+                ),
                 against_run=lambda: self.clock_duty.wanting or self.room.shut,
             ),
             proofs=self.signing,
@@ -364,6 +349,7 @@ class Station:
 
     def _on_state(self, state: LineState) -> None:
         self.numbers.state(state)
+        self.alarms.board.state(state)
         self.audience.state(state)
 
     def _system(self) -> tuple[Named, ...]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from datetime import datetime, timedelta
 from pathlib import Path
 
 from station.app.centre_settings import checked_with, running, shelf_of
@@ -31,6 +32,11 @@ def centre_words(line: CentreLine) -> str:
     status = line.worker.status
     said = f"{status.state}, {status.backlog} entries are not there yet"
     return f"{said}: {status.words}" if status.words else said
+
+
+def sync_age(line: CentreLine | None, now: datetime) -> timedelta:
+    """How long the oldest entry has waited for the centre; nothing where there is none."""
+    return timedelta() if line is None else line.worker.status.age(now)
 
 
 def centre_line(

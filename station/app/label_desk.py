@@ -129,6 +129,11 @@ class PrintingDesk:
         """Labels whose bar codes read back equal before they went to the printer."""
 
     @property
+    def trouble(self) -> str:
+        """What the printer needs somebody for; empty while nothing; any thread."""
+        return self._trouble
+
+    @property
     def printer_words(self) -> str:
         """The printer, and what it needs; any thread."""
         return f"{self._printer.describe()}: {self._trouble or 'ready'}"

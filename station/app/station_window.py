@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import replace
 from pathlib import Path
+from zoneinfo import ZoneInfo
 
 from PySide6.QtCore import Qt
 
@@ -14,6 +15,7 @@ from station.app.trace_desk import TraceDesk
 from station.config.packhouse import Packhouse
 from station.core.rights import Role
 from station.line.state import Intents
+from station.screens.alarms import AlarmsPage
 from station.screens.bridge import Bridge
 from station.screens.change import ChangePage
 from station.screens.checks import ChecksPage
@@ -48,6 +50,13 @@ def station_window(
     palette = PALETTES[house.settings.screen.theme]
     charts = station.home / "charts"
     doors = (
+        Door(
+            "ALARMS",
+            Qt.Modifier.SHIFT | Qt.Key.Key_F2,
+            AlarmsPage(
+                bridge, line, station.alarms.desk, signers, ZoneInfo(house.settings.zone), palette
+            ),
+        ),
         Door(
             "NUMBERS",
             Qt.Key.Key_F3,

@@ -79,6 +79,7 @@ class EntryKind(StrEnum):
     REVIEW = "review"
     REFERENCE = "reference test"
     DISK = "disk"
+    ALARM = "alarm"
 
 
 @dataclass(frozen=True, slots=True)

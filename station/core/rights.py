@@ -80,6 +80,8 @@ class Act(StrEnum):
     CORRECT = "correct what was recorded"
     REVIEW_DAY = "review and sign a day"
     KEEP_RECORD = "keep, restore or purge the record"
+    ACKNOWLEDGE = "say that an alarm is seen"
+    SHELVE = "shelve an alarm"
     OTHER = "enter this"
 
 
@@ -143,6 +145,8 @@ RIGHTS: Mapping[Act, Right] = {
     Act.CORRECT: Right(_CHECKING, Proof.SIGNED_ON),
     Act.REVIEW_DAY: Right(_QUALITY, Proof.SIGNATURE),
     Act.KEEP_RECORD: Right((Role.MANAGER, Role.SERVICE), Proof.SIGNATURE),
+    Act.ACKNOWLEDGE: Right(_AT_LINE, Proof.NAME),
+    Act.SHELVE: Right(_LEADING, Proof.SIGNED_ON),
     Act.OTHER: Right(_CHECKING, Proof.SIGNED_ON),
 }
 
@@ -193,6 +197,8 @@ _ACTS: Mapping[tuple[EntryKind, str], Act] = {
     (EntryKind.REVIEW, _ALWAYS): Act.REVIEW_DAY,
     (EntryKind.REFERENCE, _ALWAYS): Act.QA_CHECK,
     (EntryKind.DISK, _ALWAYS): Act.KEEP_RECORD,
+    (EntryKind.ALARM, _ALWAYS): Act.ACKNOWLEDGE,
+    (EntryKind.ALARM, "shelved"): Act.SHELVE,
 }
 
 

@@ -107,6 +107,14 @@ class QaDuty:
                 return f"the check of {limit.kind} is overdue: {WHERE}"
         return ""
 
+    def overdue(self, now: datetime) -> bool:
+        """Whether a check that the time asks for is too late."""
+        asked = ((one, self.due_at(one)) for one in self._limits)
+        return any(
+            at is not None and not self._wanted_at_start(one) and now > at + self._grace
+            for one, at in asked
+        )
+
     def due(self, now: datetime) -> Notice | None:
         """The check that is due first."""
         found = [(at, one) for one in self._limits if (at := self.due_at(one)) is not None]

@@ -124,6 +124,11 @@ class ScaleDuty:
             return f"check the scale after {self._events[-1]}: {_WHERE}"
         return f"the check of the scale is overdue: {_WHERE}"
 
+    def overdue(self, now: datetime) -> bool:
+        """Whether the check that the time asks for is too late."""
+        due = check_due(now, self._good, bool(self._events), self._schedule)
+        return due is Due.OVERDUE and self._good is not None and not self._events
+
     def due(self, now: datetime) -> Notice | None:
         """When the next check is due; at once when the order is packed."""
         if self._good is None:

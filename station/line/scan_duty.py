@@ -96,9 +96,14 @@ class ScanDuty:
         if self.wanted:
             words = {ScanTrigger.FIRST: "first label", ScanTrigger.ROLL_CHANGE: "label of the roll"}
             return f"scan the {words[self._next]}: {WHERE}"
-        if self._since is not None and self._unscanned and now > self._since + self._late:
+        if self.overdue(now):
             return f"the scan of a label is overdue: {WHERE}"
         return ""
+
+    def overdue(self, now: datetime) -> bool:
+        """Whether the scan that the time asks for is too late."""
+        since = self._since
+        return since is not None and self._unscanned > 0 and now > since + self._late
 
     def due(self, now: datetime) -> Notice | None:
         """When the next label is to be scanned; at once when the order is packed."""

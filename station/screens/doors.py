@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QKeyCombination, Qt, Signal
 from PySide6.QtGui import QColor, QKeySequence, QPainter, QPaintEvent
 from PySide6.QtWidgets import QHBoxLayout, QWidget
 from typing_extensions import override
@@ -62,12 +62,12 @@ class Door:
 
     Args:
         name: what its button says.
-        key: F3 and on; shows the page, and the lead's panel again.
+        key: F3 and on, or Shift and one; shows the page, and the lead's panel again.
         page: what is behind it.
     """
 
     name: str
-    key: Qt.Key
+    key: Qt.Key | QKeyCombination
     page: DoorPage
 
     @property

@@ -7,6 +7,7 @@ import os
 import sys
 import tempfile
 from dataclasses import replace
+from datetime import UTC
 from pathlib import Path
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
@@ -22,6 +23,7 @@ from station.core.facts import Fact
 from station.core.journal import EntryKind
 from station.core.pauses import Reason
 from station.line.state import EntryAnswer, RunChoice
+from station.screens.alarms import AlarmsPage
 from station.screens.bench import BenchWindow
 from station.screens.bridge import Bridge
 from station.screens.change import ChangePage
@@ -33,7 +35,9 @@ from station.screens.packer import PackerScreen
 from station.screens.shipping import ShippingPage
 from station.screens.signing import SignedIntents
 from station.screens.signing_sheet import SigningSheet
+from station.screens.theme import PALETTES
 from station.screens.trace import TracePage
+from station.screens.training import set_up_training
 from station.screens.widgets.byte_strip import Strip
 from station.screens.window import StationWindow
 from station.store.queries import known_lots
@@ -44,6 +48,7 @@ from tests.station.screens import (
     numbers_states,
     shipping_states,
 )
+from tests.station.screens.alarm_states import MEAN, MISMATCH, PRINTER, ROLL, AlarmSourceStub
 from tests.station.screens.checks_rig import ChecksRig, suspected
 from tests.station.screens.fakes import FakeHand, FakeIntents
 from tests.station.screens.quality_rig import QualityRig
@@ -445,6 +450,33 @@ def quality(folder: Path) -> None:
             rig.close()
 
 
+def alarms(folder: Path) -> None:
+    for theme, palette in PALETTES.items():
+        for wide, tall in ((1024, 768), SIZES[0]):
+            source = AlarmSourceStub(MISMATCH, PRINTER, MEAN, ROLL)
+            page = AlarmsPage(Bridge(), FakeIntents(), source, lots_states.PEOPLE, UTC, palette)
+            page.resize(wide, tall)
+            page.show()
+            page.choose(PRINTER.uid)
+            shoot(page, folder / f"alarms_{wide}_{theme}.png")
+            page.close()
+
+
+def training(folder: Path) -> None:
+    states = every_state()
+    for theme, palette in PALETTES.items():
+        for wide, tall in ((1024, 768), SIZES[0]):
+            bridge = Bridge()
+            whole = StationWindow(bridge, FakeIntents(), make_offer(), palette)
+            set_up_training(whole, bridge, palette, tiles=True)
+            whole.resize(wide, tall)
+            whole.show()
+            for name in ("short_t1", "short_far", "over_near", "bag_on"):
+                bridge.state_changed.emit(states[name])
+                shoot(whole, folder / f"training_{wide}_{theme}_{name}.png")
+            whole.close()
+
+
 def settle(page: NumbersPage) -> None:
     """Wait until nothing is worked out any more."""
     QApplication.processEvents()
@@ -493,7 +525,7 @@ def main(folder: Path) -> None:
     folder.mkdir(parents=True, exist_ok=True)
     application = QApplication.instance() or QApplication([])
     pages = (numbers, checks, change, lots, labels, shipping, trace, signing, service, quality)
-    parts = (packer, lead, *pages, window)
+    parts = (packer, lead, *pages, alarms, training, window)
     for part in parts:
         part(folder)
     application.processEvents()
