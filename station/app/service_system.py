@@ -9,6 +9,7 @@ from importlib.metadata import PackageNotFoundError, version
 from pathlib import Path
 
 from station.screens.service_source import Named
+from station.screens.unreviewed import review_words
 from station.store.engine_facts import reset_bug_words
 
 _PARTS = ("PySide6-Essentials", "SQLAlchemy", "pyserial", "zxing-cpp", "hidapi")
@@ -28,6 +29,7 @@ def system_rows(home: Path, software: str, disk: str) -> tuple[Named, ...]:
         ("SQLite", _sqlite()),
         ("Record", _record(home)),
         ("Disk", disk),
+        ("Languages", review_words()),
         ("Threads", f"change every {sys.getswitchinterval() * 1000:g} ms"),
     )
 

@@ -41,7 +41,9 @@ def station_window(
 
     Its pages ask the line by way of the signatures, so that none of them need know of PINs.
     """
-    people = tuple(Person(one.id, one.name, str(one.role)) for one in house.people.values())
+    people = tuple(
+        Person(one.id, one.name, str(one.role), one.language) for one in house.people.values()
+    )
     offer = LeadOffer(tuple(house.products.values()), station.lots.known, people)
     signers = tuple(one for one in people if one.role in (Role.LEAD, Role.QA))
     register_fonts()
@@ -99,7 +101,8 @@ def station_window(
         ),
     )
     window = StationWindow(
-        bridge, line, offer, in_doubt=station.in_doubt, doors=doors, signing=line, palette=palette
+        *(bridge, line, offer, palette, station.in_doubt, doors, line),
+        language=house.settings.screen.language,
     )
     bridge.entered.connect(  # a delivery, a hold or a release changes what may be chosen
         lambda _: window.lead.set_offer(replace(offer, lots=station.lots.known))

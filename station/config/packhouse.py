@@ -21,6 +21,7 @@ from station.config.screen import ScreenSettings
 from station.config.shipping import ShippingSettings
 from station.config.sync_settings import SyncSettings
 from station.core.checks.qa import QaLimit
+from station.core.languages import Language
 from station.core.lots import InputLot
 from station.core.mass import Mass, Unit
 from station.core.metrology.instrument_errors import ErrorSystem, ScaleClass
@@ -33,13 +34,15 @@ from station.core.rights import Role as Role
 class Person:
     """Someone who works at the station; ``id`` is what records carry.
 
-    Training for the work holds up to ``trained_until``; None where nobody wrote a day.
+    Training for the work holds up to ``trained_until``; None where nobody wrote a day. Screens
+    speak ``language`` to the person; None takes that of the station.
     """
 
     id: str
     name: str
     role: Role
     trained_until: date | None = None
+    language: Language | None = None
 
 
 @dataclass(frozen=True, slots=True)

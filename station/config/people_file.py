@@ -12,6 +12,7 @@ from station.config.faults import Faults
 from station.config.packhouse import Person
 from station.config.settings import PersonRow
 from station.config.toml_file import read_toml
+from station.core.languages import Language
 from station.core.rights import Role
 from station.errors import EnvironmentFault
 
@@ -27,7 +28,14 @@ def read_people(faults: Faults) -> Mapping[str, Person]:
     check_keys(table, ("person",), "[[{}]]", FILE, faults)
     rows = check_rows(PersonRow, table, "person", FILE, faults)
     people = {
-        row.id: Person(row.id, row.name, Role(row.role), row.trained_until) for row in rows.values()
+        row.id: Person(
+            row.id,
+            row.name,
+            Role(row.role),
+            row.trained_until,
+            None if row.language is None else Language(row.language),
+        )
+        for row in rows.values()
     }
     listed = table.get("person")
     if people and isinstance(listed, list) and len(listed) == len(rows):

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from station.core.languages import Language
+
 
 @dataclass(frozen=True, slots=True)
 class ScreenSettings:
@@ -12,7 +14,9 @@ class ScreenSettings:
     Args:
         theme: ``light`` or ``dark``.
         sounds: whether the three sounds of the line are played.
+        language: of the screens, for whoever has none of their own.
     """
 
     theme: str = "light"
     sounds: bool = True
+    language: Language = Language.ENGLISH

@@ -8,8 +8,9 @@ from station.config.check import check_table
 from station.config.faults import Faults
 from station.config.fields import Flag, one_of
 from station.config.screen import ScreenSettings
-from station.config.settings import Shape
+from station.config.settings import SPOKEN, Shape
 from station.config.toml_file import Table
+from station.core.languages import Language
 
 KEY = "screen"
 
@@ -19,9 +20,12 @@ class ScreenTable(Shape):
 
     theme: Annotated[str, one_of("light", "dark")] = "light"
     sounds: Flag = True
+    language: Annotated[str, SPOKEN] = str(Language.ENGLISH)
 
 
 def read_screen(table: Table, file: str, faults: Faults) -> ScreenSettings:
     """Return ``[screen]``, as it is without one after noting what is wrong with it."""
     given = check_table(ScreenTable, table, KEY, file, faults) if KEY in table else None
-    return ScreenSettings() if given is None else ScreenSettings(given.theme, given.sounds)
+    if given is None:
+        return ScreenSettings()
+    return ScreenSettings(given.theme, given.sounds, Language(given.language))

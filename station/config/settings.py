@@ -35,6 +35,7 @@ from station.config.fields import (
 from station.config.packhouse import Role
 from station.config.printer import HEADS
 from station.core.checks.qa import QaKind
+from station.core.languages import Language
 from station.core.lots import LotStatus
 from station.core.mass import Unit
 from station.core.metrology.instrument_errors import ErrorSystem, ScaleClass
@@ -66,6 +67,8 @@ def _stem(text: str) -> str:
     return text
 
 
+SPOKEN = one_of(*(str(language) for language in Language))
+"""A language of the screens."""
 _LANGUAGE = Rule(f"one of {', '.join(languages())}", _language)
 
 
@@ -275,3 +278,4 @@ class PersonRow(Shape):
     name: Annotated[str, _NAME]
     role: Annotated[str, one_of(*(str(role) for role in Role))]
     trained_until: Annotated[date, _DAY] | None = None
+    language: Annotated[str, SPOKEN] | None = None

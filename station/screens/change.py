@@ -74,7 +74,7 @@ class ChangePage(DoorPage):
         self._look.timeout.connect(self._show_clock)
         self.back_button = TouchButton(palette, "LEAD", small="F8")
         self.people = tuple(TouchButton(palette, one.name, small=one.id) for one in leads)
-        self.sign_button = TouchButton(palette, "SIGN", small="hold", hold=True)
+        self.sign_button = TouchButton(palette, "SIGN", small="hold down", hold=True)
         self.message = Message(palette, 5.0)
         self._compose()
         self._connect(bridge)

@@ -59,7 +59,7 @@ class ScalePanel(QWidget):
         self.start_button = TouchButton(palette, "START CHECK", small="S")
         self.take_button = TouchButton(palette, "TAKE READING", small="T")
         self.again_button = TouchButton(palette, "LOAD AGAIN", small="A")
-        self.stop_button = TouchButton(palette, "GIVE UP", small="hold", hold=True)
+        self.stop_button = TouchButton(palette, "GIVE UP", small="hold down", hold=True)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self._compose()
         self.start_button.clicked.connect(self.start)

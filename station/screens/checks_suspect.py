@@ -71,9 +71,11 @@ class SuspectPanel(QWidget):
         self.ready_made = Tiles(palette, [Tile(one, one) for one in _REASONS], len(_REASONS))
         self.decide_button = TouchButton(palette, "DECIDE", small="D")
         self.back_button = TouchButton(palette, "BACK", small="B")
-        self.release_button = TouchButton(palette, "RELEASE ALL", small="hold", hold=True)
-        self.before_button = TouchButton(palette, "RELEASE BEFORE STEP", small="hold", hold=True)
-        self.stays_button = TouchButton(palette, "HOLD STAYS", small="hold", hold=True)
+        self.release_button = TouchButton(palette, "RELEASE ALL", small="hold down", hold=True)
+        self.before_button = TouchButton(
+            palette, "RELEASE BEFORE STEP", small="hold down", hold=True
+        )
+        self.stays_button = TouchButton(palette, "HOLD STAYS", small="hold down", hold=True)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self._compose()
         self.people.touched.connect(self._choose)

@@ -57,7 +57,7 @@ class TarePanel(QWidget):
         self.one_button = TouchButton(palette, "WEIGH ONE BAG", small="W")
         self.study_button = TouchButton(palette, f"STUDY {source.study_bags} BAGS", small="Y")
         self.again_button = TouchButton(palette, "BAG AGAIN", small="A")
-        self.stop_button = TouchButton(palette, "GIVE UP", small="hold", hold=True)
+        self.stop_button = TouchButton(palette, "GIVE UP", small="hold down", hold=True)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self._compose()
         self.one_button.clicked.connect(self.weigh_one)

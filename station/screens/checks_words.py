@@ -14,6 +14,7 @@ from station.core.metrology.scale_check import CheckedLoad, CheckResult
 from station.line.guided import GuidedCheck
 from station.line.state import LineState, Notice
 from station.line.suspected import JudgedRun, Suspected
+from station.screens.tongue import say
 
 WORDS = {CheckResult.GOOD: "HOLDS", CheckResult.WARN: "WARN", CheckResult.FAILED: "FAILS"}
 SOON = timedelta(minutes=10)
@@ -94,7 +95,7 @@ def soon_words(state: LineState, now: datetime) -> str:
     if notice is None:
         return ""
     minutes = (notice.at - now) // timedelta(minutes=1)
-    return f"{notice.words} in {minutes} min" if minutes > 0 else f"{notice.words} now"
+    return say(f"{notice.words} in {minutes} min" if minutes > 0 else f"{notice.words} now")
 
 
 def window_words(suspected: Suspected, zone: tzinfo) -> str:

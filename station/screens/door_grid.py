@@ -12,7 +12,7 @@ _COLUMNS = 3
 
 
 class DoorGrid(QWidget):
-    """A grid of doors, in the order they were added."""
+    """A grid of doors, in the order they were added; the language of the packer's screen last."""
 
     def __init__(self, palette: Palette, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -22,15 +22,20 @@ class DoorGrid(QWidget):
         self._grid.setSpacing(Ruler.of(self.screen()).touch(6))
         self.buttons: dict[str, TouchButton] = {}
         """By name of the door."""
+        self.language_button = TouchButton(palette, "LANGUAGE")
         for column in range(_COLUMNS):
             self._grid.setColumnStretch(column, 1)
 
     def add(self, door: Door) -> TouchButton:
         """Return the button of one more door."""
         button = TouchButton(self._palette, door.name, small=door.key_name)
+        self._place(button, len(self.buttons))
+        self.buttons[door.name] = button
+        self._place(self.language_button, len(self.buttons))
+        return button
+
+    def _place(self, button: TouchButton, index: int) -> None:
         button.cap_px = Ruler.of(self.screen()).px(7.0)
-        row, column = divmod(len(self.buttons), _COLUMNS)
+        row, column = divmod(index, _COLUMNS)
         self._grid.addWidget(button, row, column)
         self._grid.setRowStretch(row, 1)
-        self.buttons[door.name] = button
-        return button

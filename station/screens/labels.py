@@ -69,7 +69,7 @@ class LabelsPage(DoorPage):
         self.tabs = tuple(TouchButton(palette, words) for words in _TABS)
         self.back_button = TouchButton(palette, "LEAD", small="F5")
         self.people = Tiles(palette, [Tile(one.id, one.name, one.id) for one in people], columns=1)
-        self.sign_button = TouchButton(palette, "SIGN", small="hold", hold=True)
+        self.sign_button = TouchButton(palette, "SIGN", small="hold down", hold=True)
         self.message = Message(palette, 4.6)
         self._compose()
         self._connect(bridge)

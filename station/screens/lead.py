@@ -13,6 +13,7 @@ from station.line.state import Intents, LineState, Phase, RunAnswer
 from station.screens.bridge import Bridge
 from station.screens.door_grid import DoorGrid
 from station.screens.doors import Door
+from station.screens.language_page import LanguagePage
 from station.screens.lead_pages import CrewPage, LotsPage, ProductPage, RunPage
 from station.screens.offer import (
     Draft,
@@ -24,12 +25,13 @@ from station.screens.offer import (
     with_product,
 )
 from station.screens.theme import LIGHT, Face, Palette, Ruler
+from station.screens.tongue import mark
 from station.screens.widgets.sheet import Message, Text
 from station.screens.widgets.touch_button import TouchButton
 
 __all__ = ["LeadOffer", "LeadPanel", "Person"]
 
-STEPS = ("PRODUCT", "LOTS", "CREW")
+STEPS = (mark("1 PRODUCT"), mark("2 LOTS"), mark("3 CREW"))
 
 
 class LeadPanel(QWidget):
@@ -71,15 +73,19 @@ class LeadPanel(QWidget):
         self.run = RunPage(palette)
         self.pages = QStackedWidget()
         self.door_grid = DoorGrid(palette)
-        for page in (self.products, self.lots, self.crew, self.run, self.door_grid):
+        self.languages = LanguagePage(palette)
+        for page in (
+            *(self.products, self.lots, self.crew, self.run),
+            *(self.door_grid, self.languages),
+        ):
             self.pages.addWidget(page)
-        self.steps = tuple(TouchButton(palette, f"{n} {s}") for n, s in enumerate(STEPS, 1))
+        self.steps = tuple(TouchButton(palette, step) for step in STEPS)
         self.more_button = TouchButton(palette, "MORE")
         self.more_button.setCheckable(True)
         self.more_button.hide()
         self.back_button = TouchButton(palette, "PACKER", small="F2")
         self.start_button = TouchButton(palette, "START RUN")
-        self.end_button = TouchButton(palette, "END RUN", small="hold", hold=True)
+        self.end_button = TouchButton(palette, "END RUN", small="hold down", hold=True)
         self.resume_button = TouchButton(palette, "GO ON", small="after a stop")
         self.title = Text(palette, "Start a run", Face.VERB, 9.0)
         self.summary = Text(palette, "", Face.TEXT, 4.6)
@@ -145,6 +151,7 @@ class LeadPanel(QWidget):
         self.resume_button.clicked.connect(self._resume)
         self.back_button.clicked.connect(self.left)
         self.more_button.clicked.connect(self._show_more)
+        self.door_grid.language_button.clicked.connect(self._show_languages)
         bridge.state_changed.connect(self.show_state, Qt.ConnectionType.DirectConnection)
         bridge.answered.connect(self.show_answer, Qt.ConnectionType.DirectConnection)
 
@@ -196,9 +203,13 @@ class LeadPanel(QWidget):
     def _show_more(self) -> None:
         """Show all doors, or what was to be done here again."""
         before = self.run if self._has_run else self.products
-        shown = self.pages.currentWidget() is self.door_grid
+        shown = self.pages.currentWidget() in (self.door_grid, self.languages)
         self.pages.setCurrentWidget(before if shown else self.door_grid)
         self._refresh()
+
+    @Slot()
+    def _show_languages(self) -> None:
+        self.pages.setCurrentWidget(self.languages)
 
     @Slot(str)
     def _choose_product(self, code: str) -> None:
@@ -250,7 +261,8 @@ class LeadPanel(QWidget):
         for index, step in enumerate(self.steps):
             step.setEnabled(not open_run)
             step.setChecked(not open_run and self.pages.currentIndex() == index)
-        self.more_button.setChecked(self.pages.currentWidget() is self.door_grid)
+        behind = (self.door_grid, self.languages)
+        self.more_button.setChecked(self.pages.currentWidget() in behind)
         self.start_button.setVisible(not open_run)
         self.end_button.setVisible(open_run)
         self.resume_button.setVisible(open_run)

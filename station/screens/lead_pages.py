@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Signal, Slot
+from PySide6.QtCore import QEvent, Signal, Slot
 from PySide6.QtWidgets import QWidget
+from typing_extensions import override
 
 from station.line.state import LineState
 from station.screens.offer import Draft, LeadOffer
 from station.screens.theme import Face, Palette, Ruler
+from station.screens.tongue import mark, spoken, tr
 from station.screens.widgets.gap_geometry import mass_text
 from station.screens.widgets.number_pad import NumberPad
 from station.screens.widgets.sheet import Page, ScanField, Text, Title, side_by_side
@@ -143,7 +145,10 @@ class CrewPage(Page):
         )
         self.leads.touched.connect(self._choose_lead)
         self.operators.touched.connect(self._choose_operator)
-        for title, part in (("Lead", self.leads), ("On the scale", self.operators)):
+        for title, part in (
+            (mark("Lead"), self.leads),
+            (mark("On the scale"), self.operators),
+        ):
             self.column.addWidget(Title(self._palette, title))
             self.column.addWidget(part)
         self.column.addWidget(self.order)
@@ -183,6 +188,7 @@ class RunPage(Page):
         self.lead = ""
         """Who leads the open run."""
         self._shown: object = None
+        self._state: LineState | None = None
         self.name = Text(palette, "", Face.VERB, 9.0)
         self.facts = Text(palette, "", Face.TEXT, 5.2)
         self.stop = Text(palette, "", Face.VERB, 6.4, palette.stop)
@@ -199,10 +205,17 @@ class RunPage(Page):
         self.doubt.setVisible(bool(serials))
         self.doubt.setText("   ".join(serials))
 
+    @override
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() is QEvent.Type.LanguageChange and self._state is not None:
+            self.show_state(self._state)
+
     def show_state(self, state: LineState) -> None:
         """Show the run of a state; a state that says the same costs nothing."""
         run, tally = state.run, state.tally
-        told = (run and (run.id, run.blend_lot), tally, state.phase, state.because)
+        told = (run and (run.id, run.blend_lot), tally, state.phase, state.because, spoken())
+        self._state = state
         if told == self._shown:
             return
         self._shown = told
@@ -212,12 +225,13 @@ class RunPage(Page):
         self.lead = run.lead
         mean = tally.mean
         order = f" of {run.order_size}" if run.order_size else ""
+        durable = tr(run.product.use_by_words)
         self.name.setText(run.product.name)
         self.facts.setText(
             "\n".join(
                 (
                     lots_line(run),
-                    f"{run.product.use_by_words} {long_date(run.dating.use_by)}",
+                    f"{durable} {long_date(run.dating.use_by)}",
                     f"Good bags: {tally.good}{order}, set aside: {tally.rejects}",
                     f"Mean net {mean_text(mean)}" if mean is not None else "No good bag yet",
                     f"Lead {run.lead}, on the scale {run.operator}",

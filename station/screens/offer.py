@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
+from station.core.languages import Language
 from station.core.lots import InputLot
 from station.core.product import Product
 from station.line.state import RunChoice
@@ -20,11 +21,13 @@ class Person:
         id: as records name the person.
         name: as colleagues do.
         role: ``lead`` for who may start and end a run; any other word for the rest of the crew.
+        language: in which screens speak to the person; None takes that of the station.
     """
 
     id: str
     name: str
     role: str
+    language: Language | None = None
 
 
 @dataclass(frozen=True, slots=True)

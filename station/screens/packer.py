@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import UTC, datetime
 from typing import Any
 
-from PySide6.QtCore import QDateTime, QRect, Qt, Signal, Slot
+from PySide6.QtCore import QDateTime, QEvent, QRect, Qt, Signal, Slot
 from PySide6.QtGui import QColor, QMouseEvent, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QWidget
 from typing_extensions import override
@@ -125,6 +125,11 @@ class PackerScreen(QWidget):
         self.card.set(Notice(state.verb, said.because))
         self.about.set(about(state))
         self._show_parts()
+
+    @override
+    def changeEvent(self, event: QEvent) -> None:
+        if event.type() is QEvent.Type.LanguageChange and self._state is not None:
+            self.show_state(self._state)
 
     @Slot()
     def toggle_about(self) -> None:

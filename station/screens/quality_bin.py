@@ -39,7 +39,7 @@ class BinPage(QWidget):
         self.why = ScanField(palette, "why it differs: scan or type")
         self.why.setMaxLength(200)
         self.back_button = TouchButton(palette, "BACK")
-        self.enter_button = TouchButton(palette, "COUNTED", small="hold", hold=True)
+        self.enter_button = TouchButton(palette, "COUNTED", small="hold down", hold=True)
         self._compose()
         self.pad.changed.connect(lambda _: self._show())
         self.back_button.clicked.connect(self.left)

@@ -58,7 +58,7 @@ class QaPanel(QWidget):
             field.setMaxLength(120)
         self.table = TouchTable(palette, _COLUMNS)
         self.list_button = TouchButton(palette, "RECORD", small="checks made")
-        self.enter_button = TouchButton(palette, "ENTER", small="hold", hold=True)
+        self.enter_button = TouchButton(palette, "ENTER", small="hold down", hold=True)
         self.side = QStackedWidget()
         self._compose()
         for part in (self.value, self.pad, self.outcome, self.pieces):

@@ -47,7 +47,7 @@ class DecidePage(QWidget):
         self.into = ScanField(palette, "scan the label of the new bag")
         self.into.setMaxLength(120)
         self.back_button = TouchButton(palette, "BACK")
-        self.enter_button = TouchButton(palette, "ENTER", small="hold", hold=True)
+        self.enter_button = TouchButton(palette, "ENTER", small="hold down", hold=True)
         self._compose()
         self.ends.touched.connect(self.choose)
         self.ready_made.touched.connect(self.reason.setText)

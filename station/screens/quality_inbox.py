@@ -50,7 +50,7 @@ class InboxPanel(QWidget):
         self.after_button = TouchButton(palette, "▶", small="day after")
         self.story_button = TouchButton(palette, "OPEN", small="or the day")
         self.story_button.setCheckable(True)
-        self.sign_button = TouchButton(palette, "SIGN DAY", small="hold", hold=True)
+        self.sign_button = TouchButton(palette, "SIGN DAY", small="hold down", hold=True)
         self._compose()
         self.table.touched.connect(self._touched)
         self.before_button.clicked.connect(lambda: self.go_to(self.day - _DAY))

@@ -63,7 +63,7 @@ class InspectorPanel(QWidget):
         self.draw_button = TouchButton(palette, "DRAW", small="at random")
         self.rehearse_button = TouchButton(palette, "REHEARSE", small="stored bags")
         self.end_button = TouchButton(palette, "END", small="hold, no record", hold=True)
-        self.keep_button = TouchButton(palette, "KEEP", small="hold", hold=True)
+        self.keep_button = TouchButton(palette, "KEEP", small="hold down", hold=True)
         self.pages = QStackedWidget()
         self._compose()
         self.list.touched.connect(self.begin)

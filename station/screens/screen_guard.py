@@ -53,6 +53,11 @@ class ScreenGuard(QObject):
         assert application is not None
         application.installEventFilter(self)
 
+    @property
+    def signed_on(self) -> str:
+        """Id of who is signed on; empty where nobody is."""
+        return self._source.signed_on
+
     def pass_to(self, page: QWidget) -> None:
         """Show a page, now or once somebody signed on."""
         screens = self._screens

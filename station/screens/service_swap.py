@@ -61,7 +61,7 @@ class SwapPanel(QWidget):
         self.look_button = TouchButton(palette, "LOOK", small="O")
         self.check_button = TouchButton(palette, "CHECK IT", small="X")
         self.take_button = TouchButton(palette, "TAKE READING", small="T")
-        self.sign_button = TouchButton(palette, "TAKE INTO USE", small="hold", hold=True)
+        self.sign_button = TouchButton(palette, "TAKE INTO USE", small="hold down", hold=True)
         self._compose()
         self.look_button.clicked.connect(self.look)
         self.check_button.clicked.connect(self.check)

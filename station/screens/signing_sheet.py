@@ -16,6 +16,7 @@ from station.core.rights import Signed, Signer
 from station.screens.numbers_work import Work
 from station.screens.signing import AT_SCREEN, SignedIntents, Then, at_screen
 from station.screens.theme import LIGHT, Face, Palette, Ruler
+from station.screens.tongue import mark, say
 from station.screens.widgets.pin_pad import PinPad
 from station.screens.widgets.sheet import Message, Page, ScanField, Text
 from station.screens.widgets.tiles import Tile, Tiles
@@ -23,7 +24,7 @@ from station.screens.widgets.touch_button import TouchButton
 
 _PATIENCE_MS = 120_000
 _DOT = "●"
-_NONE_YET = "no PIN or badge yet"
+_NONE_YET = mark("no PIN or badge yet")
 
 
 @dataclass(slots=True)
@@ -175,7 +176,7 @@ class SigningSheet(QWidget):
     def _tile(self, who: str, role: str) -> Tile:
         name = next((one.name for one in self._people if one.id == who), who)
         able = self._source.can_sign(who)
-        small = f"{who}, {role}" if able else _NONE_YET
+        small = f"{who}, {say(role)}" if able else say(_NONE_YET)
         return Tile(who, name, f"{small}  {self._hints.get(who, '')}".strip(), refused=not able)
 
     # --- what people do -------------------------------------------------------------------------

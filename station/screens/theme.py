@@ -106,17 +106,25 @@ class Face(Enum):
     """Slashed zero: 0 and O differ in a lot code."""
 
 
+_OTHER_SCRIPTS = (
+    ("Pack Line Gurmukhi", "Pack Line Han"),
+    ("Pack Line Gurmukhi Bold", "Pack Line Han Bold"),
+)
+"""Families for letters that a face lacks: beside plain text, and beside bolder faces."""
+
+
 @cache
 def register_fonts() -> tuple[str, ...]:
-    """Register the fonts that ship with the labels, once; returns the families.
+    """Register the fonts of the labels and of the languages, once; returns the families.
 
     Raises:
         RuntimeError: a font file is not readable: the installation is damaged.
     """
     families: list[str] = []
-    folder = files("labels") / "fonts"
-    for entry in sorted(folder.iterdir(), key=lambda entry: entry.name):
-        if not entry.name.endswith(".ttf"):
+    folders = (files("labels") / "fonts", files("station.screens") / "languages")
+    entries = [entry for folder in folders for entry in folder.iterdir()]
+    for entry in sorted(entries, key=lambda entry: entry.name):
+        if not entry.name.endswith((".ttf", ".otf")):
             continue
         with as_file(entry) as path:
             number = QFontDatabase.addApplicationFont(str(path))
@@ -136,7 +144,7 @@ def _caps_per_em(face: Face) -> float:
 def _plain(face: Face) -> QFont:
     register_fonts()
     family, weight = face.value
-    font = QFont(family)
+    font = QFont([family, *_OTHER_SCRIPTS[face is not Face.TEXT]])
     font.setWeight(weight)
     font.setKerning(face not in (Face.FIGURES, Face.CODE))
     font.setHintingPreference(QFont.HintingPreference.PreferNoHinting)

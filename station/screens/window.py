@@ -17,22 +17,25 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QMainWindow, QStackedWidget, QWidget
 from typing_extensions import override
 
-from station.line.state import Intents
+from station.core.languages import Language
+from station.line.state import Intents, LineState
 from station.screens.bridge import Bridge
 from station.screens.doors import Door
+from station.screens.interpreter import Interpreter
 from station.screens.lead import LeadPanel
 from station.screens.offer import LeadOffer
 from station.screens.packer import HEIGHT_MM, WIDTH_MM, PackerScreen
 from station.screens.screen_guard import ScreenGuard
 from station.screens.signing import SignedIntents
 from station.screens.theme import LIGHT, Face, Palette, Ruler, register_fonts
+from station.screens.tongue import mark, say, upper_first
 from station.screens.widgets.lettering import draw, fit
 from station.screens.widgets.painted import Painted, hatch, stroke
 from station.screens.widgets.sheet import ScanField
 
 TITLE = "Pack line"
-_LEAD_WANTED = "Lead is wanted at this line"
-_NO_FIELD = "A code was scanned, but no field waits for one: open the page it is for"
+_LEAD_WANTED = mark("Lead is wanted at this line")
+_NO_FIELD = mark("A code was scanned, but no field waits for one: open the page it is for")
 _KEPT = 2
 """Messages shown at once."""
 
@@ -70,7 +73,8 @@ class Band(Painted[tuple[str, ...]]):
         left, right = bars.right() + px(5), box.right() - px(5)
         share = box.height() / max(len(self.view), 1)
         for index, words in enumerate(self.view):
-            text = fit(words, Face.VERB, px(6.4), right - left, share - px(5), least=0.4)
+            said = upper_first(say(words))
+            text = fit(said, Face.VERB, px(6.4), right - left, share - px(5), least=0.4)
             top = share * index + (share - text.height) / 2
             draw(painter, text, left, top, self.colours.ink)
 
@@ -86,6 +90,7 @@ class StationWindow(QMainWindow):
         in_doubt: serials of labels nobody knows the fate of.
         doors: pages behind the lead's panel.
         signing: whose signatures open all but the packer's screen; None leaves everything open.
+        language: of the station, for whoever has none of their own.
     """
 
     def __init__(
@@ -97,10 +102,12 @@ class StationWindow(QMainWindow):
         in_doubt: tuple[str, ...] = (),
         doors: Sequence[Door] = (),
         signing: SignedIntents | None = None,
+        language: Language = Language.ENGLISH,
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
         register_fonts()
+        self.interpreter = Interpreter(offer.people, language)
         self.setWindowTitle(TITLE)
         self.packer = PackerScreen(bridge, intents, palette)
         self.lead = LeadPanel(bridge, intents, offer, palette, in_doubt)
@@ -120,12 +127,17 @@ class StationWindow(QMainWindow):
             if signing is None
             else ScreenGuard(self, self.screens, self.packer, signing, palette)
         )
+        if self.guard is not None:
+            self.guard.sheet.closed.connect(self._listen)
         ruler = Ruler.of(self.screen())
         self.resize(round(ruler.px(WIDTH_MM)), round(ruler.px(HEIGHT_MM)))
         self.packer.arranged.connect(self._place_band)
         self.packer.lead_asked.connect(self.show_lead)
         self.packer.lead_called.connect(self._call_lead)
         self.lead.left.connect(self.show_packer)
+        self.lead.languages.chosen.connect(self._choose_language)
+        self.screens.currentChanged.connect(self._listen)
+        bridge.state_changed.connect(self._follow, Qt.ConnectionType.DirectConnection)
         bridge.fault.connect(self.band.say, Qt.ConnectionType.DirectConnection)
         bridge.scanned.connect(self.take_scan, Qt.ConnectionType.DirectConnection)
         for key, slot in (
@@ -135,6 +147,7 @@ class StationWindow(QMainWindow):
             (Qt.Key.Key_Escape, self.show_packer),
         ):
             QShortcut(QKeySequence(key), self).activated.connect(slot)
+        self._listen()
 
     @Slot()
     def show_packer(self) -> None:
@@ -168,6 +181,25 @@ class StationWindow(QMainWindow):
             self.screens.setCurrentWidget(page)
         else:
             self.guard.pass_to(page)
+
+    @Slot(object)
+    def _follow(self, state: LineState) -> None:
+        """Speak to who is on the scale of a new run."""
+        run = state.run
+        if self.interpreter.follow(*("", "") if run is None else (run.id, run.operator)):
+            self._listen()
+
+    @Slot()
+    def _listen(self) -> None:
+        """Speak to who looks now."""
+        signed_on = "" if self.guard is None else self.guard.signed_on
+        self.interpreter.listen(signed_on, at_scale=self.screens.currentWidget() is self.packer)
+        self.lead.languages.show_chosen(self.interpreter.chosen)
+
+    @Slot(object)
+    def _choose_language(self, language: Language | None) -> None:
+        self.interpreter.choose(language)
+        self._listen()
 
     @Slot(str, str)
     def take_scan(self, identifier: str, data: str) -> None:

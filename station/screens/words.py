@@ -6,33 +6,45 @@ from dataclasses import dataclass
 from datetime import date
 from decimal import ROUND_HALF_EVEN, Decimal
 
+from PySide6.QtCore import QDate, QLocale
+
+from station.core.languages import Language
 from station.core.lots import InputLot, LotStatus
 from station.core.mass import Mass
 from station.core.run import Run
 from station.line.state import LineState, Phase, Verb
+from station.screens.tongue import mark, say, spoken, tr, upper_first
 from station.screens.widgets.gap_geometry import mass_text
 
-WEEKDAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
-MONTHS = (
-    *("January", "February", "March", "April", "May", "June"),
-    *("July", "August", "September", "October", "November", "December"),
-)
-
-SCALE_COUNTS = "the scale's own indication counts"
-NOTICE = (
+NOTICE = mark(
     "The scale's own indication counts. If this screen and the scale differ, "
     "the scale counts: stop and call the lead."
 )
 
+_LOCALES = {
+    Language.ENGLISH: ("en_US", "dddd d\u00a0MMMM", "d\u00a0MMM"),
+    Language.SPANISH: ("es_ES", "dddd, d\u00a0'de'\u00a0MMMM", "d\u00a0MMM"),
+    Language.FRENCH: ("fr_FR", "dddd d\u00a0MMMM", "d\u00a0MMM"),
+    Language.PUNJABI: ("pa_IN", "dddd, d\u00a0MMMM", "d\u00a0MMM"),
+    Language.VIETNAMESE: ("vi_VN", "dddd, d\u00a0MMMM", "d\u00a0MMM"),
+    Language.CHINESE: ("zh_CN", "M月d日 dddd", "M月d日"),
+    Language.TAGALOG: ("fil_PH", "dddd, MMMM\u00a0d", "MMM\u00a0d"),
+    Language.PORTUGUESE: ("pt_PT", "dddd, d\u00a0'de'\u00a0MMMM", "d\u00a0MMM"),
+}
+"""Names of days and months are those of the Unicode CLDR, which Qt carries, and so is their order,
+but for English, where the day stands first; the year is left out."""
+
 
 def long_date(day: date) -> str:
     """Return ``Tuesday 1 December``: a weekday in words catches a wrong date."""
-    return f"{WEEKDAYS[day.weekday()]} {day.day}\u00a0{MONTHS[day.month - 1]}"
+    locale, form, _ = _LOCALES[spoken()]
+    return QLocale(locale).toString(QDate(day.year, day.month, day.day), form)
 
 
 def short_date(day: date) -> str:
     """Return ``1 Dec``."""
-    return f"{day.day}\u00a0{MONTHS[day.month - 1][:3]}"
+    locale, _, form = _LOCALES[spoken()]
+    return QLocale(locale).toString(QDate(day.year, day.month, day.day), form)
 
 
 def lots_line(run: Run) -> str:
@@ -51,8 +63,8 @@ def why_not_free(lot: InputLot) -> str:
     """Why a lot may not be used; empty when it may."""
     return {
         LotStatus.FREE: "",
-        LotStatus.HELD: "held – call QA",
-        LotStatus.EXPIRED: "expired – take it off the line",
+        LotStatus.HELD: mark("held – call QA"),
+        LotStatus.EXPIRED: mark("expired – take it off the line"),
     }[lot.status]
 
 
@@ -79,11 +91,7 @@ def instruction(state: LineState) -> Instruction:
     """Return the big row of a line's state."""
     number = mass_text(state.amount).split("\u00a0")[0] if state.amount is not None else ""
     unit = str(state.amount.unit) if state.amount is not None else ""
-    return Instruction(state.verb, number, unit, _sentence(state.because), _note(state))
-
-
-def _sentence(words: str) -> str:
-    return words[:1].upper() + words[1:]
+    return Instruction(state.verb, number, unit, upper_first(say(state.because)), _note(state))
 
 
 def _note(state: LineState) -> str:
@@ -91,7 +99,9 @@ def _note(state: LineState) -> str:
     shown = state.shown
     if shown is None or shown.net is None or state.phase is Phase.CLOSED:
         return ""
-    scale = f"scale shows {shown.digits}\u00a0{shown.unit}, {SCALE_COUNTS}"
+    scale = tr("scale shows {mass}, the scale's own indication counts").format(
+        mass=f"{shown.digits}\u00a0{shown.unit}"
+    )
     if shown.verdict is None:
         return scale
-    return f"in the bag {mass_text(shown.net)}   ·   {scale}"
+    return f"{tr('in the bag {mass}').format(mass=mass_text(shown.net))}   ·   {scale}"

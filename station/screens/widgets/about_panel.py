@@ -10,6 +10,7 @@ from typing_extensions import override
 
 from station.line.state import LineState
 from station.screens.theme import Face, Palette
+from station.screens.tongue import mark, tr
 from station.screens.widgets.gap_geometry import mass_text
 from station.screens.widgets.lettering import Fitted, draw, fit
 from station.screens.widgets.painted import Painted
@@ -27,21 +28,28 @@ class About:
 
 def about(state: LineState) -> About:
     """Return what there is to say about a line's state."""
-    facts = [("scale line", state.port or "closed"), ("software", str(software_id()))]
+    facts = [
+        (mark("scale line"), state.port or tr("closed")),
+        (mark("software"), str(software_id())),
+    ]
     run = state.run
     if run is not None:
         limits, window = run.window.limits, run.window
         facts += [
-            ("scale", f"{run.scale}, in {run.unit}"),
-            ("rule set", f"{limits.rule_set}, {limits.version}"),
-            ("T2, T1, nominal", ", ".join(map(mass_text, (limits.t2, limits.t1, limits.nominal)))),
+            (mark("scale"), f"{run.scale}, {run.unit}"),
+            (mark("rule set"), f"{limits.rule_set}, {limits.version}"),
             (
-                "floor, target, upper",
+                mark("T2, T1, nominal"),
+                ", ".join(map(mass_text, (limits.t2, limits.t1, limits.nominal))),
+            ),
+            (
+                mark("floor, target, upper"),
                 ", ".join(map(mass_text, (window.floor, window.target, window.upper))),
             ),
-            ("bag", f"{run.product.bag.name}, tare {mass_text(run.product.bag.tare)}"),
-            ("production day", long_date(run.dating.production_day)),
-            ("lead, on the scale", f"{run.lead}, {run.operator}"),
+            (mark("bag"), run.product.bag.name),
+            (mark("tare"), mass_text(run.product.bag.tare)),
+            (mark("production day"), long_date(run.dating.production_day)),
+            (mark("lead, on the scale"), f"{run.lead}, {run.operator}"),
         ]
     return About(facts=tuple(facts))
 
@@ -57,11 +65,11 @@ class AboutPanel(Painted[About]):
     @override
     def arrange(self) -> None:
         unit, wide = self.unit, float(self.width())
-        self.notice = fit(self.view.notice, Face.VERB, 8.5 * unit, wide, 30 * unit)
+        self.notice = fit(tr(self.view.notice), Face.VERB, 8.5 * unit, wide, 30 * unit)
         second = wide * 0.34
         self.texts = [
             (
-                fit(name, Face.TEXT, 5.2 * unit, second - 4 * unit),
+                fit(tr(name), Face.TEXT, 5.2 * unit, second - 4 * unit),
                 fit(fact, Face.FIGURES, 5.2 * unit, wide - second),
             )
             for name, fact in self.view.facts
@@ -74,7 +82,8 @@ class AboutPanel(Painted[About]):
         unit = self.unit
         draw(painter, self.notice, 0, 3 * unit, self.colours.ink)
         y = 3 * unit + self.notice.height + 12 * unit
+        room = (self.height() - y) / max(len(self.texts), 1)
         for name, fact in self.texts:
             draw(painter, name, 0, y, self.colours.muted)
             draw(painter, fact, self.width() * 0.34, y, self.colours.ink)
-            y += 9.6 * unit
+            y += min(9.6 * unit, room)

@@ -8,15 +8,16 @@ from PySide6.QtWidgets import QWidget
 from typing_extensions import override
 
 from station.screens.theme import Face, Palette
+from station.screens.tongue import mark, tr
 from station.screens.widgets.lettering import draw, fit
 from station.screens.widgets.pictograms import Picture
 from station.screens.widgets.touch_button import TouchButton
 
 REASONS: tuple[tuple[str, Picture], ...] = (
-    ("burst seal", Picture.BURST_SEAL),
-    ("foreign body", Picture.FOREIGN_BODY),
-    ("wrong weight", Picture.WRONG_WEIGHT),
-    ("other", Picture.OTHER),
+    (mark("burst seal"), Picture.BURST_SEAL),
+    (mark("foreign body"), Picture.FOREIGN_BODY),
+    (mark("wrong weight"), Picture.WRONG_WEIGHT),
+    (mark("other"), Picture.OTHER),
 )
 
 
@@ -67,6 +68,6 @@ class AsidePanel(QWidget):
     def paintEvent(self, event: QPaintEvent) -> None:
         painter = QPainter(self)
         painter.fillRect(self.rect(), QColor(self._palette.ground))
-        words = fit("Why is it set aside?", Face.VERB, 11 * self.unit, self.width())
+        words = fit(tr("Why is it set aside?"), Face.VERB, 11 * self.unit, self.width())
         draw(painter, words, 0, 3 * self.unit, self._palette.ink)
         painter.end()

@@ -12,6 +12,7 @@ from typing_extensions import override
 
 from station.line.state import Verb
 from station.screens.theme import Face, Palette
+from station.screens.tongue import tr
 from station.screens.widgets.lettering import Fitted, draw, fit
 from station.screens.widgets.painted import Painted, hatch, stroke
 from station.screens.widgets.pictograms import Picture, draw_picture
@@ -74,12 +75,6 @@ class BigFigure(Painted[Instruction]):
         """As the row was set when it was last compared."""
         super().__init__(palette, Instruction(Verb.START_RUN, "", "", "", ""), parent)
 
-    @override
-    def set(self, view: Instruction) -> None:
-        super().set(view)
-        self.setAccessibleName(" ".join(filter(None, (view.verb, view.number, view.unit))))
-        self.setAccessibleDescription(view.because)
-
     @property
     def _row(self) -> float:
         """Height of the row without the sentence, in pixels."""
@@ -88,11 +83,14 @@ class BigFigure(Painted[Instruction]):
     @override
     def arrange(self) -> None:
         view, unit = self.view, self.unit
+        word = tr(view.verb)
+        self.setAccessibleName(" ".join(filter(None, (word, view.number, view.unit))))
+        self.setAccessibleDescription(view.because)
         plate = self._row
         room = self.width() - plate - 9 * unit
         share = 1.0
         while True:
-            verb = fit(view.verb, Face.VERB, VERB_MM * unit * share, room)
+            verb = fit(word, Face.VERB, VERB_MM * unit * share, room)
             number = fit(view.number, Face.FIGURES, NUMBER_MM * unit * share, room)
             measure = fit(view.unit, Face.FIGURES, UNIT_MM * unit * share, room)
             wide = verb.width + number.width + measure.width + (16 * unit if view.number else 0)
@@ -139,7 +137,7 @@ class BigFigure(Painted[Instruction]):
             paint_plate(painter, plate, *SHOWN_AS[view.verb], self.colours, unit)
         baseline = plate.center().y() + NUMBER_MM * unit / 2
         if not view.number:
-            baseline = plate.center().y() + texts.verb.cap / 2
+            baseline = plate.center().y() + (texts.verb.cap - texts.verb.descent) / 2
         elif texts.number.cap < NUMBER_MM * unit:
             baseline = plate.center().y() + texts.number.cap / 2
         left = plate.right() + 9 * unit

@@ -13,6 +13,7 @@ from typing_extensions import override
 from station.line.state import LineState
 from station.screens.checks_words import soon_words
 from station.screens.theme import Face, Palette
+from station.screens.tongue import tr
 from station.screens.widgets.gap_geometry import mass_text
 from station.screens.widgets.lettering import Fitted, draw, fit
 from station.screens.widgets.painted import Painted, hatch
@@ -48,8 +49,8 @@ def counted(state: LineState, now: datetime | None = None) -> Counted:
         return Counted()
     last = ""
     if state.last is not None:
-        what = mass_text(state.last.net) if state.last.good else "set aside"
-        last = f"last {what}"
+        what = mass_text(state.last.net) if state.last.good else tr("set aside")
+        last = tr("last {what}").format(what=what)
     due = "" if now is None else soon_words(state, now)
     return Counted(state.tally.good, state.run.order_size, state.tally.rejects, last, due)
 
@@ -65,8 +66,10 @@ class CountRow(Painted[Counted]):
     def arrange(self) -> None:
         view, unit, wide = self.view, self.unit, float(self.width())
         good = fit(str(view.good), Face.FIGURES, COUNT_MM * unit, wide * 0.5)
-        of = "bags" if view.order_size is None else f"of {view.order_size} bags"
-        aside = f"{view.rejects} set aside" if view.rejects else ""
+        of = tr("bags")
+        if view.order_size is not None:
+            of = tr("of {count} bags").format(count=view.order_size)
+        aside = tr("{count} set aside").format(count=view.rejects) if view.rejects else ""
         words = fit(of, Face.TEXT, WORDS_MM * unit, wide - good.width - 4 * unit)
         self.texts = {
             "good": good,

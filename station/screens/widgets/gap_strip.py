@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QWidget
 from typing_extensions import override
 
 from station.screens.theme import Face, Palette
+from station.screens.tongue import tr
 from station.screens.widgets.gap_geometry import Body, GapView, Landmark, Span
 from station.screens.widgets.lettering import Fitted, draw, draw_centred, fit
 from station.screens.widgets.painted import Painted, hatch, stroke
@@ -43,7 +44,7 @@ class GapStrip(Painted[GapView]):
         self.labels = tuple(
             (
                 mark,
-                fit(mark.sign, Face.TEXT, _SIGN * self.unit, wide),
+                fit(tr(mark.sign), Face.TEXT, _SIGN * self.unit, wide),
                 fit(mark.mass, Face.FIGURES, _MASS * self.unit, wide),
             )
             for mark in self.view.landmarks
@@ -205,7 +206,7 @@ class GapStrip(Painted[GapView]):
             tick.moveCenter(socket.center())
             draw_picture(painter, Picture.TICK, tick, self.colours.on_dark)
             return
-        word = fit(view.word, Face.VERB, cap, socket.width() - tick.width() - 3 * cap / 2)
+        word = fit(tr(view.word), Face.VERB, cap, socket.width() - tick.width() - 3 * cap / 2)
         whole = tick.width() + 0.5 * cap + word.width
         tick.moveCenter(
             QPointF(socket.center().x() - whole / 2 + tick.width() / 2, socket.center().y())

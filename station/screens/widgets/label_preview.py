@@ -14,6 +14,7 @@ from typing_extensions import override
 from labels.errors import LabelError
 from labels.raster import rasterise
 from station.screens.theme import Face, Palette
+from station.screens.tongue import tr
 from station.screens.widgets.lettering import draw_centred, fit
 from station.screens.widgets.painted import Painted, stroke
 
@@ -118,7 +119,7 @@ class LabelPreview(Painted[Page | None]):
             pen.setDashPattern([6.0, 4.0])
             painter.setPen(pen)
             painter.drawRect(frame)
-            words = fit("last label", Face.TEXT, 5 * self.unit, frame.width())
+            words = fit(tr("last label"), Face.TEXT, 5 * self.unit, frame.width())
             draw_centred(painter, words, frame, self.colours.muted)
             return
         size = self._small.deviceIndependentSize()

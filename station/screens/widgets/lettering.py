@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cached_property, lru_cache
 
@@ -108,8 +110,8 @@ def _wrapped(
     font = font_of(face, cap)
     metrics = QFontMetricsF(font)
     lines: list[str] = []
-    for word in text.split(" "):
-        longer = f"{lines[-1]} {word}" if lines else word
+    for gap, word in _pieces(text):
+        longer = f"{lines[-1]}{gap}{word}" if lines else word
         if lines and metrics.horizontalAdvance(longer) <= width:
             lines[-1] = longer
         else:
@@ -117,6 +119,23 @@ def _wrapped(
     tall = cap * (1 + leading * (len(lines) - 1))
     inside = all(metrics.horizontalAdvance(line) <= width for line in lines)
     return Fitted(tuple(lines), font, cap, inside and tall <= height, leading)
+
+
+_AMID = re.compile(
+    r"(?<=[\u3001\u3002\u3400-\u9fff\uff01-\uff5e])(?=[^\u0000-\u0020\u3001\u3002\uff01-\uff1f])"
+    r"|(?<=[^\u0000-\u0020\uff08])(?=[\u3400-\u9fff])"
+)
+"""Where a line may end without a blank: beside a Chinese character, but not before a stop and not
+after an opening bracket (common practice; GB/T 15834 for the stops)."""
+
+
+def _pieces(text: str) -> Iterator[tuple[str, str]]:
+    """Parts of a text that stay together, each with what stands before it on the same line."""
+    for word in text.split(" "):
+        gap = " "
+        for piece in _AMID.split(word):
+            yield gap, piece
+            gap = ""
 
 
 def draw(painter: QPainter, fitted: Fitted, left: float, top: float, colour: str) -> None:

@@ -12,6 +12,7 @@ from typing_extensions import override
 from station.line.guided import steady_indication
 from station.line.state import LineState, Verb
 from station.screens.theme import Face, Palette
+from station.screens.tongue import say, tr
 from station.screens.widgets.lettering import Fitted, draw, fit
 from station.screens.widgets.painted import Painted, stroke
 
@@ -34,7 +35,7 @@ def live(state: LineState) -> Live:
     """What the scale shows in a state."""
     shown = state.shown
     if shown is None or state.verb is Verb.NO_READING:
-        return Live(why=state.because or "no reading")
+        return Live(why=say(state.because) or tr("no reading"))
     return Live(shown.digits, shown.unit, steady_indication(state) is not None)
 
 

@@ -11,6 +11,7 @@ from typing_extensions import override
 
 from station.line.state import Verb
 from station.screens.theme import Face, Palette
+from station.screens.tongue import tr
 from station.screens.widgets.big_figure import SHOWN_AS, Tone, paint_plate
 from station.screens.widgets.lettering import Fitted, draw, fit
 from station.screens.widgets.painted import Painted, barred_frame, stroke
@@ -37,12 +38,6 @@ class NoticeCard(Painted[Notice]):
         self.reason: Fitted | None = None
         super().__init__(palette, Notice(), parent)
 
-    @override
-    def set(self, view: Notice) -> None:
-        super().set(view)
-        self.setAccessibleName(view.verb)
-        self.setAccessibleDescription(view.because)
-
     @property
     def _core(self) -> QRectF:
         edge = (_BARS_MM + 9) * self.unit
@@ -60,8 +55,11 @@ class NoticeCard(Painted[Notice]):
     def arrange(self) -> None:
         core, unit = self._core, self.unit
         side = min(core.height() * 0.52, 58 * unit)
+        word = tr(self.view.verb)
+        self.setAccessibleName(word)
+        self.setAccessibleDescription(self.view.because)
         self.word = fit(
-            self.view.verb,
+            word,
             Face.VERB,
             WORD_MM * unit,
             core.width() - side - 10 * unit,

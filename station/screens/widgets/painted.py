@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Generic, TypeVar
 
-from PySide6.QtCore import QRectF, Qt
+from PySide6.QtCore import QEvent, QRectF, Qt
 from PySide6.QtGui import QBrush, QColor, QPainter, QPaintEvent, QPen, QRegion, QResizeEvent
 from PySide6.QtWidgets import QWidget
 from typing_extensions import override
@@ -71,6 +71,12 @@ class Painted(QWidget, Generic[View]):
     @override
     def resizeEvent(self, event: QResizeEvent) -> None:
         self.arrange()
+
+    @override
+    def changeEvent(self, event: QEvent) -> None:
+        if event.type() is QEvent.Type.LanguageChange:
+            self.arrange()
+            self.update()
 
     @override
     def paintEvent(self, event: QPaintEvent) -> None:

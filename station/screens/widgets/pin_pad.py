@@ -9,9 +9,10 @@ from typing_extensions import override
 
 from station.core.pins import LEAST_DIGITS, MOST_DIGITS
 from station.screens.theme import Palette, Ruler
+from station.screens.tongue import mark
 from station.screens.widgets.touch_button import TouchButton
 
-CLEAR, DONE = "CLEAR", "SIGN"
+CLEAR, DONE = mark("CLEAR"), mark("SIGN")
 _ORDER = ("1", "2", "3", "4", "5", "6", "7", "8", "9", CLEAR, "0", DONE)
 _COLUMNS = 3
 

@@ -11,6 +11,7 @@ from typing_extensions import override
 
 from station.core.run import Run
 from station.screens.theme import Face, Palette
+from station.screens.tongue import tr
 from station.screens.widgets.lettering import Fitted, draw, draw_right, fit
 from station.screens.widgets.painted import Painted, stroke
 from station.screens.words import long_date, lots_line
@@ -38,7 +39,7 @@ class Heading:
         lots: blend lot and input lots.
     """
 
-    product: str = "No run open"
+    product: str = ""
     use_by: str = ""
     use_by_words: str = ""
     lots: str = ""
@@ -47,7 +48,7 @@ class Heading:
 def heading(run: Run | None) -> Heading:
     """Return the heading of a run."""
     if run is None:
-        return Heading()
+        return Heading(product=tr("No run open"))
     return Heading(
         product=run.product.name,
         use_by=long_date(run.dating.use_by),
@@ -68,7 +69,7 @@ class RunHeader(Painted[Heading]):
         view, unit = self.view, self.unit
         title, small = TITLE_MM * unit, LOTS_MM * unit
         date = fit(view.use_by, Face.VERB, title, self.width() * 0.46)
-        words = fit(view.use_by_words, Face.TEXT, small, self.width() * 0.25)
+        words = fit(tr(view.use_by_words), Face.TEXT, small, self.width() * 0.25)
         left_of_date = self.width() - max(date.width, words.width) - 10 * unit
         self.texts = {
             "use_by": date,

@@ -9,10 +9,11 @@ from typing_extensions import override
 
 from station.line.state import Seal
 from station.screens.theme import Face, Palette
+from station.screens.tongue import mark, say, tr
 from station.screens.widgets.lettering import draw, fit
 from station.screens.widgets.painted import Painted, hatch, stroke
 
-_DONE = "done"
+_DONE = mark("done")
 
 
 class SealStrip(Painted[tuple[Seal, ...]]):
@@ -41,7 +42,7 @@ class SealStrip(Painted[tuple[Seal, ...]]):
 
     def _whole(self, painter: QPainter, box: QRectF, seal: Seal) -> None:
         painter.fillRect(box, QColor(self.colours.ink))
-        self._write(painter, box, seal.name, _DONE, self.colours.on_dark)
+        self._write(painter, box, tr(seal.name), tr(_DONE), self.colours.on_dark)
 
     def _open(self, painter: QPainter, box: QRectF, seal: Seal) -> None:
         colours, line = self.colours, 0.6 * self.unit
@@ -50,8 +51,9 @@ class SealStrip(Painted[tuple[Seal, ...]]):
         hatch(painter, edge, colours.attend, colours.on_attend, 3 * self.unit)
         painter.setPen(stroke(colours.ink, line))
         painter.drawRect(box.adjusted(line / 2, line / 2, -line / 2, -line / 2))
-        words = seal.wanting.split(":")[0]
-        self._write(painter, box.adjusted(edge.width(), 0, 0, 0), seal.name, words, colours.ink)
+        words = say(seal.wanting).split(":")[0].split("：")[0]
+        inner = box.adjusted(edge.width(), 0, 0, 0)
+        self._write(painter, inner, tr(seal.name), words, colours.ink)
 
     def _write(self, painter: QPainter, box: QRectF, name: str, words: str, colour: str) -> None:
         pad = 2.2 * self.unit

@@ -5,7 +5,7 @@ from __future__ import annotations
 import time
 from collections.abc import Callable
 
-from PySide6.QtCore import QSize, Qt
+from PySide6.QtCore import QEvent, QSize, Qt
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
     QFrame,
@@ -21,6 +21,7 @@ from typing_extensions import override
 
 from drivers.wedge import Key, Typed, WedgeRules, judge_keys
 from station.screens.theme import Face, Palette, Ruler, font_of
+from station.screens.tongue import say
 
 _MOST_KEYS = 400
 _WEDGE = WedgeRules(shortest=2)
@@ -29,7 +30,7 @@ TEXT_MM = 4.6
 
 
 class Text(QLabel):
-    """Plain text that wraps; markup in it is shown as it is written."""
+    """Plain text that wraps, in the language shown now; markup in it is shown as it is written."""
 
     def __init__(
         self,
@@ -40,13 +41,26 @@ class Text(QLabel):
         colour: str = "",
         parent: QWidget | None = None,
     ) -> None:
-        super().__init__(words, parent)
+        super().__init__(parent)
+        self._words = ""
         self._face = face
         self._mm = mm
         self.setTextFormat(Qt.TextFormat.PlainText)
         self.setWordWrap(True)
         self.setStyleSheet(f"color: {colour or palette.ink}; background: transparent;")
         self.setFont(font_of(face, Ruler.of(self.screen()).px(mm)))
+        self.setText(words)
+
+    @override
+    def setText(self, words: str) -> None:
+        self._words = words
+        super().setText(say(words))
+
+    @override
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() is QEvent.Type.LanguageChange:
+            super().setText(say(self._words))
 
 
 class Message(Text):
@@ -140,22 +154,27 @@ class ScanField(QLineEdit):
         self._side = ruler.touch()
         self._hint, self._clock = hint, clock
         self._keys: list[Key] = []
-        self.setPlaceholderText(hint)
         self.setMaxLength(40)
         self.setFont(font_of(Face.CODE, ruler.px(6.4)))
-        self.setAccessibleName(hint)
         self.setMinimumHeight(self._side)
         self.setStyleSheet(
             f"QLineEdit {{ color: {palette.ink}; background: {palette.paper};"
             f" border: 2px solid {palette.ink}; padding: 0 {round(ruler.px(4))}px; }}"
             f"QLineEdit:focus {{ border: 4px solid {palette.act}; }}"
         )
+        self.set_hint(hint)
 
     def set_hint(self, hint: str) -> None:
         """Ask for something else."""
         self._hint = hint
-        self.setPlaceholderText(hint)
-        self.setAccessibleName(hint)
+        self.setPlaceholderText(say(hint))
+        self.setAccessibleName(say(hint))
+
+    @override
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() is QEvent.Type.LanguageChange:
+            self.set_hint(self._hint)
 
     def take(self, identifier: str, data: str) -> None:
         """Take a scan of a scanner that does not type, as if it were typed and ended.
@@ -173,8 +192,8 @@ class ScanField(QLineEdit):
 
     @override
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        if self.placeholderText() != self._hint:
-            self.setPlaceholderText(self._hint)
+        if self.placeholderText() != say(self._hint):
+            self.setPlaceholderText(say(self._hint))
         ends = event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter)
         separates = event.text() == GS
         commands = bool(event.modifiers() & _COMMANDS) and not separates

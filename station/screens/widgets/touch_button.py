@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QElapsedTimer, QRectF, QSize, Qt, QTimer, Signal, Slot
+from PySide6.QtCore import QElapsedTimer, QEvent, QRectF, QSize, Qt, QTimer, Signal, Slot
 from PySide6.QtGui import QColor, QPainter, QPaintEvent
 from PySide6.QtWidgets import QAbstractButton, QWidget
 from typing_extensions import override
 
 from station.screens.theme import HOLD_MS, TOUCH_MM, Face, Palette, Ruler
+from station.screens.tongue import say
 from station.screens.widgets.lettering import draw, fit
 from station.screens.widgets.painted import stroke
 from station.screens.widgets.pictograms import Picture, draw_picture
@@ -17,6 +18,8 @@ _FILL_STEP_MS = 40
 
 class TouchButton(QAbstractButton):
     """Paints a word, a smaller second line and a picture; checked is inverse video.
+
+    Its text stays English, whoever reads it; it is painted in the language shown now.
 
     Args:
         words: the word on it; blanks may wrap.
@@ -60,11 +63,21 @@ class TouchButton(QAbstractButton):
         self._filling.setInterval(_FILL_STEP_MS)
         self._filling.timeout.connect(self._fill)
         self.setText(words)
-        self.setAccessibleName(f"{words} {small}".strip())
+        self._name()
         self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         if hold:
             self.pressed.connect(self._begin)
             self.released.connect(self._end)
+
+    def _name(self) -> None:
+        self.setAccessibleName(f"{say(self.text())} {say(self.small)}".strip())
+
+    @override
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() is QEvent.Type.LanguageChange:
+            self._name()
+            self.update()
 
     @override
     def minimumSizeHint(self) -> QSize:
@@ -131,10 +144,10 @@ class TouchButton(QAbstractButton):
                 inner.setTop(place.bottom() + pad * 0.8)
             draw_picture(painter, self.picture, place, colour)
         cap = self.cap_px or box.height() * 0.19
-        second = fit(self.small, Face.TEXT, cap * 0.62, inner.width(), cap, least=0.45)
+        second = fit(say(self.small), Face.TEXT, cap * 0.62, inner.width(), cap, least=0.45)
         below = second.height + cap * 0.6 if self.small else 0.0
         room = inner.height() - below
-        words = fit(self.text(), Face.VERB, cap, inner.width(), room, least=0.4)
+        words = fit(say(self.text()), Face.VERB, cap, inner.width(), room, least=0.4)
         top = inner.center().y() - (words.height + below) / 2
         for fitted, y in ((words, top), (second, top + words.height + cap * 0.6)):
             draw(painter, fitted, inner.center().x() - fitted.width / 2, y, colour)

@@ -1,11 +1,14 @@
 """Draws every state of every screen as a picture: python -m tests.station.screens.gallery OUTDIR.
 
+With codes of languages behind the folder (``es pa zh``, or ``all``) the packer's screen and what
+the lead sees first are drawn in these instead.
 Works without a display. The pictures are for people to look at; no test compares them.
 """
 
 import os
 import sys
 import tempfile
+from collections.abc import Sequence
 from dataclasses import replace
 from datetime import UTC
 from pathlib import Path
@@ -21,6 +24,7 @@ from station.app.trace_desk import TraceDesk
 from station.core.clearance import Gate
 from station.core.facts import Fact
 from station.core.journal import EntryKind
+from station.core.languages import Language
 from station.core.pauses import Reason
 from station.line.state import EntryAnswer, RunChoice
 from station.screens.alarms import AlarmsPage
@@ -51,6 +55,7 @@ from tests.station.screens import (
 from tests.station.screens.alarm_states import MEAN, MISMATCH, PRINTER, ROLL, AlarmSourceStub
 from tests.station.screens.checks_rig import ChecksRig, suspected
 from tests.station.screens.fakes import FakeHand, FakeIntents
+from tests.station.screens.gallery_languages import draw_languages
 from tests.station.screens.quality_rig import QualityRig
 from tests.station.screens.service_rig import WRONG, ServiceRig, marked_line
 from tests.station.screens.signing_rig import CREW, PinSource
@@ -521,9 +526,13 @@ def window(folder: Path) -> None:
     bench.close()
 
 
-def main(folder: Path) -> None:
+def main(folder: Path, codes: Sequence[str] = ()) -> None:
     folder.mkdir(parents=True, exist_ok=True)
     application = QApplication.instance() or QApplication([])
+    if codes:
+        chosen = list(Language) if "all" in codes else [Language(code) for code in codes]
+        draw_languages(folder, chosen, shoot)
+        return
     pages = (numbers, checks, change, lots, labels, shipping, trace, signing, service, quality)
     parts = (packer, lead, *pages, alarms, training, window)
     for part in parts:
@@ -532,4 +541,4 @@ def main(folder: Path) -> None:
 
 
 if __name__ == "__main__":
-    main(Path(sys.argv[1]))
+    main(Path(sys.argv[1]), sys.argv[2:])

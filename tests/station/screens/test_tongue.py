@@ -1,0 +1,200 @@
+"""The door of the words: keys, holes, live switch, drafts, and the files of Qt Linguist."""
+
+import ast
+import re
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import QDate, QLocale, QTranslator
+from PySide6.QtWidgets import QApplication
+
+from station.core.languages import Language
+from station.line.state import Verb
+from station.screens import sentences
+from station.screens.bridge import Bridge
+from station.screens.interpreter import Interpreter
+from station.screens.offer import Person
+from station.screens.packer import PackerScreen
+from station.screens.theme import LIGHT
+from station.screens.tongue import CONTEXT, holes, pattern_of, say, speak, spoken, tr
+from station.screens.unreviewed import review_words, unreviewed
+from station.screens.widgets.sheet import Text
+from station.screens.widgets.touch_button import TouchButton
+from station.screens.words import long_date, short_date
+from tests.station.screens.fakes import FakeIntents
+from tests.station.screens.messages import (
+    FOLDER,
+    TRANSLATED,
+    compile_to,
+    file_of,
+    read,
+    sources,
+)
+from tests.station.screens.states import DAY, every_state
+
+ROOT = Path(__file__).parents[3]
+SAID_BY = ("station/line", "station/core", "station/access", "station/app", "station/screens")
+
+
+def hollow(words: str) -> str:
+    return re.sub(r"\{\w+\}", "{}", words)
+
+
+def said_in_code() -> str:
+    """Every text of the code that may end up in a sentence, its holes left empty."""
+    found = []
+    for folder in SAID_BY:
+        for file in (ROOT / folder).rglob("*.py"):
+            if file.name == "sentences.py":
+                continue
+            for node in ast.walk(ast.parse(file.read_text("utf-8"))):
+                if isinstance(node, ast.Constant) and isinstance(node.value, str):
+                    found.append(node.value)
+                elif isinstance(node, ast.JoinedStr):
+                    parts = [
+                        one.value if isinstance(one, ast.Constant) else "{}" for one in node.values
+                    ]
+                    found.append("".join(map(str, parts)))
+    return "\n".join(found)
+
+
+def test_every_sentence_is_said_by_the_code() -> None:
+    """Its parts between the holes stand in the code as they are here."""
+    code = said_in_code()
+    for sentence in sentences.SENTENCES:
+        for part in re.split(r"\{\w+\}", sentence):
+            for piece in filter(None, re.split(r"PINs?|badges?|[:,.()]", part)):
+                assert piece.strip() in code, f"{sentence!r}: nobody says {piece!r}"
+
+
+@pytest.mark.parametrize("language", TRANSLATED)
+def test_every_message_has_words_and_the_same_holes(language: Language) -> None:
+    rows = read(file_of(language))
+    assert tuple(rows) == sources(), "run python -m tests.station.screens.messages"
+    for source, (words, _) in rows.items():
+        assert words.strip(), source
+        assert holes(words) == holes(source), source
+
+
+@pytest.mark.parametrize("language", TRANSLATED)
+def test_compiling_again_gives_the_same_messages(qapp, tmp_path: Path, language: Language) -> None:
+    """Qt's own lrelease is the reference."""
+    target = tmp_path / "again.qm"
+    compile_to(language, target)
+    kept, again = QTranslator(), QTranslator()
+    assert kept.load(str(FOLDER / f"station_{language}.qm"))
+    assert again.load(str(target))
+    for source in sources():
+        assert kept.translate(CONTEXT, source) == again.translate(CONTEXT, source)
+        assert kept.translate(CONTEXT, source) == read_words(language)[source]
+
+
+def read_words(language: Language) -> dict[str, str]:
+    return {source: words for source, (words, _) in read(file_of(language)).items()}
+
+
+def test_holes_take_figures_and_words_that_are_listed_themselves(qapp) -> None:
+    speak(Language.SPANISH)
+    assert say("lot ROM-1 is held: take it off and load another: RUN, then LOTS (F6)") == (
+        "lote ROM-1 retenido: sáquelo y cargue otro: TANDA, luego LOTES (F6)"
+    )
+    assert say("scale check in 7 min") == "control de báscula en 7 min"
+    assert say("Refused. A run is open: end it before the next one starts").startswith(
+        "Rechazado. Hay una tanda abierta"
+    )
+    assert say("nobody listed this") == "nobody listed this"
+    assert say("Run open\nOrder: 12 bags") == "Tanda abierta\nPedido: 12 bolsas"
+
+
+def test_a_sentence_takes_the_pattern_with_most_words(qapp) -> None:
+    assert re.fullmatch(pattern_of("{what} now"), "scale check now")
+    speak(Language.FRENCH)
+    assert say("scale check at the end of the run now") == (
+        "contrôle balance en fin de série maintenant"
+    )
+
+
+def test_english_is_never_touched(qapp) -> None:
+    assert spoken() is Language.ENGLISH
+    for verb in Verb:
+        assert tr(verb) == verb == say(verb)
+
+
+def test_a_switch_reaches_what_is_on_screen_at_once(qtbot) -> None:
+    screen = PackerScreen(Bridge(), FakeIntents())
+    qtbot.addWidget(screen)
+    screen.show()
+    screen.show_state(every_state()["short_t1"])
+    button, words = TouchButton(LIGHT, "SET ASIDE"), Text(LIGHT, "Run open")
+    for one in (button, words):
+        qtbot.addWidget(one)
+    seen = set()
+    for language in Language:
+        speak(language)
+        QApplication.processEvents()
+        figure = screen.figure
+        assert figure.accessibleName() == f"{tr('ADD')} 14 g"
+        assert figure.texts is not None
+        assert figure.texts.verb.lines == (tr("ADD"),)
+        assert button.text() == "SET ASIDE"  # the key stays, for whoever asks the button
+        assert button.accessibleName() == tr("SET ASIDE")
+        assert words.text() == tr("Run open")
+        seen.add((figure.accessibleName(), words.text()))
+        assert "244\u00a0g" in figure.view.note  # the scale's own digits, in every language
+    assert len(seen) == len(Language)
+
+
+def test_dates_are_those_of_the_unicode_locale_data(qapp) -> None:
+    """Names and their order against Qt's copy of the CLDR; the year is left out."""
+    locales = {"es": "es_ES", "fr": "fr_FR", "pa": "pa_IN", "vi": "vi_VN", "zh": "zh_CN"}
+    locales |= {"tl": "fil_PH", "pt": "pt_PT"}
+    day = QDate(DAY.year, DAY.month, DAY.day)
+    for language in TRANSLATED:
+        speak(language)
+        locale = QLocale(locales[language])
+        whole = locale.toString(day, QLocale.FormatType.LongFormat)
+        parts = re.findall(r"\w+", long_date(DAY).replace("\u00a0", " "))
+        assert [part for part in re.findall(r"\w+", whole) if part in parts] or language == "zh"
+        assert locale.dayName(day.dayOfWeek()) in long_date(DAY)
+        assert str(DAY.day) in long_date(DAY)
+        assert str(DAY.day) in short_date(DAY)
+
+
+PEOPLE = (
+    Person("P01", "Ilse", "packer", Language.PUNJABI),
+    Person("P02", "Teodor", "packer"),
+    Person("L01", "Brigid", "lead", Language.FRENCH),
+)
+
+
+def test_the_packers_screen_follows_the_packer_and_other_pages_who_signed_on(qapp) -> None:
+    who = Interpreter(PEOPLE, Language.PORTUGUESE)
+    who.listen("", at_scale=True)
+    assert spoken() is Language.PORTUGUESE
+    assert who.follow("run 1", "P01")
+    assert not who.follow("run 1", "P01")
+    who.listen("", at_scale=True)
+    assert spoken() is Language.PUNJABI
+    who.listen("L01", at_scale=False)
+    assert spoken() is Language.FRENCH
+    who.listen("L01", at_scale=True)
+    assert spoken() is Language.PUNJABI
+    who.choose(Language.TAGALOG)
+    who.listen("L01", at_scale=True)
+    assert spoken() is Language.TAGALOG
+    who.listen("P02", at_scale=True)  # a packer signs on: theirs, which is the station's own
+    assert spoken() is Language.PORTUGUESE
+    who.follow("", "")
+    who.listen("", at_scale=True)
+    assert spoken() is Language.PORTUGUESE
+
+
+def test_what_is_not_reviewed_is_counted_from_the_files() -> None:
+    counts = {one.language: one for one in unreviewed()}
+    assert set(counts) == set(TRANSLATED)
+    for language, count in counts.items():
+        rows = read(file_of(language))
+        assert count.messages == len(rows) == len(sources())
+        assert count.drafts == sum(not reviewed for _, reviewed in rows.values())
+        assert count.missing == 0
+        assert f"{language} {count.drafts} of {count.messages}" in review_words()
