@@ -273,4 +273,6 @@ class SigningSheet(QWidget):
 def _title(wanted: Signer, second: bool) -> str:
     if wanted == at_screen():
         return f"Sign to {AT_SCREEN}"
-    return f"Sign{' as the second person' if second else ''} to {wanted.act}"
+    if second:
+        return f"Sign as the second person to {wanted.act}"
+    return f"Sign to {wanted.act}"
