@@ -736,6 +736,10 @@
         <translation type="unfinished">tanda de {product} abierta, lote de mezcla {lot}</translation>
     </message>
     <message>
+        <source>say that an alarm is seen</source>
+        <translation type="unfinished">decir que se vio una alarma</translation>
+    </message>
+    <message>
         <source>say what became of a label</source>
         <translation type="unfinished">decir qué pasó con una etiqueta</translation>
     </message>
@@ -806,6 +810,10 @@
     <message>
         <source>setting aside: {reason}</source>
         <translation type="unfinished">se aparta: {reason}</translation>
+    </message>
+    <message>
+        <source>shelve an alarm</source>
+        <translation type="unfinished">aplazar una alarma</translation>
     </message>
     <message>
         <source>ship</source>

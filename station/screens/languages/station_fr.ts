@@ -736,6 +736,10 @@
         <translation type="unfinished">série de {product} ouverte, lot de mélange {lot}</translation>
     </message>
     <message>
+        <source>say that an alarm is seen</source>
+        <translation type="unfinished">dire qu'une alarme est vue</translation>
+    </message>
+    <message>
         <source>say what became of a label</source>
         <translation type="unfinished">dire ce qu'est devenue une étiquette</translation>
     </message>
@@ -806,6 +810,10 @@
     <message>
         <source>setting aside: {reason}</source>
         <translation type="unfinished">mise à l'écart : {reason}</translation>
+    </message>
+    <message>
+        <source>shelve an alarm</source>
+        <translation type="unfinished">différer une alarme</translation>
     </message>
     <message>
         <source>ship</source>

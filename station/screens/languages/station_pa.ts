@@ -736,6 +736,10 @@
         <translation type="unfinished">{product} ਦਾ ਦੌਰ ਸ਼ੁਰੂ, ਮਿਸ਼ਰਣ ਲਾਟ {lot}</translation>
     </message>
     <message>
+        <source>say that an alarm is seen</source>
+        <translation type="unfinished">ਅਲਾਰਮ ਦੇਖਿਆ ਦੱਸਣਾ</translation>
+    </message>
+    <message>
         <source>say what became of a label</source>
         <translation type="unfinished">ਲੇਬਲ ਦਾ ਕੀ ਹੋਇਆ ਦੱਸਣਾ</translation>
     </message>
@@ -806,6 +810,10 @@
     <message>
         <source>setting aside: {reason}</source>
         <translation type="unfinished">ਵੱਖ ਰੱਖ ਰਹੇ ਹਾਂ: {reason}</translation>
+    </message>
+    <message>
+        <source>shelve an alarm</source>
+        <translation type="unfinished">ਅਲਾਰਮ ਟਾਲਣਾ</translation>
     </message>
     <message>
         <source>ship</source>

@@ -736,6 +736,10 @@
         <translation type="unfinished">série de {product} aberta, lote de mistura {lot}</translation>
     </message>
     <message>
+        <source>say that an alarm is seen</source>
+        <translation type="unfinished">dizer que um alarme foi visto</translation>
+    </message>
+    <message>
         <source>say what became of a label</source>
         <translation type="unfinished">dizer o que foi feito de uma etiqueta</translation>
     </message>
@@ -806,6 +810,10 @@
     <message>
         <source>setting aside: {reason}</source>
         <translation type="unfinished">a separar: {reason}</translation>
+    </message>
+    <message>
+        <source>shelve an alarm</source>
+        <translation type="unfinished">adiar um alarme</translation>
     </message>
     <message>
         <source>ship</source>

@@ -736,6 +736,10 @@
         <translation type="unfinished">bukas na ang run ng {product}, blend lot {lot}</translation>
     </message>
     <message>
+        <source>say that an alarm is seen</source>
+        <translation type="unfinished">sabihing nakita ang alarma</translation>
+    </message>
+    <message>
         <source>say what became of a label</source>
         <translation type="unfinished">sabihin ang nangyari sa label</translation>
     </message>
@@ -806,6 +810,10 @@
     <message>
         <source>setting aside: {reason}</source>
         <translation type="unfinished">inihihiwalay: {reason}</translation>
+    </message>
+    <message>
+        <source>shelve an alarm</source>
+        <translation type="unfinished">ipagpaliban ang alarma</translation>
     </message>
     <message>
         <source>ship</source>

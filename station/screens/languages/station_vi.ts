@@ -736,6 +736,10 @@
         <translation type="unfinished">đã mở đợt {product}, lô trộn {lot}</translation>
     </message>
     <message>
+        <source>say that an alarm is seen</source>
+        <translation type="unfinished">báo đã thấy cảnh báo</translation>
+    </message>
+    <message>
         <source>say what became of a label</source>
         <translation type="unfinished">cho biết nhãn ra sao</translation>
     </message>
@@ -806,6 +810,10 @@
     <message>
         <source>setting aside: {reason}</source>
         <translation type="unfinished">đang để riêng: {reason}</translation>
+    </message>
+    <message>
+        <source>shelve an alarm</source>
+        <translation type="unfinished">hoãn cảnh báo</translation>
     </message>
     <message>
         <source>ship</source>

@@ -736,6 +736,10 @@
         <translation type="unfinished">{product} 生产已开始，混合批号 {lot}</translation>
     </message>
     <message>
+        <source>say that an alarm is seen</source>
+        <translation type="unfinished">确认已看到警报</translation>
+    </message>
+    <message>
         <source>say what became of a label</source>
         <translation type="unfinished">说明标签去向</translation>
     </message>
@@ -806,6 +810,10 @@
     <message>
         <source>setting aside: {reason}</source>
         <translation type="unfinished">正在另放：{reason}</translation>
+    </message>
+    <message>
+        <source>shelve an alarm</source>
+        <translation type="unfinished">搁置警报</translation>
     </message>
     <message>
         <source>ship</source>

@@ -33,6 +33,8 @@ from tests.station.screens.messages import (
 from tests.station.screens.states import DAY, every_state
 
 ROOT = Path(__file__).parents[3]
+LACKING_AT_MOST = 0.05
+"""Share of new words that may wait, shown in English, for whoever brings the files up to date."""
 SAID_BY = ("station/line", "station/core", "station/access", "station/app", "station/screens")
 
 
@@ -66,12 +68,13 @@ def test_every_sentence_is_said_by_the_code() -> None:
 
 
 @pytest.mark.parametrize("language", TRANSLATED)
-def test_every_message_has_words_and_the_same_holes(language: Language) -> None:
+def test_messages_have_words_and_the_same_holes(language: Language) -> None:
     rows = read(file_of(language))
-    assert tuple(rows) == sources(), "run python -m tests.station.screens.messages"
     for source, (words, _) in rows.items():
-        assert words.strip(), source
-        assert holes(words) == holes(source), source
+        assert holes(words) == holes(source) or not words, source
+    lacking = [source for source in sources() if not rows.get(source, ("",))[0].strip()]
+    most = LACKING_AT_MOST * len(sources())
+    assert len(lacking) <= most, f"run python -m tests.station.screens.messages: {lacking}"
 
 
 @pytest.mark.parametrize("language", TRANSLATED)
@@ -82,7 +85,7 @@ def test_compiling_again_gives_the_same_messages(qapp, tmp_path: Path, language:
     kept, again = QTranslator(), QTranslator()
     assert kept.load(str(FOLDER / f"station_{language}.qm"))
     assert again.load(str(target))
-    for source in sources():
+    for source in read_words(language):
         assert kept.translate(CONTEXT, source) == again.translate(CONTEXT, source)
         assert kept.translate(CONTEXT, source) == read_words(language)[source]
 
@@ -192,7 +195,6 @@ def test_what_is_not_reviewed_is_counted_from_the_files() -> None:
     assert set(counts) == set(TRANSLATED)
     for language, count in counts.items():
         rows = read(file_of(language))
-        assert count.messages == len(rows) == len(sources())
-        assert count.drafts == sum(not reviewed for _, reviewed in rows.values())
-        assert count.missing == 0
+        assert count.messages == len(rows)
+        assert count.drafts == sum(bool(words) and not done for words, done in rows.values())
         assert f"{language} {count.drafts} of {count.messages}" in review_words()
