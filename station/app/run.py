@@ -38,6 +38,10 @@ Training = Annotated[
         help="Train on a simulated scale; the record is one of its own and no bag a product.",
     ),
 ]
+FullScreen = Annotated[
+    bool,
+    typer.Option("--kiosk", help="Fill the screen; only somebody with the right leaves it."),
+]
 Tiles = Annotated[
     bool | None,
     typer.Option(
@@ -53,6 +57,7 @@ def run(
     record: Recording = None,
     training: Training = False,
     tiles: Tiles = None,
+    kiosk: FullScreen = False,
     as_json: AsJson = False,
 ) -> None:
     """Run the station: read the scale, check, label and record every bag."""
@@ -61,10 +66,12 @@ def run(
         if training:
             if record is not None:
                 raise BadInput("--record", "goes with a real scale: leave out --training")
+            if kiosk:
+                raise BadInput("--kiosk", "leaves no room for the simulated scale of --training")
             return _train(config, home, tiles)
         if tiles is not None:
             raise BadInput("--tiles", "goes with --training")
-        return _run(config, home, record)
+        return _run(config, home, record, kiosk)
 
     run_verb(as_json, work)
 
@@ -92,14 +99,18 @@ def _train(config: Path, home: Path | None, tiles: bool | None) -> Answer:
     return Answer(document, (heading(words),))
 
 
-def _run(config: Path, home: Path | None, record: Path | None) -> Answer:
+def _run(config: Path, home: Path | None, record: Path | None, kiosk: bool) -> Answer:
     from station.app.places import home_folder, packhouse  # slow to load, as Qt is
     from station.app.window import show_station
 
     house = packhouse(config, home)
+    if kiosk and not house.settings.people.pins:
+        raise BadInput(
+            "--kiosk", 'needs PINs, or anybody could leave it: set pins = "required" under [people]'
+        )
     place = home_folder(home or house.settings.home)
     try:
-        show_station(house, place, record, config)
+        show_station(house, place, record, config, kiosk=kiosk)
     except (PortError, RecordingError) as refused:  # as the settings or --record have it
         raise BadInput(refused.title, refused.detail) from refused
     return Answer({"home": str(place)}, ())

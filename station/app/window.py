@@ -11,10 +11,18 @@ from station.app.serial_line import port_settings
 from station.app.station_window import station_window
 from station.config.packhouse import Packhouse
 from station.screens.bridge import Bridge
+from station.screens.kiosk import Kiosk
+from station.screens.screen_keeper import ScreenKeeper
+from station.screens.theme import PALETTES
 
 
 def show_station(
-    house: Packhouse, home: Path, record: Path | None = None, config: Path | None = None
+    house: Packhouse,
+    home: Path,
+    record: Path | None = None,
+    config: Path | None = None,
+    *,
+    kiosk: bool = False,
 ) -> None:
     """Run the station on its own scale until its window is closed.
 
@@ -23,6 +31,7 @@ def show_station(
         home: folder of the record.
         record: file that takes in everything the scale sends; None for none.
         config: folder of the settings, which whoever services the station may change.
+        kiosk: the window fills its screen, and only somebody with the right leaves it.
 
     Raises:
         StationError: the record, the printer's folder or the screen does not serve.
@@ -56,6 +65,13 @@ def show_station(
         )
         with faults_to(bridge), sounding(sounds), running(station):
             window = station_window(bridge, station, house)
-            window.showMaximized()
-            qt.exec()
+            if kiosk:
+                alone = Kiosk(window, PALETTES[settings.screen.theme])
+                alone.show()
+                qt.exec()
+                alone.release()
+            else:
+                ScreenKeeper(window, full=False)
+                window.showMaximized()
+                qt.exec()
             window.close()

@@ -82,6 +82,7 @@ class Act(StrEnum):
     KEEP_RECORD = "keep, restore or purge the record"
     ACKNOWLEDGE = "say that an alarm is seen"
     SHELVE = "shelve an alarm"
+    LEAVE = "leave the full screen"
     OTHER = "enter this"
 
 
@@ -147,6 +148,7 @@ RIGHTS: Mapping[Act, Right] = {
     Act.KEEP_RECORD: Right((Role.MANAGER, Role.SERVICE), Proof.SIGNATURE),
     Act.ACKNOWLEDGE: Right(_AT_LINE, Proof.NAME),
     Act.SHELVE: Right(_LEADING, Proof.SIGNED_ON),
+    Act.LEAVE: Right((Role.LEAD, Role.MANAGER, Role.SERVICE), Proof.SIGNATURE),
     Act.OTHER: Right(_CHECKING, Proof.SIGNED_ON),
 }
 

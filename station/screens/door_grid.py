@@ -8,7 +8,7 @@ from station.screens.doors import Door
 from station.screens.theme import Palette, Ruler
 from station.screens.widgets.touch_button import TouchButton
 
-_COLUMNS = 3
+_COLUMNS = 4
 
 
 class DoorGrid(QWidget):
@@ -29,10 +29,14 @@ class DoorGrid(QWidget):
     def add(self, door: Door) -> TouchButton:
         """Return the button of one more door."""
         button = TouchButton(self._palette, door.name, small=door.key_name)
-        self._place(button, len(self.buttons))
-        self.buttons[door.name] = button
-        self._place(self.language_button, len(self.buttons))
+        self.place(door.name, button)
         return button
+
+    def place(self, name: str, button: TouchButton) -> None:
+        """Put a button behind the doors."""
+        self._place(button, len(self.buttons))
+        self.buttons[name] = button
+        self._place(self.language_button, len(self.buttons))
 
     def _place(self, button: TouchButton, index: int) -> None:
         button.cap_px = Ruler.of(self.screen()).px(7.0)

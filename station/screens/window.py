@@ -109,6 +109,7 @@ class StationWindow(QMainWindow):
         register_fonts()
         self.interpreter = Interpreter(offer.people, language)
         self.setWindowTitle(TITLE)
+        self.signing = signing
         self.packer = PackerScreen(bridge, intents, palette)
         self.lead = LeadPanel(bridge, intents, offer, palette, in_doubt)
         self.screens = QStackedWidget()

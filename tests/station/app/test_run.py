@@ -3,6 +3,7 @@
 import subprocess
 import sys
 from pathlib import Path
+from shutil import copytree
 
 import pytest
 
@@ -18,7 +19,7 @@ def test_recording_that_cannot_be_made(tmp_path: Path) -> None:
         capture_output=True,
         text=True,
         check=False,
-        timeout=60,
+        timeout=240,
     )
     assert done.returncode == 2
     assert f"recording {file}: no such file or directory" in done.stderr
@@ -29,8 +30,8 @@ def test_recording_that_cannot_be_made(tmp_path: Path) -> None:
 def refused(monkeypatch, capsys):
     """Run the verb in this process; returns the words it is refused with."""
 
-    def words(*options: str) -> str:
-        monkeypatch.setattr(sys, "argv", ["station", "run", "--config", str(DEMO), *options])
+    def words(*options: str, config: Path = DEMO) -> str:
+        monkeypatch.setattr(sys, "argv", ["station", "run", "--config", str(config), *options])
         with pytest.raises(SystemExit) as ended:
             main()
         assert ended.value.code == 2
@@ -43,3 +44,12 @@ def test_options_that_do_not_go_together(tmp_path: Path, refused) -> None:
     record = ("--record", str(tmp_path / "scale.rec"))
     assert "goes with a real scale" in refused("--training", *record)
     assert "goes with --training" in refused("--tiles")
+    assert "no room for the simulated scale" in refused("--training", "--kiosk")
+
+
+def test_a_kiosk_needs_pins(tmp_path: Path, refused) -> None:
+    folder = copytree(DEMO, tmp_path / "settings")
+    file = folder / "station.toml"
+    file.write_text(file.read_text().replace('pins = "required"', 'pins = "off"'))
+    words = refused("--kiosk", config=folder)
+    assert "anybody could leave it" in words
