@@ -11,6 +11,7 @@ from station.app.quality_rights import DECIDERS, check_role
 from station.config.packhouse import Packhouse
 from station.config.shelf_life import APPROVERS
 from station.core.checks.suspect import Decision, FiledWindow, decision_facts
+from station.core.dispositions import Decided, Disposition, check_decision, disposition_fact
 from station.core.facts import Fact
 from station.core.holds import (
     HoldError,
@@ -27,11 +28,14 @@ from station.core.receiving import hold_lot_fact, release_lot_fact
 from station.line.opening import day_of
 from station.line.ports import Clock
 from station.store import hold_scopes
+from station.store.open_holds import held_bags
 from station.store.release_list import Wanted, release_list
 from station.store.suspects import filed_windows
 
-_DAYS = 3
-"""Runs of so many production days stand on the release list."""
+_DAYS = 14
+"""Runs of so many production days stand on the release list, as rejects do in the inbox."""
+_MOST_DUMPED = 2000
+"""One decision is one commit; more bags would keep the line from its own."""
 _FORM = "HH:MM, or YYYY-MM-DD HH:MM"
 
 
@@ -54,8 +58,7 @@ class HoldsDesk:
 
     def releases(self) -> tuple[Releasable, ...]:
         """Open holds, then runs of the last days; reads the record."""
-        today = day_of(self._clock.now(), self._house.settings.cut_off)
-        return release_list(self._home, self._wanted, today - timedelta(days=_DAYS))
+        return self._listed()
 
     def windows(self) -> tuple[FiledWindow, ...]:
         """Windows of failed QA checks nobody decided about, oldest first; reads the record."""
@@ -86,6 +89,11 @@ class HoldsDesk:
         name, ranges = self._reach(kind, first.strip(), second.strip())
         return hold_fact(Scope(kind, name), reason, ranges, self._uid())
 
+    @property
+    def witnessed(self) -> bool:
+        """Whether dumping wants a second person."""
+        return Disposition.DUMP in self._house.settings.quality.witnessed
+
     def release(self, one: Releasable, who: str, second: str, reason: str) -> Fact:
         """The fact that lets bags go, unless something has come up meanwhile.
 
@@ -95,7 +103,7 @@ class HoldsDesk:
         check_role(self._house.people, who, APPROVERS, "release bags")
         if second:
             check_role(self._house.people, second, DECIDERS, "sign a release")
-        now = next((other for other in self.releases() if other.key == one.key), None)
+        now = next(iter(self._listed(one.key)), None)
         if now is None:
             raise HoldError(f"{one.subject} was released already")
         if now.blocked:
@@ -107,6 +115,29 @@ class HoldsDesk:
             of_lot = release_lot_fact(fact.uid, one.subject, one.hold, reason)
             return replace(of_lot, details={**of_lot.details, **fact.details})
         return fact
+
+    def dump(self, one: Releasable, who: str, witness: str, reason: str) -> tuple[Fact, ...]:
+        """The facts that throw away every bag a hold keeps, as rejects that lie in the bin.
+
+        Raises:
+            ValueError: it keeps none or too many, a witness is missing, or who signs may not.
+        """
+        check_role(self._house.people, who, DECIDERS, "dump held bags")
+        if not one.hold:
+            raise HoldError("a whole run is not dumped: hold its bags first")
+        bags = held_bags(self._home, one.hold)
+        if not bags:
+            raise HoldError(f"{one.subject} keeps no bag any more: release the hold")
+        if len(bags) > _MOST_DUMPED:
+            raise HoldError(
+                f"{len(bags)} bags at once: allowed are {_MOST_DUMPED}; hold them in parts"
+            )
+        made = []
+        for serial, run in bags:
+            decided = Decided(serial, Disposition.DUMP, reason, witness)
+            check_decision(decided, who, self._house.settings.quality.witnessed)
+            made.append(disposition_fact(decided, self._uid(), run))
+        return tuple(made)
 
     def decide(
         self, window: FiledWindow, decision: Decision, reason: str, who: str
@@ -120,9 +151,10 @@ class HoldsDesk:
         uids = [self._uid() for _ in range(len(window.holds) + 1)]
         return decision_facts(window, decision, reason, uids)
 
-    @property
-    def _wanted(self) -> Wanted:
-        return Wanted(self._house.qa, self._house.settings.checks.on)
+    def _listed(self, key: str = "") -> tuple[Releasable, ...]:
+        today = day_of(self._clock.now(), self._house.settings.cut_off)
+        wanted = Wanted(self._house.qa, self._house.settings.checks.on)
+        return release_list(self._home, wanted, today - timedelta(days=_DAYS), key)
 
     def _reach(self, kind: ScopeKind, first: str, second: str) -> tuple[str, Ranges]:
         match kind:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from datetime import date, datetime, timedelta, tzinfo
 from pathlib import Path
 from zoneinfo import ZoneInfo
@@ -11,10 +10,9 @@ from station.app.quality_rights import check_role
 from station.config.packhouse import Packhouse
 from station.config.shelf_life import APPROVERS
 from station.core.complaint import Complaint
-from station.core.day_review import DayReview, review_fact
-from station.core.facts import Fact, FactRecord
+from station.core.day_review import DayReview, DaySeen, review_fact
+from station.core.facts import Fact
 from station.core.ids import new_uid
-from station.core.inbox_items import Item
 from station.errors import BadInput
 from station.line.opening import day_of
 from station.line.ports import Clock
@@ -48,23 +46,13 @@ class InboxDesk:
         """The production day that goes on."""
         return day_of(self._clock.now(), self._house.settings.cut_off)
 
-    def items(self) -> tuple[Item, ...]:
-        """What is open, gravest first; reads the record."""
-        return inbox(self._home, self.today)
-
-    def review(self, day: date, remark: str = "") -> DayReview:
-        """What would be signed for a day; reads the record."""
-        happened = tuple(item.words for item in self.story(day))
-        return replace(review_of_day(self._home, day, self.today, remark), happened=happened)
-
-    def story(self, day: date) -> tuple[Item, ...]:
-        """The exceptions of a day, settled or not, oldest first; reads the record."""
+    def seen(self, day: date) -> DaySeen:
+        """What is open, and what would be signed for a day; reads the record."""
+        items = inbox(self._home, self.today)
         begin = datetime.combine(day, self._house.settings.cut_off, self.zone)
-        return day_story(self._home, day, begin, begin + timedelta(days=1))
-
-    def signed(self, day: date) -> FactRecord | None:
-        """The last review of a day, or None; reads the record."""
-        return signed_days(self._home).get(day)
+        story = day_story(self._home, day, begin, begin + timedelta(days=1))
+        review = review_of_day(self._home, day, items, story)
+        return DaySeen(items, review, story, signed_days(self._home).get(day))
 
     def sign(self, review: DayReview, who: str) -> Fact:
         """The fact that keeps a review.

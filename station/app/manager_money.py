@@ -73,7 +73,7 @@ def _headline(found: Period) -> tuple[Row, ...]:
         Row("in money", money, "" if whole.money is not None else "for every product"),
         Row("bags", str(whole.packs), f"{whole.set_aside} set aside"),
         Row("held", str(held), "nobody may ship them", attend=held > 0),
-        Row("net", f"{kg(whole.net):.1f} kg", f"{whole.labels} labels"),
+        Row("net", f"{kg(whole.net):.3f} kg", f"{whole.labels} labels"),
         Row("rate", rate, "less the stops"),
         Row("stood", _minutes(stood), f"{len(found.stops)} stops"),
     )

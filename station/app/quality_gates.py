@@ -18,6 +18,7 @@ from station.core.ids import new_uid
 from station.core.pack import Moment
 from station.line.failed_check import FailedChecks
 from station.line.failed_qa import FailedQa
+from station.line.failed_tare import FailedTare
 from station.line.ports import Clock
 from station.line.qa_duty import KINDS, QaDuty
 from station.store.facts import facts
@@ -53,10 +54,12 @@ class Follows:
         past = RecordPast(home)
         self._scale = FailedChecks(past, new_uid)
         self._qa = FailedQa(past, new_uid)
+        self._tare = FailedTare(past, new_uid)
 
     def follow(self, entered: Sequence[Fact], at: Moment, who: str) -> tuple[Fact, ...]:
         """The facts to record together with those entered."""
-        return (*self._scale.follow(entered, at, who), *self._qa.follow(entered, at, who))
+        failed = (self._scale, self._qa, self._tare)
+        return tuple(fact for one in failed for fact in one.follow(entered, at, who))
 
 
 def quality_gates(house: Packhouse, home: Path, clock: Clock, dwell_ns: int) -> QualityGates:

@@ -8,6 +8,7 @@ from datetime import date
 from typing import Any
 
 from station.core.facts import Fact, FactRecord
+from station.core.inbox_items import Item
 from station.core.journal import EntryKind, Value
 
 REVIEWED = "reviewed"
@@ -37,6 +38,23 @@ class DayReview:
     packs: int
     rejects: int
     happened: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class DaySeen:
+    """What QA sees of a day.
+
+    Args:
+        items: everything open in the record, gravest first.
+        review: what would be signed for the day, without a remark.
+        story: exceptions of the day, settled or not, oldest first.
+        signed: the last review of the day, or None.
+    """
+
+    items: tuple[Item, ...]
+    review: DayReview
+    story: tuple[Item, ...]
+    signed: FactRecord | None
 
 
 def review_fact(review: DayReview, uid: str) -> Fact:

@@ -9,20 +9,15 @@ so the window then begins with the open run.
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from datetime import timedelta
 from itertools import chain
 from typing import Protocol
 
 from station.core.checks.qa import FAILED
-from station.core.checks.suspect import FiledWindow, RunWindow, window_fact
 from station.core.facts import Fact, FactRecord
-from station.core.journal import EntryKind, Value
-from station.core.metrology.suspect import ErrorSign
+from station.core.journal import EntryKind
 from station.core.pack import Moment
-from station.line.failed_check import number_ranges
-from station.line.suspected import SUSPECTED, RunSince
-
-_BEFORE_ALL = timedelta(microseconds=1)
+from station.line.held_since import HeldBy, held_since
+from station.line.suspected import RunSince
 
 
 class QaPast(Protocol):
@@ -60,45 +55,5 @@ class FailedQa:
         groups = self._past.packs_after(good)
         if good is None and failed.run:
             groups = [group for group in groups if group.run.id == failed.run]
-        suspect = [
-            (group.run, [pack for pack in group.packs if pack.quality in SUSPECTED])
-            for group in groups
-        ]
-        suspect = [(run, packs) for run, packs in suspect if packs]
-        if not suspect:
-            return ()
-        bags = [pack for _, packs in suspect for pack in packs]
         words = f"{failed.subject} failed its check"
-        ranges: list[Value] = [list(one) for one in number_ranges(pack.id for pack in bags)]
-        hold = Fact(
-            kind=EntryKind.HOLD,
-            uid=self._new_id(at),
-            subject=failed.uid,
-            result="held",
-            details={"ranges": ranges, "reason": words},
-        )
-        first = min(pack.at for pack in bags)
-        window = FiledWindow(
-            uid=self._new_id(at),
-            scale=failed.subject,
-            check=failed.uid,
-            good="" if good is None else good.fact.uid,
-            opened=first - _BEFORE_ALL if good is None else good.at.utc,
-            closed=at.utc,
-            sign=ErrorSign.NONE,
-            step=None,
-            holds=(hold.uid,),
-            runs=tuple(
-                RunWindow(
-                    run.id,
-                    run.product.code,
-                    str(run.window.limits.nominal.unit),
-                    (),
-                    words,
-                    tuple(pack.id.serial for pack in packs),
-                )
-                for run, packs in suspect
-            ),
-            cause=failed.subject,
-        )
-        return (window_fact(window), hold)
+        return held_since(HeldBy(failed, failed.subject, words, good), groups, at, self._new_id)

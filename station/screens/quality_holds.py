@@ -32,7 +32,7 @@ _SCOPES = (
     (ScopeKind.ROLL, "id of the label roll", ""),
 )
 _REASONS = ("seal in doubt", "foreign body", "wrong label", "too warm")
-_RELEASE_REASONS = ("checked again, good", "weighed again, good", "complete")
+_RELEASE_REASONS = ("checked again, good", "weighed again, good", "not fit to sell", "complete")
 
 
 class HoldsPanel(QWidget):
@@ -54,13 +54,14 @@ class HoldsPanel(QWidget):
         self.table = TouchTable(palette, _COLUMNS)
         self.detail = Page(palette)
         self.words = Text(palette, "", Face.TEXT, 4.0)
-        self.why_release = ScanField(palette, "why it may go")
+        self.why_release = ScanField(palette, "why it may go, or must be dumped")
         self.why_release.setMaxLength(200)
         self.ready_release = Tiles(
             palette, [Tile(one, one) for one in _RELEASE_REASONS], len(_RELEASE_REASONS)
         )
         self.hold_button = TouchButton(palette, "NEW HOLD")
         self.stays_button = TouchButton(palette, "HOLD STAYS", small="hold down", hold=True)
+        self.dump_button = TouchButton(palette, "DUMP", small="hold down", hold=True)
         self.release_button = TouchButton(palette, "RELEASE", small="hold down", hold=True)
         self.scopes = Tiles(palette, [Tile(str(k), str(k).upper()) for k, _, _ in _SCOPES], 6)
         self.first, self.last = ScanField(palette, "first"), ScanField(palette, "last")
@@ -85,7 +86,7 @@ class HoldsPanel(QWidget):
         grid.addWidget(self.detail, 0, 1)
         grid.setColumnStretch(0, 5)
         grid.setColumnStretch(1, 3)
-        buttons = (self.hold_button, self.stays_button, self.release_button)
+        buttons = (self.hold_button, self.stays_button, self.dump_button, self.release_button)
         shown = (self.why_release, self.ready_release)
         self.pages.addWidget(_page(ruler, grid, shown, buttons))
         fields = QHBoxLayout()
@@ -112,6 +113,7 @@ class HoldsPanel(QWidget):
         self.enter_button.held.connect(self._hold)
         self.release_button.held.connect(self._release)
         self.stays_button.held.connect(self._stays)
+        self.dump_button.held.connect(self._dump)
 
     def look(self) -> None:
         """Read what is held and what could go."""
@@ -177,6 +179,7 @@ class HoldsPanel(QWidget):
         key = next(iter(self.table.chosen), "")
         self.stays_button.setEnabled(key in self.windows)
         one = self.list.get(key)
+        self.dump_button.setEnabled(one is not None and bool(one.hold and one.bags))
         self.release_button.setEnabled(key in self.windows or (one is not None and not one.blocked))
 
     @Slot()
@@ -197,6 +200,14 @@ class HoldsPanel(QWidget):
             second = host.second if self._source.two else ""
             told = f"{one.bags} bags are released."
             host.enter(lambda: (self._source.release(one, host.who, second, why),), told)
+
+    @Slot()
+    def _dump(self) -> None:
+        one, host = self.list[next(iter(self.table.chosen))], self._host
+        why = self.why_release.text()
+        witness = host.second if self._source.witnessed else ""
+        told = f"{one.bags} bags are dumped: they lie in the reject bin. Release the empty hold."
+        host.enter(lambda: self._source.dump(one, host.who, witness, why), told)
 
     @Slot()
     def _stays(self) -> None:

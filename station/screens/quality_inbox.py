@@ -8,8 +8,7 @@ from datetime import date, timedelta
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
-from station.core.day_review import DayReview
-from station.core.facts import FactRecord
+from station.core.day_review import DayReview, DaySeen
 from station.core.inbox_items import Item
 from station.screens.quality_host import Host
 from station.screens.quality_sources import InboxSource
@@ -82,18 +81,12 @@ class InboxPanel(QWidget):
 
     def look(self) -> None:
         """Read the inbox and the day anew."""
-        self._host.ask(self._source.items, self.show_items)
         self.go_to(self.day)
 
     def recorded(self) -> None:
         """The day is signed."""
         self.remark.clear()
         self.look()
-
-    def show_items(self, items: tuple[Item, ...]) -> None:
-        """Show what is open."""
-        self.items = items
-        self._show()
 
     @Slot()
     def _show(self) -> None:
@@ -109,18 +102,13 @@ class InboxPanel(QWidget):
         """Show another day; none lies ahead of today."""
         self.day = min(day, self._source.today)
         asked = self.day
+        self._host.ask(lambda: self._source.seen(asked), self._show_day)
 
-        def read() -> tuple[DayReview, FactRecord | None, tuple[Item, ...]]:
-            source = self._source
-            return source.review(asked), source.signed(asked), source.story(asked)
-
-        self._host.ask(read, self._show_day)
-
-    def _show_day(self, found: tuple[DayReview, FactRecord | None, tuple[Item, ...]]) -> None:
-        self.review, signed, self.story = found
-        review = self.review
+    def _show_day(self, seen: DaySeen) -> None:
+        review, signed = seen.review, seen.signed
         if review.day != self.day:
             return
+        self.review, self.items, self.story = review, seen.items, seen.story
         words = f"{review.day:%A %Y-%m-%d}: {review.packs} bags, {review.rejects} set aside"
         if signed is None:
             words += f"; {len(review.open)} things open, not signed"

@@ -10,11 +10,10 @@ from typing import Protocol
 from station.core.checks.qa import QaLimit
 from station.core.checks.suspect import Decision, FiledWindow
 from station.core.complaint import Complaint
-from station.core.day_review import DayReview
+from station.core.day_review import DayReview, DaySeen
 from station.core.dispositions import Disposition
 from station.core.facts import Fact, FactRecord
 from station.core.holds import Releasable, ScopeKind
-from station.core.inbox_items import Item
 from station.core.metrology.batch import Judgement
 from station.core.metrology.rehearsal import Rehearsal
 from station.core.reference_test import Batch, ReferenceTest
@@ -35,20 +34,8 @@ class InboxSource(Protocol):
         """The production day that goes on."""
         ...
 
-    def items(self) -> tuple[Item, ...]:
-        """What is open, gravest first; reads the record."""
-        ...
-
-    def review(self, day: date, remark: str = "") -> DayReview:
-        """What would be signed for a day; reads the record."""
-        ...
-
-    def story(self, day: date) -> tuple[Item, ...]:
-        """The exceptions of a day, settled or not; reads the record."""
-        ...
-
-    def signed(self, day: date) -> FactRecord | None:
-        """The last review of a day; reads the record."""
+    def seen(self, day: date) -> DaySeen:
+        """What is open, and what would be signed for a day; reads the record."""
         ...
 
     def sign(self, review: DayReview, who: str) -> Fact:
@@ -132,6 +119,15 @@ class HoldsSource(Protocol):
 
     def release(self, one: Releasable, who: str, second: str, reason: str) -> Fact:
         """The fact that lets bags go; raises ValueError."""
+        ...
+
+    @property
+    def witnessed(self) -> bool:
+        """Whether dumping wants a second person."""
+        ...
+
+    def dump(self, one: Releasable, who: str, witness: str, reason: str) -> tuple[Fact, ...]:
+        """The facts that throw away what a hold keeps; raises ValueError."""
         ...
 
     def decide(

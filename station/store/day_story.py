@@ -11,6 +11,7 @@ from sqlalchemy import func, select
 from station.core.checks.qa import FAILED, qa_check_of
 from station.core.checks.scale import check_of, held_true
 from station.core.checks.suspect import decided_window, window_of
+from station.core.checks.tare import FITS
 from station.core.facts import FactRecord
 from station.core.holds import reason_of, scope_of
 from station.core.inbox_items import Grave, Item, Where
@@ -61,7 +62,7 @@ def _of(record: FactRecord) -> Iterator[Item]:
         case EntryKind.QA_CHECK if fact.result == FAILED:
             made = qa_check_of(record)
             words, grave = f"{fact.subject} failed ({made.words}): {made.action}", Grave.STOP
-        case EntryKind.EMPTY_BAG if fact.result != "fits":
+        case EntryKind.EMPTY_BAG if fact.result != FITS:
             words, where = f"An empty bag {fact.subject} {fact.result}", Where.SCALE
         case EntryKind.SCAN_BACK if fact.result != "equal":
             words, where = f"Scan of label {fact.subject}: {fact.result}", Where.LABELS

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from datetime import UTC, date, datetime, time, timedelta
 from pathlib import Path
 
@@ -70,16 +70,23 @@ def day_counts(home: Path, day: date) -> tuple[int, int]:
     return row[0], row[1]
 
 
-def review_of_day(home: Path, day: date, today: date, remark: str) -> DayReview:
-    """What QA signs for a day: everything open that is not about another day."""
+def review_of_day(home: Path, day: date, items: Sequence[Item], story: Sequence[Item]) -> DayReview:
+    """What QA signs for a day: everything open that is not about another day, and its story.
+
+    Args:
+        home: folder of the record.
+        day: the production day.
+        items: what is open, from :func:`inbox`.
+        story: exceptions of the day, settled or not.
+    """
     packs, rejects = day_counts(home, day)
     named = day.isoformat()
     mine = (
         item.words
-        for item in inbox(home, today)
+        for item in items
         if not (item.where is Where.REJECTS and item.key != named) and item.where is not Where.DAY
     )
-    return DayReview(day, tuple(mine), remark, packs, rejects)
+    return DayReview(day, tuple(mine), "", packs, rejects, tuple(item.words for item in story))
 
 
 def signed_days(home: Path) -> dict[date, FactRecord]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
 from pathlib import Path
 
 from sqlalchemy import Connection, Text, cast, func, literal, select
@@ -16,13 +17,16 @@ from station.store.engine import reading
 from station.store.facts import facts
 from station.store.tables import blend, fact, journal, pack, run
 
+_Printed = tuple[tuple[str, int], ...]
+"""Labels by run; tickets under an empty name."""
+_KEPT = 400
+
 
 def roll_accounts(home: Path, newest: int | None = None) -> tuple[RollAccount, ...]:
     """Return the accounts of rolls that were put in, oldest first.
 
     Every label handed to the printer while a roll was in counts, copies too, and every ticket of a
-    reject; a label times the pieces of
-    paper the first-off of its run says it takes.
+    reject; a label times the pieces of paper the first-off of its run says it takes.
 
     Args:
         home: the station's folder.
@@ -37,25 +41,44 @@ def roll_accounts(home: Path, newest: int | None = None) -> tuple[RollAccount, .
         seen.run: seen.pieces for seen in map(first_off_of, facts(home, (EntryKind.FIRST_OFF,)))
     }
     with reading(home) as connection:
-        used = [_used(connection, one, rolls, pieces) for one in put_in]
+        places = _places(connection)
+        used = [_used(home, connection, one, rolls, places, pieces) for one in put_in]
     return accounts(rolls, used)
 
 
 def _used(
+    home: Path,
     connection: Connection,
     put_in: FactRecord,
     rolls: tuple[FactRecord, ...],
+    places: dict[str, int],
     pieces: dict[str, int],
 ) -> int:
     """Pieces of paper printed from a roll; one that was never taken out ends with the next."""
     uid = put_in.fact.uid
-    begin = _row_of(connection, uid)
+    begin = places[uid]
     ends = [
-        _row_of(connection, one.fact.uid)
+        places[one.fact.uid]
         for one in rolls
         if is_step(one, RollStep.PUT_IN) or one.fact.details.get("roll") == uid
     ]
     end = min((row for row in ends if row > begin), default=None)
+    if end is None:
+        found = _printed(connection, begin, end)
+    else:
+        found = _printed_between(home, uid, begin, end)
+    return sum(count * pieces.get(run, 1) for run, count in found)
+
+
+@lru_cache(maxsize=_KEPT)
+def _printed_between(home: Path, uid: str, begin: int, end: int) -> _Printed:
+    """What was printed from a roll that is out; the journal is only added to, so it stays."""
+    with reading(home) as connection:
+        return _printed(connection, begin, end)
+
+
+def _printed(connection: Connection, begin: int, end: int | None) -> _Printed:
+    """Labels handed to the printer by run, and tickets, between two rows of the journal."""
     text = cast(journal.c.canonical, Text)
     statement = (
         select(run.c.uid, func.count())
@@ -70,8 +93,7 @@ def _used(
     if end is not None:
         statement = statement.where(journal.c.id < end)
     rows = connection.execute(statement).all()
-    labels: int = sum(count * pieces.get(uid, 1) for uid, count in rows)
-    return labels + _tickets(connection, begin, end)
+    return (*((row[0], row[1]) for row in rows), ("", _tickets(connection, begin, end)))
 
 
 def _tickets(connection: Connection, begin: int, end: int | None) -> int:
@@ -87,5 +109,7 @@ def _tickets(connection: Connection, begin: int, end: int | None) -> int:
     return int(connection.execute(printed).scalar_one())
 
 
-def _row_of(connection: Connection, uid: str) -> int:
-    return int(connection.execute(select(fact.c.entry_id).where(fact.c.uid == uid)).scalar_one())
+def _places(connection: Connection) -> dict[str, int]:
+    """Row of the journal of each step of a roll, by uid."""
+    steps = select(fact.c.uid, fact.c.entry_id).where(fact.c.kind == EntryKind.ROLL)
+    return {row.uid: row.entry_id for row in connection.execute(steps)}

@@ -8,8 +8,10 @@ from pathlib import Path
 
 from sqlalchemy import func, select
 
+from station.core.pack import Quality
 from station.store.engine import reading
-from station.store.tables import fact, hold_range
+from station.store.number_range import rows_between
+from station.store.tables import blend, fact, hold_range, pack, run
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,3 +45,26 @@ def open_holds(home: Path) -> tuple[OpenHold, ...]:
     )
     with reading(home) as connection:
         return tuple(OpenHold(*row) for row in connection.execute(statement))
+
+
+def held_bags(home: Path, hold: str) -> tuple[tuple[str, str], ...]:
+    """Return serial and run of each bag that an open hold keeps, in the order they were weighed."""
+    with reading(home) as connection:
+        ranges = connection.execute(
+            select(hold_range).where(hold_range.c.hold == hold, hold_range.c.released == 0)
+        ).all()
+        bags = (
+            select(pack.c.serial, run.c.uid)
+            .join(blend, pack.c.blend_id == blend.c.id)
+            .join(run, blend.c.run_id == run.c.id)
+            .where(pack.c.quality == Quality.HELD)
+            .order_by(pack.c.id)
+        )
+        found = [
+            row
+            for one in ranges
+            for row in connection.execute(
+                bags.where(rows_between(connection, one.epoch, one.first, one.last))
+            )
+        ]
+    return tuple((row.serial, row.uid) for row in found)

@@ -37,23 +37,28 @@ class Wanted:
     scale: bool
 
 
-def release_list(home: Path, wanted: Wanted, since: date) -> tuple[Releasable, ...]:
+def release_list(home: Path, wanted: Wanted, since: date, key: str = "") -> tuple[Releasable, ...]:
     """Return the open holds, then the runs since a production day that nobody released yet.
 
     Args:
         home: folder of the record.
         wanted: checks that must follow the last bag.
         since: runs of earlier days are not listed.
+        key: only this hold or run; empty for all.
     """
     undecided = [window for window, decision in filed_windows(home) if decision is None]
     released = {released_run(one.fact) for one in facts(home, (EntryKind.RELEASE,))}
     with reading(home) as connection:
         ask = _Blockers(connection, wanted, undecided)
-        holds = [_hold(connection, ask, one) for one in _open_holds(connection)]
+        holds = [
+            _hold(connection, ask, one)
+            for one in _open_holds(connection)
+            if key in ("", one.fact.uid)
+        ]
         runs = [
             _run(connection, ask, row)
             for row in _runs_since(connection, since)
-            if row.uid not in released
+            if row.uid not in released and key in ("", row.uid)
         ]
     return (*holds, *(one for one in runs if one.bags))
 
@@ -156,7 +161,10 @@ def _hold(connection: Connection, ask: _Blockers, record: FactRecord) -> Releasa
         row
         for one in open_ranges
         for row in connection.execute(
-            held.where(rows_between(connection, one.epoch, one.first, one.last))
+            held.where(
+                rows_between(connection, one.epoch, one.first, one.last),
+                pack.c.quality == Quality.HELD,
+            )
         )
     ]
     last = max((row.last for row in rows), default=None)

@@ -48,6 +48,10 @@ class RecordPast:
             found = read_facts(connection, statement)
         return found[0] if found else None
 
+    def empty_bags(self, bag_item: str, run: str) -> tuple[FactRecord, ...]:
+        """The empty bags of an item weighed in a run, oldest first."""
+        return facts(self._home, (EntryKind.EMPTY_BAG,), subject=bag_item, run=run)
+
     def packs_after(self, check: FactRecord | None) -> tuple[RunSince, ...]:
         """Bags recorded after a check (None for all), by run; whatever the clock said."""
         if check is None:

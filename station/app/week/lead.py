@@ -8,9 +8,12 @@ from decimal import ROUND_UP, Decimal
 
 from station.app.practice import lead_of, second_of
 from station.app.week.room import Room
+from station.core.checks.qa import REFERENCE, QaLimit
 from station.core.checks.rolls import RollCount
+from station.core.checks.suspect import Decision, FiledWindow, window_of
 from station.core.clearance import Gate, Point
 from station.core.facts import FactRecord
+from station.core.journal import EntryKind
 from station.core.line_lots import LotMove, Move
 from station.core.mass import Mass, Unit
 from station.core.metrology.scale_check import CheckReading, judge_check
@@ -134,6 +137,7 @@ class Lead:
         room = self._room
         if room.checks.scale_on:
             self.check_scale()
+        self.check_quality(room.quality.checks.limits(room.run))
         if self.last is not None and room.labels.scans_on:
             self.scan()
         self.roll_out()
@@ -165,6 +169,7 @@ class Lead:
             (labels.roll_wanted, self.roll_in),
             (labels.first_off_wanted, self._first_off),
             (labels.scan_wanted, self.scan),
+            (bool(room.quality.checks.wanted), self.check_quality),
         )
         step = next((step for wanted, step in steps if wanted), None)
         if step is None:
@@ -194,16 +199,40 @@ class Lead:
         check = judge_check(desk.plate, readings, room.clock.now().utc, desk.stage)
         return room.enter(self.who, desk.check(check, room.run))
 
-    def weigh_empty_bag(self) -> bool:
-        """Weigh an empty bag; returns whether it fits."""
+    def check_quality(self, limits: Sequence[QaLimit] = ()) -> None:
+        """Have QA make the checks that are due, or others; all of them are good."""
+        room, desk = self._room, self._room.quality.checks
+        for limit in limits or desk.wanted:
+            value = None if limit.most is None else limit.most - Decimal(self._few(8)) / 10
+            note = f"wash record {room.clock.now().utc:%y%j}" if limit.kind is REFERENCE else ""
+            check = desk.check(limit, room.run, value, found=limit.pieces, note=note)
+            room.enter(self.second, check)
+
+    def let_hold_stay(self, found: Sequence[FactRecord]) -> FiledWindow:
+        """Have QA let the hold stay that a failed check brought with it; returns its window.
+
+        Args:
+            found: the check with what it brought.
+        """
+        room = self._room
+        window = next(
+            made
+            for one in found
+            if one.fact.kind is EntryKind.SUSPECT and (made := window_of(one)) is not None
+        )
+        why = "the bags stay held until QA has looked"
+        room.enter(self.second, *room.checks.decide(window, Decision.HOLD_STAYS, why))
+        return window
+
+    def weigh_empty_bag(self) -> tuple[FactRecord, ...]:
+        """Weigh an empty bag; returns it with what it brought with it."""
         room, item = self._room, self._room.run.product.bag
         interval = room.checks.plate.interval
         shown = item.tare.in_unit(interval.unit) - interval * self._few(1)
         if self.bag_more is not None:
             shown = item.tare.in_unit(interval.unit) + self.bag_more.in_unit(interval.unit)
-        bag, fact = room.checks.empty_bag(room.run, self.film_lot, shown)
-        room.enter(self.who, fact)
-        return bag.fits
+        _, fact = room.checks.empty_bag(room.run, self.film_lot, shown)
+        return room.enter(self.who, fact)
 
     def study_bags(self) -> Product:
         """Study the bags in use and return the product with the tare they have."""

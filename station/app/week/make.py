@@ -18,9 +18,8 @@ from station.app.week.room import Room
 from station.app.week.tally import Plant, WeekMade, WeekTally
 from station.config.packhouse import Packhouse, Role
 from station.core.checks.scan_back import Clearing
-from station.core.checks.suspect import Decision, window_of
+from station.core.checks.tare import empty_bag_of
 from station.core.ids import new_uid
-from station.core.journal import EntryKind
 from station.core.mass import Mass
 from station.core.pack import PackRecord, Quality
 from station.core.pauses import Reason
@@ -204,16 +203,10 @@ class Week:
         lead = self._lead
         lead.wrong_g = _WRONG_G
         found = lead.check_scale()
-        window = next(
-            made
-            for one in found
-            if one.fact.kind is EntryKind.SUSPECT and (made := window_of(one)) is not None
-        )
         lead.wrong_g = 0
         self._clock.move(_TURN_S)
         lead.check_scale()
-        why = "the bags stay held until QA has looked"
-        self._room.enter(lead.second, *self._room.checks.decide(window, Decision.HOLD_STAYS, why))
+        window = lead.let_hold_stay(found)
         serials = sorted(serial for run in window.runs for serial in run.reweigh)
         words = f"{_WRONG_G} g too much at each load; {window.bags} bags held as suspect"
         self._tally.planted(
@@ -277,8 +270,10 @@ class Week:
         until = min(round(turn.plan.bags * _TARE_FOUND), rule.packs_between_checks // 2)
 
         def found() -> None:
-            if lead.weigh_empty_bag():
+            weighed = lead.weigh_empty_bag()
+            if empty_bag_of(weighed[0]).fits:
                 raise EnvironmentFault("the heavier bag was not noticed", "the tare fits it")
+            lead.let_hold_stay(weighed)
             serials = self._tally.serial(first), self._tally.serial(self._tally.bags)
             bags = turn.done - began
             words = f"{_TOO_LOW} too low from film lot {lead.film_lot} on, found after {bags} bags"

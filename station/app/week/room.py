@@ -16,6 +16,7 @@ from station.app.checks_desk import ChecksDesk
 from station.app.label_gates import label_gates
 from station.app.lot_gates import lot_gates
 from station.app.practice_record import PracticeClock
+from station.app.quality_gates import Follows, quality_gates
 from station.config.catalogue import catalogue_of
 from station.config.packhouse import Packhouse
 from station.core.facts import Fact, FactRecord
@@ -29,7 +30,6 @@ from station.line import clearance_duty, pause_duty, scale_duty, tare_duty
 from station.line.clearance_duty import ClearanceDuty
 from station.line.cycle_state import Cycle, LineRules
 from station.line.duties import Duties
-from station.line.failed_check import FailedChecks
 from station.line.opening import day_of, open_run
 from station.line.pause_duty import PauseDuty
 from station.line.scale_duty import ScaleDuty
@@ -37,7 +37,6 @@ from station.line.state import Phase, RunChoice
 from station.line.tare_duty import TareDuty
 from station.store.facts import facts
 from station.store.run_counts import last_packed_run
-from station.store.since import RecordPast
 from station.store.writer import StationStore
 
 _LABEL_S = 0.02
@@ -75,13 +74,15 @@ class Room:
         self.checks = ChecksDesk(settings, home, clock, self.scale_duty, self.tare_duty, 1)
         self.change = ChangeDesk(settings.line, home, clock, clear, pauses)
         self.catalogue = replace(catalogue_of(house, software()), lots=lots.book)
-        self._follow = FailedChecks(RecordPast(home), new_uid).follow
+        quality = quality_gates(house, home, clock, 1)
+        self.quality = quality.desks
+        self._follow = Follows(home).follow
         gates = (
             *((clear,) if settings.checks.clearance else ()),
             *((self.scale_duty,) if settings.checks.on else ()),
             *((self.tare_duty,) if settings.tare.on else ()),
         )
-        self.duties = Duties((pauses, lots.duty, *gates, *labels.duties))
+        self.duties = Duties((pauses, lots.duty, *gates, *quality.duties, *labels.duties))
         self._cycle = Cycle(LineRules(interval=settings.scale.interval))
 
     @property

@@ -10,6 +10,8 @@ from station.core.journal import EntryKind
 from station.core.mass import Mass
 from station.core.metrology.tare import TareStudy, plausible
 
+FITS, DOES_NOT_FIT = "fits", "does not fit"
+
 
 def study_fact(study: TareStudy, uid: str, run: str = "") -> Fact:
     """The entry that keeps a tare study; its time is that of the entry."""
@@ -94,7 +96,7 @@ def empty_bag_fact(bag: EmptyBag, uid: str, run: str) -> Fact:
         kind=EntryKind.EMPTY_BAG,
         uid=uid,
         subject=bag.bag_item,
-        result="fits" if bag.fits else "does not fit",
+        result=FITS if bag.fits else DOES_NOT_FIT,
         run=run,
         details={"film_lot": bag.film_lot, "shown": str(bag.shown), "against": bag.against},
     )
@@ -107,6 +109,6 @@ def empty_bag_of(record: FactRecord) -> EmptyBag:
         bag_item=record.fact.subject,
         film_lot=details["film_lot"],
         shown=Mass.parse(details["shown"]),
-        fits=record.fact.result == "fits",
+        fits=record.fact.result == FITS,
         against=details["against"],
     )

@@ -64,4 +64,4 @@ class NumberPad(QWidget):
         if key == POINT:
             return self.digits if "." in self.digits else f"{self.digits or '0'}."
         grown = self.digits + key
-        return grown if grown[:2] in ("0.", "-0") else grown.lstrip("0")
+        return grown if grown[:2] in ("0.", "-0") else grown.lstrip("0") or "0"

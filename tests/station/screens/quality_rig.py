@@ -3,6 +3,7 @@
 from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
 
+from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 from station.app.places import demo_settings
@@ -152,7 +153,7 @@ class QualityRig:
         """Wait until the record has answered everything."""
         QApplication.processEvents()
         while self.page.busy:
-            QApplication.processEvents()
+            QTest.qWait(1)  # the thread that asks the record needs its turn
         QApplication.processEvents()
 
     def tab(self, index):

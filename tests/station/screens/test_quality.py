@@ -568,3 +568,30 @@ def test_a_lead_reaches_it_behind_more_and_by_its_key(qtbot, make):
     assert window.screens.currentWidget() is window.lead
     window.screens.removeWidget(rig.page)
     rig.page.setParent(None)
+
+
+def test_held_bags_are_dumped_with_a_witness_and_the_empty_hold_is_let_go(rig):
+    rig.sign("Q01", "M01")
+    hold(rig, ScopeKind.SERIALS, rig.serials[0], rig.serials[4])
+    panel = rig.page.holds
+    panel.table.touch(next(one.key for one in panel.list.values() if one.hold))
+    panel.why_release.setText("too light")
+    rig.sign("M01")
+    panel.dump_button.held.emit()
+    assert "wants a witness" in said(rig)
+    rig.sign("M01")
+    panel.dump_button.held.emit()
+    rig.settle()
+    assert said(rig).startswith("5 bags are dumped")
+    assert {quality(rig, serial) for serial in rig.serials[:5]} == {Quality.DUMPED}
+    [empty] = [one for one in panel.list.values() if one.hold]
+    assert (empty.bags, empty.blocked) == (0, ())
+    assert not panel.dump_button.isEnabled()
+    panel.table.touch(empty.key)
+    panel.why_release.setText("all dumped")
+    panel.release_button.held.emit()
+    rig.settle()
+    assert not [one for one in panel.list.values() if one.hold]
+    assert quality(rig, rig.serials[0]) is Quality.DUMPED
+    rig.tab(REJECTS)
+    assert len(rig.page.rejects.table.rows) == len(rig.rejects) + 5
