@@ -90,7 +90,7 @@ def pack_headless(
                 if share:
                     hands = SimulatedPacker(bench, watch.cue, habits_for(product), seed + number)
                     crew = (lead, papers, hands)
-                    _pack_run(station, line, house, watch, crew, product, share, done, progress)
+                    pack_run(station, line, house, watch, crew, product, share, done, progress)
                     shipping.send_run()
                     done += share
             seconds = time.monotonic() - began
@@ -108,7 +108,7 @@ def _share(packs: int, products: int, number: int) -> int:
     return packs * (number + 1) // products - packs * number // products
 
 
-def _pack_run(
+def pack_run(
     station: Station,
     line: Intents,
     house: Packhouse,
@@ -119,7 +119,22 @@ def _pack_run(
     done: int,
     progress: Callable[[int], None],
 ) -> None:
-    """One run: start it, pass its gates, pack its share, check the scale, end it."""
+    """One run: start it, pass its gates, pack its share, check the scale, end it.
+
+    Args:
+        station: running on the bench.
+        line: takes what people sign.
+        house: the settings.
+        watch: tells what the line shows.
+        crew: lead, papers and hands.
+        product: what is packed.
+        share: good bags of the run.
+        done: good bags before it.
+        progress: told the number of good bags so far.
+
+    Raises:
+        EnvironmentFault: the line stood still, or a run was refused.
+    """
     lead, papers, hands = crew
     day = calendar_day(station.clock.now())
     choice = run_choice(house, product, day, share)
