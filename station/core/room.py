@@ -17,6 +17,8 @@ from station.core.journal import EntryKind, Value
 _MIB = 2**20
 _SHARE = 20
 """Neither the room kept nor the reserve is more than this part of a small medium."""
+MOST_LOG = 64 * _MIB
+"""A longer log means that somebody reads one view of the record for long: it cannot be folded."""
 _BRINK = _MIB
 """With less than this one more entry may not fit: an entry takes some pages of log."""
 
@@ -37,10 +39,12 @@ class Space:
     Args:
         used: taken, the reserve among it.
         free: what a program without special rights may still take.
+        log: what the record's log takes.
     """
 
     used: int
     free: int
+    log: int = 0
 
     @property
     def percent(self) -> int:

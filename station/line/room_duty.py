@@ -14,12 +14,13 @@ from typing import Protocol
 from station.core.facts import Fact, FactRecord
 from station.core.journal import EntryKind
 from station.core.pack import Moment, PackRecord
-from station.core.room import Level, RoomRules, Space, level_of, needed, room_fact
+from station.core.room import MOST_LOG, Level, RoomRules, Space, level_of, needed, room_fact
 from station.core.run import Run
 from station.line.state import Notice
 
 _AGAIN_NS = 2 * 10**9
 """What a full disk did not take is tried again so much later."""
+_READ = "another program has been reading the record for long, close it"
 _UNIT = ((10**9, "GB"), (10**6, "MB"), (10**3, "kB"))
 
 
@@ -132,8 +133,12 @@ class RoomDuty:
         return self.shut
 
     def due(self, now: datetime) -> Notice | None:
-        """Room is to be made soon."""
-        return Notice(self._why, now) if self.level is Level.LOW else None
+        """Room is to be made soon, or a program closed for which the log cannot be folded."""
+        if self.level is Level.LOW:
+            return Notice(self._why, now)
+        if self._space is not None and self._space.log > MOST_LOG:
+            return Notice(f"the record's log takes {amount(self._space.log)}: {_READ}", now)
+        return None
 
 
 def amount(size: int) -> str:

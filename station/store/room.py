@@ -8,18 +8,22 @@ from contextlib import suppress
 from pathlib import Path
 
 from station.core.room import Space
+from station.store.engine import database
 
 _CHUNK = bytes(65536)
 
 
 def space_of(home: Path) -> Space:
-    """Room on the medium of a folder.
+    """Room on the medium of a record's folder.
 
     Raises:
         OSError: the medium cannot be asked.
     """
     usage = shutil.disk_usage(home)
-    return Space(usage.used, usage.free)
+    log = 0
+    with suppress(OSError):  # a record that is closed has none
+        log = database(home).with_name("station.sqlite-wal").stat().st_size
+    return Space(usage.used, usage.free, log)
 
 
 class Reserve:

@@ -69,12 +69,17 @@ class Nursery:
         self._process.stdin.flush()
         self.child = int(self.line().split()[1])
 
-    def line(self) -> str:
-        """The next line."""
+    def line(self, patience_s: float = PATIENCE_S) -> str:
+        """The next line.
+
+        Raises:
+            TimeoutError: none came in time.
+        """
         assert self._process.stdout is not None
-        ends = time.monotonic() + PATIENCE_S
+        ends = time.monotonic() + patience_s
         while b"\n" not in self._buffer:
-            if not select.select([self._process.stdout], [], [], ends - time.monotonic())[0]:
+            left = max(0.0, ends - time.monotonic())
+            if not select.select([self._process.stdout], [], [], left)[0]:
                 raise TimeoutError("the station process says nothing")
             found = os.read(self._process.stdout.fileno(), 65536)
             if not found:
@@ -99,7 +104,7 @@ class Nursery:
 
 def main() -> None:
     """Fork for each request."""
-    from tests.campaigns.chain import packing, surrounded
+    from tests.campaigns.chain import hindered, packing, surrounded
 
     for line in sys.stdin:
         request = json.loads(line)
@@ -108,7 +113,8 @@ def main() -> None:
             code = 1
             try:
                 name = request.pop("work")
-                work = getattr(packing, name, None) or getattr(surrounded, name)
+                where = next(one for one in (packing, surrounded, hindered) if hasattr(one, name))
+                work = getattr(where, name)
                 # The campaign hears of the process before the process says anything.
                 say(f"process {os.getpid()}")
                 work(Path(request.pop("home")), **request)

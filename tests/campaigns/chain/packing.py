@@ -48,7 +48,17 @@ STEPS: dict[str, tuple[Any, str, bool]] = {
 """Named steps of the chain: what is wrapped, and whether the process dies before or after it."""
 
 
-def chain(home: Path, step: str = "", hit: int = 1, late: bool = False) -> None:
+def _nothing() -> None:
+    """Nothing more is done."""
+
+
+def chain(
+    home: Path,
+    step: str = "",
+    hit: int = 1,
+    late: bool = False,
+    opened: Callable[[], None] = _nothing,
+) -> None:
     """Run a station on the bench, answer for its doubts and pack until killed.
 
     Args:
@@ -56,6 +66,7 @@ def chain(home: Path, step: str = "", hit: int = 1, late: bool = False) -> None:
         step: a name of STEPS at which the process kills itself; empty for none.
         hit: at which passing of it.
         late: passings count from the open run on, not from the start.
+        opened: done once the run is open.
     """
     if step:
         writer.CHECKPOINT_EVERY = 10  # so that its steps come within a few bags
@@ -84,6 +95,7 @@ def chain(home: Path, step: str = "", hit: int = 1, late: bool = False) -> None:
     product = line.open_run()
     if late:
         die_at(step, hit)
+    opened()
     with line.packer(product, seed=os.getpid()):
         threading.Event().wait(60.0)
 

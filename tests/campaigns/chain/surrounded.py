@@ -5,7 +5,8 @@ import time
 from dataclasses import replace
 from pathlib import Path
 
-from station.app.practice import run_choice
+from station.app.practice import lead_of, run_choice, second_of
+from station.app.practice_labels import PracticeLabels
 from station.config.packhouse import Packhouse
 from station.core.facts import Fact
 from station.core.holds import Scope, ScopeKind, hold_fact
@@ -20,6 +21,7 @@ from tests.campaigns.chain.nursery import say
 from tests.campaigns.chain.proof import Count, check, check_whole
 from tests.end_to_end.line import PATIENCE_S, Bench
 
+PRODUCT = "ROCKET-SPINACH-200"
 TOLD_S = 2.0
 """A disk that is nearly full is told so soon."""
 _CHUNK = 64 * 1024
@@ -62,6 +64,12 @@ class Line:
         self.line = Bench(home, self._seen, changed=_with_reserve)
         self.station = self.line.station
 
+    def __enter__(self) -> "Line":
+        return self
+
+    def __exit__(self, *_: object) -> None:
+        self.line.close()
+
     def _seen(self, state: LineState) -> None:
         if state.last is not None and state.last.serial not in self._serials[-1:]:
             self._serials.append(state.last.serial)
@@ -70,18 +78,46 @@ class Line:
         """Pack so many good bags, and clear the pan."""
         newest = self.line.watch.newest
         good = more + (newest.tally.good if newest is not None else 0)
-        with self.line.packer(self.line.house.products["ROCKET-SPINACH-200"]):
+        with self.line.packer(self.line.house.products[PRODUCT]):
             self.line.until(lambda state: state.tally.good >= good)
         self.line.bench.lift()
         self.line.until(lambda state: state.phase is Phase.READY)
 
     def refuses(self) -> str:
         """What a lead is told who asks for a run; empty where it is opened."""
-        product = self.line.house.products["ROCKET-SPINACH-200"]
+        product = self.line.house.products[PRODUCT]
         day = calendar_day(self.station.clock.now())
         self.station.line.start_run(run_choice(self.line.house, product, day, None))
         answer = self.line.watch.next_answer(PATIENCE_S)
         return "" if answer.started else answer.words
+
+    def until_stopped(self) -> str:
+        """Let the packer work until the line has stopped, and say why; the pan is clear then."""
+        product = self.line.house.products[PRODUCT]
+        with self.line.packer(product):
+            stopped = self.line.until(lambda state: state.phase is Phase.STOPPED)
+        self.line.bench.lift()
+        return stopped.because
+
+    def go_on(self) -> None:
+        """Let the lead go on after a stop."""
+        self.station.line.resume("L01")
+        self.line.until(lambda state: state.phase is not Phase.STOPPED)
+
+    def may_not_go_on(self) -> str:
+        """What a lead is told who wants to go on after a stop that lasts; empty where it does."""
+        self.station.line.resume("L01")
+        answer = self.line.watch.next_answer(PATIENCE_S)
+        return "" if answer.started else answer.words
+
+    def answer_doubts(self) -> None:
+        """Say what became of the labels that were on their way."""
+        house, station = self.line.house, self.station
+        lead, second = lead_of(house), second_of(house)
+        papers = PracticeLabels(
+            station.label_checks, station.line, self.line.watch, self.line.labels, lead, second
+        )
+        papers.answer_doubts()
 
     def bag_waits(self) -> bool:
         """Put a bag on the pan of a closed line; whether it stays untaken."""
@@ -123,13 +159,11 @@ def full_disk(home: Path, bags: int) -> None:
         bags: packed between.
     """
     count, serials, ballast = Count(), list[str](), Ballast(home.parent)
-    line = Line(home, serials)
-    stop = _rules(home).stop
-    try:
+    with Line(home, serials) as line:
         _say_if(count, line.refuses(), "a run with room")
         line.pack(bags)
         began = time.monotonic()
-        ballast.leave(stop - _CHUNK)
+        ballast.leave(RoomRules().on(space_of(home)).stop - _CHUNK)
         line.line.until(lambda state: any("packing goes on" in words for words in state.closed))
         told = time.monotonic() - began
         if told > TOLD_S:
@@ -140,38 +174,46 @@ def full_disk(home: Path, bags: int) -> None:
         line.until_level(Level.RESERVE)
         _say_if(count, line.hold(), "a hold on a full disk")
         _say_if(count, line.end(), "the end of a run on a full disk")
-        if "packing goes on by itself" not in line.refuses():
-            count.wrong("a run opened on a full disk")
+        _full(line, count, "a run opened on a full disk")
         ballast.drop()
         line.until_level(Level.AMPLE, Level.LOW)
         _say_if(count, line.refuses(), "a run once there was room again")
         line.pack(bags)
-        line.line.station.line.end_run("L01")
-        line.line.watch.next_answer(PATIENCE_S)
-    finally:
-        line.line.close()
     ballast.leave(0)
-    line = Line(home, serials)  # started on a full disk
-    try:
-        if "packing goes on by itself" not in line.refuses():
-            count.wrong("a run opened on a disk that was full at the start")
+    with Line(home, serials) as line:  # started on a full disk
+        _full(line, count, "a run opened on a disk that was full at the start")
         _say_if(count, line.hold(), "a hold after a start on a full disk")
         ballast.drop()
         line.until_level(Level.AMPLE, Level.LOW)
         _say_if(count, line.refuses(), "a run after a start on a full disk")
         line.pack(bags)
-    finally:
-        line.line.close()
-    found = check(home, serials, count, "full disk")
-    check_whole(home, count, "full disk")
+    levels = [one.fact.result for one in facts(home, (EntryKind.DISK,))]
+    say(f"told {', '.join(levels)}")
+    tell(home, serials, count, told)
+
+
+def tell(home: Path, serials: list[str], count: Count, told: float) -> None:
+    """Look at the record, and say what was counted.
+
+    Args:
+        home: the record.
+        serials: what the screen showed.
+        count: what was wrong so far.
+        told: seconds until the line said what is the matter.
+    """
+    found = check(home, serials, count, "at the end")
+    check_whole(home, count, "at the end")
     labels = {path.stem for path in (home / "labels").glob("*.pdf")}
     if labels - found.keys():
         count.wrong(f"labels without a record: {sorted(labels - found.keys())}")
     for fault in count.faults:
         say(f"wrong {fault}")
-    levels = [one.fact.result for one in facts(home, (EntryKind.DISK,))]
     say(f"counted {len(serials)} {count.lost} {count.duplicates} {count.gaps} {told:.2f}")
-    say(f"levels {', '.join(levels)}")
+
+
+def _full(line: Line, count: Count, wrong: str) -> None:
+    if "packing goes on by itself" not in line.refuses():
+        count.wrong(wrong)
 
 
 def _free(folder: Path) -> int:
@@ -182,10 +224,6 @@ def _free(folder: Path) -> int:
 def _with_reserve(house: Packhouse) -> Packhouse:
     record = replace(house.settings.record, room=RoomRules())
     return replace(house, settings=replace(house.settings, record=record))
-
-
-def _rules(home: Path) -> RoomRules:
-    return RoomRules().on(space_of(home))
 
 
 def _recorded(home: Path) -> str:

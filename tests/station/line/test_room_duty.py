@@ -4,7 +4,7 @@ import pytest
 
 from station.core.facts import FactRecord
 from station.core.journal import EntryKind
-from station.core.room import Level, RoomRules, Space
+from station.core.room import MOST_LOG, Level, RoomRules, Space
 from station.line.room_duty import RoomDuty, amount
 from station.store.room import Reserve, space_of
 from tests.station.line.scenario import make_moment
@@ -98,6 +98,14 @@ def test_what_a_full_disk_did_not_take_is_tried_again_later(medium):
     assert medium.duty.watch(NOW) == ()
     late = make_moment(3_000)
     assert [fact.result for fact in medium.duty.watch(late)] == [Level.SHUT]
+
+
+def test_a_log_that_cannot_be_folded_is_told(tmp_path):
+    with (tmp_path / "station.sqlite-wal").open("wb") as log:
+        log.truncate(MOST_LOG + 1)
+    duty = RoomDuty(lambda: space_of(tmp_path), Reserve(tmp_path), RoomRules(99, 1, 0), str)
+    assert "log takes 67.1 MB: another program has been" in duty.due(NOW.utc).words
+    assert duty.shut == ""
 
 
 def test_a_medium_that_cannot_be_asked_is_told_and_stops_nothing(tmp_path):
