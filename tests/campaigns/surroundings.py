@@ -21,7 +21,7 @@ from tests.campaigns.chain.proof import Count, check, check_whole
 from tests.campaigns.chain.shim import compiled
 
 SMALL = "32m"
-MEMORY_S = 6.0
+MEMORY_S = 4.0
 """A station with too little memory is watched for so long."""
 
 
@@ -64,7 +64,7 @@ class Part:
 def full_disk(part: Part) -> None:
     """A disk fills up to the last byte under a line, and is made free again:"""
     for number in range(10 if part.full else 1):
-        bags = 20 if part.full else 2
+        bags = 20 if part.full else 1
         part.once("full_disk", part.folder / "small" / f"home-{number}", bags=bags)
 
 
@@ -82,7 +82,7 @@ def locked(part: Part) -> None:
 
 def long_reader(part: Part) -> None:
     """Another program reads one view of the record for long:"""
-    bags, pause = (1_200, 0.5) if part.full else (150, 0.0)
+    bags, pause = (1_200, 0.5) if part.full else (70, 0.0)
     part.once("long_reader", part.folder / "reader", bags=bags, pause=pause)
 
 
@@ -94,7 +94,7 @@ def backups(part: Part) -> None:
 
 def little_memory(part: Part) -> None:
     """Memory runs out anywhere in the chain:"""
-    for left in range(1, 61, 2) if part.full else (40,):
+    for left in range(1, 61, 2) if part.full else (24,):
         home = part.folder / f"memory-{left}"
         where = f"{left} MiB left"
         part.nursery.ask("little_memory", home, left_mib=left)
