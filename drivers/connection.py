@@ -27,6 +27,8 @@ _HELD_NS = 1_000_000_000
 """A longer pause between two reads: the program was held, and what arrived meanwhile is old."""
 _SLEPT_NS = 200_000_000
 _FLOOD_PAUSE_S = 0.05
+_QUICK_NS, _GULP_S = 5_000_000, 0.005
+"""Weights closer than the first are read in gulps: to wake for each costs more than to read it."""
 
 
 class PortLike(Protocol):
@@ -132,7 +134,9 @@ class Connection:
         """A person's command that waits for its answer, and until when."""
         self._sent = b""
         """What was sent last: some lines give it back."""
-        self._read_ns = now_ns
+        self._read_ns = self._weight_ns = now_ns
+        self._quick = False
+        """The newest weight came soon after the one before."""
         self._slept_ns = line.slept()
         self._sample = b""
         self._started = False
@@ -166,6 +170,8 @@ class Connection:
                 stopping.wait(_FLOOD_PAUSE_S)
             elif chunk:
                 self._take(chunk)
+                if self._quick:
+                    stopping.wait(_GULP_S)
             elif self._conversation.is_silence_to_tell(self._read_ns):
                 self._tell_silence()
 
@@ -247,6 +253,8 @@ class Connection:
 
     def _weight(self, frame: WeightFrame) -> None:
         self.worked = True
+        self._quick = self._read_ns - self._weight_ns < _QUICK_NS
+        self._weight_ns = self._read_ns
         self._conversation.heard_weight(self._read_ns)
         self._budget.count(True, self._read_ns)
         if not self._budget.spent:

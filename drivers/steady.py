@@ -7,14 +7,11 @@ digit damaged on the way: the frame of the common standards carries no checksum.
 
 from __future__ import annotations
 
-from collections import deque
 from dataclasses import dataclass
 from decimal import Decimal
 
 from drivers.frames.base import Condition, Kind, WeightFrame
-
-_WINDOW_FRAMES = 2_000
-"""More frames than any line carries in a window: a flood must not fill memory."""
+from drivers.spread import Spread
 
 _CONDITION_FAULTS = {
     Condition.OVER_CAPACITY: "over capacity: take the load off the pan",
@@ -115,13 +112,13 @@ class SteadyReader:
         self._last_ns = 0
         self._epoch: int | None = None
         self._agreeing = 0
-        self._window: deque[tuple[int, Decimal]] = deque(maxlen=_WINDOW_FRAMES)
+        self._spread = Spread(rules.spread_window_ns)
 
     def reset(self) -> None:
         """Forget all frames."""
         self._last = None
         self._agreeing = 0
-        self._window.clear()
+        self._spread.clear()
 
     def disturbed(self) -> None:
         """Something other than a weight came in between: agreement starts again."""
@@ -142,6 +139,9 @@ class SteadyReader:
         value = frame.value
         fault = _fault(frame, self._rules)
         self._agree(frame, fault, seen_at_ns)
+        if value is None:
+            self._spread.clear()
+        spread = Decimal(0) if value is None else self._spread.add(seen_at_ns, value)
         return Reading(
             digits=frame.digits or "",
             value=Decimal(0) if value is None else value,
@@ -152,7 +152,7 @@ class SteadyReader:
             over=frame.condition is Condition.OVER_CAPACITY,
             under=frame.condition is Condition.UNDER_CAPACITY,
             fault=fault,
-            spread=self._spread(frame, seen_at_ns),
+            spread=spread,
             agreeing=self._agreeing,
             seen_at_ns=seen_at_ns,
             epoch=epoch,
@@ -162,7 +162,7 @@ class SteadyReader:
     def _agree(self, frame: WeightFrame, fault: str | None, seen_at_ns: int) -> None:
         last, gap_ns = self._last, seen_at_ns - self._last_ns
         if last is not None and not _same_scale(frame, last):
-            self._window.clear()
+            self._spread.clear()
         if frame.motion or fault is not None:
             self._agreeing = 0
         elif (
@@ -176,18 +176,6 @@ class SteadyReader:
         else:
             self._agreeing = 1
         self._last, self._last_ns = frame, seen_at_ns
-
-    def _spread(self, frame: WeightFrame, seen_at_ns: int) -> Decimal:
-        value = frame.value
-        if value is None:
-            self._window.clear()
-            return Decimal(0)
-        self._window.append((seen_at_ns, value))
-        oldest = seen_at_ns - self._rules.spread_window_ns
-        while self._window[0][0] < oldest:
-            self._window.popleft()
-        values = [value for _, value in self._window]
-        return max(values) - min(values)
 
 
 def is_stale(reading: Reading, now_ns: int, rules: SteadyRules) -> bool:

@@ -23,7 +23,7 @@ from station.screens.bridge import Bridge
 
 T = TypeVar("T")
 _LOG = logging.getLogger(__name__)
-_SWITCH_S = 0.0001
+_SWITCH_S = 0.0005
 """Threads change this often, so that drawing a label does not hold up the number on the screen."""
 _LOOK_MS = 200
 

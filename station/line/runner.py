@@ -64,6 +64,8 @@ _LOG = logging.getLogger(__name__)
 _TICK_S = 0.1
 _DUTIES_NS, _WATCH_NS = 1_000_000_000, 100_000_000
 """The duties are asked this often, and after every entered fact."""
+_SHOWN_NS = 5_000_000
+"""A state is shown at least this often while readings come more quickly."""
 _READINGS_KEPT = 2_000
 """Above this many unread readings new ones are dropped: a flood must not fill memory."""
 _COPIES = ReprintRule()
@@ -114,7 +116,7 @@ class LineRunner:
         self._lots = lots or NoLots()
         self._labels = LabelSteps(store, desk, clock, new_id, copies, self._duties)
         self._proofs = proofs
-        self._duties_seen_ns = self._watched_ns = 0
+        self._duties_seen_ns = self._watched_ns = self._told_ns = 0
         self._stale_ns = rules.stale_ns
         self._cycle = Cycle(rules)
         self._queue: queue.SimpleQueue[Message | None] = queue.SimpleQueue()
@@ -292,15 +294,26 @@ class LineRunner:
             self._listeners.entered(EntryAnswer((message.serial,), False, words))
 
     def _show(self, event: Event) -> None:
-        came = self._clock.monotonic_ns()
-        self._cycle, effects = step(self._cycle, event)
-        self._listeners.state(line_state(self._cycle))
+        came, before = self._clock.monotonic_ns(), self._cycle
+        self._cycle, effects = step(before, event)
+        if effects or not self._is_passed_over(event, before, came):
+            self._told_ns = came
+            self._listeners.state(line_state(self._cycle))
         for effect in effects:
             self._carry_out(effect)
         if isinstance(event, Labelled | LabelFailed):
             began = self._waiting.pop(event.serial, None)
             if began is not None and isinstance(event, Labelled):
                 self._listeners.timing(Timing(event.serial, *began, came))
+
+    def _is_passed_over(self, event: Event, before: Cycle, now_ns: int) -> bool:
+        """Whether a reading need not be shown: it changes a number only, and newer ones wait."""
+        return (
+            isinstance(event, Weighed)
+            and not self._queue.empty()
+            and now_ns - self._told_ns < _SHOWN_NS
+            and (self._cycle.phase, self._cycle.trouble) == (before.phase, before.trouble)
+        )
 
     def _carry_out(self, effect: Effect) -> None:
         match effect:

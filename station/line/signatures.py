@@ -49,9 +49,9 @@ def signatures(message: Message) -> tuple[Signer, ...]:
 
 def unsigned_words(message: Message, proofs: Proofs | None) -> str:
     """Why a message cannot be taken as it is signed; empty where it can."""
-    if proofs is None:
-        return ""
     needed = signatures(message)
+    if proofs is None or not needed:
+        return ""
     refused = refusal(needed, proofs.roles)
     if refused:
         return refused

@@ -14,6 +14,7 @@ hundred, bags that are not packed, a backlog that does not move.
 import os
 import tempfile
 import time
+from bisect import bisect_right
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass, replace
@@ -114,24 +115,23 @@ class Seen:
         finally:
             BigFigure.paintEvent = paint  # type: ignore[method-assign]
 
-    def waits(self, gone: dict[int, int], since_ns: int) -> list[Wait]:
-        """How long each new number took since then.
+    def waits(self, sent: list[Sent], since_ns: int) -> list[Wait]:
+        """How long each new number took.
 
         Args:
-            gone: when each reading was taken -> when its frame went onto the wire.
-            since_ns: frames that were read before do not count.
+            sent: every frame of the scale.
+            since_ns: what was read before does not count.
         """
         waits, place = [], 0
         for before, now in pairwise(self.states):
-            if now.row == before.row or now.read_ns < since_ns or now.read_ns not in gone:
+            if now.digits == before.digits or now.row == before.row or now.read_ns < since_ns:
                 continue
             while place < len(self.painted) and self.painted[place][1] < now.read_ns:
                 place += 1
-            if place < len(self.painted):
-                painted_ns = self.painted[place][0]
-                began = gone[now.read_ns]
-                times = (now.read_ns, now.told_ns, painted_ns)
-                waits.append(Wait(*((then - began) / 1e6 for then in times)))
+            gone = gone_at(sent, now)
+            if place < len(self.painted) and gone is not None:
+                times = (now.read_ns, now.told_ns, self.painted[place][0])
+                waits.append(Wait(*((then - gone) / 1e6 for then in times)))
         return waits
 
 
@@ -246,8 +246,7 @@ def _pack(home: Path, centre: Centre, seconds: float, frames_per_s: float) -> Fi
             window.close()
         finally:
             station.stop()
-    waits = seen.waits(read_at(sent, seen.states), since_ns)
-    return Figures(waits, labels, last - first, cpu)
+    return Figures(seen.waits(sent, since_ns), labels, last - first, cpu)
 
 
 def _spend(seconds: float) -> None:
@@ -257,22 +256,17 @@ def _spend(seconds: float) -> None:
     loop.exec()
 
 
-def read_at(sent: list[Sent], states: list[Said]) -> dict[int, int]:
-    """When each reading of the station was taken -> when its frame went onto the wire.
+def gone_at(sent: list[Sent], state: Said) -> int | None:
+    """When the first frame that says what a state shows went onto the wire; None if none did.
 
-    Both lists are in order; a reading is of the first frame not yet read that says the same.
+    It is the first of those that say the same, one after the other, before the state was read.
     """
-    found: dict[int, int] = {}
-    place = 0
-    for state in states:
-        if state.read_ns in found:
-            continue
-        ahead = place
-        while ahead < len(sent) and sent[ahead].digits != state.digits:
-            ahead += 1
-        if ahead < len(sent) and sent[ahead].at_ns <= state.read_ns:
-            found[state.read_ns], place = sent[ahead].at_ns, ahead + 1
-    return found
+    place = bisect_right(sent, state.read_ns, key=lambda one: one.at_ns) - 1
+    while place >= 0 and sent[place].digits != state.digits:
+        place -= 1
+    while place > 0 and sent[place - 1].digits == state.digits:
+        place -= 1
+    return sent[place].at_ns if place >= 0 else None
 
 
 def faults_of(seconds: float, backlog: int, say: Callable[[str], None]) -> list[str]:

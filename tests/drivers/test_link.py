@@ -16,6 +16,7 @@ from drivers.link import LinkDown, LinkUp
 from drivers.parity import ParityLine
 from drivers.port import PortSettings
 from drivers.steady import Reading, is_stale
+from drivers.wire import WireLog
 from tests.drivers.listening import GRAMS, Listener, bare_line, frame, linked
 from tests.drivers.rfc2217_server import rfc2217_server
 
@@ -296,3 +297,16 @@ def test_down_is_told_for_each_try() -> None:
         waits = [heard.down().retry_in_s for _ in range(4)]
     assert waits == sorted(waits) or max(waits) <= 0.1
     assert all(isinstance(item, LinkDown) for item in heard.items)
+
+
+def test_a_quick_line_is_read_in_gulps_and_every_weight_comes() -> None:
+    log = WireLog()
+    with bare_line() as line, linked(PortSettings(line.name), log=log) as (heard, _):
+        heard.up()
+        for n in range(100):
+            line.write(frame(str(n)))
+            time.sleep(0.001)
+        digits = [heard.next(Reading).digits for _ in range(100)]
+    assert digits == [str(n) for n in range(100)]
+    gulps = [passed for passed in log.newest() if not passed.sent]
+    assert len(gulps) <= 50

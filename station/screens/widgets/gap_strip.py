@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen, QPixmap, QPolygonF
 from PySide6.QtWidgets import QWidget
@@ -24,6 +26,8 @@ _CHEVRON = 1.25
 """Width of a chevron with its air, in heights of a capital."""
 _LIP = 3.2
 """How far the slot's rails stand above and below the slab."""
+_STEPS, _LEAST = 20, 0.3
+"""Sizes of the amount on the strip, and the smallest as a part of the largest."""
 _DEPTHS = (0.86, 0.58, 0.3, 0.0)
 """Of the quay left of T2, T1, the nominal quantity, and above it."""
 
@@ -276,8 +280,15 @@ class GapStrip(Painted[GapView]):
 
 
 def _tag_text(amount: str, width: float, cap: float) -> Fitted:
-    """An amount that leaves room for its chevron in ``width``, as large as ``cap`` at most."""
-    text = fit(amount, Face.FIGURES, cap, width)
-    while text.width + (_CHEVRON + 0.7) * text.cap > width and text.cap > cap * 0.3:
-        text = fit(amount, Face.FIGURES, text.cap * 0.94, width, least=1.0)
-    return text
+    """An amount that leaves room for its chevron in ``width``, as large as ``cap`` at most.
+
+    Sizes are steps of ``cap``, the same few for every amount, so that each is measured once.
+    """
+    text = _whole(amount, cap)
+    wide = text.width + (_CHEVRON + 0.7) * cap
+    step = min(_STEPS, math.ceil(_STEPS * (1 - max(width, 0.0) / wide) / (1 - _LEAST)))
+    return text if step <= 0 else _whole(amount, cap * (1 - (1 - _LEAST) * step / _STEPS))
+
+
+def _whole(amount: str, cap: float) -> Fitted:
+    return fit(amount, Face.FIGURES, cap, math.inf, least=1.0)
