@@ -465,3 +465,14 @@ def test_a_line_that_cannot_stop_says_so(rig):
     rig.desk.gate.set()
     rig.runner.stop()
     assert not rig.runner._thread.is_alive()
+
+
+def test_of_readings_that_wait_the_newest_is_shown(rig):
+    rig.weigh(0)
+    with rig._said:  # nobody takes in a state meanwhile
+        rig.clock.ms += 100
+        for n in range(60):
+            rig.runner.post(Weighed(make_reading(100 + n, rig.clock.ms, steady=False)))
+        shown = len(rig.states)
+    rig.wait(lambda: rig.state.shown.digits == "159")
+    assert len(rig.states) - shown < 20
