@@ -49,15 +49,7 @@ from station.core.ids import new_uid
 from station.core.journal import EntryKind
 from station.core.pack import Moment
 from station.core.rights import STATION
-from station.line import (
-    clearance_duty,
-    events,
-    pause_duty,
-    product_book,
-    scale_duty,
-    swap_duty,
-    tare_duty,
-)
+from station.line import events
 from station.line.clearance_duty import ClearanceDuty
 from station.line.clock_duty import ClockDuty
 from station.line.cycle_state import LineRules
@@ -74,11 +66,13 @@ from station.line.swap_duty import SwapDuty
 from station.line.tare_duty import TareDuty
 from station.screens.service_source import Named
 from station.software_id import software_id
+from station.store import at_start
 from station.store.facts import facts
 from station.store.newest import newest_entry_at
 from station.store.queries import last_run
 from station.store.room import Reserve, space_of
 from station.store.run_counts import last_packed_run
+from station.store.standing import standing_facts
 from station.store.writer import StationStore
 
 _MS = 1_000_000
@@ -159,12 +153,12 @@ class Station:
             self.store.record(shipping.left, now, "station")
         self.numbers = LiveNumbers(self.home, self.clock, self.house.prices)
         self.scale_duty = ScaleDuty(
-            scale.id, settings.checks.schedule, facts(self.home, scale_duty.KINDS)
+            scale.id, settings.checks.schedule, at_start.scale_past(self.home, scale.id)
         )
         self.tare_duty = TareDuty(
             settings.tare.rule,
             declared=settings.tare.declared,
-            past=facts(self.home, tare_duty.KINDS),
+            on_record=partial(at_start.study_on_record, self.home),
         )
         self.checks = ChecksDesk(
             settings,
@@ -174,10 +168,9 @@ class Station:
             self.tare_duty,
             self._hasty(DWELL_NS // _MS),
         )
-        self.clearance_duty = ClearanceDuty(
-            last_packed_run(self.home), facts(self.home, clearance_duty.KINDS)
-        )
-        self.pause_duty = PauseDuty(facts(self.home, pause_duty.KINDS))
+        before = last_packed_run(self.home)
+        self.clearance_duty = ClearanceDuty(before, at_start.gates_after(self.home, before))
+        self.pause_duty = PauseDuty(standing_facts(self.home, EntryKind.PAUSE))
         self.change = ChangeDesk(
             settings.line, self.home, self.clock, self.clearance_duty, self.pause_duty
         )
@@ -195,14 +188,14 @@ class Station:
         self.care = RecordCare(
             self.home, names, settings.record.backup, unsigned, self.clock, self._enter
         )
-        self.swap_duty = SwapDuty(facts(self.home, swap_duty.KINDS))
+        self.swap_duty = SwapDuty(at_start.scale_in_use(self.home))
         dwell_ns = self._hasty(DWELL_NS // _MS)
         quality = quality_gates(self.house, self.home, self.clock, dwell_ns)
         self.quality = quality.desks
         self.products = ProductBook(
             self.house.products,
             approval_needed=settings.fill.approve_products,
-            past=facts(self.home, product_book.KINDS),
+            past=at_start.approvals_past(self.home, self.house.products),
         )
         gates = (self.scale_duty,) if settings.checks.on else ()
         tares = (self.tare_duty,) if settings.tare.on else ()

@@ -6,12 +6,11 @@ from collections.abc import Callable, Iterable, Mapping
 from pathlib import Path
 
 from station.core.facts import Fact
-from station.core.journal import EntryKind
 from station.core.lots import InputLot
 from station.core.receiving import hold_lot_fact
 from station.core.rights import STATION
 from station.line.centre_duty import Listed, Stop
-from station.store.facts import facts
+from station.store.facts import fact_named
 from station.sync.snapshot import CentreStop
 
 Enter = Callable[[tuple[Fact, ...], str], None]
@@ -33,9 +32,9 @@ class CentreStops:
     def __init__(
         self, home: Path, lots: Mapping[str, InputLot], first: Iterable[CentreStop] = ()
     ) -> None:
-        self._lots = lots
+        self._home, self._lots = home, lots
         self._lines = tuple(first)
-        self._entered = {record.fact.uid for record in facts(home, (EntryKind.HOLD,))}
+        self._entered = set[str]()
         self.enter: Enter | None = None
         """Brings facts to the line; set once there is a line."""
 
@@ -50,8 +49,13 @@ class CentreStops:
             return
         for line in lines:
             stop = line.stop
-            new = line.uid not in self._entered and stop.code in self._lots
-            if stop.what is Listed.LOT and new:
+            if stop.what is Listed.LOT and self._new(line.uid) and stop.code in self._lots:
                 self._entered.add(line.uid)  # twice under one id would be refused by the record
                 hold = hold_lot_fact(line.uid, stop.code, f"the centre: {stop.reason}")
                 self.enter((hold,), STATION)
+
+    def _new(self, uid: str) -> bool:
+        """Whether a line of the list is not in the record yet."""
+        if uid not in self._entered and fact_named(self._home, uid) is not None:
+            self._entered.add(uid)
+        return uid not in self._entered

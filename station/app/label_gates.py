@@ -16,8 +16,8 @@ from station.line.duties import Duty
 from station.line.label_duties import DoubtDuty, FirstOffDuty, RollDuty
 from station.line.ports import Clock
 from station.line.scan_duty import ScanDuty
-from station.store.facts import facts
 from station.store.queries import in_doubt
+from station.store.standing import standing_facts
 
 _NEVER = timedelta(days=36500)
 """Between scans where none is wanted; the duty is not asked then."""
@@ -46,11 +46,12 @@ def label_gates(house: Packhouse, home: Path, clock: Clock) -> LabelGates:
     """
     settings = house.settings
     checks = settings.label_checks
-    rolls = RollDuty(facts(home, (EntryKind.ROLL,)))
+    rolls = RollDuty(standing_facts(home, EntryKind.ROLL))
     first_off = FirstOffDuty(
         ZoneInfo(settings.zone), settings.cut_off, each_roll=checks.first_off_each_roll
     )
-    scans = ScanDuty(checks.scan_every or _NEVER, checks.grace, facts(home, (EntryKind.SCAN_BACK,)))
+    wrong = standing_facts(home, EntryKind.SCAN_BACK)
+    scans = ScanDuty(checks.scan_every or _NEVER, checks.grace, wrong)
     chosen: tuple[tuple[bool, Duty], ...] = (
         (True, DoubtDuty(lambda: in_doubt(home))),
         (checks.rolls, rolls),

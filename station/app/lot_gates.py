@@ -5,22 +5,24 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import date
+from functools import partial
 from pathlib import Path
 
 from station.app.lots_desk import LotsDesk
 from station.config.packhouse import Packhouse
 from station.core.ids import new_uid
+from station.core.journal import EntryKind
 from station.core.line_lots import lots_after
 from station.core.run import Run
-from station.line import lot_book, lot_duty
 from station.line.lot_book import LotBook
 from station.line.lot_change import LotChanges
 from station.line.lot_duty import LotDuty
+from station.line.opening import calendar_day
 from station.line.ports import Clock
-from station.store.facts import facts
 from station.store.lot_reach import bags_with
+from station.store.lot_shelf import lot_on_record, lots_on_the_shelf
 from station.store.lot_usage import packed_with
-from station.store.queries import known_lots
+from station.store.standing import moves_at, standing_facts
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,8 +53,12 @@ def lot_gates(
     """
     settings = house.settings
     line, lots = settings.line, settings.lots
-    moves = facts(home, lot_duty.KINDS)
-    book = LotBook(known_lots(home), facts(home, lot_book.KINDS))
+    moves = moves_at(home, line)
+    book = LotBook(
+        lots_on_the_shelf(home, calendar_day(clock.now()), house.lots),
+        standing_facts(home, EntryKind.HOLD),
+        partial(lot_on_record, home),
+    )
     on_line = lots_after(moves, line).codes
     duty = LotDuty(
         line,

@@ -20,8 +20,8 @@ from station.line.failed_check import FailedChecks
 from station.line.failed_qa import FailedQa
 from station.line.failed_tare import FailedTare
 from station.line.ports import Clock
-from station.line.qa_duty import KINDS, QaDuty
-from station.store.facts import facts
+from station.line.qa_duty import QaDuty
+from station.store.at_start import qa_past
 from station.store.since import RecordPast
 
 
@@ -71,7 +71,7 @@ def quality_gates(house: Packhouse, home: Path, clock: Clock, dwell_ns: int) -> 
         clock: tells the time.
         dwell_ns: how long a reading must stand before it is taken.
     """
-    duty = QaDuty(house.qa, house.settings.quality.grace, facts(home, KINDS))
+    duty = QaDuty(house.qa, house.settings.quality.grace, qa_past(home))
     desks = QualityDesks(
         InboxDesk(house, home, clock),
         RejectsDesk(house, home, clock),

@@ -89,13 +89,14 @@ def list_lots(home: Home = None, config: Config = None, as_json: AsJson = False)
     """List every lot on record with its status and open holds."""
 
     def work() -> Answer:
+        from station.core.journal import EntryKind
         from station.core.receiving import open_holds
-        from station.line.lot_book import KINDS
-        from station.store.facts import facts as read
         from station.store.queries import known_lots
+        from station.store.standing import standing_facts
 
         folder = home_of(home, config)
-        lots, holds = known_lots(folder), open_holds(read(folder, KINDS))
+        lots = known_lots(folder)
+        holds = open_holds(standing_facts(folder, EntryKind.HOLD))
         rows: list[Json] = [
             {
                 "code": lot.code,
@@ -174,14 +175,14 @@ def release(
 
     def work() -> Answer:
         from station.core.ids import new_uid
+        from station.core.journal import EntryKind
         from station.core.receiving import open_holds, release_lot_fact
-        from station.line.lot_book import KINDS
         from station.line.ports import StoreFault
-        from station.store.facts import facts as read
+        from station.store.standing import standing_facts
 
         house = packhouse(config)
         with stopped(house, home, who, Act.RELEASE, _ON_SCREEN) as (store, at, folder):
-            found = open_holds(read(folder, KINDS, subject=code)).get(code, ())
+            found = open_holds(standing_facts(folder, EntryKind.HOLD)).get(code, ())
             if not found:
                 raise BadInput(
                     f"lot {code}", "no person holds it; what lots.toml holds is released there"

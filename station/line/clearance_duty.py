@@ -7,13 +7,10 @@ from datetime import datetime
 
 from station.core.clearance import FIRST, Gate, gate_of
 from station.core.facts import FactRecord
-from station.core.journal import EntryKind
 from station.core.pack import PackRecord
 from station.core.run import Run
 from station.line.state import Notice
 
-KINDS = (EntryKind.GATE,)
-"""What a start must read of the record."""
 _WHERE = "RUN, then CHANGE (F8)"
 
 
@@ -22,7 +19,7 @@ class ClearanceDuty:
 
     Args:
         before: id of the last run with bags on record; None where there is none.
-        past: facts of :data:`KINDS` on record, oldest first.
+        past: what was signed after that run, oldest first.
     """
 
     name = "LINE"

@@ -62,7 +62,7 @@ class RollDuty:
     """Implements station.line.duties.Duty for the label roll in the printer.
 
     Args:
-        past: facts of kind ROLL on record, oldest first.
+        past: rolls that were put in and not taken out, oldest first.
     """
 
     name = "ROLL"

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import replace
 
 from typing_extensions import override
@@ -12,20 +12,32 @@ from station.core.journal import EntryKind
 from station.core.lots import InputLot, LotStatus
 from station.core.receiving import delivery_of, held_lot, open_holds
 
-KINDS = (EntryKind.DELIVERY, EntryKind.HOLD, EntryKind.RELEASE)
-"""What a start must read of the record."""
+
+def _nothing_on_record(_: str) -> InputLot | None:
+    """There is no such lot."""
+    return None
 
 
 class LotBook(Mapping[str, InputLot]):
     """Lots by code. Written by the line's thread alone; any thread may read.
 
+    It goes through the lots that may still be used; one of long ago is known by its code.
+
     Args:
         lots: as the record knows them at the start.
-        past: facts of :data:`KINDS` on record, oldest first.
+        past: holds that nobody released, oldest first.
+        on_record: asks for a lot that is not among ``lots``, once for each code; any thread.
     """
 
-    def __init__(self, lots: Iterable[InputLot], past: Iterable[FactRecord] = ()) -> None:
+    def __init__(
+        self,
+        lots: Iterable[InputLot],
+        past: Iterable[FactRecord] = (),
+        on_record: Callable[[str], InputLot | None] = _nothing_on_record,
+    ) -> None:
         self._lots = {lot.code: lot for lot in lots}
+        self._on_record = on_record
+        self._asked: dict[str, InputLot | None] = {}
         self._holds = {
             code: {one.fact.uid: one for one in found}
             for code, found in open_holds(tuple(past)).items()
@@ -33,7 +45,14 @@ class LotBook(Mapping[str, InputLot]):
 
     @override
     def __getitem__(self, code: str) -> InputLot:
-        return self._lots[code]
+        known = self._lots.get(code)
+        if known is None:
+            if code not in self._asked:
+                self._asked[code] = self._on_record(code)
+            known = self._asked[code]
+        if known is None:
+            raise KeyError(code)
+        return known
 
     @override
     def __iter__(self) -> Iterator[str]:
@@ -62,7 +81,7 @@ class LotBook(Mapping[str, InputLot]):
         else:
             holds.pop(str(fact.details["hold"]), None)
         self._holds = {**self._holds, code: holds}
-        lot = self._lots.get(code)
+        lot = self.get(code)
         if lot is None or lot.status is LotStatus.EXPIRED:
             return
         self._put(replace(lot, status=LotStatus.HELD if holds else LotStatus.FREE))

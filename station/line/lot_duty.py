@@ -22,8 +22,6 @@ from station.core.run import Run
 from station.line.lot_book import LotBook
 from station.line.state import Notice
 
-KINDS = (EntryKind.LOT_MOVE,)
-"""What a start must read of the record, beside those of the book."""
 _WHERE = "RUN, then LOTS (F6)"
 
 
@@ -46,7 +44,7 @@ class LotDuty:
     Args:
         line: short code of the line.
         book: the lots there are; kept up here.
-        past: facts of :data:`KINDS` on record, oldest first.
+        past: moves that tell which lots are on the line and what was done with them, oldest first.
         packed: bags on record that could hold a lot of the line.
         water: uptake between weighing a lot and weighing the bags.
         on: whether a lot on the line that the run's bags do not name closes acceptance.

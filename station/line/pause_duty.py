@@ -12,15 +12,12 @@ from station.core.pauses import Pause, pauses_of
 from station.core.run import Run
 from station.line.state import Notice
 
-KINDS = (EntryKind.PAUSE,)
-"""What a start must read of the record."""
-
 
 class PauseDuty:
     """Implements station.line.duties.Duty; a stop outlives a restart of the station.
 
     Args:
-        past: facts of :data:`KINDS` on record, oldest first.
+        past: stops that have not ended, oldest first.
     """
 
     name = "STOP"

@@ -24,9 +24,6 @@ from station.core.product import Product
 from station.core.run import Run
 from station.line.state import Notice
 
-KINDS = (EntryKind.PROPOSAL, EntryKind.SETTING)
-"""What a start must read of the record."""
-
 
 class ProductBook(Mapping[str, Product]):
     """Implements station.line.duties.Duty too. Written by the line's thread; any thread may read.
@@ -34,7 +31,8 @@ class ProductBook(Mapping[str, Product]):
     Args:
         products: as the settings have them, by article code.
         approval_needed: a version that nobody approved as it is set is not run.
-        past: facts of :data:`KINDS` on record, oldest first.
+        past: proposals nobody answered, the last approved target of each product, and approvals of
+            these products' versions, oldest first.
     """
 
     name = ""

@@ -17,8 +17,6 @@ from station.core.pack import PackRecord, Quality
 from station.core.run import Run
 from station.line.state import Notice
 
-KINDS = (EntryKind.QA_CHECK, EntryKind.SUSPECT)
-"""What a start must read of the record."""
 WHERE = "RUN, then QUALITY (F10)"
 
 
@@ -28,7 +26,8 @@ class QaDuty:
     Args:
         plan: the checks of each product, by its code; a product without any has no duty.
         grace: how much later a check may be before acceptance closes.
-        past: facts of :data:`KINDS` on record, oldest first.
+        past: the last check and the last good one of each kind, and the windows nobody decided
+            about, oldest first.
     """
 
     name = "QA"

@@ -20,8 +20,6 @@ from station.core.pack import PackRecord, Quality
 from station.core.run import Run
 from station.line.state import Notice
 
-KINDS = (EntryKind.SCALE_CHECK, EntryKind.SUSPECT, EntryKind.PAUSE)
-"""What a start must read of the record."""
 BAR = "scale check"
 """Source of the bar while weights or empty bags are on the scale; see Intents.bar."""
 BAR_WORDS = "a check goes on at the scale: put no bag on it"
@@ -34,7 +32,7 @@ class ScaleDuty:
     Args:
         scale: what identifies the scale.
         schedule: times.
-        past: facts of :data:`KINDS` on record, oldest first.
+        past: the last check of the scale and the windows nobody decided about, oldest first.
     """
 
     name = "SCALE"

@@ -29,7 +29,7 @@ class ScanDuty:
     Args:
         every: time between scans.
         grace: how much later a scan may be before acceptance closes.
-        past: facts of kind SCAN_BACK on record, oldest first.
+        past: scans that differed and are not cleared, oldest first.
     """
 
     name = "SCAN"

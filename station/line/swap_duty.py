@@ -10,21 +10,17 @@ from collections.abc import Iterable
 from datetime import datetime
 
 from station.core.facts import FactRecord
-from station.core.journal import EntryKind
 from station.core.pack import PackRecord
 from station.core.run import Run
 from station.core.scale_swap import ScaleIdentity, ScaleSwap, swap_of, taken
 from station.line.state import Notice
-
-KINDS = (EntryKind.SETTING,)
-"""What a start must read of the record."""
 
 
 class SwapDuty:
     """Implements station.line.duties.Duty; ``found`` may be called from any thread.
 
     Args:
-        past: facts of :data:`KINDS` on record, oldest first.
+        past: scales taken into use, the last of them last.
     """
 
     name = ""

@@ -7,7 +7,7 @@ packhouse declares for the bag item, where the settings accept that.
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable
 from datetime import datetime
 from fractions import Fraction
 
@@ -27,11 +27,17 @@ from station.core.pack import PackRecord
 from station.core.run import Run
 from station.line.state import Notice
 
-KINDS = (EntryKind.TARE_STUDY,)
-"""What a start must read of the record."""
 _WHERE = "RUN, then CHECKS (F4)"
 _SOON = 50
 """So many bags before an empty one is due it is announced."""
+
+
+OnRecord = Callable[[str, str], FactRecord | None]
+
+
+def _nothing_on_record(_: str, __: str) -> FactRecord | None:
+    """There is no study."""
+    return None
 
 
 class TareDuty:
@@ -40,23 +46,28 @@ class TareDuty:
     Args:
         rule: thresholds.
         declared: the declared tare of a bag item may stand where there is no study of it.
-        past: facts of :data:`KINDS` on record, oldest first.
+        on_record: asks for the newest study of a bag item and film lot, once for each; any thread.
     """
 
     name = "TARE"
 
-    def __init__(self, rule: TareRule, *, declared: bool, past: Iterable[FactRecord] = ()) -> None:
-        self._rule, self._declared = rule, declared
-        self._studies: dict[tuple[str, str], TareStudy] = {}
+    def __init__(
+        self, rule: TareRule, *, declared: bool, on_record: OnRecord = _nothing_on_record
+    ) -> None:
+        self._rule, self._declared, self._on_record = rule, declared, on_record
+        self._studies: dict[tuple[str, str], TareStudy | None] = {}
         self._run: Run | None = None
         self._bag: EmptyBag | None = None
         self._packs = 0
-        for record in past:
-            self.noted(record)
 
     def study(self, bag_item: str, film_lot: str) -> TareStudy | None:
         """The newest study of a bag item and film lot, or None."""
-        return self._studies.get((bag_item, film_lot))
+        key = bag_item, film_lot
+        if key not in self._studies:
+            found = self._on_record(bag_item, film_lot)
+            # One that was noted meanwhile is newer than what the record said.
+            self._studies.setdefault(key, None if found is None else study_of(found))
+        return self._studies[key]
 
     @property
     def film_lot(self) -> str:

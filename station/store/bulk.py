@@ -16,6 +16,7 @@ from typing import Any
 
 from sqlalchemy import Connection
 
+from station.core.facts import Fact
 from station.core.ids import uuid7
 from station.core.journal import Entry, EntryKind, Value, canonical, entry_hash
 from station.core.lots import InputLot
@@ -23,6 +24,7 @@ from station.core.pack import LabelState, Moment, PackDraft, PackId, Quality, ep
 from station.core.run import Run
 from station.store import bodies
 from station.store.columns import mass_values
+from station.store.day_heads import DayHeads
 from station.store.engine import database, writer_engine
 from station.store.heads import SeenHead, read_head, write_head
 from station.store.journal import Head, Journal
@@ -56,6 +58,7 @@ class BulkRun:
         bags: how many.
         each: time from bag to bag.
         kinds: bags to be repeated by turns; good ones and rejects.
+        before, after: facts recorded before its first bag and behind its last.
     """
 
     run: Run
@@ -64,6 +67,8 @@ class BulkRun:
     bags: int
     each: timedelta
     kinds: Sequence[PackDraft]
+    before: Sequence[Fact] = ()
+    after: Sequence[Fact] = ()
 
 
 class BulkRecord:
@@ -84,8 +89,10 @@ class BulkRecord:
         driver.execute("PRAGMA synchronous=OFF")
         driver.execute("PRAGMA cache_size=-200000")
         self._projections = Projections(self._connection)
+        self._heads = DayHeads(site, station, None)
         with self._connection.begin():
             opened = establish(self._connection, site, station, at, read_head(home))
+            self._heads.opened(self._connection, opened.epoch, opened.head)
         self._epoch, self._head, self._packs = opened.epoch, opened.head, opened.packs
 
     def add(self, runs: Iterable[BulkRun]) -> int:
@@ -122,6 +129,7 @@ class BulkRecord:
         for lot in given.lots:
             self._entry(EntryKind.LOT, given.start, "station", bodies.lot_body(lot))
         self._entry(EntryKind.RUN, given.start, run.lead, bodies.run_body(run))
+        self._facts(given.before, given.start, run.lead)
         driver = driver_of(self._connection)
         blend_id = driver.execute("SELECT max(id) FROM blend").fetchone()[0]
         forms = [_Form.of(run, kind, self._names(), blend_id) for kind in given.kinds]
@@ -137,6 +145,11 @@ class BulkRecord:
         self._packs += given.bags
         ended = _later(given.start, given.each * given.bags)
         self._entry(EntryKind.RUN_END, ended, run.lead, {"run": run.id})
+        self._facts(given.after, ended, run.lead)
+
+    def _facts(self, facts: Sequence[Fact], at: Moment, who: str) -> None:
+        for fact in facts:
+            self._entry(fact.kind, at, who, fact.body())
 
     def _names(self) -> tuple[str, str, int]:
         return self._site, self._station, self._epoch
@@ -165,6 +178,12 @@ class BulkRecord:
         self._head = head
 
     def _entry(self, kind: EntryKind, at: Moment, who: str, body: Mapping[str, Value]) -> None:
+        over = self._heads.due(self._connection, self._head, at)
+        if over is not None:
+            self._keep(over.kind, at, "station", over.body())
+        self._keep(kind, at, who, body)
+
+    def _keep(self, kind: EntryKind, at: Moment, who: str, body: Mapping[str, Value]) -> None:
         journal = Journal(self._site, self._station, self._epoch, self._head)
         journal.begin()
         entry, self._head = journal.append(self._connection, kind, at, who, body)

@@ -22,6 +22,7 @@ def facts(
     *,
     run: str | None = None,
     subject: str | None = None,
+    result: str | None = None,
     since: datetime | None = None,
     until: datetime | None = None,
     newest: int | None = None,
@@ -33,6 +34,7 @@ def facts(
         kinds: which.
         run: only those of this run.
         subject: only those about this.
+        result: only those that came out so.
         since: only those recorded from this moment on.
         until: only those recorded up to this moment.
         newest: only so many of the newest.
@@ -40,7 +42,15 @@ def facts(
     with reading(home) as connection:
         return read_facts(
             connection,
-            _chosen(kinds, run=run, subject=subject, since=since, until=until, newest=newest),
+            _chosen(
+                kinds,
+                run=run,
+                subject=subject,
+                result=result,
+                since=since,
+                until=until,
+                newest=newest,
+            ),
         )
 
 
@@ -59,6 +69,7 @@ def _chosen(
     *,
     run: str | None,
     subject: str | None,
+    result: str | None,
     since: datetime | None,
     until: datetime | None,
     newest: int | None,
@@ -68,6 +79,8 @@ def _chosen(
         statement = statement.where(fact.c.run == run)
     if subject is not None:
         statement = statement.where(fact.c.subject == subject)
+    if result is not None:
+        statement = statement.where(fact.c.result == result)
     if since is not None:
         statement = statement.where(fact.c.at >= since)
     if until is not None:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
-from sqlalchemy import Connection, bindparam, func, select, update
+from sqlalchemy import Connection, bindparam, select, update
 
 from station.core.journal import Entry
 from station.core.label_life import LabelLifeError, may_become, refuse_copy
@@ -13,7 +13,8 @@ from station.core.pack import LabelState, Quality
 from station.line.ports import StoreFault
 from station.store.hold_ranges import UnknownFact
 from station.store.prepared import Prepared
-from station.store.tables import LABEL_OPEN, START, journal, pack
+from station.store.standing import labels_recorded
+from station.store.tables import LABEL_OPEN, pack
 
 _Body = Mapping[str, Any]
 
@@ -39,24 +40,13 @@ def check_label(connection: Connection, serial: str, state: LabelState) -> Quali
 
 
 def on_their_way(connection: Connection) -> tuple[str, ...]:
-    """Return the serials of bags whose label was due and has no known fate, oldest first.
-
-    Only bags since the last start can still be *recorded*: that start put all before it in doubt.
-    """
-    statement = (
-        select(pack.c.id, pack.c.serial)
-        .where(LABEL_OPEN, pack.c.label != LabelState.IN_DOUBT)
-        .order_by(pack.c.id)
+    """Return the serials of bags whose label was due and has no known fate, oldest first."""
+    statement = select(pack.c.id, pack.c.serial).where(
+        LABEL_OPEN, pack.c.label.in_((LabelState.SUBMITTED, LabelState.SPOOLED))
     )
-    found = {row.id: row.serial for row in connection.execute(statement)}
-    started = connection.execute(select(func.max(journal.c.id)).where(START)).scalar()
-    newest = select(pack.c.id, pack.c.serial, pack.c.label, pack.c.entry_id)
-    for row in connection.execute(newest.order_by(pack.c.id.desc())):
-        if row.entry_id < (started or 0):
-            break
-        if row.label == LabelState.RECORDED:
-            found[row.id] = row.serial
-    return tuple(found[key] for key in sorted(found))
+    submitted = {(row.id, row.serial) for row in connection.execute(statement)}
+    found = sorted({*submitted, *labels_recorded(connection)})
+    return tuple(serial for _, serial in found)
 
 
 class LabelCopies:

@@ -128,18 +128,19 @@ def _not_behind(connection: Connection, head: j.Head, seen: SeenHead) -> None:
 
 def _last_number(connection: Connection, epoch: int) -> int:
     """Return the number of the last bag, on which journal and bags must agree."""
+    row = connection.execute(
+        select(pack.c.entry_id, pack.c.number, pack.c.epoch).order_by(pack.c.id.desc()).limit(1)
+    ).one_or_none()
     last = connection.execute(
         select(journal.c.id, journal.c.epoch, journal.c.canonical)
         .where(journal.c.kind == EntryKind.PACK)
+        .where(journal.c.id >= (0 if row is None else row.entry_id))
         .order_by(journal.c.id.desc())
         .limit(1)
     ).one_or_none()
     written = (0, 0)
     if last is not None and last.epoch == epoch:
         written = (last.id, _number(last.canonical))
-    row = connection.execute(
-        select(pack.c.entry_id, pack.c.number, pack.c.epoch).order_by(pack.c.id.desc()).limit(1)
-    ).one_or_none()
     shown = (row.entry_id, row.number) if row is not None and row.epoch == epoch else (0, 0)
     if written != shown:
         raise EnvironmentFault(

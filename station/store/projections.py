@@ -28,6 +28,7 @@ from station.store.lot_facts import LotFacts, set_of_move
 from station.store.pack_form import BLEND, pack_row
 from station.store.prepared import Prepared, driver_of, insert_text
 from station.store.shipping_facts import ShippingFacts
+from station.store.standing import StandingFacts
 
 _Body = Mapping[str, Any]
 
@@ -61,6 +62,7 @@ class Projections:
         self._copies = LabelCopies(connection)
         shipping = ShippingFacts(connection)
         self._rejects = DispositionFacts(connection)
+        self._standing = StandingFacts(connection)
         self._blends: dict[tuple[str, ...], int] = {}
         self._apply: dict[EntryKind, Callable[[Entry, int], None]] = {
             EntryKind.LOT: self._lot,
@@ -68,6 +70,7 @@ class Projections:
             EntryKind.RUN_END: self._run_end,
             EntryKind.PACK: self._pack,
             EntryKind.LABEL: self._label,
+            EntryKind.START: lambda _, row: self._standing.started(row),
         }
         self._consequences: dict[EntryKind, Callable[[Entry], None]] = {
             EntryKind.DELIVERY: self.lots.deliver,
@@ -211,6 +214,10 @@ class Projections:
         )
         if (consequence := self._consequences.get(entry.kind)) is not None:
             consequence(entry)
+        if entry.kind is EntryKind.HEAD:
+            self._standing.day_ended(row)
+        else:
+            self._standing.noted(fact_record(entry).fact, row)
 
     def _lot_move(self, entry: Entry) -> None:
         moved = fact_record(entry).fact

@@ -6,7 +6,8 @@ and built again. All tables are STRICT; every constraint has a name, because a m
 keep what it can name. Triggers, laid down by the first migration, refuse to change or take out a
 journal entry or to leave a gap: a guard against a slip of a program, none against intent.
 
-``tree_block`` keeps the Merkle roots of whole blocks of entries (see ``tree``).
+``tree_block`` keeps the Merkle roots of whole blocks of entries (see ``tree``), ``standing`` what
+still counts when a station starts (see ``standing``).
 
 A bag belongs to a *blend*: the bags of one run that share a lot set, a blend lot code and their
 dates. A lot change in a run begins a new blend, and one index on it answers for lots, runs, blend
@@ -57,7 +58,6 @@ journal = Table(
     Column("kind", Word(EntryKind), nullable=False),
     Column("hash", Sha256, CheckConstraint("length(hash) = 32", name="hash"), nullable=False),
     Column("canonical", LargeBinary, nullable=False),
-    Index("ix_journal_start", "id", sqlite_where=text("kind = 'start'")),
     sqlite_strict=True,
 )
 
@@ -71,6 +71,7 @@ lot = Table(
     Column("harvested", Day),
     Column("use_by", Day),
     Column("status", Word(LotStatus), nullable=False),
+    Index(None, "received"),
     sqlite_strict=True,
 )
 
@@ -142,7 +143,6 @@ blend = Table(
 # SQLite uses a partial index only for a query that repeats its condition word for word.
 LABEL_OPEN = text("pack.label IN ('submitted', 'spooled', 'in doubt')")
 """Labels past *recorded* whose fate is open; what a new bag is, no index holds."""
-START = text("journal.kind = 'start'")
 REJECTED = text("pack.rejected = 1")
 
 pack = Table(
@@ -196,6 +196,7 @@ fact = Table(
     Column("at", UtcDateTime, nullable=False),
     Column("offset_minutes", Integer, nullable=False),
     UniqueConstraint("uid"),
+    Index("ix_fact_newest", "kind"),
     Index(None, "kind", "at"),
     Index(None, "run", "kind"),
     Index(None, "subject", "kind"),
@@ -216,6 +217,16 @@ hold_range = Table(
     Index(None, "hold"),
     Index("ix_hold_range_open", "epoch", "first", sqlite_where=text("released = 0")),
     sqlite_strict=True,
+)
+
+standing = Table(
+    "standing",
+    metadata,
+    Column("kind", Word(EntryKind), primary_key=True),
+    Column("key", Text, primary_key=True),
+    Column("entry_id", ForeignKey(journal.c.id), nullable=False),
+    sqlite_strict=True,
+    sqlite_with_rowid=False,
 )
 
 tree_block = Table(
@@ -245,7 +256,7 @@ disposition = Table(
 
 TRUTH = (identity, journal)
 PROJECTIONS = (
-    *(lot, lot_set, lot_use, run, blend, pack, fact, hold_range, disposition, tree_block),
-    *(shipment, unit, case_span),
+    *(lot, lot_set, lot_use, run, blend, pack, fact, hold_range, disposition, standing),
+    *(tree_block, shipment, unit, case_span),
 )
 """Parents before children: fill in this order, empty in the reverse one."""

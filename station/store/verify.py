@@ -46,6 +46,7 @@ _NAMES = {
     "fact": ("fact", "uid"),
     "hold_range": ("range of hold", "hold"),
     "disposition": ("disposition of bag", "serial"),
+    "standing": ("fact that still counts", "key"),
     "tree_block": ("Merkle root of block", "number"),
     "shipment": ("shipment", "number"),
     "unit": ("case or pallet", "sscc"),

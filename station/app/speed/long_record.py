@@ -10,6 +10,7 @@ from zoneinfo import ZoneInfo
 
 from station.app.assembly import software
 from station.app.practice import run_choice
+from station.app.speed.long_facts import RunFacts
 from station.config.catalogue import catalogue_of
 from station.config.load import load
 from station.config.packhouse import Packhouse
@@ -63,15 +64,16 @@ class _Still:
         return self._at.monotonic_ns
 
 
-def make_long_record(config: Path, home: Path, packs: int) -> LongRecord:
+def make_long_record(config: Path, home: Path, packs: int, a_day: int = BAGS_A_DAY) -> LongRecord:
     """Fill an empty folder with so many bags, day after day up to a fixed last one.
 
     Args:
         config: settings whose lots are counted from the day.
         home: the folder; without a record.
         packs: 1 or more.
+        a_day: bags of each day but the first, which is the short one.
     """
-    days = -(-packs // BAGS_A_DAY)
+    days = -(-packs // a_day)
     first = _LAST_DAY - timedelta(days=days - 1)
     house = load(config, first)
     start = _moment(house, first, 0)
@@ -80,7 +82,7 @@ def make_long_record(config: Path, home: Path, packs: int) -> LongRecord:
         pass
     record = BulkRecord(home, *names, start)
     try:
-        made = record.add(_runs(config, first, days, packs))
+        made = record.add(_runs(config, first, days, packs, a_day))
     finally:
         record.close()
     return LongRecord(home, made, _LAST_DAY, _lot_of_last_day(config))
@@ -97,7 +99,7 @@ def _lot_of_last_day(config: Path) -> str:
     return run_choice(house, product, _LAST_DAY, None).lots[0]
 
 
-def _runs(config: Path, first: date, days: int, packs: int) -> Iterator[BulkRun]:
+def _runs(config: Path, first: date, days: int, packs: int, a_day: int) -> Iterator[BulkRun]:
     left, known = packs, set[str]()
     for past in range(days):
         day = first + timedelta(days=past)
@@ -105,10 +107,10 @@ def _runs(config: Path, first: date, days: int, packs: int) -> Iterator[BulkRun]
         products = tuple(house.products.values())
         for number in range(_RUNS_A_DAY):
             # The first day is the short one, so that the last day is whole.
-            spare = BAGS_A_DAY * days - packs if past == 0 else 0
-            bags = min(left, max(0, (BAGS_A_DAY - spare) // _RUNS_A_DAY))
+            spare = a_day * days - packs if past == 0 else 0
+            bags = min(left, max(0, (a_day - spare) // _RUNS_A_DAY))
             if past == 0 and number == _RUNS_A_DAY - 1:
-                bags = BAGS_A_DAY - spare - (_RUNS_A_DAY - 1) * bags
+                bags = a_day - spare - (_RUNS_A_DAY - 1) * bags
             if not bags:
                 continue
             left -= bags
@@ -117,7 +119,8 @@ def _runs(config: Path, first: date, days: int, packs: int) -> Iterator[BulkRun]
             run = _opened(house, product, day, at, number + 1)
             new = tuple(lot for lot in run.lots if lot.code not in known)
             known |= {lot.code for lot in new}
-            yield BulkRun(run, new, at, bags, _EACH, _kinds(run, at))
+            said = RunFacts(house, run, at, bags)
+            yield BulkRun(run, new, at, bags, _EACH, _kinds(run, at), said.before(), said.after())
 
 
 def _opened(house: Packhouse, product: Product, day: date, at: Moment, number: int) -> Run:

@@ -8,6 +8,7 @@ acceptance. Labels pass all their states, but only specimens are drawn.
 from __future__ import annotations
 
 from dataclasses import replace
+from functools import partial
 from pathlib import Path
 
 from station.app.assembly import software
@@ -21,12 +22,12 @@ from station.config.catalogue import catalogue_of
 from station.config.packhouse import Packhouse
 from station.core.facts import Fact, FactRecord
 from station.core.ids import new_uid
+from station.core.journal import EntryKind
 from station.core.metrology.verdict import classify
 from station.core.pack import LabelState, PackDraft, PackRecord, Quality, Residue, Weighing
 from station.core.product import PackMode, Product
 from station.core.run import Run
 from station.errors import EnvironmentFault
-from station.line import clearance_duty, pause_duty, scale_duty, tare_duty
 from station.line.clearance_duty import ClearanceDuty
 from station.line.cycle_state import Cycle, LineRules
 from station.line.duties import Duties
@@ -35,8 +36,9 @@ from station.line.pause_duty import PauseDuty
 from station.line.scale_duty import ScaleDuty
 from station.line.state import Phase, RunChoice
 from station.line.tare_duty import TareDuty
-from station.store.facts import facts
+from station.store import at_start
 from station.store.run_counts import last_packed_run
+from station.store.standing import standing_facts
 from station.store.writer import StationStore
 
 _LABEL_S = 0.02
@@ -58,15 +60,18 @@ class Room:
         settings = house.settings
         self.store = StationStore.open(home, settings.site, settings.station, clock)
         self.scale_duty = ScaleDuty(
-            settings.scale.id, settings.checks.schedule, facts(home, scale_duty.KINDS)
+            settings.scale.id,
+            settings.checks.schedule,
+            at_start.scale_past(home, settings.scale.id),
         )
         self.tare_duty = TareDuty(
             settings.tare.rule,
             declared=settings.tare.declared,
-            past=facts(home, tare_duty.KINDS),
+            on_record=partial(at_start.study_on_record, home),
         )
-        clear = ClearanceDuty(last_packed_run(home), facts(home, clearance_duty.KINDS))
-        pauses = PauseDuty(facts(home, pause_duty.KINDS))
+        before = last_packed_run(home)
+        clear = ClearanceDuty(before, at_start.gates_after(home, before))
+        pauses = PauseDuty(standing_facts(home, EntryKind.PAUSE))
         labels = label_gates(house, home, clock)
         self.labels = labels.desk
         lots = lot_gates(house, home, clock, self._rehearse, self.store.next_blend_number)

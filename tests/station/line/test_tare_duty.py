@@ -32,8 +32,9 @@ def pack(duty, times):
         duty.packed(PackRecord(PackId("S", "A1", 1, 1), "u", a_bag(RUN, NINE, 252), 1, "00"))
 
 
-def opened(*past, declared=False):
-    duty = TareDuty(RULE, declared=declared, past=past)
+def opened(on_record=None, *, declared=False):
+    known = {} if on_record is None else {("B6", "F-1"): on_record}
+    duty = TareDuty(RULE, declared=declared, on_record=lambda *key: known.get(key))
     duty.opened(RUN, NINE)
     return duty
 

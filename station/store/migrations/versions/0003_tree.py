@@ -1,4 +1,4 @@
-"""Third shape: Merkle roots, shipping, ends of rejects, and less to write with each bag."""
+"""Third shape: Merkle roots, shipping, ends of rejects, what stands, less to write with a bag."""
 
 from __future__ import annotations
 
@@ -33,7 +33,6 @@ _STATEMENTS = (
     CREATE INDEX ix_pack_label_open ON pack (label)
         WHERE label IN ('submitted', 'spooled', 'in doubt')
     """,
-    "CREATE INDEX ix_journal_start ON journal (id) WHERE kind = 'start'",
     # The same guard without a sum over the table: the entry before is there and next to this one,
     # or this is the very first; and none has its number yet, so that none is replaced.
     "DROP TRIGGER journal_gapless",
@@ -141,9 +140,74 @@ _SHIPPING = (
 )
 
 
+STANDING = (
+    """
+    CREATE TABLE standing (
+        kind TEXT NOT NULL,
+        "key" TEXT NOT NULL,
+        entry_id INTEGER NOT NULL,
+        CONSTRAINT pk_standing PRIMARY KEY (kind, "key"),
+        CONSTRAINT fk_standing_entry_id FOREIGN KEY (entry_id) REFERENCES journal (id)
+    ) STRICT, WITHOUT ROWID
+    """,
+    "CREATE INDEX ix_fact_newest ON fact (kind)",
+    "CREATE INDEX ix_lot_received ON lot (received)",
+    # What facts of the shapes before begin and end, as station.core.standing has it.
+    """
+    CREATE TEMPORARY TABLE told AS
+        SELECT fact.id, fact.uid, fact.kind, fact.subject, fact.result, fact.entry_id,
+            json_extract(CAST(journal.canonical AS TEXT), '$.body.details') AS details
+        FROM fact JOIN journal ON journal.id = fact.entry_id
+        WHERE fact.kind IN ('label roll', 'scan back', 'suspect window', 'pause', 'hold', 'release',
+            'target proposal', 'lot move', 'tare study')
+    """,
+    """
+    INSERT INTO standing (kind, "key", entry_id)
+    SELECT kind, uid, entry_id FROM told AS begun
+    WHERE (kind = 'label roll' AND result = 'put in'
+        OR kind = 'scan back' AND result = 'differs'
+        OR kind = 'suspect window' AND details ->> 'decides' IS NULL
+        OR kind = 'pause' AND result = 'stopped'
+        OR kind = 'target proposal' AND result = 'proposed'
+        OR kind = 'hold' AND coalesce(details ->> 'lot', '') <> '')
+      AND uid NOT IN (
+        SELECT coalesce(details ->> CASE kind WHEN 'label roll' THEN 'roll'
+            WHEN 'scan back' THEN 'scan' WHEN 'suspect window' THEN 'decides'
+            WHEN 'pause' THEN 'pause' WHEN 'target proposal' THEN 'answers'
+            WHEN 'release' THEN 'hold' END, '')
+        FROM told WHERE NOT (kind = 'label roll' AND result <> 'taken out')
+            AND NOT (kind = 'scan back' AND result <> 'cleared'))
+    """,
+    """
+    INSERT INTO standing (kind, "key", entry_id)
+    SELECT kind, (details ->> 'line') || char(9) || subject, min(entry_id) FROM told AS begun
+    WHERE kind = 'lot move' AND result IN ('loaded', 'rework') AND NOT EXISTS (
+        SELECT 1 FROM told AS gone WHERE gone.kind = 'lot move' AND gone.id > begun.id
+            AND gone.subject = begun.subject AND gone.result IN ('empty', 'returned')
+            AND gone.details ->> 'line' = begun.details ->> 'line')
+    GROUP BY 2
+    """,
+    """
+    INSERT INTO standing (kind, "key", entry_id)
+    SELECT kind, subject || char(9) || (details ->> 'film_lot'), max(entry_id) FROM told
+    WHERE kind = 'tare study' GROUP BY 2
+    """,
+    """
+    INSERT INTO standing (kind, "key", entry_id)
+    SELECT kind, 'target' || char(9) || subject, max(entry_id) FROM told
+    WHERE kind = 'target proposal' AND result = 'approved' GROUP BY 2
+    """,
+    """
+    INSERT INTO standing (kind, "key", entry_id)
+    SELECT 'label', '', max(id) FROM journal WHERE kind = 'start' HAVING max(id) IS NOT NULL
+    """,
+    "DROP TABLE told",
+)
+
+
 def upgrade() -> None:
-    """Add tables, fill that of roots from the journal; no row that was there changes."""
-    for statement in (*_STATEMENTS, *_REJECTS, *_SHIPPING):
+    """Add tables, fill those of roots and of what stands; no row that was there changes."""
+    for statement in (*_STATEMENTS, *_REJECTS, *_SHIPPING, *STANDING):
         op.execute(statement)
     connection = op.get_bind()
     for epoch, number, root in _blocks(connection):

@@ -1,0 +1,69 @@
+"""What each duty of the line needs of the record when the station starts, and no more.
+
+Every question here goes through an index and ends with the first fact that still counts, so a start
+takes as long after ten years as after ten days.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Collection
+from pathlib import Path
+
+from sqlalchemy import select
+
+from station.core.checks.qa import GOOD, QaKind
+from station.core.clearance import FIRST
+from station.core.facts import FactRecord
+from station.core.journal import EntryKind
+from station.core.scale_swap import SUBJECT, TAKEN
+from station.core.standing import study_key
+from station.store.engine import reading
+from station.store.facts import facts, read_facts
+from station.store.standing import standing_facts, standing_under
+from station.store.tables import fact, journal
+
+
+def scale_past(home: Path, scale: str) -> tuple[FactRecord, ...]:
+    """The last check of a scale, and suspect windows nobody decided about."""
+    last = facts(home, (EntryKind.SCALE_CHECK,), subject=scale, newest=1)
+    return (*last, *standing_facts(home, EntryKind.SUSPECT))
+
+
+def qa_past(home: Path) -> tuple[FactRecord, ...]:
+    """The last check and the last good one of each kind, and windows nobody decided about."""
+    kinds = (EntryKind.QA_CHECK,)
+    checks = [
+        found
+        for kind in QaKind
+        for result in (GOOD, None)
+        for found in facts(home, kinds, subject=kind, result=result, newest=1)
+    ]
+    return (*checks, *standing_facts(home, EntryKind.SUSPECT))
+
+
+def study_on_record(home: Path, bag_item: str, film_lot: str) -> FactRecord | None:
+    """The newest study of a bag item and film lot."""
+    return standing_under(home, EntryKind.TARE_STUDY, study_key(bag_item, film_lot))
+
+
+def gates_after(home: Path, before: str | None) -> tuple[FactRecord, ...]:
+    """What was signed after a run (None before the first)."""
+    return facts(home, (EntryKind.GATE,), run="" if before in (None, FIRST) else before)
+
+
+def scale_in_use(home: Path) -> tuple[FactRecord, ...]:
+    """The scale that was taken into use last; empty before the first."""
+    return facts(home, (EntryKind.SETTING,), subject=SUBJECT, result=TAKEN, newest=1)
+
+
+def approvals_past(home: Path, products: Collection[str]) -> tuple[FactRecord, ...]:
+    """Open proposals, the target in force of each product, and approvals of its versions."""
+    versions = (
+        select(journal.c.canonical)
+        .join(fact, fact.c.entry_id == journal.c.id)
+        .where(fact.c.subject.in_(tuple(products)), fact.c.kind == EntryKind.SETTING)
+        .order_by(fact.c.id.desc())
+    )
+    with reading(home) as connection:
+        approved = read_facts(connection, versions)
+    return (*approved, *standing_facts(home, EntryKind.PROPOSAL))
