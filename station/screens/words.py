@@ -41,6 +41,15 @@ def long_date(day: date) -> str:
     return QLocale(locale).toString(QDate(day.year, day.month, day.day), form)
 
 
+def narrow_date(day: date) -> str:
+    """Return ``Tuesday 1 Dec``: the weekday whole, the month short."""
+    locale, form, _ = _LOCALES[spoken()]
+    form = form.replace("MMMM", "MMM").replace("'de'\u00a0", "")
+    if spoken() is Language.PORTUGUESE:
+        form = form.replace("dddd", "ddd")  # segunda, as people say for segunda-feira
+    return QLocale(locale).toString(QDate(day.year, day.month, day.day), form)
+
+
 def short_date(day: date) -> str:
     """Return ``1 Dec``."""
     locale, _, form = _LOCALES[spoken()]

@@ -25,6 +25,10 @@ VERB_MM = 34.0
 UNIT_MM = 17.0
 SENTENCE_MM = 7.5
 NOTE_MM = 5.2
+SENTENCE_TOP_MM = 5.2
+"""From the plate to the capitals of the sentence."""
+_SPARE_MM = 3.0
+"""By which the ink of a verb alone may be higher than the plate."""
 _ROUND_MM = 1.2
 """By which a round digit stands above its neighbours."""
 
@@ -94,7 +98,8 @@ class BigFigure(Painted[Instruction]):
             number = fit(view.number, Face.FIGURES, NUMBER_MM * unit * share, room)
             measure = fit(view.unit, Face.FIGURES, UNIT_MM * unit * share, room)
             wide = verb.width + number.width + measure.width + (16 * unit if view.number else 0)
-            if wide <= room or share < 0.5:
+            tall = plate if view.number else plate + _SPARE_MM * unit
+            if (wide <= room and verb.rise + verb.descent <= tall) or share < 0.5:
                 break
             share -= 0.03
         if view.because:
@@ -106,6 +111,18 @@ class BigFigure(Painted[Instruction]):
     @property
     def _plate(self) -> QRectF:
         return QRectF(0, _ROUND_MM * self.unit, self._row, self._row)
+
+    @property
+    def baseline(self) -> float:
+        """On which verb and number stand; what reaches above or below a verb moves it."""
+        middle = self._plate.center().y()
+        if self.texts is None:
+            return middle
+        verb = self.texts.verb
+        if not self.view.number:
+            return middle + (verb.rise - verb.descent) / 2
+        low = middle + min(NUMBER_MM * self.unit, self.texts.number.cap) / 2
+        return min(low, self._sentence.top() + _SPARE_MM * self.unit / 2 - verb.descent)
 
     @property
     def _sentence(self) -> QRect:
@@ -135,11 +152,7 @@ class BigFigure(Painted[Instruction]):
         whole = self.within.intersects(plate.toRect())
         if whole:
             paint_plate(painter, plate, *SHOWN_AS[view.verb], self.colours, unit)
-        baseline = plate.center().y() + NUMBER_MM * unit / 2
-        if not view.number:
-            baseline = plate.center().y() + (texts.verb.cap - texts.verb.descent) / 2
-        elif texts.number.cap < NUMBER_MM * unit:
-            baseline = plate.center().y() + texts.number.cap / 2
+        baseline = self.baseline
         left = plate.right() + 9 * unit
         if whole:
             draw(painter, texts.verb, left, baseline - texts.verb.cap, self.colours.ink)
@@ -151,7 +164,7 @@ class BigFigure(Painted[Instruction]):
             foot = baseline - texts.unit.descent
             draw(painter, texts.unit, left, foot - texts.unit.cap, self.colours.ink)
         colour = self.colours.ink if view.because else self.colours.muted
-        draw(painter, texts.sentence, 0, plate.bottom() + 5.2 * unit, colour)
+        draw(painter, texts.sentence, 0, plate.bottom() + SENTENCE_TOP_MM * unit, colour)
 
 
 def paint_plate(

@@ -119,7 +119,7 @@ class LabelPreview(Painted[Page | None]):
             pen.setDashPattern([6.0, 4.0])
             painter.setPen(pen)
             painter.drawRect(frame)
-            words = fit(tr("last label"), Face.TEXT, 5 * self.unit, frame.width())
+            words = fit(tr("last label"), Face.TEXT, 5 * self.unit, frame.width() * 0.9)
             draw_centred(painter, words, frame, self.colours.muted)
             return
         size = self._small.deviceIndependentSize()

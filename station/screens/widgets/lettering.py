@@ -53,6 +53,12 @@ class Fitted:
         ink = QFontMetricsF(self.font).tightBoundingRect(self.lines[-1])
         return max(0.0, ink.bottom())
 
+    @cached_property
+    def rise(self) -> float:
+        """How far the ink of the first line reaches above its baseline."""
+        ink = QFontMetricsF(self.font).tightBoundingRect(self.lines[0])
+        return max(0.0, -ink.top())
+
 
 def text_width(text: str, font: QFont) -> float:
     """Width of one line in pixels."""

@@ -20,6 +20,8 @@ from station.screens.widgets.pictograms import draw_picture
 WORD_MM = 36.0
 REASON_MM = 10.0
 _BARS_MM = 11.0
+_WORD_SHARE, _WORD_LEADING = 0.62, 1.4
+"""Of the card's height the word may take in two lines, where one would be small."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,7 +50,8 @@ class NoticeCard(Painted[Notice]):
         core = self._core
         side = min(core.height() * 0.52, 58 * self.unit)
         below = 0.0 if self.reason is None else 9 * self.unit + self.reason.height
-        top = core.top() + max(0.0, core.height() - side - below) / 2
+        over = 0.0 if self.word is None else max(0.0, self.word.height - side)
+        top = core.top() + over / 2 + max(0.0, core.height() - side - over - below) / 2
         return QRectF(core.left(), top, side, side)
 
     @override
@@ -63,8 +66,10 @@ class NoticeCard(Painted[Notice]):
             Face.VERB,
             WORD_MM * unit,
             core.width() - side - 10 * unit,
+            core.height() * _WORD_SHARE,
+            leading=_WORD_LEADING,
         )
-        room = core.height() - side - 9 * unit
+        room = core.height() - max(side, self.word.height) - 9 * unit
         self.reason = fit(self.view.because, Face.TEXT, REASON_MM * unit, core.width(), room)
 
     @override
@@ -88,6 +93,7 @@ class NoticeCard(Painted[Notice]):
             painter.setPen(pen)
             inset = 0.8 * self.unit
             painter.drawRect(whole.adjusted(inset, inset, -inset, -inset))
-        top = plate.center().y() - self.word.cap / 2
+        top = plate.center().y() - self.word.height / 2
         draw(painter, self.word, plate.right() + 10 * self.unit, top, colour)
-        draw(painter, self.reason, core.left(), plate.bottom() + 9 * self.unit, colours.ink)
+        foot = max(plate.bottom(), top + self.word.height) + 9 * self.unit
+        draw(painter, self.reason, core.left(), foot, colours.ink)

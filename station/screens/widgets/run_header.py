@@ -14,7 +14,7 @@ from station.screens.theme import Face, Palette
 from station.screens.tongue import tr
 from station.screens.widgets.lettering import Fitted, draw, draw_right, fit
 from station.screens.widgets.painted import Painted, stroke
-from station.screens.words import long_date, lots_line
+from station.screens.words import long_date, lots_line, narrow_date
 
 TITLE_MM = 13.0
 """Read at 2 m."""
@@ -24,6 +24,8 @@ LOTS_MM = 6.4
 
 _TWO_LINES_MM = 17.6
 """Room for a name that does not fit on one line."""
+_DATE, _WORDS = 0.48, 0.32
+"""Most of the width that the date takes, and the words over it."""
 _RISE_MM = 2.6
 """Of letters above the capitals."""
 
@@ -35,12 +37,14 @@ class Heading:
     Args:
         product: name of the food.
         use_by: weekday, day and month.
+        use_by_narrow: the same with a shorter month, for where the whole one is too wide.
         use_by_words: ``Use by`` or ``Best before``.
         lots: blend lot and input lots.
     """
 
     product: str = ""
     use_by: str = ""
+    use_by_narrow: str = ""
     use_by_words: str = ""
     lots: str = ""
 
@@ -52,6 +56,7 @@ def heading(run: Run | None) -> Heading:
     return Heading(
         product=run.product.name,
         use_by=long_date(run.dating.use_by),
+        use_by_narrow=narrow_date(run.dating.use_by),
         use_by_words=run.product.use_by_words,
         lots=lots_line(run),
     )
@@ -68,8 +73,10 @@ class RunHeader(Painted[Heading]):
     def arrange(self) -> None:
         view, unit = self.view, self.unit
         title, small = TITLE_MM * unit, LOTS_MM * unit
-        date = fit(view.use_by, Face.VERB, title, self.width() * 0.46)
-        words = fit(tr(view.use_by_words), Face.TEXT, small, self.width() * 0.25)
+        date = fit(view.use_by, Face.VERB, title, self.width() * _DATE)
+        if date.cap < title:
+            date = fit(view.use_by_narrow, Face.VERB, title, self.width() * _DATE)
+        words = fit(tr(view.use_by_words), Face.TEXT, small, self.width() * _WORDS)
         left_of_date = self.width() - max(date.width, words.width) - 10 * unit
         self.texts = {
             "use_by": date,

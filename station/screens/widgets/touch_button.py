@@ -9,7 +9,7 @@ from typing_extensions import override
 
 from station.screens.theme import HOLD_MS, TOUCH_MM, Face, Palette, Ruler
 from station.screens.tongue import say
-from station.screens.widgets.lettering import draw, fit
+from station.screens.widgets.lettering import Fitted, draw, fit
 from station.screens.widgets.painted import stroke
 from station.screens.widgets.pictograms import Picture, draw_picture
 
@@ -130,9 +130,14 @@ class TouchButton(QAbstractButton):
             painter.drawRect(box.adjusted(2 * line, 2 * line, -2 * line, -2 * line))
         painter.end()
 
-    def _write(self, painter: QPainter, box: QRectF, colour: str) -> None:
+    def lettering(self) -> tuple[Fitted, Fitted, QRectF]:
+        """Word and second line as they are set, and the place they share."""
+        return self._set(self._room(QRectF(self.rect()))[0])
+
+    def _room(self, box: QRectF) -> tuple[QRectF, QRectF]:
+        """Places of the words and of the picture."""
         pad = box.height() * 0.1
-        inner = box.adjusted(pad, pad, -pad, -pad)
+        inner, place = box.adjusted(pad, pad, -pad, -pad), QRectF()
         if self.picture is not None:
             beside = box.width() > 2.4 * box.height()
             side = inner.height() if beside else inner.height() * 0.58
@@ -142,12 +147,23 @@ class TouchButton(QAbstractButton):
             else:
                 place.moveLeft(inner.center().x() - side / 2)
                 inner.setTop(place.bottom() + pad * 0.8)
-            draw_picture(painter, self.picture, place, colour)
-        cap = self.cap_px or box.height() * 0.19
+        return inner, place
+
+    def _set(self, inner: QRectF) -> tuple[Fitted, Fitted, QRectF]:
+        cap = self.cap_px or self.height() * 0.19
         second = fit(say(self.small), Face.TEXT, cap * 0.62, inner.width(), cap, least=0.45)
         below = second.height + cap * 0.6 if self.small else 0.0
         room = inner.height() - below
         words = fit(say(self.text()), Face.VERB, cap, inner.width(), room, least=0.4)
+        return words, second, inner
+
+    def _write(self, painter: QPainter, box: QRectF, colour: str) -> None:
+        inner, place = self._room(box)
+        if self.picture is not None:
+            draw_picture(painter, self.picture, place, colour)
+        words, second, _ = self._set(inner)
+        cap = self.cap_px or box.height() * 0.19
+        below = second.height + cap * 0.6 if self.small else 0.0
         top = inner.center().y() - (words.height + below) / 2
         for fitted, y in ((words, top), (second, top + words.height + cap * 0.6)):
             draw(painter, fitted, inner.center().x() - fitted.width / 2, y, colour)
