@@ -31,6 +31,9 @@ WIDTH_MM, HEIGHT_MM = 339.0, 212.0
 """The layout is drawn for this size and grows or shrinks with the window."""
 _MARGIN, _TOP, _HEADER, _FIGURE, _BOTTOM, _GAP = 7.0, 3.5, 33.0, 66.7, 33.0, 3.5
 
+_COUNTS, _LEAST_LABEL = 100.0, 30.0
+"""Width the counts keep, and what the picture of the label needs to show anything."""
+
 NO_BAG_TO_GUIDE = (Verb.CALL_LEAD, Verb.NO_READING, Verb.START_RUN, Verb.ORDER_DONE)
 """With these verbs a card with the reason stands in place of figure and strip."""
 
@@ -200,8 +203,9 @@ class PackerScreen(QWidget):
             right -= wide + space
         label = round(row.height() * 100 / 60)
         room = right - row.left()
-        if room - label < 70 * unit:
-            label = max(0, round(room - 70 * unit))
+        if room - label < _COUNTS * unit:  # the counts are read, the label is only looked at
+            label = round(room - _COUNTS * unit)
+            label = label if label >= _LEAST_LABEL * unit else 0
         self.label.setGeometry(right - label, row.top(), label, row.height())
         counts = right - label - round(8 * unit) - row.left()
         self.counts.setGeometry(row.left(), row.top(), counts, row.height())
