@@ -80,6 +80,7 @@ def _frames(name: str, stream: bytes, calls: int) -> Row:
         "split them at their ends",
         lambda: stream.split(b"\r"),
         calls,
+        _FRAMES,
     )
 
 

@@ -57,11 +57,17 @@ def _bench(calls: int, config: Path | None) -> Answer:
 
 
 def _told(measured: list[Row]) -> Answer:
-    columns = ("what", "µs", "floor", "its-µs", "ratio")
+    columns = ("what", "µs", "floor", "its-µs", "ratio", "cpu-ratio")
     page = (
         heading("Each pair was measured turn by turn"),
-        listing(columns, map(_cells, measured), "µs its-µs ratio", wraps="what floor"),
+        listing(columns, map(_cells, measured), "µs its-µs ratio cpu-ratio", wraps="what floor"),
         note("Medians. A disk's sync and other work on the machine move them by a third."),
+        note("The last column is of the least processor time of a call, whatever else runs."),
+        *(
+            note(f"{row.name}: {row.a_second:,} a second of the processor")
+            for row in measured
+            if row.a_second is not None
+        ),
     )
     return Answer({"rows": [row.document() for row in measured]}, page)
 
@@ -134,4 +140,12 @@ def _cells(row: Row) -> tuple[str, ...]:
     ours, floor = facts["ours_us"], facts["floor_us"]
     assert isinstance(ours, dict)
     assert isinstance(floor, dict)
-    return (row.name, f"{ours['p50']}", row.floor_name, f"{floor['p50']}", f"{row.ratio:.2f}")
+    best = "" if row.best_ratio is None else f"{row.best_ratio:.2f}"
+    return (
+        row.name,
+        f"{ours['p50']}",
+        row.floor_name,
+        f"{floor['p50']}",
+        f"{row.ratio:.2f}",
+        best,
+    )
