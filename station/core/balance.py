@@ -125,17 +125,17 @@ def balance(
     """
     all_moves = tuple(moves)
     used = Span()
-    share: Share | None = None
+    held: list[tuple[LotSet, Share]] = []
     for row in packed:
         lots = row.lot_set.lots_of(component)
-        found = share_of(row.product, component)
-        if found is None or lot not in lots:
+        share = share_of(row.product, component)
+        if share is None or lot not in lots:
             continue
-        share = found
+        held.append((row.lot_set, share))
         used += _taken(row.kept, share, len(lots), water, certain=len(lots) == 1)
         used += _taken(row.rejected, share, len(lots), water, certain=False)
-    if share is not None:
-        used += -_put_back(lot, component, all_moves, share, water)
+    if held:
+        used += -_put_back(lot, component, all_moves, held, water)
     return Balance(lot, _loaded(lot, all_moves), used)
 
 
@@ -172,14 +172,21 @@ def _taken(micrograms: int, share: Share, rivals: int, water: Water, *, certain:
 
 
 def _put_back(
-    lot: str, component: str, moves: tuple[LotMove, ...], share: Share, water: Water
+    lot: str,
+    component: str,
+    moves: tuple[LotMove, ...],
+    held: list[tuple[LotSet, Share]],
+    water: Water,
 ) -> Span:
-    """What rework brought back on the line of a lot."""
+    """What rework brought back on the line of a lot, by the recipe of the bags it came from."""
     again = Span()
     for move in moves:
-        if move.move is not Move.REWORK or all(use.lot != lot for use in move.members):
+        members = set(move.members)
+        if move.move is not Move.REWORK or all(use.lot != lot for use in members):
             continue
-        rivals = sum(use.component == component for use in move.members)
+        of_its_bags = (share for lots, share in held if members.issuperset(lots.uses))
+        share = next(of_its_bags, held[-1][1])
+        rivals = sum(use.component == component for use in members)
         micrograms = 0 if move.quantity is None else move.quantity.micrograms
         again += _taken(micrograms, share, rivals, water, certain=False)
     return again

@@ -2,6 +2,7 @@
 
 import random
 from dataclasses import replace
+from datetime import UTC, date, datetime
 from decimal import Decimal
 from fractions import Fraction
 
@@ -112,6 +113,28 @@ def test_every_kilogram_of_a_day_lies_within_its_stated_span(seed):
         found = balance(lot, "ROM", moves, packed.values(), water)
         assert found.left.holds(75_000 - true_used[lot]), lot
         assert not found.question
+
+
+def test_rework_of_a_lot_in_two_products_is_reckoned_by_the_recipe_it_came_from():
+    """10 kg of slaw at 60 % carrot come back: 6 kg of the carrot, though the mix has 30 %."""
+    slaw = replace(
+        PRODUCT, recipe=(Share(CAR, Decimal(60)), Share(Component("CAB", "Cabbage"), Decimal(40)))
+    )
+    of_slaw = LotSet.of([LotUse("CAR", "CAR-7"), LotUse("CAB", "CAB-1")])
+    packed = [
+        PackedSum(slaw, of_slaw, kept=20 * KG, rejected=10 * KG),
+        PackedSum(PRODUCT, lot_set("ROM-1"), kept=10 * KG),
+    ]
+    again = LotMove(
+        Move.REWORK,
+        "L1",
+        quantity=Mass.parse("10 kg"),
+        members=of_slaw.uses,
+        use_by=date(2026, 11, 30),
+        packed_at=datetime(2026, 11, 25, 9, tzinfo=UTC),
+    )
+    found = balance("CAR-7", "CAR", [again], packed, Water())
+    assert found.used.likely == 12_000 + 6_000 + 3_000 - 6_000
 
 
 def test_bounds_of_a_share_must_enclose_it():
