@@ -127,6 +127,7 @@ def test_recording_that_cannot_be_made_is_refused(line):
 
 def test_system_tells_versions_disk_and_parts(line):
     rows = dict(line.station.service.desk.system())
+    assert "not reviewed: es " in rows["Languages"]
     assert "Python 3." in rows["Station"]
     assert rows["SQLite"].endswith(reset_bug_words())
     assert "GB free" in rows["Disk"]

@@ -6,6 +6,7 @@ import pytest
 
 from station.config.fill_rules import FillSettings
 from station.config.load import load
+from station.core.languages import Language
 from station.core.mass import Mass
 from tests.station.config.conftest import TODAY
 
@@ -54,6 +55,13 @@ def test_training_and_lives_are_read(folder):
     assert house.people["P02"].trained_until is None
     assert [one.atmosphere for one in house.lives][:2] == ["air", "2 % O2, rest N2"]
     assert (house.lives[1].least_days, house.lives[1].most_days) == (5, 7)
+
+
+def test_languages_are_read(folder):
+    house = load(folder, TODAY)
+    assert house.people["P03"].language is Language.SPANISH
+    assert house.people["P02"].language is None
+    assert house.settings.screen.language is Language.ENGLISH
 
 
 def test_a_wrong_day_of_training_is_refused(spoil, refusal):

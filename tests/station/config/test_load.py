@@ -130,6 +130,8 @@ REFUSED = [
     ("station.toml", 'kind = "folder"', 'kind = "ipp"', ["printer.url", "is missing", "ipp://"]),
     ("station.toml", 'kind = "folder"', 'kind = "queue"', ["printer.queue", "is missing"]),
     ("station.toml", 'theme = "light"', 'theme = "blue"', ["screen.theme", "light", "dark"]),
+    ("station.toml", "sounds = true", 'language = "xx"', ["screen.language", "es", "zh"]),
+    ("people.toml", 'language = "es"', 'language = "Spanish"', ["language", "one of", "pa", "tl"]),
     ("station.toml", "dpi = 203", "dpi = 204", ["printer.dpi", "203", "600"]),
     ("station.toml", "out_within_s = 10", "out_within_s = 0", ["printer.out_within_s", "1"]),
     ("station.toml", 'kind = "folder"', 'kind = "folder"\nurl = "ipp://p/ipp/print"',
@@ -308,7 +310,7 @@ def test_a_file_in_another_encoding(folder, refusal):
     path = folder / "people.toml"
     path.write_bytes(path.read_bytes().replace(b"Quay", "Quäy".encode("latin-1")))
     said = refusal()
-    assert "line 15: is not UTF-8 text" in said
+    assert "line 17: is not UTF-8 text" in said
 
 
 def test_a_folder_that_is_not_there(tmp_path):
