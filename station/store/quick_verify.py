@@ -7,20 +7,18 @@ compare the tables: the whole verification does.
 
 from __future__ import annotations
 
-import sqlite3
 from dataclasses import dataclass
 from pathlib import Path
 
 from sqlalchemy import Connection
-from sqlalchemy.exc import DBAPIError
 
 from station.core.journal import JournalError, first_break
 from station.core.tree_head import HeadError, SaidHead, SignedHead, TreeHead, key_id
 from station.store import journal as j
 from station.store.damage import Damage
+from station.store.damaged_page import readable
 from station.store.day_heads import known_key, newest_head, signed_of
 from station.store.engine import reading
-from station.store.faults import explain, means_damage
 from station.store.head_check import Elsewhere
 from station.store.heads import SeenHead, read_head
 from station.store.place import Standing, standing
@@ -57,23 +55,21 @@ def verify_since_head(home: Path, elsewhere: Elsewhere | None = None) -> QuickRe
         EnvironmentFault: the file cannot be read at all.
     """
     known = elsewhere or Elsewhere()
-    with reading(home) as connection:
-        here = standing(connection)
-        signed = None
-        try:
+    signed: SignedHead | None = None
+    seq = since = 0
+    try:
+        with reading(home) as connection, readable(connection, "the end of the journal"):
+            here = standing(connection)
+            seq = here.seq
             signed = _signed_head(connection, here, known)
             since = _chain_since(connection, here, signed.head.size)
             _compare_with_seen(connection, here, read_head(home))
             others: tuple[SaidHead | SignedHead, ...] = (*known.said, *known.signed)
             for other in others:
                 _compare_outside(connection, here, other)
-        except Damage as damage:
-            return QuickReport(False, damage.seq, damage.why, signed, 0, here.seq)
-        except (DBAPIError, sqlite3.Error) as fault:
-            if not means_damage(fault):
-                raise
-            return QuickReport(False, None, explain(fault).words, signed, 0, here.seq)
-        return QuickReport(True, None, "", signed, since, here.seq)
+    except Damage as damage:
+        return QuickReport(False, damage.seq, damage.why, signed, 0, seq)
+    return QuickReport(True, None, "", signed, since, seq)
 
 
 def _signed_head(connection: Connection, here: Standing, known: Elsewhere) -> SignedHead:

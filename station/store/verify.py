@@ -8,8 +8,7 @@ file. SQLite checks its own structure last. The file is opened read-only.
 from __future__ import annotations
 
 import sqlite3
-from collections.abc import Callable, Iterator
-from contextlib import contextmanager
+from collections.abc import Callable
 from dataclasses import dataclass
 from itertools import zip_longest
 from pathlib import Path
@@ -22,9 +21,8 @@ from station.core.journal import GENESIS, Entry, EntryKind, canonical
 from station.core.tree_head import SignedHead
 from station.store.chain import Chain
 from station.store.damage import Damage
-from station.store.damaged_page import damaged_page, page_of
+from station.store.damaged_page import page_of, readable, unreadable
 from station.store.engine import reading, scratch_engine
-from station.store.faults import explain, means_damage
 from station.store.head_check import Elsewhere
 from station.store.heads import read_head
 from station.store.hold_ranges import UnknownFact
@@ -110,14 +108,14 @@ def verify(
     scratch = scratch_engine()
     try:
         with reading(home) as connection:
-            with _readable(connection, "the identity of the record", 1):
+            with readable(connection, "the identity of the record", 1):
                 chain = Chain(connection, read_head(home), elsewhere)
             with scratch.connect() as copy, copy.begin():
                 _make_scratch(copy)
                 _replay(connection, chain, copy, progress)
-                with _readable(connection, "the journal holds, but a table"):
+                with readable(connection, "the journal holds, but a table"):
                     _compare(connection, copy)
-            with _readable(connection, "the journal and the tables hold, but the file"):
+            with readable(connection, "the journal and the tables hold, but the file"):
                 _check_structure(connection)
     except Damage as damage:
         return _report(chain, damage)
@@ -133,31 +131,7 @@ def _replay(
         replay(chain, copy, progress, scratch=True)
     except (DBAPIError, sqlite3.Error) as fault:
         next_one = chain.seq + 1
-        raise _unreadable(connection, fault, f"entry {next_one}", next_one) from fault
-
-
-@contextmanager
-def _readable(connection: Connection, what: str, seq: int | None = None) -> Iterator[None]:
-    """Turn what SQLite says of a damaged file into :class:`Damage`, with the page."""
-    try:
-        yield
-    except (DBAPIError, sqlite3.Error) as fault:
-        raise _unreadable(connection, fault, what, seq) from fault
-
-
-def _unreadable(
-    connection: Connection, fault: DBAPIError | sqlite3.Error, what: str, seq: int | None
-) -> Damage:
-    """What a damaged file means.
-
-    Raises:
-        DBAPIError: it is something else than damage.
-    """
-    if not means_damage(fault):
-        raise fault
-    page = damaged_page(connection)
-    where = "" if page is None else f"page {page} of the file is damaged, "
-    return Damage(seq, f"{where}{what} cannot be read: {explain(fault).words}", page)
+        raise unreadable(connection, fault, f"entry {next_one}", next_one) from fault
 
 
 def replay(

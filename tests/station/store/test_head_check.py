@@ -172,6 +172,21 @@ def test_the_quick_look_reads_only_what_came_since(signed):
     store.close()
 
 
+def test_an_overwritten_page_is_named_by_both_looks(signed):
+    with closing(sqlite3.connect(signed.database)) as connection:
+        *_, (seq, kept) = connection.execute("SELECT seq, canonical FROM journal ORDER BY id")
+    content = bytearray(signed.database.read_bytes())
+    page = bytes(content).index(kept) // 4096
+    content[page * 4096 : (page + 1) * 4096] = b"\xa5" * 4096
+    signed.database.write_bytes(content)
+    found, quick = verify(signed.home), verify_since_head(signed.home)
+    assert (found.whole, found.page) == (False, page + 1)
+    assert found.first_break == found.entries + 1 <= seq
+    assert f"page {page + 1} of the file is damaged, entry {found.first_break} cannot" in found.why
+    assert not quick.whole
+    assert f"page {page + 1} of the file is damaged, the end of the journal cannot" in quick.why
+
+
 @pytest.mark.parametrize(
     ("statement", "words"),
     [
