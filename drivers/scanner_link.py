@@ -1,4 +1,4 @@
-"""The thread that keeps a serial scanner's line open: port → scans → listener."""
+"""The thread that keeps a scanner's line open: port → scans → listener."""
 
 from __future__ import annotations
 

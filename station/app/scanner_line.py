@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import partial
 
+from drivers.hid_port import open_hid_scanner
 from drivers.scanner import Refused, Scan
 from drivers.scanner_link import ScannerDown, ScannerItem, ScannerLink, ScannerUp
 from station.app.serial_line import port_settings
@@ -35,4 +37,7 @@ def scanner_link(
             case ScannerUp():
                 pass
 
+    url = settings.port.url
+    if url.startswith("hid://"):
+        return ScannerLink(partial(open_hid_scanner, url), hear)
     return ScannerLink(port_settings(settings.port, "scanner"), hear)

@@ -1,4 +1,4 @@
-"""``[scanner]`` of station.toml: a bar-code scanner on a serial line; the table may be missing."""
+"""``[scanner]`` of station.toml: a bar-code scanner, serial or USB; the table may be missing."""
 
 from __future__ import annotations
 

@@ -5,6 +5,7 @@ own calls: enumerate, open_path, read, write, close, as hidapi 0.15 documents th
 """
 
 from collections import deque
+from queue import Queue
 
 import pytest
 
@@ -12,9 +13,12 @@ from drivers.connection import LinkRules
 from drivers.conversation import LISTEN
 from drivers.errors import PortError
 from drivers.frames.hid_scale import SET_ZERO, HidScaleParser
-from drivers.hid_port import open_hid
+from drivers.hid_port import open_hid, open_hid_scanner
 from drivers.link import LinkUp, ScaleLink
+from drivers.scanner import Scan, Symbol
+from drivers.scanner_link import ScannerDown, ScannerItem, ScannerLink, ScannerUp
 from drivers.steady import Reading, SteadyRules
+from tests.drivers.frames.test_hid_scanner import DESCRIPTOR, NO_COUNT, reports
 from tests.drivers.listening import Listener
 
 STABLE = bytes.fromhex("03 04 02 00 fe 00")
@@ -144,3 +148,52 @@ def test_reports_become_steady_readings_and_the_old_one_none() -> None:
         link.stop()
     assert not [i for i in heard.items if isinstance(i, Reading) and i.digits == "15"]
     assert library.written == []
+
+
+# --- scanners -------------------------------------------------------------------------------------
+
+
+class Scanner(Library):
+    """A scanner in memory, with its report descriptor."""
+
+    descriptor = DESCRIPTOR
+
+    def get_report_descriptor(self) -> list[int]:
+        return list(self.descriptor)
+
+
+def test_a_usb_scanner_gives_scans_as_a_serial_one_does_and_comes_back_after_its_plug() -> None:
+    scanner = Scanner(MOUSE, entry(1), entry(2, usage_page=0x8C))
+    heard: Queue[ScannerItem] = Queue()
+    link = ScannerLink(lambda: open_hid_scanner("hid://", scanner), heard.put)
+    link.start()
+    try:
+        assert heard.get(timeout=10) == ScannerUp("hid://")
+        assert scanner.opened == [b"/dev/hidraw2"]
+        scanner.waiting.extend(reports(b"]C1", b"0109521234543213" + b"10" + b"A" * 60))
+        scan = heard.get(timeout=10)
+        assert isinstance(scan, Scan)
+        assert scan.symbols == (Symbol("]C1", "0109521234543213" + "10" + "A" * 60),)
+        scanner.gone = True
+        lost = heard.get(timeout=10)
+        assert isinstance(lost, ScannerDown)
+        assert "scanner lost on hid://" in lost.why
+        scanner.gone = False
+        while not isinstance(heard.get(timeout=20), ScannerUp):
+            pass
+    finally:
+        link.stop()
+
+
+@pytest.mark.parametrize("descriptor", [b"\x05", NO_COUNT.replace(b"\xfe", b"\x10")])
+def test_a_scanner_that_does_not_say_where_its_data_are_is_refused(descriptor: bytes) -> None:
+    scanner = Scanner(entry(1, usage_page=0x8C))
+    scanner.descriptor = descriptor
+    with pytest.raises(PortError, match="set the scanner to its mode for points of sale"):
+        open_hid_scanner("hid://", scanner)
+    assert scanner.gone
+
+
+def test_no_usb_scanner_is_said_in_words() -> None:
+    with pytest.raises(PortError, match=r"scanner's port hid:// .* 0 USB bar-code scanners"):
+        open_hid_scanner("hid://", Scanner(entry(1)))

@@ -85,3 +85,14 @@ def test_a_scanner_that_is_not_there_is_said_in_words(tmp_path):
     finally:
         link.stop()
     assert heard.words[0].startswith("No scanner: ")
+
+
+def test_a_usb_scanner_is_opened_as_one():
+    heard = Heard()
+    link = scanner_link(settings("hid://"), heard.scan, heard.say)
+    link.start()
+    try:
+        heard.wait(lambda: heard.words)
+    finally:
+        link.stop()
+    assert "USB bar-code scanners" in heard.words[0]
