@@ -15,6 +15,7 @@ from station.app.trace_desk import TraceDesk
 from station.config.packhouse import Packhouse
 from station.core.rights import Role
 from station.line.state import Intents
+from station.screens.alarm_mark import AlarmMark
 from station.screens.alarms import AlarmsPage
 from station.screens.bridge import Bridge
 from station.screens.change import ChangePage
@@ -104,6 +105,7 @@ def station_window(
         *(bridge, line, offer, palette, station.in_doubt, doors, line),
         language=house.settings.screen.language,
     )
+    AlarmMark(window, station.alarms.desk)
     bridge.entered.connect(  # a delivery, a hold or a release changes what may be chosen
         lambda _: window.lead.set_offer(replace(offer, lots=station.lots.known))
     )

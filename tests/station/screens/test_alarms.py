@@ -13,13 +13,17 @@ from PySide6.QtGui import QImage
 
 from station.core.alarms import Priority
 from station.line.state import EntryAnswer
+from station.screens.alarm_mark import AlarmMark
 from station.screens.alarms import WHO, AlarmsPage
 from station.screens.bridge import Bridge
+from station.screens.doors import Door
 from station.screens.theme import PALETTES, Ruler
 from station.screens.widgets.alarm_list import AlarmList, AlarmRow, AlarmsView
+from station.screens.window import StationWindow
 from tests.station.screens.alarm_states import MEAN, MISMATCH, PRINTER, ROLL, AlarmSourceStub
 from tests.station.screens.change_states import LEADS
 from tests.station.screens.fakes import FakeIntents
+from tests.station.screens.states import make_offer
 
 pytestmark = pytest.mark.qt_log_ignore("propagateSizeHints")  # Qt's offscreen platform only
 
@@ -123,3 +127,38 @@ def test_priorities_differ_in_grey(qtbot, palette):
             if one < other:
                 apart = float(np.sqrt(np.mean((pictures[one] - pictures[other]) ** 2)))
                 assert apart > 0.1, (one, other, apart)
+
+
+def test_unseen_alarms_are_counted_on_the_way_to_them(qtbot):
+    bridge, intents, source = (
+        Bridge(),
+        FakeIntents(),
+        AlarmSourceStub(MISMATCH, PRINTER, MEAN, ROLL),
+    )
+    page = AlarmsPage(bridge, intents, source, LEADS, UTC)
+    door = Door("ALARMS", Qt.Modifier.SHIFT | Qt.Key.Key_F2, page)
+    window = StationWindow(bridge, intents, make_offer(), doors=(door,))
+    qtbot.addWidget(window)
+    mark = AlarmMark(window, source)
+    buttons = (window.packer.run_button, window.lead.more_button, window.lead.doors["ALARMS"])
+    assert [button.small for button in buttons] == ["! 2"] * 3
+    source.open = (MEAN, ROLL)  # one was seen, one is put off
+    mark.look()
+    assert [button.small for button in buttons] == ["F2", "", "Shift+F2"]
+    source.now = ROLL.shelved_until
+    mark.look()
+    assert [button.small for button in buttons] == ["! 1"] * 3
+
+
+def test_shift_f2_leads_to_them(qtbot):
+    bridge, intents = Bridge(), FakeIntents()
+    page = AlarmsPage(bridge, intents, AlarmSourceStub(MISMATCH), LEADS, UTC)
+    door = Door("ALARMS", Qt.Modifier.SHIFT | Qt.Key.Key_F2, page)
+    window = StationWindow(bridge, intents, make_offer(), doors=(door,))
+    qtbot.addWidget(window)
+    with qtbot.waitExposed(window):
+        window.show()
+    qtbot.keyClick(window, Qt.Key.Key_F2, Qt.KeyboardModifier.ShiftModifier)
+    assert page.isVisible()
+    qtbot.keyClick(window, Qt.Key.Key_F2)
+    assert window.lead.isVisible()
