@@ -52,7 +52,26 @@ def station_window(
     line = SignedIntents(station.line, station.signing, bridge, people, hints)
     palette = PALETTES[house.settings.screen.theme]
     charts = station.home / "charts"
+    # As the rows of MORE read: to begin a run, while it goes on, and beside it.
     doors = (
+        Door(
+            "CHANGE",
+            Qt.Key.Key_F8,
+            ChangePage(
+                bridge, line, station.change, signers, palette=palette, clock=station.clock_desk
+            ),
+        ),
+        Door("LOTS", Qt.Key.Key_F6, LotsPage(bridge, line, station.lots, people, palette=palette)),
+        Door(
+            "LABELS",
+            Qt.Key.Key_F5,
+            LabelsPage(bridge, line, station.label_checks, signers, palette=palette),
+        ),
+        Door(
+            "CHECKS",
+            Qt.Key.Key_F4,
+            ChecksPage(bridge, line, station.checks, people, palette=palette),
+        ),
         Door(
             "ALARMS",
             Qt.Modifier.SHIFT | Qt.Key.Key_F2,
@@ -66,35 +85,17 @@ def station_window(
             NumbersPage(bridge, line, station.numbers, charts, palette=palette),
         ),
         Door(
-            "CHANGE",
-            Qt.Key.Key_F8,
-            ChangePage(
-                bridge, line, station.change, signers, palette=palette, clock=station.clock_desk
-            ),
+            "QUALITY",
+            Qt.Key.Key_F10,
+            QualityPage(bridge, line, QualitySources(*station.quality), people, palette),
         ),
-        Door(
-            "LABELS",
-            Qt.Key.Key_F5,
-            LabelsPage(bridge, line, station.label_checks, signers, palette=palette),
-        ),
-        Door("LOTS", Qt.Key.Key_F6, LotsPage(bridge, line, station.lots, people, palette=palette)),
+        Door("TRACE", Qt.Key.Key_F7, TracePage(TraceDesk(station.home), palette)),
         Door(
             "SHIPPING",
             Qt.Key.Key_F12,
             ShippingPage(bridge, line, station.shipping, people, palette=palette),
         ),
-        Door("TRACE", Qt.Key.Key_F7, TracePage(TraceDesk(station.home), palette)),
         Door("SERVICE", Qt.Key.Key_F9, _service(bridge, station, line, people, palette)),
-        Door(
-            "CHECKS",
-            Qt.Key.Key_F4,
-            ChecksPage(bridge, line, station.checks, people, palette=palette),
-        ),
-        Door(
-            "QUALITY",
-            Qt.Key.Key_F10,
-            QualityPage(bridge, line, QualitySources(*station.quality), people, palette),
-        ),
         Door(
             "MANAGER",
             Qt.Key.Key_F11,
