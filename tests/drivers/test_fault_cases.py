@@ -63,6 +63,12 @@ WRONG = {
     "8N1 for 7O1": (ParityLine("O").sent, "set bytesize 7 and parity O for this port"),
     "7E1 for 8N1": (ParityLine("E").received, BAUD),
     "7E1 for 7O1": (lambda sent: ParityLine("E").received(ParityLine("O").sent(sent)), BAUD),
+    "7O1 for 7E1": (lambda sent: ParityLine("O").received(ParityLine("E").sent(sent)), BAUD),
+    "7O1 for 8N1": (ParityLine("O").received, BAUD),
+    "9600 8N1 for 4800 7E1": (lambda sent: uart(ParityLine("E").sent(sent), 2.0), BAUD),
+    "9600 8N1 for 19200 7O1": (lambda sent: uart(ParityLine("O").sent(sent), 0.5), BAUD),
+    "9600 7E1 for 4800 8N1": (lambda sent: ParityLine("E").received(uart(sent, 2.0)), BAUD),
+    "9600 7O1 for 19200 8N1": (lambda sent: ParityLine("O").received(uart(sent, 0.5)), BAUD),
 }
 
 
