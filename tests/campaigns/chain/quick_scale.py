@@ -72,7 +72,7 @@ def _weigh(theirs: Connection, gross: int, frames_per_s: float) -> None:
     sent: list[tuple[int, str]] = []
     began = due = time.monotonic()
     while not theirs.poll(max(0.0, due - time.monotonic())):
-        digits, moves = _load(time.monotonic() - began, gross)
+        digits, moves = load_at(time.monotonic() - began, gross)
         data = frame(digits, motion=moves)
         with suppress(BlockingIOError):
             os.read(ours, 4096)
@@ -84,7 +84,7 @@ def _weigh(theirs: Connection, gross: int, frames_per_s: float) -> None:
     theirs.send(sent)
 
 
-def _load(at_s: float, gross: int) -> tuple[str, bool]:
+def load_at(at_s: float, gross: int) -> tuple[str, bool]:
     """What lies on the pan: its digits, and whether they move."""
     past = at_s % (EMPTY_S + FILL_S + REST_S)
     if past < EMPTY_S:
