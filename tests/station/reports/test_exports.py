@@ -4,6 +4,8 @@ import csv
 import io
 import json
 import os
+import shutil
+import subprocess
 import zipfile
 from datetime import UTC, datetime
 from decimal import Decimal
@@ -165,6 +167,28 @@ def test_csv_says_the_same_and_starts_no_formula(found):
             Decimal(one[name]) for name in ("input_least", "input_quantity", "input_most")
         )
         assert least <= likely <= most
+
+
+def test_a_spreadsheet_program_opens_every_file_and_reckons_nothing(found, tmp_path):
+    """LibreOffice itself reads them and writes each cell as text; a formula would be named."""
+    office = shutil.which("soffice")
+    if office is None:
+        pytest.xfail("LibreOffice is not here: install it to let it open the files")
+    tables = sheets(found, PLACE)
+    files = {"book.xlsx": xlsx(tables, MADE), "plain.txt.csv": plain_text(found, PLACE)}
+    files |= {f"sheet{number}.csv": csv_of(one) for number, one in enumerate(tables)}
+    for name, content in files.items():
+        (tmp_path / name).write_bytes(content)
+    profile = f"-env:UserInstallation={(tmp_path / 'profile').as_uri()}"
+    subprocess.run(
+        [office, profile, "--headless", "--convert-to", "fods", "--outdir", tmp_path / "read",
+         *(tmp_path / name for name in files)],
+        check=True, capture_output=True, timeout=240,
+    )  # fmt: skip
+    read = {one.stem: one.read_text(encoding="utf-8") for one in (tmp_path / "read").iterdir()}
+    assert read.keys() == {Path(name).stem for name in files}
+    assert not [name for name, text in read.items() if "table:formula=" in text]
+    assert "=1+2 note 4711" in read["book"]
 
 
 def test_plain_text_is_one_table_that_standard_software_reads(found):
