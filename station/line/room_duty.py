@@ -150,10 +150,10 @@ def amount(size: int) -> str:
 
 
 def _words(level: Level, space: Space, rules: RoomRules, there: bool) -> str:
-    told = f"the disk is {space.percent} % full, {amount(space.free)} free"
-    if level is Level.LOW:
-        return f"{told}: take old files off it, or call maintenance"
     if level is Level.AMPLE:
         return ""
+    if level is Level.LOW:
+        told = f"the disk is {space.percent} % full, {amount(space.free)} free"
+        return f"{told}: take old files off it, or call maintenance"
     more = amount(needed(space, rules, reserve=there))
-    return f"{told}: free {more} more, then packing goes on by itself; no restart is needed"
+    return f"the disk is nearly full: free {more} on it, then packing goes on by itself"

@@ -68,7 +68,7 @@ def test_a_disk_that_fills_up_is_told_then_stops_bags_then_gives_the_reserve_and
     assert closing(medium) == ""
     medium.leave(RULES.stop - KB)
     assert medium.watch() == (Level.SHUT,)
-    assert "free 257.0 kB more, then packing goes on by itself" in closing(medium)
+    assert "nearly full: free 257.0 kB on it, then packing goes on by itself" in closing(medium)
     assert medium.duty.due(NOW.utc) is None
     assert medium.watch() == ()
     medium.leave(RULES.brink - KB)
@@ -77,7 +77,7 @@ def test_a_disk_that_fills_up_is_told_then_stops_bags_then_gives_the_reserve_and
     assert medium.look().free == RULES.brink - KB + RULES.reserve
     medium.leave(RULES.again + RULES.reserve - 1)
     assert medium.watch() == ()
-    assert "free 1 bytes more" in closing(medium)
+    assert "free 1 bytes on it" in closing(medium)
     medium.ballast.unlink()
     assert medium.watch() == (Level.AMPLE,)
     assert (closing(medium), Reserve(medium.home).size) == ("", RULES.reserve)
