@@ -21,6 +21,7 @@ from station.screens.bridge import Bridge
 from station.screens.change import ChangePage
 from station.screens.checks import ChecksPage
 from station.screens.doors import Door
+from station.screens.handful_guide import HandfulGuide
 from station.screens.labels import LabelsPage
 from station.screens.lots import LotsPage
 from station.screens.manager import ManagerPage
@@ -106,6 +107,7 @@ def station_window(
         *(bridge, line, offer, palette, station.in_doubt, doors, line),
         language=house.settings.screen.language,
     )
+    HandfulGuide(bridge, window.packer, palette)
     AlarmMark(window, station.alarms.desk)
     bridge.entered.connect(  # a delivery, a hold or a release changes what may be chosen
         lambda _: window.lead.set_offer(replace(offer, lots=station.lots.known))

@@ -23,4 +23,6 @@ def set_up_training(
     """
     window.setMenuWidget(TrainingStrip(palette))
     window.setWindowTitle(f"{window.windowTitle()}: {MARK}")
-    HandfulGuide(bridge, window.packer, palette, tiles=tiles)
+    guide = window.packer.findChild(HandfulGuide) or HandfulGuide(bridge, window.packer, palette)
+    if tiles:
+        guide.show_tiles()
