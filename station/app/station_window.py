@@ -10,6 +10,7 @@ from zoneinfo import ZoneInfo
 from PySide6.QtCore import Qt
 
 from station.app.assembly import Station
+from station.app.lead_call import LeadCall
 from station.app.manager_desk import ManagerDesk
 from station.app.trace_desk import TraceDesk
 from station.config.packhouse import Packhouse
@@ -109,6 +110,8 @@ def station_window(
     )
     HandfulGuide(bridge, window.packer, palette)
     AlarmMark(window, station.alarms.desk)
+    calls = LeadCall(line, station.clock, house.settings.line)
+    window.packer.lead_called.connect(lambda: calls.call(window.packer.state))
     bridge.entered.connect(  # a delivery, a hold or a release changes what may be chosen
         lambda _: window.lead.set_offer(replace(offer, lots=station.lots.known))
     )

@@ -21,6 +21,7 @@ from station.app.station_window import station_window
 from station.app.training import training_home, training_house
 from station.clock import SystemClock
 from station.config.load import load
+from station.core.journal import EntryKind
 from station.core.training import CODE, MARK, NO_PRODUCT
 from station.errors import BadInput
 from station.line.opening import calendar_day
@@ -28,6 +29,7 @@ from station.reports.label_facts import pack_label
 from station.screens.theme import LIGHT
 from station.screens.training import set_up_training
 from station.screens.widgets.training_strip import TrainingStrip
+from station.store.facts import facts
 from station.store.first_day import first_day
 from station.store.outlet import JournalOutlet
 from station.store.writer import StationStore
@@ -63,6 +65,8 @@ def trained(house, qapp):
         last = practice.watch.until(lambda state: state.tally.good >= BAGS, PATIENCE_S)
         hands.stop()
         QApplication.processEvents()
+        window.packer.call_button.click()
+        assert practice.watch.next_entry(PATIENCE_S).recorded
         strips = [
             (page, strip.isVisible(), strip.geometry().intersects(window.screens.geometry()))
             for page in range(window.screens.count())
@@ -92,6 +96,12 @@ def test_every_page_stands_under_the_strip(trained):
     _, _, strips = trained
     assert len(strips) == 13  # packer, lead and eleven doors
     assert all(visible and not over for _, visible, over in strips)
+
+
+def test_a_call_for_the_lead_is_on_record(trained):
+    home, last, _ = trained
+    [call] = facts(home, (EntryKind.CALL,))
+    assert (call.who, call.fact.run) == (last.run.operator, last.run.id)
 
 
 def test_every_label_serial_and_lot_says_training(trained):
