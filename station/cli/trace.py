@@ -16,7 +16,7 @@ from station.core.metrology.exact import plain
 from station.errors import BadInput
 
 if TYPE_CHECKING:
-    from station.core.shipping_lines import Place, UnitLine
+    from station.core.shipping_lines import Place, ShipmentLine, UnitLine
     from station.store.answers import LotTrace, PackLine, PackTrace, RunLine
     from station.store.recall import Reach
     from station.store.unit_contents import UnitContents
@@ -54,7 +54,9 @@ def trace(
             raise BadInput("what to trace", "give one of --lot CODE, --pack SERIAL, --unit SSCC")
         folder = home_of(home, config)
         if lot is not None:
-            return _lot_answer(trace_lot(folder, lot))
+            traced = trace_lot(folder, lot)
+            serials = [one.serial for one in traced.packs]
+            return _lot_answer(traced, tuple(places_of(folder, serials).values()))
         if pack is not None:
             found = trace_pack(folder, pack)
             return _pack_answer(found, places_of(folder, (pack,)).get(pack))
@@ -64,8 +66,12 @@ def trace(
     run_verb(as_json, work)
 
 
-def _lot_answer(found: LotTrace) -> Answer:
+def _lot_answer(found: LotTrace, places: tuple[Place, ...]) -> Answer:
     kilograms = plain(found.kilograms)
+    cases = sorted({one.case for one in places})
+    pallets = sorted({one.pallet for one in places if one.pallet})
+    gone = {one.shipment.number: one.shipment for one in places if one.shipment is not None}
+    sent = (f"{number} to {one.customer.name}" for number, one in sorted(gone.items()))
     document: dict[str, Json] = {
         "lot": _lot(found.lot),
         "count": len(found.packs),
@@ -73,6 +79,9 @@ def _lot_answer(found: LotTrace) -> Answer:
         "kilograms": kilograms,
         "blend_lots": list(found.blend_lots),
         "runs": [_run(run) for run in found.runs],
+        "cases": list(cases),
+        "pallets": list(pallets),
+        "shipments": [_shipment(one) for _, one in sorted(gone.items())],
         "packs": [_pack(pack) for pack in found.packs],
     }
     counts = ", ".join(f"{number} {quality}" for quality, number in found.counts.items())
@@ -84,6 +93,8 @@ def _lot_answer(found: LotTrace) -> Answer:
                 ("Bags", counts or "none"),
                 ("Together", f"{kilograms} kg net"),
                 ("Blend lots", ", ".join(found.blend_lots) or "none"),
+                ("Packed up", f"cases: {len(cases)}, pallets: {len(pallets)}"),
+                ("Left with", "; ".join(sent) or "no shipment"),
             )
         ),
     )
@@ -257,6 +268,16 @@ def _pack(pack: PackLine) -> dict[str, Json]:
 def _pack_cells(pack: PackLine) -> tuple[str, ...]:
     packed = f"{pack.at:%Y-%m-%d %H:%M:%S}"
     return (pack.serial, packed, pack.blend_lot, f"{pack.net}", str(pack.quality), str(pack.label))
+
+
+def _shipment(gone: ShipmentLine) -> dict[str, Json]:
+    return {
+        "shipment": gone.number,
+        "customer": gone.customer.name,
+        "place": gone.customer.place,
+        "left": iso(gone.at),
+        "reference": gone.reference,
+    }
 
 
 def _run(run: RunLine) -> dict[str, Json]:

@@ -107,6 +107,17 @@ def test_a_case_or_pallet_to_its_bags_and_lots(station, shipped):
         assert words in page
 
 
+def test_a_lot_leads_on_to_its_cases_pallets_and_customers(station, shipped):
+    found = station("trace", "--lot", "LF-101", "--home", shipped.home, "--json").document
+    assert found["cases"] == sorted([*shipped.cases, shipped.single])
+    assert found["pallets"] == [shipped.pallet]
+    (gone,) = found["shipments"]
+    assert (gone["shipment"], gone["customer"]) == ("S-1", "Marshgate Grocers")
+    page = station("trace", "--lot", "LF-101", "--home", shipped.home).out
+    assert "cases: 3, pallets: 1" in page
+    assert "S-1 to Marshgate Grocers" in page
+
+
 def test_a_bag_says_in_which_case_it_left(station, shipped):
     bag = station("trace", "--pack", shipped.good[4], "--home", shipped.home, "--json").document
     assert bag["place"].startswith(f"case {shipped.cases[1]}, pallet {shipped.pallet}, left ")
