@@ -18,15 +18,16 @@ from station.screens.bridge import Bridge
 from station.screens.doors import DoorPage
 from station.screens.offer import Person
 from station.screens.theme import LIGHT, Palette, Ruler
+from station.screens.tongue import mark
 from station.screens.widgets.alarm_list import AlarmList, AlarmRow, AlarmsView
 from station.screens.widgets.sheet import Message
 from station.screens.widgets.tiles import Tile, Tiles
 from station.screens.widgets.touch_button import TouchButton
 
-NONE = "No alarm stands. What needs nobody is kept as an event."
-SEEN, SHELVE = "I HAVE SEEN IT", "SHELVE"
-CHOOSE = "touch an alarm first"
-WHO = "touch who you are first"
+NONE = mark("No alarm stands. What needs nobody is kept as an event.")
+SEEN, SHELVE = mark("I HAVE SEEN IT"), mark("SHELVE")
+CHOOSE = mark("touch an alarm first")
+WHO = mark("touch who you are first")
 _LOOK_MS = 1_000
 _COLUMNS = 5
 

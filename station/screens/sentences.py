@@ -9,9 +9,11 @@ from __future__ import annotations
 
 from enum import StrEnum
 
+from station.core.alarms import RULES, AlarmKind
 from station.core.checks.qa import QaKind
 from station.core.pauses import Reason
 from station.core.rights import Act, Role
+from station.core.training import MARK, NO_PRODUCT
 from station.line.state import Verb
 
 PLACES = (
@@ -134,6 +136,39 @@ LEAD = (
 )
 """On the lead's panel."""
 
+PRINTER = (
+    "it does not answer: is it switched on, is its cable in?",
+    "the printer has stopped: see its panel",
+    "the printer gave up",
+    "look whether a label came out",
+    "look whether the label is whole",
+    "the folder for labels is gone: make {folder} again",
+    "the disk is full: free some space, then print again",
+    "the queue cannot reach the printer: switch it on, check its cable",
+    "the printer is offline: switch it on, check its cable",
+    "the printer is switched off",
+    "the printer is paused: press its button to go on",
+    "a cover is open: close it",
+    "a door is open: close it",
+    "no labels left: load a roll",
+    "labels are jammed: clear them",
+    "labels are not taken away: take them away",
+    "ribbon or ink is used up: change it",
+    "ribbon or ink is missing: put it in",
+)
+"""The usual troubles of a printer; the rest is shown in English."""
+
+ALARMS = (
+    *(str(kind) for kind in AlarmKind),
+    *dict.fromkeys(rule.answer for rule in RULES.values()),
+    "since {time}",
+    "since {time}, seen by {who}",
+    "shelved until {time}",
+    "and {count} more, below these",
+)
+
+TRAINING = (MARK, NO_PRODUCT)
+
 SIGNATURES = (
     "too many wrong PINs: wait {time}",
     "too many wrong badges: wait {time}",
@@ -151,7 +186,7 @@ SIGNATURES = (
 
 SENTENCES = (
     *(*PLACES, *READING, *PAN, *LABELS, *CHECKS, *RUN, *DUE),
-    *(*LEAD, *SIGNATURES),
+    *(*LEAD, *PRINTER, *ALARMS, *TRAINING, *SIGNATURES),
 )
 """All of them."""
 
@@ -159,7 +194,7 @@ _TABLES: tuple[type[StrEnum], ...] = (Verb, Reason, Role, Act, QaKind)
 
 DOORS = (
     *("NUMBERS", "CHECKS", "LABELS", "LOTS", "TRACE", "CHANGE"),
-    *("SERVICE", "QUALITY", "MANAGER", "SHIPPING"),
+    *("SERVICE", "QUALITY", "MANAGER", "SHIPPING", "ALARMS"),
 )
 SEALS = ("LINE", "LOTS", "STOP", "QA", "SCALE", "SCAN", "TARE", "ROLL", "FIRST-OFF")
 MARKS = ("target", "upper")

@@ -24,12 +24,28 @@
         <translation type="unfinished">AÑADA</translation>
     </message>
     <message>
+        <source>ALARMS</source>
+        <translation type="unfinished">ALARMAS</translation>
+    </message>
+    <message>
         <source>BACK</source>
         <translation type="unfinished">VOLVER</translation>
     </message>
     <message>
+        <source>BAG AGAIN</source>
+        <translation type="unfinished">REPETIR BOLSA</translation>
+    </message>
+    <message>
         <source>BAG ON</source>
         <translation type="unfinished">PONGA BOLSA</translation>
+    </message>
+    <message>
+        <source>BEFORE</source>
+        <translation type="unfinished">ANTES</translation>
+    </message>
+    <message>
+        <source>BIN</source>
+        <translation type="unfinished">CAJÓN</translation>
     </message>
     <message>
         <source>Best before</source>
@@ -60,20 +76,56 @@
         <translation type="unfinished">CO2</translation>
     </message>
     <message>
+        <source>COUNTED</source>
+        <translation type="unfinished">CONTADO</translation>
+    </message>
+    <message>
+        <source>CUT ON</source>
+        <translation type="unfinished">CORTADO EL</translation>
+    </message>
+    <message>
+        <source>DECIDE</source>
+        <translation type="unfinished">DECIDIR</translation>
+    </message>
+    <message>
         <source>DO NOT SIGN</source>
         <translation type="unfinished">NO FIRMAR</translation>
+    </message>
+    <message>
+        <source>DRAW</source>
+        <translation type="unfinished">SORTEAR</translation>
+    </message>
+    <message>
+        <source>DUMP</source>
+        <translation type="unfinished">TIRAR</translation>
     </message>
     <message>
         <source>EMPTY PAN</source>
         <translation type="unfinished">VACÍE PLATO</translation>
     </message>
     <message>
+        <source>END</source>
+        <translation type="unfinished">FIN</translation>
+    </message>
+    <message>
         <source>END RUN</source>
         <translation type="unfinished">CERRAR TANDA</translation>
     </message>
     <message>
+        <source>ENTER</source>
+        <translation type="unfinished">REGISTRAR</translation>
+    </message>
+    <message>
+        <source>FILTER</source>
+        <translation type="unfinished">FILTRAR</translation>
+    </message>
+    <message>
         <source>FIRST-OFF</source>
         <translation type="unfinished">PRIMERA</translation>
+    </message>
+    <message>
+        <source>GIVE UP</source>
+        <translation type="unfinished">DEJARLO</translation>
     </message>
     <message>
         <source>GO ON</source>
@@ -88,6 +140,30 @@
         <translation type="unfinished">Bolsas buenas: {count}, apartadas: {aside}</translation>
     </message>
     <message>
+        <source>HOLD</source>
+        <translation type="unfinished">RETENER</translation>
+    </message>
+    <message>
+        <source>HOLD IT</source>
+        <translation type="unfinished">RETENERLO</translation>
+    </message>
+    <message>
+        <source>HOLD STAYS</source>
+        <translation type="unfinished">SIGUE RETENIDO</translation>
+    </message>
+    <message>
+        <source>I HAVE SEEN IT</source>
+        <translation type="unfinished">LO HE VISTO</translation>
+    </message>
+    <message>
+        <source>KEEP</source>
+        <translation type="unfinished">GUARDAR</translation>
+    </message>
+    <message>
+        <source>KEEP CHART</source>
+        <translation type="unfinished">GUARDAR GRÁFICO</translation>
+    </message>
+    <message>
         <source>LABELS</source>
         <translation type="unfinished">ETIQUETAS</translation>
     </message>
@@ -96,12 +172,28 @@
         <translation type="unfinished">IDIOMA</translation>
     </message>
     <message>
+        <source>LEAD</source>
+        <translation type="unfinished">JEFE</translation>
+    </message>
+    <message>
         <source>LIFT BAG</source>
         <translation type="unfinished">ALCE BOLSA</translation>
     </message>
     <message>
         <source>LINE</source>
         <translation type="unfinished">LÍNEA</translation>
+    </message>
+    <message>
+        <source>LOAD AGAIN</source>
+        <translation type="unfinished">CARGAR OTRA VEZ</translation>
+    </message>
+    <message>
+        <source>LOOK UP</source>
+        <translation type="unfinished">BUSCAR</translation>
+    </message>
+    <message>
+        <source>LOT</source>
+        <translation type="unfinished">LOTE</translation>
     </message>
     <message>
         <source>LOTS</source>
@@ -140,6 +232,10 @@
         <translation type="unfinished">Neto medio {mass}</translation>
     </message>
     <message>
+        <source>NEW HOLD</source>
+        <translation type="unfinished">NUEVA RETENCIÓN</translation>
+    </message>
+    <message>
         <source>NO READING</source>
         <translation type="unfinished">SIN LECTURA</translation>
     </message>
@@ -152,6 +248,10 @@
         <translation type="unfinished">Sigue: {what}</translation>
     </message>
     <message>
+        <source>No alarm stands. What needs nobody is kept as an event.</source>
+        <translation type="unfinished">No hay alarmas. Lo que no requiere a nadie se guarda como suceso.</translation>
+    </message>
+    <message>
         <source>No good bag yet</source>
         <translation type="unfinished">Aún ninguna bolsa buena</translation>
     </message>
@@ -160,12 +260,16 @@
         <translation type="unfinished">No hay tanda abierta</translation>
     </message>
     <message>
-        <source>O2</source>
-        <translation type="unfinished">O2</translation>
-    </message>
-    <message>
         <source>OF THE PACKER</source>
         <translation type="unfinished">DEL EMPACADOR</translation>
+    </message>
+    <message>
+        <source>OPEN</source>
+        <translation type="unfinished">ABRIR</translation>
+    </message>
+    <message>
+        <source>OPEN ONLY</source>
+        <translation type="unfinished">SOLO ABIERTOS</translation>
     </message>
     <message>
         <source>ORDER DONE</source>
@@ -184,8 +288,20 @@
         <translation type="unfinished">Pedido: {count} bolsas</translation>
     </message>
     <message>
+        <source>PACKED ON</source>
+        <translation type="unfinished">EMPACADO EL</translation>
+    </message>
+    <message>
         <source>PACKER</source>
         <translation type="unfinished">EMPAQUE</translation>
+    </message>
+    <message>
+        <source>PAPER</source>
+        <translation type="unfinished">PAPEL</translation>
+    </message>
+    <message>
+        <source>PRINT</source>
+        <translation type="unfinished">IMPRIMIR</translation>
     </message>
     <message>
         <source>QA</source>
@@ -194,6 +310,34 @@
     <message>
         <source>QUALITY</source>
         <translation type="unfinished">CALIDAD</translation>
+    </message>
+    <message>
+        <source>RECEIVE</source>
+        <translation type="unfinished">RECIBIR</translation>
+    </message>
+    <message>
+        <source>RECORD</source>
+        <translation type="unfinished">REGISTRAR</translation>
+    </message>
+    <message>
+        <source>RECORD PROPOSAL</source>
+        <translation type="unfinished">REGISTRAR PROPUESTA</translation>
+    </message>
+    <message>
+        <source>REHEARSE</source>
+        <translation type="unfinished">ENSAYAR</translation>
+    </message>
+    <message>
+        <source>RELEASE</source>
+        <translation type="unfinished">LIBERAR</translation>
+    </message>
+    <message>
+        <source>RELEASE ALL</source>
+        <translation type="unfinished">LIBERAR TODO</translation>
+    </message>
+    <message>
+        <source>RELEASE BEFORE STEP</source>
+        <translation type="unfinished">LIBERAR LO ANTERIOR</translation>
     </message>
     <message>
         <source>ROLL</source>
@@ -236,12 +380,28 @@
         <translation type="unfinished">APARTE</translation>
     </message>
     <message>
+        <source>SHELVE</source>
+        <translation type="unfinished">APLAZAR</translation>
+    </message>
+    <message>
         <source>SHIPPING</source>
         <translation type="unfinished">ENVÍO</translation>
     </message>
     <message>
         <source>SIGN</source>
         <translation type="unfinished">FIRMAR</translation>
+    </message>
+    <message>
+        <source>SIGN DAY</source>
+        <translation type="unfinished">FIRMAR DÍA</translation>
+    </message>
+    <message>
+        <source>START CHECK</source>
+        <translation type="unfinished">EMPEZAR CONTROL</translation>
+    </message>
+    <message>
+        <source>START OVER</source>
+        <translation type="unfinished">EMPEZAR DE NUEVO</translation>
     </message>
     <message>
         <source>START RUN</source>
@@ -272,12 +432,20 @@
         <translation type="unfinished">QUITE</translation>
     </message>
     <message>
+        <source>TAKE READING</source>
+        <translation type="unfinished">TOMAR LECTURA</translation>
+    </message>
+    <message>
         <source>TARE</source>
         <translation type="unfinished">TARA</translation>
     </message>
     <message>
         <source>TRACE</source>
         <translation type="unfinished">RASTREO</translation>
+    </message>
+    <message>
+        <source>TRAINING</source>
+        <translation type="unfinished">PRÁCTICA</translation>
     </message>
     <message>
         <source>The scale's own indication counts. If this screen and the scale differ, the scale counts: stop and call the lead.</source>
@@ -296,8 +464,16 @@
         <translation type="unfinished">ESPERE</translation>
     </message>
     <message>
+        <source>WEIGH ONE BAG</source>
+        <translation type="unfinished">PESAR UNA BOLSA</translation>
+    </message>
+    <message>
         <source>WIPE PAN</source>
         <translation type="unfinished">LIMPIE</translation>
+    </message>
+    <message>
+        <source>WORK OUT</source>
+        <translation type="unfinished">CALCULAR</translation>
     </message>
     <message>
         <source>Why is it set aside?</source>
@@ -308,8 +484,44 @@
         <translation type="unfinished">hay una bolsa en el plato: termínela, retírela y cierre la tanda</translation>
     </message>
     <message>
+        <source>a check failed</source>
+        <translation type="unfinished">falló un control</translation>
+    </message>
+    <message>
         <source>a check goes on at the scale: put no bag on it</source>
         <translation type="unfinished">la báscula se está comprobando: no ponga bolsas</translation>
+    </message>
+    <message>
+        <source>a check is due soon</source>
+        <translation type="unfinished">pronto toca un control</translation>
+    </message>
+    <message>
+        <source>a check is overdue</source>
+        <translation type="unfinished">un control está atrasado</translation>
+    </message>
+    <message>
+        <source>a cover is open: close it</source>
+        <translation type="unfinished">una tapa está abierta: ciérrela</translation>
+    </message>
+    <message>
+        <source>a door is open: close it</source>
+        <translation type="unfinished">una puerta está abierta: ciérrela</translation>
+    </message>
+    <message>
+        <source>a held lot is on the line</source>
+        <translation type="unfinished">hay un lote retenido en la línea</translation>
+    </message>
+    <message>
+        <source>a label does not match</source>
+        <translation type="unfinished">una etiqueta no coincide</translation>
+    </message>
+    <message>
+        <source>a lot ends soon</source>
+        <translation type="unfinished">un lote se acaba pronto</translation>
+    </message>
+    <message>
+        <source>a lot should be empty</source>
+        <translation type="unfinished">un lote debería estar vacío</translation>
     </message>
     <message>
         <source>a new roll begins with a first-off</source>
@@ -326,6 +538,10 @@
     <message>
         <source>after a stop</source>
         <translation type="unfinished">tras una parada</translation>
+    </message>
+    <message>
+        <source>and {count} more, below these</source>
+        <translation type="unfinished">y {count} más, debajo de estas</translation>
     </message>
     <message>
         <source>approve a label</source>
@@ -346,6 +562,10 @@
     <message>
         <source>asked the line …</source>
         <translation type="unfinished">preguntando a la línea …</translation>
+    </message>
+    <message>
+        <source>at random</source>
+        <translation type="unfinished">al azar</translation>
     </message>
     <message>
         <source>bag</source>
@@ -388,6 +608,10 @@
         <translation type="unfinished">comprobando …</translation>
     </message>
     <message>
+        <source>checks made</source>
+        <translation type="unfinished">controles hechos</translation>
+    </message>
+    <message>
         <source>choose a lot of {component}</source>
         <translation type="unfinished">elija un lote de {component}</translation>
     </message>
@@ -416,6 +640,10 @@
         <translation type="unfinished">cerrada</translation>
     </message>
     <message>
+        <source>compare the label, then clear the scan</source>
+        <translation type="unfinished">compare la etiqueta y resuelva la lectura</translation>
+    </message>
+    <message>
         <source>confirm date and time</source>
         <translation type="unfinished">confirmar fecha y hora</translation>
     </message>
@@ -430,6 +658,22 @@
     <message>
         <source>count the bags of the run before: {where}</source>
         <translation type="unfinished">cuente las bolsas de la tanda anterior: {where}</translation>
+    </message>
+    <message>
+        <source>date or time is in doubt</source>
+        <translation type="unfinished">fecha u hora dudosa</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation type="unfinished">día</translation>
+    </message>
+    <message>
+        <source>day after</source>
+        <translation type="unfinished">día siguiente</translation>
+    </message>
+    <message>
+        <source>day before</source>
+        <translation type="unfinished">día anterior</translation>
     </message>
     <message>
         <source>decide about suspect bags</source>
@@ -460,8 +704,20 @@
         <translation type="unfinished">caducado: sáquelo de la línea</translation>
     </message>
     <message>
+        <source>fetch the next lot</source>
+        <translation type="unfinished">traiga el próximo lote</translation>
+    </message>
+    <message>
+        <source>fetch the next roll</source>
+        <translation type="unfinished">traiga el próximo rollo</translation>
+    </message>
+    <message>
         <source>fill a case or close a pallet</source>
         <translation type="unfinished">llenar una caja o cerrar un palé</translation>
+    </message>
+    <message>
+        <source>fill a little more, look at NUMBERS</source>
+        <translation type="unfinished">llene un poco más, mire CIFRAS</translation>
     </message>
     <message>
         <source>film or labels</source>
@@ -488,6 +744,10 @@
         <translation type="unfinished">seguir tras una parada</translation>
     </message>
     <message>
+        <source>gross weight</source>
+        <translation type="unfinished">peso bruto</translation>
+    </message>
+    <message>
         <source>held – call QA</source>
         <translation type="unfinished">retenido: llame a calidad</translation>
     </message>
@@ -500,8 +760,16 @@
         <translation type="unfinished">mantener pulsado</translation>
     </message>
     <message>
+        <source>hold, no record</source>
+        <translation type="unfinished">retener, sin registro</translation>
+    </message>
+    <message>
         <source>in the bag {mass}</source>
         <translation type="unfinished">en la bolsa {mass}</translation>
+    </message>
+    <message>
+        <source>it does not answer: is it switched on, is its cable in?</source>
+        <translation type="unfinished">no responde: ¿está encendida y conectada?</translation>
     </message>
     <message>
         <source>it was not out after {seconds} s: look whether it comes out</source>
@@ -544,6 +812,14 @@
         <translation type="unfinished">la etiqueta {serial} aún puede salir: anúlela en la impresora o espere</translation>
     </message>
     <message>
+        <source>labels are jammed: clear them</source>
+        <translation type="unfinished">etiquetas atascadas: sáquelas</translation>
+    </message>
+    <message>
+        <source>labels are not taken away: take them away</source>
+        <translation type="unfinished">hay etiquetas sin recoger: recójalas</translation>
+    </message>
+    <message>
         <source>last label</source>
         <translation type="unfinished">última etiqueta</translation>
     </message>
@@ -558,6 +834,34 @@
     <message>
         <source>lead, on the scale</source>
         <translation type="unfinished">jefe, en la báscula</translation>
+    </message>
+    <message>
+        <source>leave the full screen</source>
+        <translation type="unfinished">salir de pantalla completa</translation>
+    </message>
+    <message>
+        <source>look at date and time, then sign</source>
+        <translation type="unfinished">mire fecha y hora y firme</translation>
+    </message>
+    <message>
+        <source>look at the bag and its label, then GO ON</source>
+        <translation type="unfinished">mire la bolsa y su etiqueta, luego SEGUIR</translation>
+    </message>
+    <message>
+        <source>look at the printer</source>
+        <translation type="unfinished">mire la impresora</translation>
+    </message>
+    <message>
+        <source>look at the scale's cable and power</source>
+        <translation type="unfinished">revise cable y corriente de la báscula</translation>
+    </message>
+    <message>
+        <source>look whether a label came out</source>
+        <translation type="unfinished">mire si salió una etiqueta</translation>
+    </message>
+    <message>
+        <source>look whether the label is whole</source>
+        <translation type="unfinished">mire si la etiqueta está entera</translation>
     </message>
     <message>
         <source>lot {lot} is held: take it off and load another: {where}</source>
@@ -584,6 +888,10 @@
         <translation type="unfinished">máquina</translation>
     </message>
     <message>
+        <source>make the check</source>
+        <translation type="unfinished">haga el control</translation>
+    </message>
+    <message>
         <source>manager</source>
         <translation type="unfinished">gerente</translation>
     </message>
@@ -600,8 +908,16 @@
         <translation type="unfinished">aún sin PIN ni tarjeta</translation>
     </message>
     <message>
+        <source>no bag of this is a product</source>
+        <translation type="unfinished">ninguna de estas bolsas es producto</translation>
+    </message>
+    <message>
         <source>no label roll is in: scan one in at {where}</source>
         <translation type="unfinished">no hay rollo de etiquetas: lea uno en {where}</translation>
+    </message>
+    <message>
+        <source>no labels left: load a roll</source>
+        <translation type="unfinished">no quedan etiquetas: cargue un rollo</translation>
     </message>
     <message>
         <source>no product</source>
@@ -610,6 +926,10 @@
     <message>
         <source>no reading</source>
         <translation type="unfinished">sin lectura</translation>
+    </message>
+    <message>
+        <source>no reading with a bag on the pan</source>
+        <translation type="unfinished">sin lectura con una bolsa en el plato</translation>
     </message>
     <message>
         <source>no run is open</source>
@@ -652,6 +972,10 @@
         <translation type="unfinished">o lea una tarjeta</translation>
     </message>
     <message>
+        <source>or the day</source>
+        <translation type="unfinished">o el día</translation>
+    </message>
+    <message>
         <source>other</source>
         <translation type="unfinished">otro</translation>
     </message>
@@ -662,6 +986,10 @@
     <message>
         <source>packer</source>
         <translation type="unfinished">empacador</translation>
+    </message>
+    <message>
+        <source>plan the check</source>
+        <translation type="unfinished">planifique el control</translation>
     </message>
     <message>
         <source>print a label again</source>
@@ -678,6 +1006,10 @@
     <message>
         <source>propose a target</source>
         <translation type="unfinished">proponer un objetivo</translation>
+    </message>
+    <message>
+        <source>put it right, then check again</source>
+        <translation type="unfinished">corríjalo y controle de nuevo</translation>
     </message>
     <message>
         <source>qa</source>
@@ -720,6 +1052,14 @@
         <translation type="unfinished">revisar y firmar un día</translation>
     </message>
     <message>
+        <source>ribbon or ink is missing: put it in</source>
+        <translation type="unfinished">falta cinta o tinta: póngala</translation>
+    </message>
+    <message>
+        <source>ribbon or ink is used up: change it</source>
+        <translation type="unfinished">cinta o tinta agotada: cámbiela</translation>
+    </message>
+    <message>
         <source>room temperature</source>
         <translation type="unfinished">temperatura de la sala</translation>
     </message>
@@ -742,6 +1082,10 @@
     <message>
         <source>say what became of a label</source>
         <translation type="unfinished">decir qué pasó con una etiqueta</translation>
+    </message>
+    <message>
+        <source>say which lot is on the line</source>
+        <translation type="unfinished">diga qué lote está en la línea</translation>
     </message>
     <message>
         <source>say who is on the scale</source>
@@ -816,12 +1160,24 @@
         <translation type="unfinished">aplazar una alarma</translation>
     </message>
     <message>
+        <source>shelved until {time}</source>
+        <translation type="unfinished">aplazada hasta {time}</translation>
+    </message>
+    <message>
         <source>ship</source>
         <translation type="unfinished">expedir</translation>
     </message>
     <message>
         <source>sign a change of run</source>
         <translation type="unfinished">firmar un cambio de tanda</translation>
+    </message>
+    <message>
+        <source>since {time}</source>
+        <translation type="unfinished">desde {time}</translation>
+    </message>
+    <message>
+        <source>since {time}, seen by {who}</source>
+        <translation type="unfinished">desde {time}, visto por {who}</translation>
     </message>
     <message>
         <source>software</source>
@@ -836,6 +1192,10 @@
         <translation type="unfinished">parar la línea</translation>
     </message>
     <message>
+        <source>stored bags</source>
+        <translation type="unfinished">bolsas guardadas</translation>
+    </message>
+    <message>
         <source>take it off: {where}</source>
         <translation type="unfinished">sáquelo: {where}</translation>
     </message>
@@ -844,12 +1204,28 @@
         <translation type="unfinished">aceptar ajustes cambiados</translation>
     </message>
     <message>
+        <source>take the lot off and load another</source>
+        <translation type="unfinished">saque el lote y cargue otro</translation>
+    </message>
+    <message>
         <source>tare</source>
         <translation type="unfinished">tara</translation>
     </message>
     <message>
         <source>target</source>
         <translation type="unfinished">objetivo</translation>
+    </message>
+    <message>
+        <source>tell maintenance</source>
+        <translation type="unfinished">avise a mantenimiento</translation>
+    </message>
+    <message>
+        <source>tenths</source>
+        <translation type="unfinished">décimas</translation>
+    </message>
+    <message>
+        <source>the centre is not reached</source>
+        <translation type="unfinished">no se llega a la central</translation>
     </message>
     <message>
         <source>the centre stops {what} {code} ({reason}): {end}</source>
@@ -864,12 +1240,28 @@
         <translation type="unfinished">el control de {what} está atrasado: {where}</translation>
     </message>
     <message>
+        <source>the disk is full: free some space, then print again</source>
+        <translation type="unfinished">disco lleno: libere espacio e imprima de nuevo</translation>
+    </message>
+    <message>
         <source>the empty bag of {mass} does not fit its {what}: weigh another: {where}</source>
         <translation type="unfinished">la bolsa vacía de {mass} no cuadra con {what}: pese otra: {where}</translation>
     </message>
     <message>
+        <source>the empty pan does not show zero</source>
+        <translation type="unfinished">el plato vacío no marca cero</translation>
+    </message>
+    <message>
         <source>the empty pan shows {mass}: wipe it, then zero the scale</source>
         <translation type="unfinished">el plato vacío marca {mass}: límpielo y ponga a cero</translation>
+    </message>
+    <message>
+        <source>the folder for labels is gone: make {folder} again</source>
+        <translation type="unfinished">falta la carpeta de etiquetas: cree {folder} otra vez</translation>
+    </message>
+    <message>
+        <source>the label roll ends soon</source>
+        <translation type="unfinished">el rollo de etiquetas se acaba</translation>
     </message>
     <message>
         <source>the label was refused ({why}): end the run, or approve it at {where}</source>
@@ -880,12 +1272,48 @@
         <translation type="unfinished">la línea está parada, {reason}: TANDA, luego CAMBIO (F8) para seguir</translation>
     </message>
     <message>
+        <source>the line stopped</source>
+        <translation type="unfinished">la línea se paró</translation>
+    </message>
+    <message>
+        <source>the mean is below nominal</source>
+        <translation type="unfinished">la media está bajo el nominal</translation>
+    </message>
+    <message>
         <source>the pan must be empty before the next bag counts</source>
         <translation type="unfinished">el plato debe estar vacío antes de la próxima bolsa</translation>
     </message>
     <message>
+        <source>the printer gave up</source>
+        <translation type="unfinished">la impresora desistió</translation>
+    </message>
+    <message>
+        <source>the printer has stopped: see its panel</source>
+        <translation type="unfinished">la impresora se paró: mire su panel</translation>
+    </message>
+    <message>
+        <source>the printer is offline: switch it on, check its cable</source>
+        <translation type="unfinished">impresora desconectada: enciéndala, revise el cable</translation>
+    </message>
+    <message>
+        <source>the printer is paused: press its button to go on</source>
+        <translation type="unfinished">impresora en pausa: pulse su botón</translation>
+    </message>
+    <message>
+        <source>the printer is switched off</source>
+        <translation type="unfinished">la impresora está apagada</translation>
+    </message>
+    <message>
+        <source>the printer needs somebody</source>
+        <translation type="unfinished">la impresora necesita a alguien</translation>
+    </message>
+    <message>
         <source>the printer: {why}</source>
         <translation type="unfinished">la impresora: {why}</translation>
+    </message>
+    <message>
+        <source>the queue cannot reach the printer: switch it on, check its cable</source>
+        <translation type="unfinished">la cola no llega a la impresora: enciéndala, revise el cable</translation>
     </message>
     <message>
         <source>the run begins with a check of the scale: {where}</source>
@@ -956,6 +1384,14 @@
         <translation type="unfinished">demasiadas tarjetas erróneas: espere {time}</translation>
     </message>
     <message>
+        <source>touch an alarm first</source>
+        <translation type="unfinished">toque primero una alarma</translation>
+    </message>
+    <message>
+        <source>touch who you are first</source>
+        <translation type="unfinished">toque primero quién es usted</translation>
+    </message>
+    <message>
         <source>upper</source>
         <translation type="unfinished">máximo</translation>
     </message>
@@ -968,12 +1404,20 @@
         <translation type="unfinished">esperando la primera lectura de la báscula</translation>
     </message>
     <message>
+        <source>warm or damaged</source>
+        <translation type="unfinished">caliente o dañado</translation>
+    </message>
+    <message>
         <source>wash record</source>
         <translation type="unfinished">registro de lavado</translation>
     </message>
     <message>
         <source>weigh an empty bag within {count} bags</source>
         <translation type="unfinished">pese una bolsa vacía antes de {count} bolsas</translation>
+    </message>
+    <message>
+        <source>wipe the pan, then zero the scale</source>
+        <translation type="unfinished">limpie el plato y ponga a cero</translation>
     </message>
     <message>
         <source>work at this screen</source>

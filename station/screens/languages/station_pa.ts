@@ -24,12 +24,28 @@
         <translation type="unfinished">ਪਾਓ</translation>
     </message>
     <message>
+        <source>ALARMS</source>
+        <translation type="unfinished">ਅਲਾਰਮ</translation>
+    </message>
+    <message>
         <source>BACK</source>
         <translation type="unfinished">ਵਾਪਸ</translation>
     </message>
     <message>
+        <source>BAG AGAIN</source>
+        <translation type="unfinished">ਬੈਗ ਦੁਬਾਰਾ</translation>
+    </message>
+    <message>
         <source>BAG ON</source>
         <translation type="unfinished">ਬੈਗ ਰੱਖੋ</translation>
+    </message>
+    <message>
+        <source>BEFORE</source>
+        <translation type="unfinished">ਪਹਿਲਾਂ</translation>
+    </message>
+    <message>
+        <source>BIN</source>
+        <translation type="unfinished">ਡੱਬਾ</translation>
     </message>
     <message>
         <source>Best before</source>
@@ -60,20 +76,56 @@
         <translation type="unfinished">CO2</translation>
     </message>
     <message>
+        <source>COUNTED</source>
+        <translation type="unfinished">ਗਿਣਿਆ</translation>
+    </message>
+    <message>
+        <source>CUT ON</source>
+        <translation type="unfinished">ਕੱਟਿਆ</translation>
+    </message>
+    <message>
+        <source>DECIDE</source>
+        <translation type="unfinished">ਫੈਸਲਾ</translation>
+    </message>
+    <message>
         <source>DO NOT SIGN</source>
         <translation type="unfinished">ਦਸਤਖਤ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>DRAW</source>
+        <translation type="unfinished">ਚੁਣੋ</translation>
+    </message>
+    <message>
+        <source>DUMP</source>
+        <translation type="unfinished">ਸੁੱਟੋ</translation>
     </message>
     <message>
         <source>EMPTY PAN</source>
         <translation type="unfinished">ਪੈਨ ਖਾਲੀ ਕਰੋ</translation>
     </message>
     <message>
+        <source>END</source>
+        <translation type="unfinished">ਖਤਮ</translation>
+    </message>
+    <message>
         <source>END RUN</source>
         <translation type="unfinished">ਦੌਰ ਖਤਮ ਕਰੋ</translation>
     </message>
     <message>
+        <source>ENTER</source>
+        <translation type="unfinished">ਦਰਜ ਕਰੋ</translation>
+    </message>
+    <message>
+        <source>FILTER</source>
+        <translation type="unfinished">ਛਾਂਟੋ</translation>
+    </message>
+    <message>
         <source>FIRST-OFF</source>
         <translation type="unfinished">ਪਹਿਲਾ ਲੇਬਲ</translation>
+    </message>
+    <message>
+        <source>GIVE UP</source>
+        <translation type="unfinished">ਛੱਡੋ</translation>
     </message>
     <message>
         <source>GO ON</source>
@@ -88,6 +140,30 @@
         <translation type="unfinished">ਚੰਗੇ ਬੈਗ: {count}, ਵੱਖ ਰੱਖੇ: {aside}</translation>
     </message>
     <message>
+        <source>HOLD</source>
+        <translation type="unfinished">ਰੋਕੋ</translation>
+    </message>
+    <message>
+        <source>HOLD IT</source>
+        <translation type="unfinished">ਇਸਨੂੰ ਰੋਕੋ</translation>
+    </message>
+    <message>
+        <source>HOLD STAYS</source>
+        <translation type="unfinished">ਰੋਕ ਰਹੇਗੀ</translation>
+    </message>
+    <message>
+        <source>I HAVE SEEN IT</source>
+        <translation type="unfinished">ਮੈਂ ਦੇਖ ਲਿਆ</translation>
+    </message>
+    <message>
+        <source>KEEP</source>
+        <translation type="unfinished">ਰੱਖੋ</translation>
+    </message>
+    <message>
+        <source>KEEP CHART</source>
+        <translation type="unfinished">ਚਾਰਟ ਰੱਖੋ</translation>
+    </message>
+    <message>
         <source>LABELS</source>
         <translation type="unfinished">ਲੇਬਲ</translation>
     </message>
@@ -96,12 +172,28 @@
         <translation type="unfinished">ਭਾਸ਼ਾ</translation>
     </message>
     <message>
+        <source>LEAD</source>
+        <translation type="unfinished">ਲੀਡ</translation>
+    </message>
+    <message>
         <source>LIFT BAG</source>
         <translation type="unfinished">ਬੈਗ ਚੁੱਕੋ</translation>
     </message>
     <message>
         <source>LINE</source>
         <translation type="unfinished">ਲਾਈਨ</translation>
+    </message>
+    <message>
+        <source>LOAD AGAIN</source>
+        <translation type="unfinished">ਦੁਬਾਰਾ ਲੱਦੋ</translation>
+    </message>
+    <message>
+        <source>LOOK UP</source>
+        <translation type="unfinished">ਲੱਭੋ</translation>
+    </message>
+    <message>
+        <source>LOT</source>
+        <translation type="unfinished">ਲਾਟ</translation>
     </message>
     <message>
         <source>LOTS</source>
@@ -140,6 +232,10 @@
         <translation type="unfinished">ਔਸਤ ਸ਼ੁੱਧ ਭਾਰ {mass}</translation>
     </message>
     <message>
+        <source>NEW HOLD</source>
+        <translation type="unfinished">ਨਵੀਂ ਰੋਕ</translation>
+    </message>
+    <message>
         <source>NO READING</source>
         <translation type="unfinished">ਰੀਡਿੰਗ ਨਹੀਂ</translation>
     </message>
@@ -152,6 +248,10 @@
         <translation type="unfinished">ਅੱਗੇ: {what}</translation>
     </message>
     <message>
+        <source>No alarm stands. What needs nobody is kept as an event.</source>
+        <translation type="unfinished">ਕੋਈ ਅਲਾਰਮ ਨਹੀਂ। ਬਾਕੀ ਗੱਲਾਂ ਘਟਨਾ ਵਜੋਂ ਰੱਖੀਆਂ ਜਾਂਦੀਆਂ ਹਨ।</translation>
+    </message>
+    <message>
         <source>No good bag yet</source>
         <translation type="unfinished">ਹਾਲੇ ਕੋਈ ਚੰਗਾ ਬੈਗ ਨਹੀਂ</translation>
     </message>
@@ -160,12 +260,16 @@
         <translation type="unfinished">ਕੋਈ ਦੌਰ ਨਹੀਂ ਚੱਲ ਰਿਹਾ</translation>
     </message>
     <message>
-        <source>O2</source>
-        <translation type="unfinished">O2</translation>
-    </message>
-    <message>
         <source>OF THE PACKER</source>
         <translation type="unfinished">ਪੈਕਰ ਦੀ</translation>
+    </message>
+    <message>
+        <source>OPEN</source>
+        <translation type="unfinished">ਖੋਲ੍ਹੋ</translation>
+    </message>
+    <message>
+        <source>OPEN ONLY</source>
+        <translation type="unfinished">ਸਿਰਫ ਖੁੱਲ੍ਹੇ</translation>
     </message>
     <message>
         <source>ORDER DONE</source>
@@ -184,8 +288,20 @@
         <translation type="unfinished">ਆਰਡਰ: {count} ਬੈਗ</translation>
     </message>
     <message>
+        <source>PACKED ON</source>
+        <translation type="unfinished">ਪੈਕ ਮਿਤੀ</translation>
+    </message>
+    <message>
         <source>PACKER</source>
         <translation type="unfinished">ਪੈਕਰ</translation>
+    </message>
+    <message>
+        <source>PAPER</source>
+        <translation type="unfinished">ਕਾਗਜ਼</translation>
+    </message>
+    <message>
+        <source>PRINT</source>
+        <translation type="unfinished">ਛਾਪੋ</translation>
     </message>
     <message>
         <source>QA</source>
@@ -194,6 +310,34 @@
     <message>
         <source>QUALITY</source>
         <translation type="unfinished">ਗੁਣਵੱਤਾ</translation>
+    </message>
+    <message>
+        <source>RECEIVE</source>
+        <translation type="unfinished">ਪ੍ਰਾਪਤ ਕਰੋ</translation>
+    </message>
+    <message>
+        <source>RECORD</source>
+        <translation type="unfinished">ਰਿਕਾਰਡ ਕਰੋ</translation>
+    </message>
+    <message>
+        <source>RECORD PROPOSAL</source>
+        <translation type="unfinished">ਸੁਝਾਅ ਦਰਜ ਕਰੋ</translation>
+    </message>
+    <message>
+        <source>REHEARSE</source>
+        <translation type="unfinished">ਅਭਿਆਸ</translation>
+    </message>
+    <message>
+        <source>RELEASE</source>
+        <translation type="unfinished">ਛੱਡੋ</translation>
+    </message>
+    <message>
+        <source>RELEASE ALL</source>
+        <translation type="unfinished">ਸਭ ਛੱਡੋ</translation>
+    </message>
+    <message>
+        <source>RELEASE BEFORE STEP</source>
+        <translation type="unfinished">ਪਹਿਲੇ ਛੱਡੋ</translation>
     </message>
     <message>
         <source>ROLL</source>
@@ -236,12 +380,28 @@
         <translation type="unfinished">ਵੱਖ ਰੱਖੋ</translation>
     </message>
     <message>
+        <source>SHELVE</source>
+        <translation type="unfinished">ਟਾਲੋ</translation>
+    </message>
+    <message>
         <source>SHIPPING</source>
         <translation type="unfinished">ਰਵਾਨਗੀ</translation>
     </message>
     <message>
         <source>SIGN</source>
         <translation type="unfinished">ਦਸਤਖਤ</translation>
+    </message>
+    <message>
+        <source>SIGN DAY</source>
+        <translation type="unfinished">ਦਿਨ 'ਤੇ ਦਸਤਖਤ</translation>
+    </message>
+    <message>
+        <source>START CHECK</source>
+        <translation type="unfinished">ਜਾਂਚ ਸ਼ੁਰੂ</translation>
+    </message>
+    <message>
+        <source>START OVER</source>
+        <translation type="unfinished">ਮੁੜ ਸ਼ੁਰੂ</translation>
     </message>
     <message>
         <source>START RUN</source>
@@ -272,12 +432,20 @@
         <translation type="unfinished">ਕੱਢੋ</translation>
     </message>
     <message>
+        <source>TAKE READING</source>
+        <translation type="unfinished">ਰੀਡਿੰਗ ਲਓ</translation>
+    </message>
+    <message>
         <source>TARE</source>
         <translation type="unfinished">ਟੇਅਰ</translation>
     </message>
     <message>
         <source>TRACE</source>
         <translation type="unfinished">ਖੋਜ</translation>
+    </message>
+    <message>
+        <source>TRAINING</source>
+        <translation type="unfinished">ਸਿਖਲਾਈ</translation>
     </message>
     <message>
         <source>The scale's own indication counts. If this screen and the scale differ, the scale counts: stop and call the lead.</source>
@@ -296,8 +464,16 @@
         <translation type="unfinished">ਰੁਕੋ</translation>
     </message>
     <message>
+        <source>WEIGH ONE BAG</source>
+        <translation type="unfinished">ਇੱਕ ਬੈਗ ਤੋਲੋ</translation>
+    </message>
+    <message>
         <source>WIPE PAN</source>
         <translation type="unfinished">ਪੈਨ ਪੂੰਝੋ</translation>
+    </message>
+    <message>
+        <source>WORK OUT</source>
+        <translation type="unfinished">ਹਿਸਾਬ ਲਾਓ</translation>
     </message>
     <message>
         <source>Why is it set aside?</source>
@@ -308,8 +484,44 @@
         <translation type="unfinished">ਪੈਨ 'ਤੇ ਬੈਗ ਹੈ: ਪੂਰਾ ਕਰੋ, ਚੁੱਕੋ, ਫਿਰ ਦੌਰ ਖਤਮ ਕਰੋ</translation>
     </message>
     <message>
+        <source>a check failed</source>
+        <translation type="unfinished">ਜਾਂਚ ਫੇਲ੍ਹ ਹੋਈ</translation>
+    </message>
+    <message>
         <source>a check goes on at the scale: put no bag on it</source>
         <translation type="unfinished">ਕੰਡੇ ਦੀ ਜਾਂਚ ਚੱਲ ਰਹੀ ਹੈ: ਬੈਗ ਨਾ ਰੱਖੋ</translation>
+    </message>
+    <message>
+        <source>a check is due soon</source>
+        <translation type="unfinished">ਜਾਂਚ ਜਲਦੀ ਹੋਣੀ ਹੈ</translation>
+    </message>
+    <message>
+        <source>a check is overdue</source>
+        <translation type="unfinished">ਜਾਂਚ ਵਿੱਚ ਦੇਰੀ</translation>
+    </message>
+    <message>
+        <source>a cover is open: close it</source>
+        <translation type="unfinished">ਢੱਕਣ ਖੁੱਲ੍ਹਾ ਹੈ: ਬੰਦ ਕਰੋ</translation>
+    </message>
+    <message>
+        <source>a door is open: close it</source>
+        <translation type="unfinished">ਦਰਵਾਜ਼ਾ ਖੁੱਲ੍ਹਾ ਹੈ: ਬੰਦ ਕਰੋ</translation>
+    </message>
+    <message>
+        <source>a held lot is on the line</source>
+        <translation type="unfinished">ਰੋਕਿਆ ਲਾਟ ਲਾਈਨ 'ਤੇ ਹੈ</translation>
+    </message>
+    <message>
+        <source>a label does not match</source>
+        <translation type="unfinished">ਲੇਬਲ ਨਹੀਂ ਮਿਲਦਾ</translation>
+    </message>
+    <message>
+        <source>a lot ends soon</source>
+        <translation type="unfinished">ਲਾਟ ਜਲਦੀ ਮੁੱਕੇਗਾ</translation>
+    </message>
+    <message>
+        <source>a lot should be empty</source>
+        <translation type="unfinished">ਲਾਟ ਖਾਲੀ ਹੋਣਾ ਚਾਹੀਦਾ</translation>
     </message>
     <message>
         <source>a new roll begins with a first-off</source>
@@ -326,6 +538,10 @@
     <message>
         <source>after a stop</source>
         <translation type="unfinished">ਰੋਕ ਤੋਂ ਬਾਅਦ</translation>
+    </message>
+    <message>
+        <source>and {count} more, below these</source>
+        <translation type="unfinished">ਤੇ {count} ਹੋਰ, ਹੇਠਾਂ</translation>
     </message>
     <message>
         <source>approve a label</source>
@@ -346,6 +562,10 @@
     <message>
         <source>asked the line …</source>
         <translation type="unfinished">ਲਾਈਨ ਨੂੰ ਪੁੱਛਿਆ …</translation>
+    </message>
+    <message>
+        <source>at random</source>
+        <translation type="unfinished">ਬੇਤਰਤੀਬ</translation>
     </message>
     <message>
         <source>bag</source>
@@ -388,6 +608,10 @@
         <translation type="unfinished">ਜਾਂਚ ਹੋ ਰਹੀ …</translation>
     </message>
     <message>
+        <source>checks made</source>
+        <translation type="unfinished">ਹੋਈਆਂ ਜਾਂਚਾਂ</translation>
+    </message>
+    <message>
         <source>choose a lot of {component}</source>
         <translation type="unfinished">{component} ਦਾ ਲਾਟ ਚੁਣੋ</translation>
     </message>
@@ -416,6 +640,10 @@
         <translation type="unfinished">ਬੰਦ</translation>
     </message>
     <message>
+        <source>compare the label, then clear the scan</source>
+        <translation type="unfinished">ਲੇਬਲ ਮਿਲਾਓ, ਫਿਰ ਸਕੈਨ ਠੀਕ ਕਰੋ</translation>
+    </message>
+    <message>
         <source>confirm date and time</source>
         <translation type="unfinished">ਤਾਰੀਖ ਤੇ ਸਮਾਂ ਪੱਕਾ ਕਰਨਾ</translation>
     </message>
@@ -430,6 +658,22 @@
     <message>
         <source>count the bags of the run before: {where}</source>
         <translation type="unfinished">ਪਿਛਲੇ ਦੌਰ ਦੇ ਬੈਗ ਗਿਣੋ: {where}</translation>
+    </message>
+    <message>
+        <source>date or time is in doubt</source>
+        <translation type="unfinished">ਤਾਰੀਖ ਜਾਂ ਸਮੇਂ ਬਾਰੇ ਸ਼ੱਕ</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation type="unfinished">ਦਿਨ</translation>
+    </message>
+    <message>
+        <source>day after</source>
+        <translation type="unfinished">ਅਗਲਾ ਦਿਨ</translation>
+    </message>
+    <message>
+        <source>day before</source>
+        <translation type="unfinished">ਪਿਛਲਾ ਦਿਨ</translation>
     </message>
     <message>
         <source>decide about suspect bags</source>
@@ -460,8 +704,20 @@
         <translation type="unfinished">ਮਿਆਦ ਪੁੱਗੀ – ਲਾਈਨ ਤੋਂ ਹਟਾਓ</translation>
     </message>
     <message>
+        <source>fetch the next lot</source>
+        <translation type="unfinished">ਅਗਲਾ ਲਾਟ ਲਿਆਓ</translation>
+    </message>
+    <message>
+        <source>fetch the next roll</source>
+        <translation type="unfinished">ਅਗਲਾ ਰੋਲ ਲਿਆਓ</translation>
+    </message>
+    <message>
         <source>fill a case or close a pallet</source>
         <translation type="unfinished">ਡੱਬਾ ਭਰਨਾ ਜਾਂ ਪੈਲੇਟ ਬੰਦ ਕਰਨਾ</translation>
+    </message>
+    <message>
+        <source>fill a little more, look at NUMBERS</source>
+        <translation type="unfinished">ਥੋੜ੍ਹਾ ਹੋਰ ਭਰੋ, ਅੰਕੜੇ ਦੇਖੋ</translation>
     </message>
     <message>
         <source>film or labels</source>
@@ -488,6 +744,10 @@
         <translation type="unfinished">ਰੋਕ ਬਾਅਦ ਜਾਰੀ ਰੱਖਣਾ</translation>
     </message>
     <message>
+        <source>gross weight</source>
+        <translation type="unfinished">ਕੁੱਲ ਭਾਰ</translation>
+    </message>
+    <message>
         <source>held – call QA</source>
         <translation type="unfinished">ਰੋਕਿਆ – QA ਨੂੰ ਬੁਲਾਓ</translation>
     </message>
@@ -500,8 +760,16 @@
         <translation type="unfinished">ਦਬਾ ਕੇ ਰੱਖੋ</translation>
     </message>
     <message>
+        <source>hold, no record</source>
+        <translation type="unfinished">ਰੋਕੋ, ਰਿਕਾਰਡ ਨਹੀਂ</translation>
+    </message>
+    <message>
         <source>in the bag {mass}</source>
         <translation type="unfinished">ਬੈਗ ਵਿੱਚ {mass}</translation>
+    </message>
+    <message>
+        <source>it does not answer: is it switched on, is its cable in?</source>
+        <translation type="unfinished">ਜਵਾਬ ਨਹੀਂ: ਚਾਲੂ ਹੈ, ਤਾਰ ਲੱਗੀ ਹੈ?</translation>
     </message>
     <message>
         <source>it was not out after {seconds} s: look whether it comes out</source>
@@ -544,6 +812,14 @@
         <translation type="unfinished">ਲੇਬਲ {serial} ਹਾਲੇ ਨਿਕਲ ਸਕਦਾ ਹੈ: ਪ੍ਰਿੰਟਰ 'ਤੇ ਰੱਦ ਕਰੋ ਜਾਂ ਉਡੀਕੋ</translation>
     </message>
     <message>
+        <source>labels are jammed: clear them</source>
+        <translation type="unfinished">ਲੇਬਲ ਫਸੇ ਹਨ: ਕੱਢੋ</translation>
+    </message>
+    <message>
+        <source>labels are not taken away: take them away</source>
+        <translation type="unfinished">ਲੇਬਲ ਚੁੱਕੇ ਨਹੀਂ ਗਏ: ਚੁੱਕੋ</translation>
+    </message>
+    <message>
         <source>last label</source>
         <translation type="unfinished">ਪਿਛਲਾ ਲੇਬਲ</translation>
     </message>
@@ -558,6 +834,34 @@
     <message>
         <source>lead, on the scale</source>
         <translation type="unfinished">ਲੀਡ, ਕੰਡੇ 'ਤੇ</translation>
+    </message>
+    <message>
+        <source>leave the full screen</source>
+        <translation type="unfinished">ਪੂਰੀ ਸਕ੍ਰੀਨ ਛੱਡਣਾ</translation>
+    </message>
+    <message>
+        <source>look at date and time, then sign</source>
+        <translation type="unfinished">ਤਾਰੀਖ ਤੇ ਸਮਾਂ ਦੇਖੋ, ਫਿਰ ਦਸਤਖਤ</translation>
+    </message>
+    <message>
+        <source>look at the bag and its label, then GO ON</source>
+        <translation type="unfinished">ਬੈਗ ਤੇ ਲੇਬਲ ਦੇਖੋ, ਫਿਰ ਜਾਰੀ ਰੱਖੋ</translation>
+    </message>
+    <message>
+        <source>look at the printer</source>
+        <translation type="unfinished">ਪ੍ਰਿੰਟਰ ਦੇਖੋ</translation>
+    </message>
+    <message>
+        <source>look at the scale's cable and power</source>
+        <translation type="unfinished">ਕੰਡੇ ਦੀ ਤਾਰ ਤੇ ਬਿਜਲੀ ਦੇਖੋ</translation>
+    </message>
+    <message>
+        <source>look whether a label came out</source>
+        <translation type="unfinished">ਦੇਖੋ ਲੇਬਲ ਨਿਕਲਿਆ ਕਿ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>look whether the label is whole</source>
+        <translation type="unfinished">ਦੇਖੋ ਲੇਬਲ ਪੂਰਾ ਹੈ</translation>
     </message>
     <message>
         <source>lot {lot} is held: take it off and load another: {where}</source>
@@ -584,6 +888,10 @@
         <translation type="unfinished">ਮਸ਼ੀਨ</translation>
     </message>
     <message>
+        <source>make the check</source>
+        <translation type="unfinished">ਜਾਂਚ ਕਰੋ</translation>
+    </message>
+    <message>
         <source>manager</source>
         <translation type="unfinished">ਮੈਨੇਜਰ</translation>
     </message>
@@ -600,8 +908,16 @@
         <translation type="unfinished">ਹਾਲੇ PIN ਜਾਂ ਬੈਜ ਨਹੀਂ</translation>
     </message>
     <message>
+        <source>no bag of this is a product</source>
+        <translation type="unfinished">ਇਹ ਬੈਗ ਉਤਪਾਦ ਨਹੀਂ</translation>
+    </message>
+    <message>
         <source>no label roll is in: scan one in at {where}</source>
         <translation type="unfinished">ਲੇਬਲ ਰੋਲ ਨਹੀਂ: ਸਕੈਨ ਕਰੋ {where}</translation>
+    </message>
+    <message>
+        <source>no labels left: load a roll</source>
+        <translation type="unfinished">ਲੇਬਲ ਮੁੱਕ ਗਏ: ਰੋਲ ਪਾਓ</translation>
     </message>
     <message>
         <source>no product</source>
@@ -610,6 +926,10 @@
     <message>
         <source>no reading</source>
         <translation type="unfinished">ਰੀਡਿੰਗ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>no reading with a bag on the pan</source>
+        <translation type="unfinished">ਪੈਨ 'ਤੇ ਬੈਗ ਪਰ ਰੀਡਿੰਗ ਨਹੀਂ</translation>
     </message>
     <message>
         <source>no run is open</source>
@@ -652,6 +972,10 @@
         <translation type="unfinished">ਜਾਂ ਬੈਜ ਸਕੈਨ ਕਰੋ</translation>
     </message>
     <message>
+        <source>or the day</source>
+        <translation type="unfinished">ਜਾਂ ਦਿਨ</translation>
+    </message>
+    <message>
         <source>other</source>
         <translation type="unfinished">ਹੋਰ ਕਾਰਨ</translation>
     </message>
@@ -662,6 +986,10 @@
     <message>
         <source>packer</source>
         <translation type="unfinished">ਪੈਕਰ</translation>
+    </message>
+    <message>
+        <source>plan the check</source>
+        <translation type="unfinished">ਜਾਂਚ ਦੀ ਤਿਆਰੀ ਕਰੋ</translation>
     </message>
     <message>
         <source>print a label again</source>
@@ -678,6 +1006,10 @@
     <message>
         <source>propose a target</source>
         <translation type="unfinished">ਟੀਚਾ ਸੁਝਾਉਣਾ</translation>
+    </message>
+    <message>
+        <source>put it right, then check again</source>
+        <translation type="unfinished">ਠੀਕ ਕਰੋ, ਫਿਰ ਜਾਂਚੋ</translation>
     </message>
     <message>
         <source>qa</source>
@@ -720,6 +1052,14 @@
         <translation type="unfinished">ਦਿਨ ਦੇਖਣਾ ਤੇ ਦਸਤਖਤ ਕਰਨਾ</translation>
     </message>
     <message>
+        <source>ribbon or ink is missing: put it in</source>
+        <translation type="unfinished">ਰਿਬਨ ਜਾਂ ਸਿਆਹੀ ਨਹੀਂ: ਪਾਓ</translation>
+    </message>
+    <message>
+        <source>ribbon or ink is used up: change it</source>
+        <translation type="unfinished">ਰਿਬਨ ਜਾਂ ਸਿਆਹੀ ਮੁੱਕੀ: ਬਦਲੋ</translation>
+    </message>
+    <message>
         <source>room temperature</source>
         <translation type="unfinished">ਕਮਰੇ ਦਾ ਤਾਪਮਾਨ</translation>
     </message>
@@ -742,6 +1082,10 @@
     <message>
         <source>say what became of a label</source>
         <translation type="unfinished">ਲੇਬਲ ਦਾ ਕੀ ਹੋਇਆ ਦੱਸਣਾ</translation>
+    </message>
+    <message>
+        <source>say which lot is on the line</source>
+        <translation type="unfinished">ਦੱਸੋ ਲਾਈਨ 'ਤੇ ਕਿਹੜਾ ਲਾਟ ਹੈ</translation>
     </message>
     <message>
         <source>say who is on the scale</source>
@@ -816,12 +1160,24 @@
         <translation type="unfinished">ਅਲਾਰਮ ਟਾਲਣਾ</translation>
     </message>
     <message>
+        <source>shelved until {time}</source>
+        <translation type="unfinished">{time} ਤੱਕ ਟਾਲਿਆ</translation>
+    </message>
+    <message>
         <source>ship</source>
         <translation type="unfinished">ਰਵਾਨਾ ਕਰਨਾ</translation>
     </message>
     <message>
         <source>sign a change of run</source>
         <translation type="unfinished">ਦੌਰ ਬਦਲੀ 'ਤੇ ਦਸਤਖਤ</translation>
+    </message>
+    <message>
+        <source>since {time}</source>
+        <translation type="unfinished">{time} ਤੋਂ</translation>
+    </message>
+    <message>
+        <source>since {time}, seen by {who}</source>
+        <translation type="unfinished">{time} ਤੋਂ, {who} ਨੇ ਦੇਖਿਆ</translation>
     </message>
     <message>
         <source>software</source>
@@ -836,6 +1192,10 @@
         <translation type="unfinished">ਲਾਈਨ ਰੋਕਣਾ</translation>
     </message>
     <message>
+        <source>stored bags</source>
+        <translation type="unfinished">ਰੱਖੇ ਬੈਗ</translation>
+    </message>
+    <message>
         <source>take it off: {where}</source>
         <translation type="unfinished">ਹਟਾਓ: {where}</translation>
     </message>
@@ -844,12 +1204,28 @@
         <translation type="unfinished">ਬਦਲੀਆਂ ਸੈਟਿੰਗਾਂ ਮੰਨਣਾ</translation>
     </message>
     <message>
+        <source>take the lot off and load another</source>
+        <translation type="unfinished">ਲਾਟ ਹਟਾਓ ਤੇ ਹੋਰ ਲਗਾਓ</translation>
+    </message>
+    <message>
         <source>tare</source>
         <translation type="unfinished">ਟੇਅਰ</translation>
     </message>
     <message>
         <source>target</source>
         <translation type="unfinished">ਟੀਚਾ</translation>
+    </message>
+    <message>
+        <source>tell maintenance</source>
+        <translation type="unfinished">ਮੁਰੰਮਤ ਵਾਲਿਆਂ ਨੂੰ ਦੱਸੋ</translation>
+    </message>
+    <message>
+        <source>tenths</source>
+        <translation type="unfinished">ਦਸਵੇਂ</translation>
+    </message>
+    <message>
+        <source>the centre is not reached</source>
+        <translation type="unfinished">ਕੇਂਦਰ ਨਾਲ ਸੰਪਰਕ ਨਹੀਂ</translation>
     </message>
     <message>
         <source>the centre stops {what} {code} ({reason}): {end}</source>
@@ -864,12 +1240,28 @@
         <translation type="unfinished">{what} ਦੀ ਜਾਂਚ ਵਿੱਚ ਦੇਰੀ: {where}</translation>
     </message>
     <message>
+        <source>the disk is full: free some space, then print again</source>
+        <translation type="unfinished">ਡਿਸਕ ਭਰੀ ਹੈ: ਥਾਂ ਬਣਾਓ, ਫਿਰ ਛਾਪੋ</translation>
+    </message>
+    <message>
         <source>the empty bag of {mass} does not fit its {what}: weigh another: {where}</source>
         <translation type="unfinished">{mass} ਦਾ ਖਾਲੀ ਬੈਗ {what} ਨਾਲ ਨਹੀਂ ਮਿਲਦਾ: ਹੋਰ ਤੋਲੋ: {where}</translation>
     </message>
     <message>
+        <source>the empty pan does not show zero</source>
+        <translation type="unfinished">ਖਾਲੀ ਪੈਨ ਜ਼ੀਰੋ ਨਹੀਂ ਦੱਸਦਾ</translation>
+    </message>
+    <message>
         <source>the empty pan shows {mass}: wipe it, then zero the scale</source>
         <translation type="unfinished">ਖਾਲੀ ਪੈਨ {mass} ਦੱਸਦਾ ਹੈ: ਪੂੰਝੋ, ਫਿਰ ਜ਼ੀਰੋ ਕਰੋ</translation>
+    </message>
+    <message>
+        <source>the folder for labels is gone: make {folder} again</source>
+        <translation type="unfinished">ਲੇਬਲਾਂ ਦਾ ਫੋਲਡਰ ਨਹੀਂ: {folder} ਮੁੜ ਬਣਾਓ</translation>
+    </message>
+    <message>
+        <source>the label roll ends soon</source>
+        <translation type="unfinished">ਲੇਬਲ ਰੋਲ ਜਲਦੀ ਮੁੱਕੇਗਾ</translation>
     </message>
     <message>
         <source>the label was refused ({why}): end the run, or approve it at {where}</source>
@@ -880,12 +1272,48 @@
         <translation type="unfinished">ਲਾਈਨ ਖੜ੍ਹੀ ਹੈ, {reason}: ਜਾਰੀ ਰੱਖਣ ਲਈ ਦੌਰ, ਫਿਰ ਬਦਲੀ (F8)</translation>
     </message>
     <message>
+        <source>the line stopped</source>
+        <translation type="unfinished">ਲਾਈਨ ਰੁਕੀ</translation>
+    </message>
+    <message>
+        <source>the mean is below nominal</source>
+        <translation type="unfinished">ਔਸਤ ਨਾਮਾਤਰ ਤੋਂ ਘੱਟ</translation>
+    </message>
+    <message>
         <source>the pan must be empty before the next bag counts</source>
         <translation type="unfinished">ਅਗਲੇ ਬੈਗ ਤੋਂ ਪਹਿਲਾਂ ਪੈਨ ਖਾਲੀ ਹੋਵੇ</translation>
     </message>
     <message>
+        <source>the printer gave up</source>
+        <translation type="unfinished">ਪ੍ਰਿੰਟਰ ਨੇ ਛੱਡ ਦਿੱਤਾ</translation>
+    </message>
+    <message>
+        <source>the printer has stopped: see its panel</source>
+        <translation type="unfinished">ਪ੍ਰਿੰਟਰ ਰੁਕ ਗਿਆ: ਉਸਦਾ ਪੈਨਲ ਦੇਖੋ</translation>
+    </message>
+    <message>
+        <source>the printer is offline: switch it on, check its cable</source>
+        <translation type="unfinished">ਪ੍ਰਿੰਟਰ ਆਫਲਾਈਨ: ਚਾਲੂ ਕਰੋ, ਤਾਰ ਦੇਖੋ</translation>
+    </message>
+    <message>
+        <source>the printer is paused: press its button to go on</source>
+        <translation type="unfinished">ਪ੍ਰਿੰਟਰ ਰੁਕਿਆ ਹੈ: ਉਸਦਾ ਬਟਨ ਦਬਾਓ</translation>
+    </message>
+    <message>
+        <source>the printer is switched off</source>
+        <translation type="unfinished">ਪ੍ਰਿੰਟਰ ਬੰਦ ਹੈ</translation>
+    </message>
+    <message>
+        <source>the printer needs somebody</source>
+        <translation type="unfinished">ਪ੍ਰਿੰਟਰ ਨੂੰ ਕਿਸੇ ਦੀ ਲੋੜ ਹੈ</translation>
+    </message>
+    <message>
         <source>the printer: {why}</source>
         <translation type="unfinished">ਪ੍ਰਿੰਟਰ: {why}</translation>
+    </message>
+    <message>
+        <source>the queue cannot reach the printer: switch it on, check its cable</source>
+        <translation type="unfinished">ਪ੍ਰਿੰਟਰ ਤੱਕ ਨਹੀਂ ਪਹੁੰਚਦਾ: ਚਾਲੂ ਕਰੋ, ਤਾਰ ਦੇਖੋ</translation>
     </message>
     <message>
         <source>the run begins with a check of the scale: {where}</source>
@@ -956,6 +1384,14 @@
         <translation type="unfinished">ਬਹੁਤ ਗਲਤ ਬੈਜ: {time} ਰੁਕੋ</translation>
     </message>
     <message>
+        <source>touch an alarm first</source>
+        <translation type="unfinished">ਪਹਿਲਾਂ ਅਲਾਰਮ ਛੂਹੋ</translation>
+    </message>
+    <message>
+        <source>touch who you are first</source>
+        <translation type="unfinished">ਪਹਿਲਾਂ ਆਪਣਾ ਨਾਂ ਛੂਹੋ</translation>
+    </message>
+    <message>
         <source>upper</source>
         <translation type="unfinished">ਉਪਰਲੀ</translation>
     </message>
@@ -968,12 +1404,20 @@
         <translation type="unfinished">ਕੰਡੇ ਦੀ ਪਹਿਲੀ ਰੀਡਿੰਗ ਦੀ ਉਡੀਕ</translation>
     </message>
     <message>
+        <source>warm or damaged</source>
+        <translation type="unfinished">ਗਰਮ ਜਾਂ ਖਰਾਬ</translation>
+    </message>
+    <message>
         <source>wash record</source>
         <translation type="unfinished">ਧੋਣ ਦਾ ਰਿਕਾਰਡ</translation>
     </message>
     <message>
         <source>weigh an empty bag within {count} bags</source>
         <translation type="unfinished">{count} ਬੈਗਾਂ ਵਿੱਚ ਖਾਲੀ ਬੈਗ ਤੋਲੋ</translation>
+    </message>
+    <message>
+        <source>wipe the pan, then zero the scale</source>
+        <translation type="unfinished">ਪੈਨ ਪੂੰਝੋ, ਫਿਰ ਜ਼ੀਰੋ ਕਰੋ</translation>
     </message>
     <message>
         <source>work at this screen</source>

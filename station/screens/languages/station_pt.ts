@@ -24,12 +24,28 @@
         <translation type="unfinished">PONHA</translation>
     </message>
     <message>
+        <source>ALARMS</source>
+        <translation type="unfinished">ALARMES</translation>
+    </message>
+    <message>
         <source>BACK</source>
         <translation type="unfinished">VOLTAR</translation>
     </message>
     <message>
+        <source>BAG AGAIN</source>
+        <translation type="unfinished">REPETIR SACO</translation>
+    </message>
+    <message>
         <source>BAG ON</source>
         <translation type="unfinished">PONHA SACO</translation>
+    </message>
+    <message>
+        <source>BEFORE</source>
+        <translation type="unfinished">ANTES</translation>
+    </message>
+    <message>
+        <source>BIN</source>
+        <translation type="unfinished">CAIXA</translation>
     </message>
     <message>
         <source>Best before</source>
@@ -60,20 +76,56 @@
         <translation type="unfinished">CO2</translation>
     </message>
     <message>
+        <source>COUNTED</source>
+        <translation type="unfinished">CONTADO</translation>
+    </message>
+    <message>
+        <source>CUT ON</source>
+        <translation type="unfinished">CORTADO EM</translation>
+    </message>
+    <message>
+        <source>DECIDE</source>
+        <translation type="unfinished">DECIDIR</translation>
+    </message>
+    <message>
         <source>DO NOT SIGN</source>
         <translation type="unfinished">NÃO ASSINAR</translation>
+    </message>
+    <message>
+        <source>DRAW</source>
+        <translation type="unfinished">SORTEAR</translation>
+    </message>
+    <message>
+        <source>DUMP</source>
+        <translation type="unfinished">DEITAR FORA</translation>
     </message>
     <message>
         <source>EMPTY PAN</source>
         <translation type="unfinished">ESVAZIE</translation>
     </message>
     <message>
+        <source>END</source>
+        <translation type="unfinished">FIM</translation>
+    </message>
+    <message>
         <source>END RUN</source>
         <translation type="unfinished">FECHAR SÉRIE</translation>
     </message>
     <message>
+        <source>ENTER</source>
+        <translation type="unfinished">REGISTAR</translation>
+    </message>
+    <message>
+        <source>FILTER</source>
+        <translation type="unfinished">FILTRAR</translation>
+    </message>
+    <message>
         <source>FIRST-OFF</source>
         <translation type="unfinished">PRIMEIRA</translation>
+    </message>
+    <message>
+        <source>GIVE UP</source>
+        <translation type="unfinished">DESISTIR</translation>
     </message>
     <message>
         <source>GO ON</source>
@@ -88,6 +140,30 @@
         <translation type="unfinished">Sacos bons: {count}, separados: {aside}</translation>
     </message>
     <message>
+        <source>HOLD</source>
+        <translation type="unfinished">RETER</translation>
+    </message>
+    <message>
+        <source>HOLD IT</source>
+        <translation type="unfinished">RETÊ-LO</translation>
+    </message>
+    <message>
+        <source>HOLD STAYS</source>
+        <translation type="unfinished">FICA RETIDO</translation>
+    </message>
+    <message>
+        <source>I HAVE SEEN IT</source>
+        <translation type="unfinished">JÁ VI</translation>
+    </message>
+    <message>
+        <source>KEEP</source>
+        <translation type="unfinished">GUARDAR</translation>
+    </message>
+    <message>
+        <source>KEEP CHART</source>
+        <translation type="unfinished">GUARDAR GRÁFICO</translation>
+    </message>
+    <message>
         <source>LABELS</source>
         <translation type="unfinished">ETIQUETAS</translation>
     </message>
@@ -96,12 +172,28 @@
         <translation type="unfinished">IDIOMA</translation>
     </message>
     <message>
+        <source>LEAD</source>
+        <translation type="unfinished">LÍDER</translation>
+    </message>
+    <message>
         <source>LIFT BAG</source>
         <translation type="unfinished">LEVE O SACO</translation>
     </message>
     <message>
         <source>LINE</source>
         <translation type="unfinished">LINHA</translation>
+    </message>
+    <message>
+        <source>LOAD AGAIN</source>
+        <translation type="unfinished">CARREGAR DE NOVO</translation>
+    </message>
+    <message>
+        <source>LOOK UP</source>
+        <translation type="unfinished">PROCURAR</translation>
+    </message>
+    <message>
+        <source>LOT</source>
+        <translation type="unfinished">LOTE</translation>
     </message>
     <message>
         <source>LOTS</source>
@@ -140,6 +232,10 @@
         <translation type="unfinished">Líquido médio {mass}</translation>
     </message>
     <message>
+        <source>NEW HOLD</source>
+        <translation type="unfinished">NOVA RETENÇÃO</translation>
+    </message>
+    <message>
         <source>NO READING</source>
         <translation type="unfinished">SEM LEITURA</translation>
     </message>
@@ -152,6 +248,10 @@
         <translation type="unfinished">A seguir: {what}</translation>
     </message>
     <message>
+        <source>No alarm stands. What needs nobody is kept as an event.</source>
+        <translation type="unfinished">Nenhum alarme. O que não precisa de ninguém fica como evento.</translation>
+    </message>
+    <message>
         <source>No good bag yet</source>
         <translation type="unfinished">Ainda nenhum saco bom</translation>
     </message>
@@ -160,12 +260,16 @@
         <translation type="unfinished">Nenhuma série aberta</translation>
     </message>
     <message>
-        <source>O2</source>
-        <translation type="unfinished">O2</translation>
-    </message>
-    <message>
         <source>OF THE PACKER</source>
         <translation type="unfinished">DO EMBALADOR</translation>
+    </message>
+    <message>
+        <source>OPEN</source>
+        <translation type="unfinished">ABRIR</translation>
+    </message>
+    <message>
+        <source>OPEN ONLY</source>
+        <translation type="unfinished">SÓ ABERTOS</translation>
     </message>
     <message>
         <source>ORDER DONE</source>
@@ -184,8 +288,20 @@
         <translation type="unfinished">Encomenda: {count} sacos</translation>
     </message>
     <message>
+        <source>PACKED ON</source>
+        <translation type="unfinished">EMBALADO EM</translation>
+    </message>
+    <message>
         <source>PACKER</source>
         <translation type="unfinished">EMBALAGEM</translation>
+    </message>
+    <message>
+        <source>PAPER</source>
+        <translation type="unfinished">PAPEL</translation>
+    </message>
+    <message>
+        <source>PRINT</source>
+        <translation type="unfinished">IMPRIMIR</translation>
     </message>
     <message>
         <source>QA</source>
@@ -194,6 +310,34 @@
     <message>
         <source>QUALITY</source>
         <translation type="unfinished">QUALIDADE</translation>
+    </message>
+    <message>
+        <source>RECEIVE</source>
+        <translation type="unfinished">RECEBER</translation>
+    </message>
+    <message>
+        <source>RECORD</source>
+        <translation type="unfinished">REGISTAR</translation>
+    </message>
+    <message>
+        <source>RECORD PROPOSAL</source>
+        <translation type="unfinished">REGISTAR PROPOSTA</translation>
+    </message>
+    <message>
+        <source>REHEARSE</source>
+        <translation type="unfinished">ENSAIAR</translation>
+    </message>
+    <message>
+        <source>RELEASE</source>
+        <translation type="unfinished">LIBERTAR</translation>
+    </message>
+    <message>
+        <source>RELEASE ALL</source>
+        <translation type="unfinished">LIBERTAR TUDO</translation>
+    </message>
+    <message>
+        <source>RELEASE BEFORE STEP</source>
+        <translation type="unfinished">LIBERTAR OS DE ANTES</translation>
     </message>
     <message>
         <source>ROLL</source>
@@ -236,12 +380,28 @@
         <translation type="unfinished">SEPARE</translation>
     </message>
     <message>
+        <source>SHELVE</source>
+        <translation type="unfinished">ADIAR</translation>
+    </message>
+    <message>
         <source>SHIPPING</source>
         <translation type="unfinished">EXPEDIÇÃO</translation>
     </message>
     <message>
         <source>SIGN</source>
         <translation type="unfinished">ASSINAR</translation>
+    </message>
+    <message>
+        <source>SIGN DAY</source>
+        <translation type="unfinished">ASSINAR DIA</translation>
+    </message>
+    <message>
+        <source>START CHECK</source>
+        <translation type="unfinished">COMEÇAR CONTROLO</translation>
+    </message>
+    <message>
+        <source>START OVER</source>
+        <translation type="unfinished">RECOMEÇAR</translation>
     </message>
     <message>
         <source>START RUN</source>
@@ -272,12 +432,20 @@
         <translation type="unfinished">TIRE</translation>
     </message>
     <message>
+        <source>TAKE READING</source>
+        <translation type="unfinished">TOMAR LEITURA</translation>
+    </message>
+    <message>
         <source>TARE</source>
         <translation type="unfinished">TARA</translation>
     </message>
     <message>
         <source>TRACE</source>
         <translation type="unfinished">RASTREIO</translation>
+    </message>
+    <message>
+        <source>TRAINING</source>
+        <translation type="unfinished">FORMAÇÃO</translation>
     </message>
     <message>
         <source>The scale's own indication counts. If this screen and the scale differ, the scale counts: stop and call the lead.</source>
@@ -296,8 +464,16 @@
         <translation type="unfinished">ESPERE</translation>
     </message>
     <message>
+        <source>WEIGH ONE BAG</source>
+        <translation type="unfinished">PESAR UM SACO</translation>
+    </message>
+    <message>
         <source>WIPE PAN</source>
         <translation type="unfinished">LIMPE</translation>
+    </message>
+    <message>
+        <source>WORK OUT</source>
+        <translation type="unfinished">CALCULAR</translation>
     </message>
     <message>
         <source>Why is it set aside?</source>
@@ -308,8 +484,44 @@
         <translation type="unfinished">há um saco no prato: termine-o, levante-o e feche a série</translation>
     </message>
     <message>
+        <source>a check failed</source>
+        <translation type="unfinished">um controlo falhou</translation>
+    </message>
+    <message>
         <source>a check goes on at the scale: put no bag on it</source>
         <translation type="unfinished">a balança está em controlo: não ponha sacos</translation>
+    </message>
+    <message>
+        <source>a check is due soon</source>
+        <translation type="unfinished">controlo em breve</translation>
+    </message>
+    <message>
+        <source>a check is overdue</source>
+        <translation type="unfinished">um controlo está atrasado</translation>
+    </message>
+    <message>
+        <source>a cover is open: close it</source>
+        <translation type="unfinished">uma tampa está aberta: feche-a</translation>
+    </message>
+    <message>
+        <source>a door is open: close it</source>
+        <translation type="unfinished">uma porta está aberta: feche-a</translation>
+    </message>
+    <message>
+        <source>a held lot is on the line</source>
+        <translation type="unfinished">há um lote retido na linha</translation>
+    </message>
+    <message>
+        <source>a label does not match</source>
+        <translation type="unfinished">uma etiqueta não confere</translation>
+    </message>
+    <message>
+        <source>a lot ends soon</source>
+        <translation type="unfinished">um lote acaba em breve</translation>
+    </message>
+    <message>
+        <source>a lot should be empty</source>
+        <translation type="unfinished">um lote devia estar vazio</translation>
     </message>
     <message>
         <source>a new roll begins with a first-off</source>
@@ -326,6 +538,10 @@
     <message>
         <source>after a stop</source>
         <translation type="unfinished">após paragem</translation>
+    </message>
+    <message>
+        <source>and {count} more, below these</source>
+        <translation type="unfinished">e mais {count}, abaixo destes</translation>
     </message>
     <message>
         <source>approve a label</source>
@@ -346,6 +562,10 @@
     <message>
         <source>asked the line …</source>
         <translation type="unfinished">a perguntar à linha …</translation>
+    </message>
+    <message>
+        <source>at random</source>
+        <translation type="unfinished">ao acaso</translation>
     </message>
     <message>
         <source>bag</source>
@@ -388,6 +608,10 @@
         <translation type="unfinished">a verificar …</translation>
     </message>
     <message>
+        <source>checks made</source>
+        <translation type="unfinished">controlos feitos</translation>
+    </message>
+    <message>
         <source>choose a lot of {component}</source>
         <translation type="unfinished">escolha um lote de {component}</translation>
     </message>
@@ -416,6 +640,10 @@
         <translation type="unfinished">fechada</translation>
     </message>
     <message>
+        <source>compare the label, then clear the scan</source>
+        <translation type="unfinished">compare a etiqueta e resolva a leitura</translation>
+    </message>
+    <message>
         <source>confirm date and time</source>
         <translation type="unfinished">confirmar data e hora</translation>
     </message>
@@ -430,6 +658,22 @@
     <message>
         <source>count the bags of the run before: {where}</source>
         <translation type="unfinished">conte os sacos da série anterior: {where}</translation>
+    </message>
+    <message>
+        <source>date or time is in doubt</source>
+        <translation type="unfinished">data ou hora em dúvida</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation type="unfinished">dia</translation>
+    </message>
+    <message>
+        <source>day after</source>
+        <translation type="unfinished">dia seguinte</translation>
+    </message>
+    <message>
+        <source>day before</source>
+        <translation type="unfinished">dia anterior</translation>
     </message>
     <message>
         <source>decide about suspect bags</source>
@@ -460,8 +704,20 @@
         <translation type="unfinished">fora de prazo – retire da linha</translation>
     </message>
     <message>
+        <source>fetch the next lot</source>
+        <translation type="unfinished">traga o próximo lote</translation>
+    </message>
+    <message>
+        <source>fetch the next roll</source>
+        <translation type="unfinished">traga o próximo rolo</translation>
+    </message>
+    <message>
         <source>fill a case or close a pallet</source>
         <translation type="unfinished">encher uma caixa ou fechar uma palete</translation>
+    </message>
+    <message>
+        <source>fill a little more, look at NUMBERS</source>
+        <translation type="unfinished">encha um pouco mais, veja NÚMEROS</translation>
     </message>
     <message>
         <source>film or labels</source>
@@ -488,6 +744,10 @@
         <translation type="unfinished">continuar após uma paragem</translation>
     </message>
     <message>
+        <source>gross weight</source>
+        <translation type="unfinished">peso bruto</translation>
+    </message>
+    <message>
         <source>held – call QA</source>
         <translation type="unfinished">retido – chame a QA</translation>
     </message>
@@ -500,8 +760,16 @@
         <translation type="unfinished">manter premido</translation>
     </message>
     <message>
+        <source>hold, no record</source>
+        <translation type="unfinished">reter, sem registo</translation>
+    </message>
+    <message>
         <source>in the bag {mass}</source>
         <translation type="unfinished">no saco {mass}</translation>
+    </message>
+    <message>
+        <source>it does not answer: is it switched on, is its cable in?</source>
+        <translation type="unfinished">não responde: está ligada, o cabo está posto?</translation>
     </message>
     <message>
         <source>it was not out after {seconds} s: look whether it comes out</source>
@@ -544,6 +812,14 @@
         <translation type="unfinished">a etiqueta {serial} ainda pode sair: anule na impressora ou espere</translation>
     </message>
     <message>
+        <source>labels are jammed: clear them</source>
+        <translation type="unfinished">etiquetas encravadas: retire-as</translation>
+    </message>
+    <message>
+        <source>labels are not taken away: take them away</source>
+        <translation type="unfinished">etiquetas por retirar: retire-as</translation>
+    </message>
+    <message>
         <source>last label</source>
         <translation type="unfinished">última etiqueta</translation>
     </message>
@@ -558,6 +834,34 @@
     <message>
         <source>lead, on the scale</source>
         <translation type="unfinished">líder, na balança</translation>
+    </message>
+    <message>
+        <source>leave the full screen</source>
+        <translation type="unfinished">sair do ecrã inteiro</translation>
+    </message>
+    <message>
+        <source>look at date and time, then sign</source>
+        <translation type="unfinished">veja data e hora e assine</translation>
+    </message>
+    <message>
+        <source>look at the bag and its label, then GO ON</source>
+        <translation type="unfinished">veja o saco e a etiqueta, depois CONTINUAR</translation>
+    </message>
+    <message>
+        <source>look at the printer</source>
+        <translation type="unfinished">veja a impressora</translation>
+    </message>
+    <message>
+        <source>look at the scale's cable and power</source>
+        <translation type="unfinished">verifique cabo e corrente da balança</translation>
+    </message>
+    <message>
+        <source>look whether a label came out</source>
+        <translation type="unfinished">veja se saiu uma etiqueta</translation>
+    </message>
+    <message>
+        <source>look whether the label is whole</source>
+        <translation type="unfinished">veja se a etiqueta está inteira</translation>
     </message>
     <message>
         <source>lot {lot} is held: take it off and load another: {where}</source>
@@ -584,6 +888,10 @@
         <translation type="unfinished">máquina</translation>
     </message>
     <message>
+        <source>make the check</source>
+        <translation type="unfinished">faça o controlo</translation>
+    </message>
+    <message>
         <source>manager</source>
         <translation type="unfinished">gerente</translation>
     </message>
@@ -600,8 +908,16 @@
         <translation type="unfinished">ainda sem PIN nem cartão</translation>
     </message>
     <message>
+        <source>no bag of this is a product</source>
+        <translation type="unfinished">nenhum destes sacos é produto</translation>
+    </message>
+    <message>
         <source>no label roll is in: scan one in at {where}</source>
         <translation type="unfinished">não há rolo de etiquetas: leia um em {where}</translation>
+    </message>
+    <message>
+        <source>no labels left: load a roll</source>
+        <translation type="unfinished">sem etiquetas: ponha um rolo</translation>
     </message>
     <message>
         <source>no product</source>
@@ -610,6 +926,10 @@
     <message>
         <source>no reading</source>
         <translation type="unfinished">sem leitura</translation>
+    </message>
+    <message>
+        <source>no reading with a bag on the pan</source>
+        <translation type="unfinished">sem leitura com um saco no prato</translation>
     </message>
     <message>
         <source>no run is open</source>
@@ -652,6 +972,10 @@
         <translation type="unfinished">ou leia um cartão</translation>
     </message>
     <message>
+        <source>or the day</source>
+        <translation type="unfinished">ou o dia</translation>
+    </message>
+    <message>
         <source>other</source>
         <translation type="unfinished">outro</translation>
     </message>
@@ -662,6 +986,10 @@
     <message>
         <source>packer</source>
         <translation type="unfinished">embalador</translation>
+    </message>
+    <message>
+        <source>plan the check</source>
+        <translation type="unfinished">planeie o controlo</translation>
     </message>
     <message>
         <source>print a label again</source>
@@ -678,6 +1006,10 @@
     <message>
         <source>propose a target</source>
         <translation type="unfinished">propor um alvo</translation>
+    </message>
+    <message>
+        <source>put it right, then check again</source>
+        <translation type="unfinished">corrija e controle de novo</translation>
     </message>
     <message>
         <source>qa</source>
@@ -720,6 +1052,14 @@
         <translation type="unfinished">rever e assinar um dia</translation>
     </message>
     <message>
+        <source>ribbon or ink is missing: put it in</source>
+        <translation type="unfinished">falta fita ou tinta: ponha</translation>
+    </message>
+    <message>
+        <source>ribbon or ink is used up: change it</source>
+        <translation type="unfinished">fita ou tinta acabada: mude</translation>
+    </message>
+    <message>
         <source>room temperature</source>
         <translation type="unfinished">temperatura da sala</translation>
     </message>
@@ -742,6 +1082,10 @@
     <message>
         <source>say what became of a label</source>
         <translation type="unfinished">dizer o que foi feito de uma etiqueta</translation>
+    </message>
+    <message>
+        <source>say which lot is on the line</source>
+        <translation type="unfinished">diga que lote está na linha</translation>
     </message>
     <message>
         <source>say who is on the scale</source>
@@ -816,12 +1160,24 @@
         <translation type="unfinished">adiar um alarme</translation>
     </message>
     <message>
+        <source>shelved until {time}</source>
+        <translation type="unfinished">adiado até {time}</translation>
+    </message>
+    <message>
         <source>ship</source>
         <translation type="unfinished">expedir</translation>
     </message>
     <message>
         <source>sign a change of run</source>
         <translation type="unfinished">assinar uma mudança de série</translation>
+    </message>
+    <message>
+        <source>since {time}</source>
+        <translation type="unfinished">desde {time}</translation>
+    </message>
+    <message>
+        <source>since {time}, seen by {who}</source>
+        <translation type="unfinished">desde {time}, visto por {who}</translation>
     </message>
     <message>
         <source>software</source>
@@ -836,6 +1192,10 @@
         <translation type="unfinished">parar a linha</translation>
     </message>
     <message>
+        <source>stored bags</source>
+        <translation type="unfinished">sacos guardados</translation>
+    </message>
+    <message>
         <source>take it off: {where}</source>
         <translation type="unfinished">retire-o: {where}</translation>
     </message>
@@ -844,12 +1204,28 @@
         <translation type="unfinished">aceitar definições mudadas</translation>
     </message>
     <message>
+        <source>take the lot off and load another</source>
+        <translation type="unfinished">retire o lote e carregue outro</translation>
+    </message>
+    <message>
         <source>tare</source>
         <translation type="unfinished">tara</translation>
     </message>
     <message>
         <source>target</source>
         <translation type="unfinished">alvo</translation>
+    </message>
+    <message>
+        <source>tell maintenance</source>
+        <translation type="unfinished">avise a manutenção</translation>
+    </message>
+    <message>
+        <source>tenths</source>
+        <translation type="unfinished">décimas</translation>
+    </message>
+    <message>
+        <source>the centre is not reached</source>
+        <translation type="unfinished">a central não responde</translation>
     </message>
     <message>
         <source>the centre stops {what} {code} ({reason}): {end}</source>
@@ -864,12 +1240,28 @@
         <translation type="unfinished">o controlo de {what} está atrasado: {where}</translation>
     </message>
     <message>
+        <source>the disk is full: free some space, then print again</source>
+        <translation type="unfinished">disco cheio: liberte espaço e imprima de novo</translation>
+    </message>
+    <message>
         <source>the empty bag of {mass} does not fit its {what}: weigh another: {where}</source>
         <translation type="unfinished">o saco vazio de {mass} não confere com {what}: pese outro: {where}</translation>
     </message>
     <message>
+        <source>the empty pan does not show zero</source>
+        <translation type="unfinished">o prato vazio não mostra zero</translation>
+    </message>
+    <message>
         <source>the empty pan shows {mass}: wipe it, then zero the scale</source>
         <translation type="unfinished">o prato vazio mostra {mass}: limpe e ponha a zero</translation>
+    </message>
+    <message>
+        <source>the folder for labels is gone: make {folder} again</source>
+        <translation type="unfinished">falta a pasta de etiquetas: crie {folder} de novo</translation>
+    </message>
+    <message>
+        <source>the label roll ends soon</source>
+        <translation type="unfinished">o rolo acaba em breve</translation>
     </message>
     <message>
         <source>the label was refused ({why}): end the run, or approve it at {where}</source>
@@ -880,12 +1272,48 @@
         <translation type="unfinished">a linha está parada, {reason}: SÉRIE, depois MUDANÇA (F8) para continuar</translation>
     </message>
     <message>
+        <source>the line stopped</source>
+        <translation type="unfinished">a linha parou</translation>
+    </message>
+    <message>
+        <source>the mean is below nominal</source>
+        <translation type="unfinished">a média está abaixo do nominal</translation>
+    </message>
+    <message>
         <source>the pan must be empty before the next bag counts</source>
         <translation type="unfinished">o prato tem de estar vazio antes do saco seguinte</translation>
     </message>
     <message>
+        <source>the printer gave up</source>
+        <translation type="unfinished">a impressora desistiu</translation>
+    </message>
+    <message>
+        <source>the printer has stopped: see its panel</source>
+        <translation type="unfinished">a impressora parou: veja o painel dela</translation>
+    </message>
+    <message>
+        <source>the printer is offline: switch it on, check its cable</source>
+        <translation type="unfinished">impressora desligada: ligue-a, verifique o cabo</translation>
+    </message>
+    <message>
+        <source>the printer is paused: press its button to go on</source>
+        <translation type="unfinished">impressora em pausa: prima o botão dela</translation>
+    </message>
+    <message>
+        <source>the printer is switched off</source>
+        <translation type="unfinished">a impressora está desligada</translation>
+    </message>
+    <message>
+        <source>the printer needs somebody</source>
+        <translation type="unfinished">a impressora precisa de alguém</translation>
+    </message>
+    <message>
         <source>the printer: {why}</source>
         <translation type="unfinished">a impressora: {why}</translation>
+    </message>
+    <message>
+        <source>the queue cannot reach the printer: switch it on, check its cable</source>
+        <translation type="unfinished">a fila não chega à impressora: ligue-a, verifique o cabo</translation>
     </message>
     <message>
         <source>the run begins with a check of the scale: {where}</source>
@@ -956,6 +1384,14 @@
         <translation type="unfinished">demasiados cartões errados: espere {time}</translation>
     </message>
     <message>
+        <source>touch an alarm first</source>
+        <translation type="unfinished">toque primeiro num alarme</translation>
+    </message>
+    <message>
+        <source>touch who you are first</source>
+        <translation type="unfinished">toque primeiro em quem é</translation>
+    </message>
+    <message>
         <source>upper</source>
         <translation type="unfinished">máximo</translation>
     </message>
@@ -968,12 +1404,20 @@
         <translation type="unfinished">à espera da primeira leitura da balança</translation>
     </message>
     <message>
+        <source>warm or damaged</source>
+        <translation type="unfinished">quente ou danificado</translation>
+    </message>
+    <message>
         <source>wash record</source>
         <translation type="unfinished">registo de lavagem</translation>
     </message>
     <message>
         <source>weigh an empty bag within {count} bags</source>
         <translation type="unfinished">pese um saco vazio até {count} sacos</translation>
+    </message>
+    <message>
+        <source>wipe the pan, then zero the scale</source>
+        <translation type="unfinished">limpe o prato e ponha a zero</translation>
     </message>
     <message>
         <source>work at this screen</source>

@@ -24,12 +24,28 @@
         <translation type="unfinished">DAGDAG</translation>
     </message>
     <message>
+        <source>ALARMS</source>
+        <translation type="unfinished">MGA ALARM</translation>
+    </message>
+    <message>
         <source>BACK</source>
         <translation type="unfinished">BUMALIK</translation>
     </message>
     <message>
+        <source>BAG AGAIN</source>
+        <translation type="unfinished">ULITIN BAG</translation>
+    </message>
+    <message>
         <source>BAG ON</source>
         <translation type="unfinished">ILAGAY BAG</translation>
+    </message>
+    <message>
+        <source>BEFORE</source>
+        <translation type="unfinished">BAGO</translation>
+    </message>
+    <message>
+        <source>BIN</source>
+        <translation type="unfinished">BIN</translation>
     </message>
     <message>
         <source>Best before</source>
@@ -60,20 +76,56 @@
         <translation type="unfinished">CO2</translation>
     </message>
     <message>
+        <source>COUNTED</source>
+        <translation type="unfinished">NABILANG</translation>
+    </message>
+    <message>
+        <source>CUT ON</source>
+        <translation type="unfinished">HINIWA NOONG</translation>
+    </message>
+    <message>
+        <source>DECIDE</source>
+        <translation type="unfinished">MAGPASYA</translation>
+    </message>
+    <message>
         <source>DO NOT SIGN</source>
         <translation type="unfinished">HUWAG PUMIRMA</translation>
+    </message>
+    <message>
+        <source>DRAW</source>
+        <translation type="unfinished">BUMUNOT</translation>
+    </message>
+    <message>
+        <source>DUMP</source>
+        <translation type="unfinished">ITAPON</translation>
     </message>
     <message>
         <source>EMPTY PAN</source>
         <translation type="unfinished">ALISIN LAHAT</translation>
     </message>
     <message>
+        <source>END</source>
+        <translation type="unfinished">TAPUSIN</translation>
+    </message>
+    <message>
         <source>END RUN</source>
         <translation type="unfinished">TAPUSIN RUN</translation>
     </message>
     <message>
+        <source>ENTER</source>
+        <translation type="unfinished">IPASOK</translation>
+    </message>
+    <message>
+        <source>FILTER</source>
+        <translation type="unfinished">SALAIN</translation>
+    </message>
+    <message>
         <source>FIRST-OFF</source>
         <translation type="unfinished">UNANG LABEL</translation>
+    </message>
+    <message>
+        <source>GIVE UP</source>
+        <translation type="unfinished">ITIGIL</translation>
     </message>
     <message>
         <source>GO ON</source>
@@ -88,6 +140,30 @@
         <translation type="unfinished">Mabubuting bag: {count}, inihiwalay: {aside}</translation>
     </message>
     <message>
+        <source>HOLD</source>
+        <translation type="unfinished">I-HOLD</translation>
+    </message>
+    <message>
+        <source>HOLD IT</source>
+        <translation type="unfinished">I-HOLD ITO</translation>
+    </message>
+    <message>
+        <source>HOLD STAYS</source>
+        <translation type="unfinished">HOLD PA RIN</translation>
+    </message>
+    <message>
+        <source>I HAVE SEEN IT</source>
+        <translation type="unfinished">NAKITA KO NA</translation>
+    </message>
+    <message>
+        <source>KEEP</source>
+        <translation type="unfinished">ITAGO</translation>
+    </message>
+    <message>
+        <source>KEEP CHART</source>
+        <translation type="unfinished">ITAGO ANG CHART</translation>
+    </message>
+    <message>
         <source>LABELS</source>
         <translation type="unfinished">MGA LABEL</translation>
     </message>
@@ -96,12 +172,28 @@
         <translation type="unfinished">WIKA</translation>
     </message>
     <message>
+        <source>LEAD</source>
+        <translation type="unfinished">LEAD</translation>
+    </message>
+    <message>
         <source>LIFT BAG</source>
         <translation type="unfinished">ALISIN BAG</translation>
     </message>
     <message>
         <source>LINE</source>
         <translation type="unfinished">LINYA</translation>
+    </message>
+    <message>
+        <source>LOAD AGAIN</source>
+        <translation type="unfinished">ULITIN KARGA</translation>
+    </message>
+    <message>
+        <source>LOOK UP</source>
+        <translation type="unfinished">HANAPIN</translation>
+    </message>
+    <message>
+        <source>LOT</source>
+        <translation type="unfinished">LOT</translation>
     </message>
     <message>
         <source>LOTS</source>
@@ -140,6 +232,10 @@
         <translation type="unfinished">Average na net {mass}</translation>
     </message>
     <message>
+        <source>NEW HOLD</source>
+        <translation type="unfinished">BAGONG HOLD</translation>
+    </message>
+    <message>
         <source>NO READING</source>
         <translation type="unfinished">WALANG BASA</translation>
     </message>
@@ -152,6 +248,10 @@
         <translation type="unfinished">Susunod: {what}</translation>
     </message>
     <message>
+        <source>No alarm stands. What needs nobody is kept as an event.</source>
+        <translation type="unfinished">Walang alarm. Ang hindi kailangang asikasuhin ay itinatala bilang pangyayari.</translation>
+    </message>
+    <message>
         <source>No good bag yet</source>
         <translation type="unfinished">Wala pang mabuting bag</translation>
     </message>
@@ -160,12 +260,16 @@
         <translation type="unfinished">Walang bukas na run</translation>
     </message>
     <message>
-        <source>O2</source>
-        <translation type="unfinished">O2</translation>
-    </message>
-    <message>
         <source>OF THE PACKER</source>
         <translation type="unfinished">SA PACKER</translation>
+    </message>
+    <message>
+        <source>OPEN</source>
+        <translation type="unfinished">BUKSAN</translation>
+    </message>
+    <message>
+        <source>OPEN ONLY</source>
+        <translation type="unfinished">BUKAS LANG</translation>
     </message>
     <message>
         <source>ORDER DONE</source>
@@ -184,8 +288,20 @@
         <translation type="unfinished">Order: {count} bag</translation>
     </message>
     <message>
+        <source>PACKED ON</source>
+        <translation type="unfinished">INIMPAKE NOONG</translation>
+    </message>
+    <message>
         <source>PACKER</source>
         <translation type="unfinished">PACKER</translation>
+    </message>
+    <message>
+        <source>PAPER</source>
+        <translation type="unfinished">PAPEL</translation>
+    </message>
+    <message>
+        <source>PRINT</source>
+        <translation type="unfinished">I-PRINT</translation>
     </message>
     <message>
         <source>QA</source>
@@ -194,6 +310,34 @@
     <message>
         <source>QUALITY</source>
         <translation type="unfinished">KALIDAD</translation>
+    </message>
+    <message>
+        <source>RECEIVE</source>
+        <translation type="unfinished">TANGGAPIN</translation>
+    </message>
+    <message>
+        <source>RECORD</source>
+        <translation type="unfinished">ITALA</translation>
+    </message>
+    <message>
+        <source>RECORD PROPOSAL</source>
+        <translation type="unfinished">ITALA ANG MUNGKAHI</translation>
+    </message>
+    <message>
+        <source>REHEARSE</source>
+        <translation type="unfinished">MAG-ENSAYO</translation>
+    </message>
+    <message>
+        <source>RELEASE</source>
+        <translation type="unfinished">I-RELEASE</translation>
+    </message>
+    <message>
+        <source>RELEASE ALL</source>
+        <translation type="unfinished">I-RELEASE LAHAT</translation>
+    </message>
+    <message>
+        <source>RELEASE BEFORE STEP</source>
+        <translation type="unfinished">I-RELEASE ANG NAUNA</translation>
     </message>
     <message>
         <source>ROLL</source>
@@ -236,12 +380,28 @@
         <translation type="unfinished">IHIWALAY</translation>
     </message>
     <message>
+        <source>SHELVE</source>
+        <translation type="unfinished">IPAGPALIBAN</translation>
+    </message>
+    <message>
         <source>SHIPPING</source>
         <translation type="unfinished">PAGPAPADALA</translation>
     </message>
     <message>
         <source>SIGN</source>
         <translation type="unfinished">PIRMA</translation>
+    </message>
+    <message>
+        <source>SIGN DAY</source>
+        <translation type="unfinished">PIRMAHAN ANG ARAW</translation>
+    </message>
+    <message>
+        <source>START CHECK</source>
+        <translation type="unfinished">SIMULAN ANG TSEK</translation>
+    </message>
+    <message>
+        <source>START OVER</source>
+        <translation type="unfinished">MAGSIMULA MULI</translation>
     </message>
     <message>
         <source>START RUN</source>
@@ -272,12 +432,20 @@
         <translation type="unfinished">BAWAS</translation>
     </message>
     <message>
+        <source>TAKE READING</source>
+        <translation type="unfinished">KUNIN ANG BASA</translation>
+    </message>
+    <message>
         <source>TARE</source>
         <translation type="unfinished">TARA</translation>
     </message>
     <message>
         <source>TRACE</source>
         <translation type="unfinished">TRACE</translation>
+    </message>
+    <message>
+        <source>TRAINING</source>
+        <translation type="unfinished">PAGSASANAY</translation>
     </message>
     <message>
         <source>The scale's own indication counts. If this screen and the scale differ, the scale counts: stop and call the lead.</source>
@@ -296,8 +464,16 @@
         <translation type="unfinished">HINTAY</translation>
     </message>
     <message>
+        <source>WEIGH ONE BAG</source>
+        <translation type="unfinished">TIMBANGIN ANG ISA</translation>
+    </message>
+    <message>
         <source>WIPE PAN</source>
         <translation type="unfinished">PUNASAN</translation>
+    </message>
+    <message>
+        <source>WORK OUT</source>
+        <translation type="unfinished">KALKULAHIN</translation>
     </message>
     <message>
         <source>Why is it set aside?</source>
@@ -308,8 +484,44 @@
         <translation type="unfinished">may bag sa pan: tapusin at alisin, saka tapusin ang run</translation>
     </message>
     <message>
+        <source>a check failed</source>
+        <translation type="unfinished">may bumagsak na tsek</translation>
+    </message>
+    <message>
         <source>a check goes on at the scale: put no bag on it</source>
         <translation type="unfinished">sinusuri ang timbangan: huwag maglagay ng bag</translation>
+    </message>
+    <message>
+        <source>a check is due soon</source>
+        <translation type="unfinished">malapit na ang tsek</translation>
+    </message>
+    <message>
+        <source>a check is overdue</source>
+        <translation type="unfinished">huli na ang tsek</translation>
+    </message>
+    <message>
+        <source>a cover is open: close it</source>
+        <translation type="unfinished">bukas ang takip: isara</translation>
+    </message>
+    <message>
+        <source>a door is open: close it</source>
+        <translation type="unfinished">bukas ang pinto: isara</translation>
+    </message>
+    <message>
+        <source>a held lot is on the line</source>
+        <translation type="unfinished">may naka-hold na lot sa linya</translation>
+    </message>
+    <message>
+        <source>a label does not match</source>
+        <translation type="unfinished">hindi tugma ang label</translation>
+    </message>
+    <message>
+        <source>a lot ends soon</source>
+        <translation type="unfinished">malapit nang maubos ang lot</translation>
+    </message>
+    <message>
+        <source>a lot should be empty</source>
+        <translation type="unfinished">dapat ubos na ang lot</translation>
     </message>
     <message>
         <source>a new roll begins with a first-off</source>
@@ -326,6 +538,10 @@
     <message>
         <source>after a stop</source>
         <translation type="unfinished">matapos huminto</translation>
+    </message>
+    <message>
+        <source>and {count} more, below these</source>
+        <translation type="unfinished">at {count} pa sa ibaba</translation>
     </message>
     <message>
         <source>approve a label</source>
@@ -346,6 +562,10 @@
     <message>
         <source>asked the line …</source>
         <translation type="unfinished">tinanong ang linya …</translation>
+    </message>
+    <message>
+        <source>at random</source>
+        <translation type="unfinished">random</translation>
     </message>
     <message>
         <source>bag</source>
@@ -388,6 +608,10 @@
         <translation type="unfinished">sinusuri …</translation>
     </message>
     <message>
+        <source>checks made</source>
+        <translation type="unfinished">mga nagawang tsek</translation>
+    </message>
+    <message>
         <source>choose a lot of {component}</source>
         <translation type="unfinished">pumili ng lot ng {component}</translation>
     </message>
@@ -416,6 +640,10 @@
         <translation type="unfinished">sarado</translation>
     </message>
     <message>
+        <source>compare the label, then clear the scan</source>
+        <translation type="unfinished">ihambing ang label, saka ayusin ang scan</translation>
+    </message>
+    <message>
         <source>confirm date and time</source>
         <translation type="unfinished">kumpirmahin ang petsa at oras</translation>
     </message>
@@ -430,6 +658,22 @@
     <message>
         <source>count the bags of the run before: {where}</source>
         <translation type="unfinished">bilangin ang mga bag ng nakaraang run: {where}</translation>
+    </message>
+    <message>
+        <source>date or time is in doubt</source>
+        <translation type="unfinished">hindi tiyak ang petsa o oras</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation type="unfinished">araw</translation>
+    </message>
+    <message>
+        <source>day after</source>
+        <translation type="unfinished">kasunod na araw</translation>
+    </message>
+    <message>
+        <source>day before</source>
+        <translation type="unfinished">naunang araw</translation>
     </message>
     <message>
         <source>decide about suspect bags</source>
@@ -460,8 +704,20 @@
         <translation type="unfinished">expired – alisin sa linya</translation>
     </message>
     <message>
+        <source>fetch the next lot</source>
+        <translation type="unfinished">kunin ang susunod na lot</translation>
+    </message>
+    <message>
+        <source>fetch the next roll</source>
+        <translation type="unfinished">kunin ang susunod na rolyo</translation>
+    </message>
+    <message>
         <source>fill a case or close a pallet</source>
         <translation type="unfinished">punuin ang kahon o isara ang pallet</translation>
+    </message>
+    <message>
+        <source>fill a little more, look at NUMBERS</source>
+        <translation type="unfinished">dagdagan nang kaunti, tingnan ang MGA NUMERO</translation>
     </message>
     <message>
         <source>film or labels</source>
@@ -488,6 +744,10 @@
         <translation type="unfinished">ituloy matapos huminto</translation>
     </message>
     <message>
+        <source>gross weight</source>
+        <translation type="unfinished">gross na timbang</translation>
+    </message>
+    <message>
         <source>held – call QA</source>
         <translation type="unfinished">naka-hold – tawagin ang QA</translation>
     </message>
@@ -500,8 +760,16 @@
         <translation type="unfinished">idiin</translation>
     </message>
     <message>
+        <source>hold, no record</source>
+        <translation type="unfinished">hold, walang tala</translation>
+    </message>
+    <message>
         <source>in the bag {mass}</source>
         <translation type="unfinished">nasa bag {mass}</translation>
+    </message>
+    <message>
+        <source>it does not answer: is it switched on, is its cable in?</source>
+        <translation type="unfinished">walang sagot: naka-on ba, nakakabit ba ang kable?</translation>
     </message>
     <message>
         <source>it was not out after {seconds} s: look whether it comes out</source>
@@ -544,6 +812,14 @@
         <translation type="unfinished">maaaring lumabas pa ang label {serial}: kanselahin sa printer o maghintay</translation>
     </message>
     <message>
+        <source>labels are jammed: clear them</source>
+        <translation type="unfinished">naipit ang mga label: alisin</translation>
+    </message>
+    <message>
+        <source>labels are not taken away: take them away</source>
+        <translation type="unfinished">hindi kinuha ang mga label: kunin</translation>
+    </message>
+    <message>
         <source>last label</source>
         <translation type="unfinished">huling label</translation>
     </message>
@@ -558,6 +834,34 @@
     <message>
         <source>lead, on the scale</source>
         <translation type="unfinished">lead, nasa timbangan</translation>
+    </message>
+    <message>
+        <source>leave the full screen</source>
+        <translation type="unfinished">umalis sa full screen</translation>
+    </message>
+    <message>
+        <source>look at date and time, then sign</source>
+        <translation type="unfinished">tingnan ang petsa at oras, saka pumirma</translation>
+    </message>
+    <message>
+        <source>look at the bag and its label, then GO ON</source>
+        <translation type="unfinished">tingnan ang bag at label, saka ITULOY</translation>
+    </message>
+    <message>
+        <source>look at the printer</source>
+        <translation type="unfinished">tingnan ang printer</translation>
+    </message>
+    <message>
+        <source>look at the scale's cable and power</source>
+        <translation type="unfinished">tingnan ang kable at kuryente ng timbangan</translation>
+    </message>
+    <message>
+        <source>look whether a label came out</source>
+        <translation type="unfinished">tingnan kung may lumabas na label</translation>
+    </message>
+    <message>
+        <source>look whether the label is whole</source>
+        <translation type="unfinished">tingnan kung buo ang label</translation>
     </message>
     <message>
         <source>lot {lot} is held: take it off and load another: {where}</source>
@@ -584,6 +888,10 @@
         <translation type="unfinished">makina</translation>
     </message>
     <message>
+        <source>make the check</source>
+        <translation type="unfinished">gawin ang tsek</translation>
+    </message>
+    <message>
         <source>manager</source>
         <translation type="unfinished">manager</translation>
     </message>
@@ -600,8 +908,16 @@
         <translation type="unfinished">wala pang PIN o badge</translation>
     </message>
     <message>
+        <source>no bag of this is a product</source>
+        <translation type="unfinished">hindi produkto ang mga bag na ito</translation>
+    </message>
+    <message>
         <source>no label roll is in: scan one in at {where}</source>
         <translation type="unfinished">walang rolyo ng label: mag-scan ng isa sa {where}</translation>
+    </message>
+    <message>
+        <source>no labels left: load a roll</source>
+        <translation type="unfinished">ubos na ang label: magkarga ng rolyo</translation>
     </message>
     <message>
         <source>no product</source>
@@ -610,6 +926,10 @@
     <message>
         <source>no reading</source>
         <translation type="unfinished">walang basa</translation>
+    </message>
+    <message>
+        <source>no reading with a bag on the pan</source>
+        <translation type="unfinished">walang basa habang may bag sa pan</translation>
     </message>
     <message>
         <source>no run is open</source>
@@ -652,6 +972,10 @@
         <translation type="unfinished">o mag-scan ng badge</translation>
     </message>
     <message>
+        <source>or the day</source>
+        <translation type="unfinished">o ang araw</translation>
+    </message>
+    <message>
         <source>other</source>
         <translation type="unfinished">iba pa</translation>
     </message>
@@ -662,6 +986,10 @@
     <message>
         <source>packer</source>
         <translation type="unfinished">packer</translation>
+    </message>
+    <message>
+        <source>plan the check</source>
+        <translation type="unfinished">iplano ang tsek</translation>
     </message>
     <message>
         <source>print a label again</source>
@@ -678,6 +1006,10 @@
     <message>
         <source>propose a target</source>
         <translation type="unfinished">magmungkahi ng target</translation>
+    </message>
+    <message>
+        <source>put it right, then check again</source>
+        <translation type="unfinished">ayusin, saka suriin muli</translation>
     </message>
     <message>
         <source>qa</source>
@@ -720,6 +1052,14 @@
         <translation type="unfinished">suriin at pirmahan ang araw</translation>
     </message>
     <message>
+        <source>ribbon or ink is missing: put it in</source>
+        <translation type="unfinished">walang ribbon o tinta: ilagay</translation>
+    </message>
+    <message>
+        <source>ribbon or ink is used up: change it</source>
+        <translation type="unfinished">ubos na ang ribbon o tinta: palitan</translation>
+    </message>
+    <message>
         <source>room temperature</source>
         <translation type="unfinished">temperatura ng silid</translation>
     </message>
@@ -742,6 +1082,10 @@
     <message>
         <source>say what became of a label</source>
         <translation type="unfinished">sabihin ang nangyari sa label</translation>
+    </message>
+    <message>
+        <source>say which lot is on the line</source>
+        <translation type="unfinished">sabihin kung anong lot ang nasa linya</translation>
     </message>
     <message>
         <source>say who is on the scale</source>
@@ -816,12 +1160,24 @@
         <translation type="unfinished">ipagpaliban ang alarma</translation>
     </message>
     <message>
+        <source>shelved until {time}</source>
+        <translation type="unfinished">ipinagpaliban hanggang {time}</translation>
+    </message>
+    <message>
         <source>ship</source>
         <translation type="unfinished">magpadala</translation>
     </message>
     <message>
         <source>sign a change of run</source>
         <translation type="unfinished">pirmahan ang palit ng run</translation>
+    </message>
+    <message>
+        <source>since {time}</source>
+        <translation type="unfinished">mula {time}</translation>
+    </message>
+    <message>
+        <source>since {time}, seen by {who}</source>
+        <translation type="unfinished">mula {time}, nakita ni {who}</translation>
     </message>
     <message>
         <source>software</source>
@@ -836,6 +1192,10 @@
         <translation type="unfinished">ihinto ang linya</translation>
     </message>
     <message>
+        <source>stored bags</source>
+        <translation type="unfinished">nakaimbak na bag</translation>
+    </message>
+    <message>
         <source>take it off: {where}</source>
         <translation type="unfinished">alisin: {where}</translation>
     </message>
@@ -844,12 +1204,28 @@
         <translation type="unfinished">tanggapin ang binagong settings</translation>
     </message>
     <message>
+        <source>take the lot off and load another</source>
+        <translation type="unfinished">alisin ang lot at palitan</translation>
+    </message>
+    <message>
         <source>tare</source>
         <translation type="unfinished">tara</translation>
     </message>
     <message>
         <source>target</source>
         <translation type="unfinished">target</translation>
+    </message>
+    <message>
+        <source>tell maintenance</source>
+        <translation type="unfinished">sabihan ang maintenance</translation>
+    </message>
+    <message>
+        <source>tenths</source>
+        <translation type="unfinished">ikasampu</translation>
+    </message>
+    <message>
+        <source>the centre is not reached</source>
+        <translation type="unfinished">hindi maabot ang sentro</translation>
     </message>
     <message>
         <source>the centre stops {what} {code} ({reason}): {end}</source>
@@ -864,12 +1240,28 @@
         <translation type="unfinished">huli na ang tsek ng {what}: {where}</translation>
     </message>
     <message>
+        <source>the disk is full: free some space, then print again</source>
+        <translation type="unfinished">puno ang disk: magbakante, saka mag-print muli</translation>
+    </message>
+    <message>
         <source>the empty bag of {mass} does not fit its {what}: weigh another: {where}</source>
         <translation type="unfinished">hindi tugma ang walang lamang bag na {mass} sa {what}: magtimbang ng iba: {where}</translation>
     </message>
     <message>
+        <source>the empty pan does not show zero</source>
+        <translation type="unfinished">hindi zero ang walang lamang pan</translation>
+    </message>
+    <message>
         <source>the empty pan shows {mass}: wipe it, then zero the scale</source>
         <translation type="unfinished">{mass} ang basa ng walang lamang pan: punasan, tapos i-zero</translation>
+    </message>
+    <message>
+        <source>the folder for labels is gone: make {folder} again</source>
+        <translation type="unfinished">nawala ang folder ng label: gawin muli ang {folder}</translation>
+    </message>
+    <message>
+        <source>the label roll ends soon</source>
+        <translation type="unfinished">malapit nang maubos ang rolyo</translation>
     </message>
     <message>
         <source>the label was refused ({why}): end the run, or approve it at {where}</source>
@@ -880,12 +1272,48 @@
         <translation type="unfinished">nakahinto ang linya, {reason}: RUN, tapos PAGPAPALIT (F8) para ituloy</translation>
     </message>
     <message>
+        <source>the line stopped</source>
+        <translation type="unfinished">huminto ang linya</translation>
+    </message>
+    <message>
+        <source>the mean is below nominal</source>
+        <translation type="unfinished">mas mababa sa nominal ang average</translation>
+    </message>
+    <message>
         <source>the pan must be empty before the next bag counts</source>
         <translation type="unfinished">dapat walang laman ang pan bago ang susunod na bag</translation>
     </message>
     <message>
+        <source>the printer gave up</source>
+        <translation type="unfinished">sumuko ang printer</translation>
+    </message>
+    <message>
+        <source>the printer has stopped: see its panel</source>
+        <translation type="unfinished">huminto ang printer: tingnan ang panel nito</translation>
+    </message>
+    <message>
+        <source>the printer is offline: switch it on, check its cable</source>
+        <translation type="unfinished">offline ang printer: buksan, tingnan ang kable</translation>
+    </message>
+    <message>
+        <source>the printer is paused: press its button to go on</source>
+        <translation type="unfinished">naka-pause ang printer: pindutin ang button nito</translation>
+    </message>
+    <message>
+        <source>the printer is switched off</source>
+        <translation type="unfinished">naka-off ang printer</translation>
+    </message>
+    <message>
+        <source>the printer needs somebody</source>
+        <translation type="unfinished">kailangan ng tao sa printer</translation>
+    </message>
+    <message>
         <source>the printer: {why}</source>
         <translation type="unfinished">ang printer: {why}</translation>
+    </message>
+    <message>
+        <source>the queue cannot reach the printer: switch it on, check its cable</source>
+        <translation type="unfinished">hindi maabot ang printer: buksan, tingnan ang kable</translation>
     </message>
     <message>
         <source>the run begins with a check of the scale: {where}</source>
@@ -956,6 +1384,14 @@
         <translation type="unfinished">sobrang daming maling badge: maghintay ng {time}</translation>
     </message>
     <message>
+        <source>touch an alarm first</source>
+        <translation type="unfinished">pindutin muna ang alarm</translation>
+    </message>
+    <message>
+        <source>touch who you are first</source>
+        <translation type="unfinished">pindutin muna kung sino ka</translation>
+    </message>
+    <message>
         <source>upper</source>
         <translation type="unfinished">taas</translation>
     </message>
@@ -968,12 +1404,20 @@
         <translation type="unfinished">hinihintay ang unang basa ng timbangan</translation>
     </message>
     <message>
+        <source>warm or damaged</source>
+        <translation type="unfinished">mainit o sira</translation>
+    </message>
+    <message>
         <source>wash record</source>
         <translation type="unfinished">tala ng paghuhugas</translation>
     </message>
     <message>
         <source>weigh an empty bag within {count} bags</source>
         <translation type="unfinished">magtimbang ng walang lamang bag sa loob ng {count} bag</translation>
+    </message>
+    <message>
+        <source>wipe the pan, then zero the scale</source>
+        <translation type="unfinished">punasan ang pan, saka i-zero</translation>
     </message>
     <message>
         <source>work at this screen</source>

@@ -24,12 +24,28 @@
         <translation type="unfinished">THÊM</translation>
     </message>
     <message>
+        <source>ALARMS</source>
+        <translation type="unfinished">CẢNH BÁO</translation>
+    </message>
+    <message>
         <source>BACK</source>
         <translation type="unfinished">QUAY LẠI</translation>
     </message>
     <message>
+        <source>BAG AGAIN</source>
+        <translation type="unfinished">TÚI LẠI</translation>
+    </message>
+    <message>
         <source>BAG ON</source>
         <translation type="unfinished">ĐẶT TÚI</translation>
+    </message>
+    <message>
+        <source>BEFORE</source>
+        <translation type="unfinished">TRƯỚC</translation>
+    </message>
+    <message>
+        <source>BIN</source>
+        <translation type="unfinished">THÙNG LOẠI</translation>
     </message>
     <message>
         <source>Best before</source>
@@ -60,20 +76,56 @@
         <translation type="unfinished">CO2</translation>
     </message>
     <message>
+        <source>COUNTED</source>
+        <translation type="unfinished">ĐÃ ĐẾM</translation>
+    </message>
+    <message>
+        <source>CUT ON</source>
+        <translation type="unfinished">NGÀY CẮT</translation>
+    </message>
+    <message>
+        <source>DECIDE</source>
+        <translation type="unfinished">QUYẾT ĐỊNH</translation>
+    </message>
+    <message>
         <source>DO NOT SIGN</source>
         <translation type="unfinished">KHÔNG KÝ</translation>
+    </message>
+    <message>
+        <source>DRAW</source>
+        <translation type="unfinished">RÚT MẪU</translation>
+    </message>
+    <message>
+        <source>DUMP</source>
+        <translation type="unfinished">ĐỔ BỎ</translation>
     </message>
     <message>
         <source>EMPTY PAN</source>
         <translation type="unfinished">DỌN ĐĨA</translation>
     </message>
     <message>
+        <source>END</source>
+        <translation type="unfinished">KẾT THÚC</translation>
+    </message>
+    <message>
         <source>END RUN</source>
         <translation type="unfinished">ĐÓNG ĐỢT</translation>
     </message>
     <message>
+        <source>ENTER</source>
+        <translation type="unfinished">NHẬP</translation>
+    </message>
+    <message>
+        <source>FILTER</source>
+        <translation type="unfinished">LỌC</translation>
+    </message>
+    <message>
         <source>FIRST-OFF</source>
         <translation type="unfinished">NHÃN ĐẦU</translation>
+    </message>
+    <message>
+        <source>GIVE UP</source>
+        <translation type="unfinished">BỎ DỞ</translation>
     </message>
     <message>
         <source>GO ON</source>
@@ -88,6 +140,30 @@
         <translation type="unfinished">Túi đạt: {count}, để riêng: {aside}</translation>
     </message>
     <message>
+        <source>HOLD</source>
+        <translation type="unfinished">GIỮ LẠI</translation>
+    </message>
+    <message>
+        <source>HOLD IT</source>
+        <translation type="unfinished">GIỮ NÓ</translation>
+    </message>
+    <message>
+        <source>HOLD STAYS</source>
+        <translation type="unfinished">VẪN GIỮ</translation>
+    </message>
+    <message>
+        <source>I HAVE SEEN IT</source>
+        <translation type="unfinished">TÔI ĐÃ THẤY</translation>
+    </message>
+    <message>
+        <source>KEEP</source>
+        <translation type="unfinished">LƯU</translation>
+    </message>
+    <message>
+        <source>KEEP CHART</source>
+        <translation type="unfinished">LƯU BIỂU ĐỒ</translation>
+    </message>
+    <message>
         <source>LABELS</source>
         <translation type="unfinished">NHÃN</translation>
     </message>
@@ -96,12 +172,28 @@
         <translation type="unfinished">NGÔN NGỮ</translation>
     </message>
     <message>
+        <source>LEAD</source>
+        <translation type="unfinished">TỔ TRƯỞNG</translation>
+    </message>
+    <message>
         <source>LIFT BAG</source>
         <translation type="unfinished">NHẤC TÚI</translation>
     </message>
     <message>
         <source>LINE</source>
         <translation type="unfinished">DÂY CHUYỀN</translation>
+    </message>
+    <message>
+        <source>LOAD AGAIN</source>
+        <translation type="unfinished">CÂN LẠI</translation>
+    </message>
+    <message>
+        <source>LOOK UP</source>
+        <translation type="unfinished">TRA CỨU</translation>
+    </message>
+    <message>
+        <source>LOT</source>
+        <translation type="unfinished">LÔ HÀNG</translation>
     </message>
     <message>
         <source>LOTS</source>
@@ -140,6 +232,10 @@
         <translation type="unfinished">Khối lượng tịnh trung bình {mass}</translation>
     </message>
     <message>
+        <source>NEW HOLD</source>
+        <translation type="unfinished">LỆNH GIỮ MỚI</translation>
+    </message>
+    <message>
         <source>NO READING</source>
         <translation type="unfinished">MẤT SỐ CÂN</translation>
     </message>
@@ -152,6 +248,10 @@
         <translation type="unfinished">Tiếp theo: {what}</translation>
     </message>
     <message>
+        <source>No alarm stands. What needs nobody is kept as an event.</source>
+        <translation type="unfinished">Không có cảnh báo. Việc không cần ai xử lý được lưu là sự kiện.</translation>
+    </message>
+    <message>
         <source>No good bag yet</source>
         <translation type="unfinished">Chưa có túi đạt</translation>
     </message>
@@ -160,12 +260,16 @@
         <translation type="unfinished">Chưa mở đợt nào</translation>
     </message>
     <message>
-        <source>O2</source>
-        <translation type="unfinished">O2</translation>
-    </message>
-    <message>
         <source>OF THE PACKER</source>
         <translation type="unfinished">CỦA NGƯỜI ĐÓNG GÓI</translation>
+    </message>
+    <message>
+        <source>OPEN</source>
+        <translation type="unfinished">MỞ</translation>
+    </message>
+    <message>
+        <source>OPEN ONLY</source>
+        <translation type="unfinished">CHỈ CÒN MỞ</translation>
     </message>
     <message>
         <source>ORDER DONE</source>
@@ -184,8 +288,20 @@
         <translation type="unfinished">Đơn: {count} túi</translation>
     </message>
     <message>
+        <source>PACKED ON</source>
+        <translation type="unfinished">NGÀY ĐÓNG</translation>
+    </message>
+    <message>
         <source>PACKER</source>
         <translation type="unfinished">ĐÓNG GÓI</translation>
+    </message>
+    <message>
+        <source>PAPER</source>
+        <translation type="unfinished">GIẤY</translation>
+    </message>
+    <message>
+        <source>PRINT</source>
+        <translation type="unfinished">IN</translation>
     </message>
     <message>
         <source>QA</source>
@@ -194,6 +310,34 @@
     <message>
         <source>QUALITY</source>
         <translation type="unfinished">CHẤT LƯỢNG</translation>
+    </message>
+    <message>
+        <source>RECEIVE</source>
+        <translation type="unfinished">NHẬN HÀNG</translation>
+    </message>
+    <message>
+        <source>RECORD</source>
+        <translation type="unfinished">GHI LẠI</translation>
+    </message>
+    <message>
+        <source>RECORD PROPOSAL</source>
+        <translation type="unfinished">GHI ĐỀ XUẤT</translation>
+    </message>
+    <message>
+        <source>REHEARSE</source>
+        <translation type="unfinished">DIỄN TẬP</translation>
+    </message>
+    <message>
+        <source>RELEASE</source>
+        <translation type="unfinished">GIẢI PHÓNG</translation>
+    </message>
+    <message>
+        <source>RELEASE ALL</source>
+        <translation type="unfinished">GIẢI PHÓNG HẾT</translation>
+    </message>
+    <message>
+        <source>RELEASE BEFORE STEP</source>
+        <translation type="unfinished">GIẢI PHÓNG PHẦN TRƯỚC</translation>
     </message>
     <message>
         <source>ROLL</source>
@@ -236,12 +380,28 @@
         <translation type="unfinished">ĐỂ RIÊNG</translation>
     </message>
     <message>
+        <source>SHELVE</source>
+        <translation type="unfinished">HOÃN</translation>
+    </message>
+    <message>
         <source>SHIPPING</source>
         <translation type="unfinished">GIAO HÀNG</translation>
     </message>
     <message>
         <source>SIGN</source>
         <translation type="unfinished">KÝ</translation>
+    </message>
+    <message>
+        <source>SIGN DAY</source>
+        <translation type="unfinished">KÝ NGÀY</translation>
+    </message>
+    <message>
+        <source>START CHECK</source>
+        <translation type="unfinished">BẮT ĐẦU KIỂM TRA</translation>
+    </message>
+    <message>
+        <source>START OVER</source>
+        <translation type="unfinished">LÀM LẠI TỪ ĐẦU</translation>
     </message>
     <message>
         <source>START RUN</source>
@@ -272,12 +432,20 @@
         <translation type="unfinished">BỚT</translation>
     </message>
     <message>
+        <source>TAKE READING</source>
+        <translation type="unfinished">LẤY SỐ ĐỌC</translation>
+    </message>
+    <message>
         <source>TARE</source>
         <translation type="unfinished">BÌ</translation>
     </message>
     <message>
         <source>TRACE</source>
         <translation type="unfinished">TRUY VẾT</translation>
+    </message>
+    <message>
+        <source>TRAINING</source>
+        <translation type="unfinished">TẬP HUẤN</translation>
     </message>
     <message>
         <source>The scale's own indication counts. If this screen and the scale differ, the scale counts: stop and call the lead.</source>
@@ -296,8 +464,16 @@
         <translation type="unfinished">CHỜ</translation>
     </message>
     <message>
+        <source>WEIGH ONE BAG</source>
+        <translation type="unfinished">CÂN MỘT TÚI</translation>
+    </message>
+    <message>
         <source>WIPE PAN</source>
         <translation type="unfinished">LAU ĐĨA</translation>
+    </message>
+    <message>
+        <source>WORK OUT</source>
+        <translation type="unfinished">TÍNH</translation>
     </message>
     <message>
         <source>Why is it set aside?</source>
@@ -308,8 +484,44 @@
         <translation type="unfinished">còn túi trên đĩa: làm xong, nhấc ra rồi đóng đợt</translation>
     </message>
     <message>
+        <source>a check failed</source>
+        <translation type="unfinished">một kiểm tra không đạt</translation>
+    </message>
+    <message>
         <source>a check goes on at the scale: put no bag on it</source>
         <translation type="unfinished">đang kiểm tra cân: không đặt túi lên</translation>
+    </message>
+    <message>
+        <source>a check is due soon</source>
+        <translation type="unfinished">sắp đến giờ kiểm tra</translation>
+    </message>
+    <message>
+        <source>a check is overdue</source>
+        <translation type="unfinished">quá hạn kiểm tra</translation>
+    </message>
+    <message>
+        <source>a cover is open: close it</source>
+        <translation type="unfinished">nắp đang mở: đóng lại</translation>
+    </message>
+    <message>
+        <source>a door is open: close it</source>
+        <translation type="unfinished">cửa đang mở: đóng lại</translation>
+    </message>
+    <message>
+        <source>a held lot is on the line</source>
+        <translation type="unfinished">lô bị giữ đang trên dây chuyền</translation>
+    </message>
+    <message>
+        <source>a label does not match</source>
+        <translation type="unfinished">nhãn không khớp</translation>
+    </message>
+    <message>
+        <source>a lot ends soon</source>
+        <translation type="unfinished">lô sắp hết</translation>
+    </message>
+    <message>
+        <source>a lot should be empty</source>
+        <translation type="unfinished">lô lẽ ra đã hết</translation>
     </message>
     <message>
         <source>a new roll begins with a first-off</source>
@@ -326,6 +538,10 @@
     <message>
         <source>after a stop</source>
         <translation type="unfinished">sau khi dừng</translation>
+    </message>
+    <message>
+        <source>and {count} more, below these</source>
+        <translation type="unfinished">và {count} nữa ở dưới</translation>
     </message>
     <message>
         <source>approve a label</source>
@@ -346,6 +562,10 @@
     <message>
         <source>asked the line …</source>
         <translation type="unfinished">đã hỏi dây chuyền …</translation>
+    </message>
+    <message>
+        <source>at random</source>
+        <translation type="unfinished">ngẫu nhiên</translation>
     </message>
     <message>
         <source>bag</source>
@@ -388,6 +608,10 @@
         <translation type="unfinished">đang kiểm tra …</translation>
     </message>
     <message>
+        <source>checks made</source>
+        <translation type="unfinished">kiểm tra đã làm</translation>
+    </message>
+    <message>
         <source>choose a lot of {component}</source>
         <translation type="unfinished">chọn lô {component}</translation>
     </message>
@@ -416,6 +640,10 @@
         <translation type="unfinished">đóng</translation>
     </message>
     <message>
+        <source>compare the label, then clear the scan</source>
+        <translation type="unfinished">so nhãn rồi xử lý mã quét</translation>
+    </message>
+    <message>
         <source>confirm date and time</source>
         <translation type="unfinished">xác nhận ngày giờ</translation>
     </message>
@@ -430,6 +658,22 @@
     <message>
         <source>count the bags of the run before: {where}</source>
         <translation type="unfinished">đếm túi của đợt trước: {where}</translation>
+    </message>
+    <message>
+        <source>date or time is in doubt</source>
+        <translation type="unfinished">ngày giờ chưa chắc chắn</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation type="unfinished">ngày</translation>
+    </message>
+    <message>
+        <source>day after</source>
+        <translation type="unfinished">ngày sau</translation>
+    </message>
+    <message>
+        <source>day before</source>
+        <translation type="unfinished">ngày trước</translation>
     </message>
     <message>
         <source>decide about suspect bags</source>
@@ -460,8 +704,20 @@
         <translation type="unfinished">hết hạn – bỏ khỏi dây chuyền</translation>
     </message>
     <message>
+        <source>fetch the next lot</source>
+        <translation type="unfinished">lấy lô tiếp theo</translation>
+    </message>
+    <message>
+        <source>fetch the next roll</source>
+        <translation type="unfinished">lấy cuộn tiếp theo</translation>
+    </message>
+    <message>
         <source>fill a case or close a pallet</source>
         <translation type="unfinished">đóng thùng hoặc chốt pa-lét</translation>
+    </message>
+    <message>
+        <source>fill a little more, look at NUMBERS</source>
+        <translation type="unfinished">đóng thêm một chút, xem SỐ LIỆU</translation>
     </message>
     <message>
         <source>film or labels</source>
@@ -488,6 +744,10 @@
         <translation type="unfinished">tiếp tục sau khi dừng</translation>
     </message>
     <message>
+        <source>gross weight</source>
+        <translation type="unfinished">khối lượng cả bì</translation>
+    </message>
+    <message>
         <source>held – call QA</source>
         <translation type="unfinished">bị giữ – gọi QA</translation>
     </message>
@@ -500,8 +760,16 @@
         <translation type="unfinished">giữ nút</translation>
     </message>
     <message>
+        <source>hold, no record</source>
+        <translation type="unfinished">giữ, không có sổ</translation>
+    </message>
+    <message>
         <source>in the bag {mass}</source>
         <translation type="unfinished">trong túi {mass}</translation>
+    </message>
+    <message>
+        <source>it does not answer: is it switched on, is its cable in?</source>
+        <translation type="unfinished">không trả lời: đã bật, đã cắm dây chưa?</translation>
     </message>
     <message>
         <source>it was not out after {seconds} s: look whether it comes out</source>
@@ -544,6 +812,14 @@
         <translation type="unfinished">nhãn {serial} vẫn có thể ra: hủy ở máy in hoặc chờ</translation>
     </message>
     <message>
+        <source>labels are jammed: clear them</source>
+        <translation type="unfinished">nhãn bị kẹt: gỡ ra</translation>
+    </message>
+    <message>
+        <source>labels are not taken away: take them away</source>
+        <translation type="unfinished">nhãn chưa được lấy: lấy đi</translation>
+    </message>
+    <message>
         <source>last label</source>
         <translation type="unfinished">nhãn cuối</translation>
     </message>
@@ -558,6 +834,34 @@
     <message>
         <source>lead, on the scale</source>
         <translation type="unfinished">tổ trưởng, người cân</translation>
+    </message>
+    <message>
+        <source>leave the full screen</source>
+        <translation type="unfinished">thoát toàn màn hình</translation>
+    </message>
+    <message>
+        <source>look at date and time, then sign</source>
+        <translation type="unfinished">xem ngày giờ rồi ký</translation>
+    </message>
+    <message>
+        <source>look at the bag and its label, then GO ON</source>
+        <translation type="unfinished">xem túi và nhãn, rồi TIẾP TỤC</translation>
+    </message>
+    <message>
+        <source>look at the printer</source>
+        <translation type="unfinished">xem máy in</translation>
+    </message>
+    <message>
+        <source>look at the scale's cable and power</source>
+        <translation type="unfinished">kiểm tra dây và nguồn điện của cân</translation>
+    </message>
+    <message>
+        <source>look whether a label came out</source>
+        <translation type="unfinished">xem nhãn có ra không</translation>
+    </message>
+    <message>
+        <source>look whether the label is whole</source>
+        <translation type="unfinished">xem nhãn có nguyên vẹn không</translation>
     </message>
     <message>
         <source>lot {lot} is held: take it off and load another: {where}</source>
@@ -584,6 +888,10 @@
         <translation type="unfinished">máy</translation>
     </message>
     <message>
+        <source>make the check</source>
+        <translation type="unfinished">làm kiểm tra</translation>
+    </message>
+    <message>
         <source>manager</source>
         <translation type="unfinished">quản lý</translation>
     </message>
@@ -600,8 +908,16 @@
         <translation type="unfinished">chưa có PIN hoặc thẻ</translation>
     </message>
     <message>
+        <source>no bag of this is a product</source>
+        <translation type="unfinished">túi này không phải sản phẩm</translation>
+    </message>
+    <message>
         <source>no label roll is in: scan one in at {where}</source>
         <translation type="unfinished">chưa có cuộn nhãn: quét cuộn ở {where}</translation>
+    </message>
+    <message>
+        <source>no labels left: load a roll</source>
+        <translation type="unfinished">hết nhãn: lắp cuộn mới</translation>
     </message>
     <message>
         <source>no product</source>
@@ -610,6 +926,10 @@
     <message>
         <source>no reading</source>
         <translation type="unfinished">không có số cân</translation>
+    </message>
+    <message>
+        <source>no reading with a bag on the pan</source>
+        <translation type="unfinished">có túi trên đĩa mà không có số</translation>
     </message>
     <message>
         <source>no run is open</source>
@@ -652,6 +972,10 @@
         <translation type="unfinished">hoặc quét thẻ</translation>
     </message>
     <message>
+        <source>or the day</source>
+        <translation type="unfinished">hoặc ngày</translation>
+    </message>
+    <message>
         <source>other</source>
         <translation type="unfinished">lý do khác</translation>
     </message>
@@ -662,6 +986,10 @@
     <message>
         <source>packer</source>
         <translation type="unfinished">đóng gói</translation>
+    </message>
+    <message>
+        <source>plan the check</source>
+        <translation type="unfinished">chuẩn bị kiểm tra</translation>
     </message>
     <message>
         <source>print a label again</source>
@@ -678,6 +1006,10 @@
     <message>
         <source>propose a target</source>
         <translation type="unfinished">đề xuất mục tiêu</translation>
+    </message>
+    <message>
+        <source>put it right, then check again</source>
+        <translation type="unfinished">sửa rồi kiểm tra lại</translation>
     </message>
     <message>
         <source>qa</source>
@@ -720,6 +1052,14 @@
         <translation type="unfinished">xem và ký một ngày</translation>
     </message>
     <message>
+        <source>ribbon or ink is missing: put it in</source>
+        <translation type="unfinished">thiếu ruy băng hoặc mực: lắp vào</translation>
+    </message>
+    <message>
+        <source>ribbon or ink is used up: change it</source>
+        <translation type="unfinished">hết ruy băng hoặc mực: thay mới</translation>
+    </message>
+    <message>
         <source>room temperature</source>
         <translation type="unfinished">nhiệt độ phòng</translation>
     </message>
@@ -742,6 +1082,10 @@
     <message>
         <source>say what became of a label</source>
         <translation type="unfinished">cho biết nhãn ra sao</translation>
+    </message>
+    <message>
+        <source>say which lot is on the line</source>
+        <translation type="unfinished">cho biết lô nào trên dây chuyền</translation>
     </message>
     <message>
         <source>say who is on the scale</source>
@@ -816,12 +1160,24 @@
         <translation type="unfinished">hoãn cảnh báo</translation>
     </message>
     <message>
+        <source>shelved until {time}</source>
+        <translation type="unfinished">hoãn đến {time}</translation>
+    </message>
+    <message>
         <source>ship</source>
         <translation type="unfinished">giao hàng</translation>
     </message>
     <message>
         <source>sign a change of run</source>
         <translation type="unfinished">ký chuyển đợt</translation>
+    </message>
+    <message>
+        <source>since {time}</source>
+        <translation type="unfinished">từ {time}</translation>
+    </message>
+    <message>
+        <source>since {time}, seen by {who}</source>
+        <translation type="unfinished">từ {time}, {who} đã thấy</translation>
     </message>
     <message>
         <source>software</source>
@@ -836,6 +1192,10 @@
         <translation type="unfinished">dừng dây chuyền</translation>
     </message>
     <message>
+        <source>stored bags</source>
+        <translation type="unfinished">túi lưu kho</translation>
+    </message>
+    <message>
         <source>take it off: {where}</source>
         <translation type="unfinished">bỏ ra: {where}</translation>
     </message>
@@ -844,12 +1204,28 @@
         <translation type="unfinished">nhận thiết lập đã đổi</translation>
     </message>
     <message>
+        <source>take the lot off and load another</source>
+        <translation type="unfinished">bỏ lô ra và nạp lô khác</translation>
+    </message>
+    <message>
         <source>tare</source>
         <translation type="unfinished">bì</translation>
     </message>
     <message>
         <source>target</source>
         <translation type="unfinished">mục tiêu</translation>
+    </message>
+    <message>
+        <source>tell maintenance</source>
+        <translation type="unfinished">báo bảo trì</translation>
+    </message>
+    <message>
+        <source>tenths</source>
+        <translation type="unfinished">phần mười</translation>
+    </message>
+    <message>
+        <source>the centre is not reached</source>
+        <translation type="unfinished">không nối được trung tâm</translation>
     </message>
     <message>
         <source>the centre stops {what} {code} ({reason}): {end}</source>
@@ -864,12 +1240,28 @@
         <translation type="unfinished">quá hạn kiểm tra {what}: {where}</translation>
     </message>
     <message>
+        <source>the disk is full: free some space, then print again</source>
+        <translation type="unfinished">đĩa đầy: giải phóng chỗ rồi in lại</translation>
+    </message>
+    <message>
         <source>the empty bag of {mass} does not fit its {what}: weigh another: {where}</source>
         <translation type="unfinished">túi rỗng {mass} không khớp {what}: cân túi khác: {where}</translation>
     </message>
     <message>
+        <source>the empty pan does not show zero</source>
+        <translation type="unfinished">đĩa trống không hiện số không</translation>
+    </message>
+    <message>
         <source>the empty pan shows {mass}: wipe it, then zero the scale</source>
         <translation type="unfinished">đĩa trống hiện {mass}: lau sạch rồi về số không</translation>
+    </message>
+    <message>
+        <source>the folder for labels is gone: make {folder} again</source>
+        <translation type="unfinished">mất thư mục nhãn: tạo lại {folder}</translation>
+    </message>
+    <message>
+        <source>the label roll ends soon</source>
+        <translation type="unfinished">cuộn nhãn sắp hết</translation>
     </message>
     <message>
         <source>the label was refused ({why}): end the run, or approve it at {where}</source>
@@ -880,12 +1272,48 @@
         <translation type="unfinished">dây chuyền đang dừng, {reason}: ĐỢT, rồi THAY ĐỔI (F8) để tiếp tục</translation>
     </message>
     <message>
+        <source>the line stopped</source>
+        <translation type="unfinished">dây chuyền đã dừng</translation>
+    </message>
+    <message>
+        <source>the mean is below nominal</source>
+        <translation type="unfinished">trung bình dưới danh định</translation>
+    </message>
+    <message>
         <source>the pan must be empty before the next bag counts</source>
         <translation type="unfinished">đĩa cân phải trống trước túi tiếp theo</translation>
     </message>
     <message>
+        <source>the printer gave up</source>
+        <translation type="unfinished">máy in đã bỏ cuộc</translation>
+    </message>
+    <message>
+        <source>the printer has stopped: see its panel</source>
+        <translation type="unfinished">máy in đã dừng: xem bảng của máy</translation>
+    </message>
+    <message>
+        <source>the printer is offline: switch it on, check its cable</source>
+        <translation type="unfinished">máy in ngoại tuyến: bật lên, kiểm tra dây</translation>
+    </message>
+    <message>
+        <source>the printer is paused: press its button to go on</source>
+        <translation type="unfinished">máy in tạm dừng: bấm nút trên máy</translation>
+    </message>
+    <message>
+        <source>the printer is switched off</source>
+        <translation type="unfinished">máy in đang tắt</translation>
+    </message>
+    <message>
+        <source>the printer needs somebody</source>
+        <translation type="unfinished">máy in cần người</translation>
+    </message>
+    <message>
         <source>the printer: {why}</source>
         <translation type="unfinished">máy in: {why}</translation>
+    </message>
+    <message>
+        <source>the queue cannot reach the printer: switch it on, check its cable</source>
+        <translation type="unfinished">không tới được máy in: bật lên, kiểm tra dây</translation>
     </message>
     <message>
         <source>the run begins with a check of the scale: {where}</source>
@@ -956,6 +1384,14 @@
         <translation type="unfinished">sai thẻ quá nhiều lần: chờ {time}</translation>
     </message>
     <message>
+        <source>touch an alarm first</source>
+        <translation type="unfinished">chạm một cảnh báo trước</translation>
+    </message>
+    <message>
+        <source>touch who you are first</source>
+        <translation type="unfinished">chạm tên mình trước</translation>
+    </message>
+    <message>
         <source>upper</source>
         <translation type="unfinished">tối đa</translation>
     </message>
@@ -968,12 +1404,20 @@
         <translation type="unfinished">đang chờ số đầu tiên từ cân</translation>
     </message>
     <message>
+        <source>warm or damaged</source>
+        <translation type="unfinished">ấm hoặc hư hỏng</translation>
+    </message>
+    <message>
         <source>wash record</source>
         <translation type="unfinished">sổ rửa</translation>
     </message>
     <message>
         <source>weigh an empty bag within {count} bags</source>
         <translation type="unfinished">cân túi rỗng trong {count} túi</translation>
+    </message>
+    <message>
+        <source>wipe the pan, then zero the scale</source>
+        <translation type="unfinished">lau đĩa rồi về số không</translation>
     </message>
     <message>
         <source>work at this screen</source>

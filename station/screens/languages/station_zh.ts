@@ -24,12 +24,28 @@
         <translation type="unfinished">加</translation>
     </message>
     <message>
+        <source>ALARMS</source>
+        <translation type="unfinished">警报</translation>
+    </message>
+    <message>
         <source>BACK</source>
         <translation type="unfinished">返回</translation>
     </message>
     <message>
+        <source>BAG AGAIN</source>
+        <translation type="unfinished">重做此袋</translation>
+    </message>
+    <message>
         <source>BAG ON</source>
         <translation type="unfinished">放上袋子</translation>
+    </message>
+    <message>
+        <source>BEFORE</source>
+        <translation type="unfinished">之前</translation>
+    </message>
+    <message>
+        <source>BIN</source>
+        <translation type="unfinished">废料箱</translation>
     </message>
     <message>
         <source>Best before</source>
@@ -60,20 +76,56 @@
         <translation type="unfinished">CO2</translation>
     </message>
     <message>
+        <source>COUNTED</source>
+        <translation type="unfinished">已清点</translation>
+    </message>
+    <message>
+        <source>CUT ON</source>
+        <translation type="unfinished">切割日</translation>
+    </message>
+    <message>
+        <source>DECIDE</source>
+        <translation type="unfinished">决定</translation>
+    </message>
+    <message>
         <source>DO NOT SIGN</source>
         <translation type="unfinished">不签名</translation>
+    </message>
+    <message>
+        <source>DRAW</source>
+        <translation type="unfinished">抽样</translation>
+    </message>
+    <message>
+        <source>DUMP</source>
+        <translation type="unfinished">倒掉</translation>
     </message>
     <message>
         <source>EMPTY PAN</source>
         <translation type="unfinished">清空秤盘</translation>
     </message>
     <message>
+        <source>END</source>
+        <translation type="unfinished">结束</translation>
+    </message>
+    <message>
         <source>END RUN</source>
         <translation type="unfinished">结束生产</translation>
     </message>
     <message>
+        <source>ENTER</source>
+        <translation type="unfinished">录入</translation>
+    </message>
+    <message>
+        <source>FILTER</source>
+        <translation type="unfinished">筛选</translation>
+    </message>
+    <message>
         <source>FIRST-OFF</source>
         <translation type="unfinished">首件</translation>
+    </message>
+    <message>
+        <source>GIVE UP</source>
+        <translation type="unfinished">放弃</translation>
     </message>
     <message>
         <source>GO ON</source>
@@ -88,6 +140,30 @@
         <translation type="unfinished">合格袋数：{count}，另放：{aside}</translation>
     </message>
     <message>
+        <source>HOLD</source>
+        <translation type="unfinished">扣留</translation>
+    </message>
+    <message>
+        <source>HOLD IT</source>
+        <translation type="unfinished">扣留它</translation>
+    </message>
+    <message>
+        <source>HOLD STAYS</source>
+        <translation type="unfinished">继续扣留</translation>
+    </message>
+    <message>
+        <source>I HAVE SEEN IT</source>
+        <translation type="unfinished">我已看到</translation>
+    </message>
+    <message>
+        <source>KEEP</source>
+        <translation type="unfinished">保存</translation>
+    </message>
+    <message>
+        <source>KEEP CHART</source>
+        <translation type="unfinished">保存图表</translation>
+    </message>
+    <message>
         <source>LABELS</source>
         <translation type="unfinished">标签</translation>
     </message>
@@ -96,12 +172,28 @@
         <translation type="unfinished">语言</translation>
     </message>
     <message>
+        <source>LEAD</source>
+        <translation type="unfinished">班长</translation>
+    </message>
+    <message>
         <source>LIFT BAG</source>
         <translation type="unfinished">取走袋子</translation>
     </message>
     <message>
         <source>LINE</source>
         <translation type="unfinished">生产线</translation>
+    </message>
+    <message>
+        <source>LOAD AGAIN</source>
+        <translation type="unfinished">重新加载</translation>
+    </message>
+    <message>
+        <source>LOOK UP</source>
+        <translation type="unfinished">查询</translation>
+    </message>
+    <message>
+        <source>LOT</source>
+        <translation type="unfinished">批次</translation>
     </message>
     <message>
         <source>LOTS</source>
@@ -140,6 +232,10 @@
         <translation type="unfinished">平均净重 {mass}</translation>
     </message>
     <message>
+        <source>NEW HOLD</source>
+        <translation type="unfinished">新扣留</translation>
+    </message>
+    <message>
         <source>NO READING</source>
         <translation type="unfinished">无读数</translation>
     </message>
@@ -152,6 +248,10 @@
         <translation type="unfinished">下一步：{what}</translation>
     </message>
     <message>
+        <source>No alarm stands. What needs nobody is kept as an event.</source>
+        <translation type="unfinished">没有警报。不需要人处理的记为事件。</translation>
+    </message>
+    <message>
         <source>No good bag yet</source>
         <translation type="unfinished">还没有合格袋</translation>
     </message>
@@ -160,12 +260,16 @@
         <translation type="unfinished">没有进行中的生产</translation>
     </message>
     <message>
-        <source>O2</source>
-        <translation type="unfinished">O2</translation>
-    </message>
-    <message>
         <source>OF THE PACKER</source>
         <translation type="unfinished">按包装员</translation>
+    </message>
+    <message>
+        <source>OPEN</source>
+        <translation type="unfinished">打开</translation>
+    </message>
+    <message>
+        <source>OPEN ONLY</source>
+        <translation type="unfinished">仅未结</translation>
     </message>
     <message>
         <source>ORDER DONE</source>
@@ -184,8 +288,20 @@
         <translation type="unfinished">订单：{count} 袋</translation>
     </message>
     <message>
+        <source>PACKED ON</source>
+        <translation type="unfinished">包装日</translation>
+    </message>
+    <message>
         <source>PACKER</source>
         <translation type="unfinished">包装</translation>
+    </message>
+    <message>
+        <source>PAPER</source>
+        <translation type="unfinished">纸张</translation>
+    </message>
+    <message>
+        <source>PRINT</source>
+        <translation type="unfinished">打印</translation>
     </message>
     <message>
         <source>QA</source>
@@ -194,6 +310,34 @@
     <message>
         <source>QUALITY</source>
         <translation type="unfinished">质量</translation>
+    </message>
+    <message>
+        <source>RECEIVE</source>
+        <translation type="unfinished">收货</translation>
+    </message>
+    <message>
+        <source>RECORD</source>
+        <translation type="unfinished">记录</translation>
+    </message>
+    <message>
+        <source>RECORD PROPOSAL</source>
+        <translation type="unfinished">记录提议</translation>
+    </message>
+    <message>
+        <source>REHEARSE</source>
+        <translation type="unfinished">演练</translation>
+    </message>
+    <message>
+        <source>RELEASE</source>
+        <translation type="unfinished">放行</translation>
+    </message>
+    <message>
+        <source>RELEASE ALL</source>
+        <translation type="unfinished">全部放行</translation>
+    </message>
+    <message>
+        <source>RELEASE BEFORE STEP</source>
+        <translation type="unfinished">放行之前的</translation>
     </message>
     <message>
         <source>ROLL</source>
@@ -236,12 +380,28 @@
         <translation type="unfinished">放到一边</translation>
     </message>
     <message>
+        <source>SHELVE</source>
+        <translation type="unfinished">搁置</translation>
+    </message>
+    <message>
         <source>SHIPPING</source>
         <translation type="unfinished">发货</translation>
     </message>
     <message>
         <source>SIGN</source>
         <translation type="unfinished">签名</translation>
+    </message>
+    <message>
+        <source>SIGN DAY</source>
+        <translation type="unfinished">签署当天</translation>
+    </message>
+    <message>
+        <source>START CHECK</source>
+        <translation type="unfinished">开始检查</translation>
+    </message>
+    <message>
+        <source>START OVER</source>
+        <translation type="unfinished">重新开始</translation>
     </message>
     <message>
         <source>START RUN</source>
@@ -272,12 +432,20 @@
         <translation type="unfinished">取出</translation>
     </message>
     <message>
+        <source>TAKE READING</source>
+        <translation type="unfinished">取读数</translation>
+    </message>
+    <message>
         <source>TARE</source>
         <translation type="unfinished">皮重</translation>
     </message>
     <message>
         <source>TRACE</source>
         <translation type="unfinished">追溯</translation>
+    </message>
+    <message>
+        <source>TRAINING</source>
+        <translation type="unfinished">培训</translation>
     </message>
     <message>
         <source>The scale's own indication counts. If this screen and the scale differ, the scale counts: stop and call the lead.</source>
@@ -296,8 +464,16 @@
         <translation type="unfinished">等待</translation>
     </message>
     <message>
+        <source>WEIGH ONE BAG</source>
+        <translation type="unfinished">称一袋</translation>
+    </message>
+    <message>
         <source>WIPE PAN</source>
         <translation type="unfinished">擦秤盘</translation>
+    </message>
+    <message>
+        <source>WORK OUT</source>
+        <translation type="unfinished">计算</translation>
     </message>
     <message>
         <source>Why is it set aside?</source>
@@ -308,8 +484,44 @@
         <translation type="unfinished">秤盘上有袋子：做完并取走，再结束生产</translation>
     </message>
     <message>
+        <source>a check failed</source>
+        <translation type="unfinished">一项检查不合格</translation>
+    </message>
+    <message>
         <source>a check goes on at the scale: put no bag on it</source>
         <translation type="unfinished">正在检查秤：不要放袋子</translation>
+    </message>
+    <message>
+        <source>a check is due soon</source>
+        <translation type="unfinished">即将检查</translation>
+    </message>
+    <message>
+        <source>a check is overdue</source>
+        <translation type="unfinished">检查已逾期</translation>
+    </message>
+    <message>
+        <source>a cover is open: close it</source>
+        <translation type="unfinished">盖子开着：关上</translation>
+    </message>
+    <message>
+        <source>a door is open: close it</source>
+        <translation type="unfinished">门开着：关上</translation>
+    </message>
+    <message>
+        <source>a held lot is on the line</source>
+        <translation type="unfinished">被扣留的批次在线上</translation>
+    </message>
+    <message>
+        <source>a label does not match</source>
+        <translation type="unfinished">标签不符</translation>
+    </message>
+    <message>
+        <source>a lot ends soon</source>
+        <translation type="unfinished">批次快用完</translation>
+    </message>
+    <message>
+        <source>a lot should be empty</source>
+        <translation type="unfinished">批次应已用完</translation>
     </message>
     <message>
         <source>a new roll begins with a first-off</source>
@@ -326,6 +538,10 @@
     <message>
         <source>after a stop</source>
         <translation type="unfinished">停线后</translation>
+    </message>
+    <message>
+        <source>and {count} more, below these</source>
+        <translation type="unfinished">下面还有 {count} 个</translation>
     </message>
     <message>
         <source>approve a label</source>
@@ -346,6 +562,10 @@
     <message>
         <source>asked the line …</source>
         <translation type="unfinished">正在询问生产线 …</translation>
+    </message>
+    <message>
+        <source>at random</source>
+        <translation type="unfinished">随机</translation>
     </message>
     <message>
         <source>bag</source>
@@ -388,6 +608,10 @@
         <translation type="unfinished">正在核对 …</translation>
     </message>
     <message>
+        <source>checks made</source>
+        <translation type="unfinished">已做检查</translation>
+    </message>
+    <message>
         <source>choose a lot of {component}</source>
         <translation type="unfinished">选择 {component} 的批次</translation>
     </message>
@@ -416,6 +640,10 @@
         <translation type="unfinished">关闭</translation>
     </message>
     <message>
+        <source>compare the label, then clear the scan</source>
+        <translation type="unfinished">核对标签，再处理扫码</translation>
+    </message>
+    <message>
         <source>confirm date and time</source>
         <translation type="unfinished">确认日期和时间</translation>
     </message>
@@ -430,6 +658,22 @@
     <message>
         <source>count the bags of the run before: {where}</source>
         <translation type="unfinished">清点上次生产的袋数：{where}</translation>
+    </message>
+    <message>
+        <source>date or time is in doubt</source>
+        <translation type="unfinished">日期或时间存疑</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation type="unfinished">日</translation>
+    </message>
+    <message>
+        <source>day after</source>
+        <translation type="unfinished">后一天</translation>
+    </message>
+    <message>
+        <source>day before</source>
+        <translation type="unfinished">前一天</translation>
     </message>
     <message>
         <source>decide about suspect bags</source>
@@ -460,8 +704,20 @@
         <translation type="unfinished">已过期，撤下生产线</translation>
     </message>
     <message>
+        <source>fetch the next lot</source>
+        <translation type="unfinished">去取下一批</translation>
+    </message>
+    <message>
+        <source>fetch the next roll</source>
+        <translation type="unfinished">去取下一卷</translation>
+    </message>
+    <message>
         <source>fill a case or close a pallet</source>
         <translation type="unfinished">装箱或封托盘</translation>
+    </message>
+    <message>
+        <source>fill a little more, look at NUMBERS</source>
+        <translation type="unfinished">多装一点，看 数据</translation>
     </message>
     <message>
         <source>film or labels</source>
@@ -488,6 +744,10 @@
         <translation type="unfinished">停线后继续</translation>
     </message>
     <message>
+        <source>gross weight</source>
+        <translation type="unfinished">毛重</translation>
+    </message>
+    <message>
         <source>held – call QA</source>
         <translation type="unfinished">已扣留，叫质检</translation>
     </message>
@@ -500,8 +760,16 @@
         <translation type="unfinished">按住</translation>
     </message>
     <message>
+        <source>hold, no record</source>
+        <translation type="unfinished">扣留，无记录</translation>
+    </message>
+    <message>
         <source>in the bag {mass}</source>
         <translation type="unfinished">袋内 {mass}</translation>
+    </message>
+    <message>
+        <source>it does not answer: is it switched on, is its cable in?</source>
+        <translation type="unfinished">没有应答：开机了吗，电缆插好了吗？</translation>
     </message>
     <message>
         <source>it was not out after {seconds} s: look whether it comes out</source>
@@ -544,6 +812,14 @@
         <translation type="unfinished">标签 {serial} 可能还会出来：在打印机上取消，或等待</translation>
     </message>
     <message>
+        <source>labels are jammed: clear them</source>
+        <translation type="unfinished">标签卡住：清除</translation>
+    </message>
+    <message>
+        <source>labels are not taken away: take them away</source>
+        <translation type="unfinished">标签没有取走：取走</translation>
+    </message>
+    <message>
         <source>last label</source>
         <translation type="unfinished">上一张标签</translation>
     </message>
@@ -558,6 +834,34 @@
     <message>
         <source>lead, on the scale</source>
         <translation type="unfinished">班长，称重员</translation>
+    </message>
+    <message>
+        <source>leave the full screen</source>
+        <translation type="unfinished">退出全屏</translation>
+    </message>
+    <message>
+        <source>look at date and time, then sign</source>
+        <translation type="unfinished">核对日期和时间，再签名</translation>
+    </message>
+    <message>
+        <source>look at the bag and its label, then GO ON</source>
+        <translation type="unfinished">查看袋子和标签，再按 继续</translation>
+    </message>
+    <message>
+        <source>look at the printer</source>
+        <translation type="unfinished">查看打印机</translation>
+    </message>
+    <message>
+        <source>look at the scale's cable and power</source>
+        <translation type="unfinished">检查秤的电缆和电源</translation>
+    </message>
+    <message>
+        <source>look whether a label came out</source>
+        <translation type="unfinished">看标签是否出来</translation>
+    </message>
+    <message>
+        <source>look whether the label is whole</source>
+        <translation type="unfinished">看标签是否完整</translation>
     </message>
     <message>
         <source>lot {lot} is held: take it off and load another: {where}</source>
@@ -584,6 +888,10 @@
         <translation type="unfinished">机器</translation>
     </message>
     <message>
+        <source>make the check</source>
+        <translation type="unfinished">做检查</translation>
+    </message>
+    <message>
         <source>manager</source>
         <translation type="unfinished">经理</translation>
     </message>
@@ -600,8 +908,16 @@
         <translation type="unfinished">还没有 PIN 或工牌</translation>
     </message>
     <message>
+        <source>no bag of this is a product</source>
+        <translation type="unfinished">这些袋子不是产品</translation>
+    </message>
+    <message>
         <source>no label roll is in: scan one in at {where}</source>
         <translation type="unfinished">没有标签卷：在 {where} 扫入</translation>
+    </message>
+    <message>
+        <source>no labels left: load a roll</source>
+        <translation type="unfinished">没有标签了：装一卷</translation>
     </message>
     <message>
         <source>no product</source>
@@ -610,6 +926,10 @@
     <message>
         <source>no reading</source>
         <translation type="unfinished">无读数</translation>
+    </message>
+    <message>
+        <source>no reading with a bag on the pan</source>
+        <translation type="unfinished">秤盘上有袋但无读数</translation>
     </message>
     <message>
         <source>no run is open</source>
@@ -652,6 +972,10 @@
         <translation type="unfinished">或扫工牌</translation>
     </message>
     <message>
+        <source>or the day</source>
+        <translation type="unfinished">或日期</translation>
+    </message>
+    <message>
         <source>other</source>
         <translation type="unfinished">其他</translation>
     </message>
@@ -662,6 +986,10 @@
     <message>
         <source>packer</source>
         <translation type="unfinished">包装员</translation>
+    </message>
+    <message>
+        <source>plan the check</source>
+        <translation type="unfinished">安排检查</translation>
     </message>
     <message>
         <source>print a label again</source>
@@ -678,6 +1006,10 @@
     <message>
         <source>propose a target</source>
         <translation type="unfinished">提出目标值</translation>
+    </message>
+    <message>
+        <source>put it right, then check again</source>
+        <translation type="unfinished">改正后再检查</translation>
     </message>
     <message>
         <source>qa</source>
@@ -720,6 +1052,14 @@
         <translation type="unfinished">审阅并签署一天</translation>
     </message>
     <message>
+        <source>ribbon or ink is missing: put it in</source>
+        <translation type="unfinished">缺少色带或墨：装上</translation>
+    </message>
+    <message>
+        <source>ribbon or ink is used up: change it</source>
+        <translation type="unfinished">色带或墨用完：更换</translation>
+    </message>
+    <message>
         <source>room temperature</source>
         <translation type="unfinished">车间温度</translation>
     </message>
@@ -742,6 +1082,10 @@
     <message>
         <source>say what became of a label</source>
         <translation type="unfinished">说明标签去向</translation>
+    </message>
+    <message>
+        <source>say which lot is on the line</source>
+        <translation type="unfinished">说明线上是哪一批</translation>
     </message>
     <message>
         <source>say who is on the scale</source>
@@ -816,12 +1160,24 @@
         <translation type="unfinished">搁置警报</translation>
     </message>
     <message>
+        <source>shelved until {time}</source>
+        <translation type="unfinished">搁置到 {time}</translation>
+    </message>
+    <message>
         <source>ship</source>
         <translation type="unfinished">发货</translation>
     </message>
     <message>
         <source>sign a change of run</source>
         <translation type="unfinished">签署生产更换</translation>
+    </message>
+    <message>
+        <source>since {time}</source>
+        <translation type="unfinished">自 {time}</translation>
+    </message>
+    <message>
+        <source>since {time}, seen by {who}</source>
+        <translation type="unfinished">自 {time}，{who} 已看到</translation>
     </message>
     <message>
         <source>software</source>
@@ -836,6 +1192,10 @@
         <translation type="unfinished">停线</translation>
     </message>
     <message>
+        <source>stored bags</source>
+        <translation type="unfinished">库存袋</translation>
+    </message>
+    <message>
         <source>take it off: {where}</source>
         <translation type="unfinished">撤下：{where}</translation>
     </message>
@@ -844,12 +1204,28 @@
         <translation type="unfinished">接受更改的设置</translation>
     </message>
     <message>
+        <source>take the lot off and load another</source>
+        <translation type="unfinished">撤下批次并换一批</translation>
+    </message>
+    <message>
         <source>tare</source>
         <translation type="unfinished">皮重</translation>
     </message>
     <message>
         <source>target</source>
         <translation type="unfinished">目标</translation>
+    </message>
+    <message>
+        <source>tell maintenance</source>
+        <translation type="unfinished">通知维修</translation>
+    </message>
+    <message>
+        <source>tenths</source>
+        <translation type="unfinished">十分位</translation>
+    </message>
+    <message>
+        <source>the centre is not reached</source>
+        <translation type="unfinished">连不上中心</translation>
     </message>
     <message>
         <source>the centre stops {what} {code} ({reason}): {end}</source>
@@ -864,12 +1240,28 @@
         <translation type="unfinished">{what}的检查已逾期：{where}</translation>
     </message>
     <message>
+        <source>the disk is full: free some space, then print again</source>
+        <translation type="unfinished">磁盘已满：腾出空间后再打印</translation>
+    </message>
+    <message>
         <source>the empty bag of {mass} does not fit its {what}: weigh another: {where}</source>
         <translation type="unfinished">空袋 {mass} 与{what}不符：另称一个：{where}</translation>
     </message>
     <message>
+        <source>the empty pan does not show zero</source>
+        <translation type="unfinished">空秤盘不显示零</translation>
+    </message>
+    <message>
         <source>the empty pan shows {mass}: wipe it, then zero the scale</source>
         <translation type="unfinished">空秤盘显示 {mass}：擦干净，然后置零</translation>
+    </message>
+    <message>
+        <source>the folder for labels is gone: make {folder} again</source>
+        <translation type="unfinished">标签文件夹不见了：重新建立 {folder}</translation>
+    </message>
+    <message>
+        <source>the label roll ends soon</source>
+        <translation type="unfinished">标签卷快用完</translation>
     </message>
     <message>
         <source>the label was refused ({why}): end the run, or approve it at {where}</source>
@@ -880,12 +1272,48 @@
         <translation type="unfinished">生产线停着，{reason}：按 生产，再按 更换 (F8) 继续</translation>
     </message>
     <message>
+        <source>the line stopped</source>
+        <translation type="unfinished">生产线停了</translation>
+    </message>
+    <message>
+        <source>the mean is below nominal</source>
+        <translation type="unfinished">平均值低于标称</translation>
+    </message>
+    <message>
         <source>the pan must be empty before the next bag counts</source>
         <translation type="unfinished">放下一袋前秤盘必须空</translation>
     </message>
     <message>
+        <source>the printer gave up</source>
+        <translation type="unfinished">打印机放弃了</translation>
+    </message>
+    <message>
+        <source>the printer has stopped: see its panel</source>
+        <translation type="unfinished">打印机停了：看它的面板</translation>
+    </message>
+    <message>
+        <source>the printer is offline: switch it on, check its cable</source>
+        <translation type="unfinished">打印机离线：开机，检查电缆</translation>
+    </message>
+    <message>
+        <source>the printer is paused: press its button to go on</source>
+        <translation type="unfinished">打印机暂停：按它的按钮继续</translation>
+    </message>
+    <message>
+        <source>the printer is switched off</source>
+        <translation type="unfinished">打印机关着</translation>
+    </message>
+    <message>
+        <source>the printer needs somebody</source>
+        <translation type="unfinished">打印机需要人</translation>
+    </message>
+    <message>
         <source>the printer: {why}</source>
         <translation type="unfinished">打印机：{why}</translation>
+    </message>
+    <message>
+        <source>the queue cannot reach the printer: switch it on, check its cable</source>
+        <translation type="unfinished">队列连不上打印机：开机，检查电缆</translation>
     </message>
     <message>
         <source>the run begins with a check of the scale: {where}</source>
@@ -956,6 +1384,14 @@
         <translation type="unfinished">工牌错误太多：等 {time}</translation>
     </message>
     <message>
+        <source>touch an alarm first</source>
+        <translation type="unfinished">先点一个警报</translation>
+    </message>
+    <message>
+        <source>touch who you are first</source>
+        <translation type="unfinished">先点自己的名字</translation>
+    </message>
+    <message>
         <source>upper</source>
         <translation type="unfinished">上限</translation>
     </message>
@@ -968,12 +1404,20 @@
         <translation type="unfinished">正在等秤的第一个读数</translation>
     </message>
     <message>
+        <source>warm or damaged</source>
+        <translation type="unfinished">温热或损坏</translation>
+    </message>
+    <message>
         <source>wash record</source>
         <translation type="unfinished">清洗记录</translation>
     </message>
     <message>
         <source>weigh an empty bag within {count} bags</source>
         <translation type="unfinished">{count} 袋内称一个空袋</translation>
+    </message>
+    <message>
+        <source>wipe the pan, then zero the scale</source>
+        <translation type="unfinished">擦秤盘，然后置零</translation>
     </message>
     <message>
         <source>work at this screen</source>

@@ -11,6 +11,7 @@ from typing_extensions import override
 
 from station.core.alarms import Priority
 from station.screens.theme import Face, Palette, Ruler
+from station.screens.tongue import say
 from station.screens.widgets.lettering import draw, draw_right, fit
 from station.screens.widgets.painted import Painted, barred_frame, hatch, stroke
 
@@ -92,12 +93,12 @@ class AlarmList(Painted[AlarmsView]):
     def paint(self, painter: QPainter) -> None:
         px = Ruler.of(self.screen()).px
         if not self.view.rows:
-            words = fit(self.view.none, Face.TEXT, px(6.4), self.width(), px(20))
+            words = fit(say(self.view.none), Face.TEXT, px(6.4), self.width(), px(20))
             draw(painter, words, 0, px(4), self.colours.muted)
         for row, box in zip(self.view.rows, self.boxes, strict=False):
             self._row(painter, row, box)
         if more := len(self.view.rows) - len(self.boxes):
-            words = fit(f"and {more} more, below these", Face.NARROW, px(4.4), self.width())
+            words = fit(say(f"and {more} more, below these"), Face.NARROW, px(4.4), self.width())
             draw(painter, words, 0, self.boxes[-1].bottom() + px(4), self.colours.ink)
 
     def _row(self, painter: QPainter, row: AlarmRow, box: QRectF) -> None:
@@ -109,10 +110,10 @@ class AlarmList(Painted[AlarmsView]):
         self._shape(painter, row, box)
         left, right = box.left() + px(2 * _EDGE_MM), box.right() - px(_EDGE_MM)
         room = right - left
-        state = fit(row.state, Face.NARROW, px(3.6), room * 0.4)
-        name = fit(row.name, Face.VERB, px(6.4), room * 0.58)
-        words = fit(row.words, Face.NARROW, px(3.8), room, least=0.7)
-        answer = fit(row.answer, Face.VERB, px(4.4), room, least=0.7)
+        state = fit(say(row.state), Face.NARROW, px(3.6), room * 0.4)
+        name = fit(say(row.name), Face.VERB, px(6.4), room * 0.58)
+        words = fit(say(row.words), Face.NARROW, px(3.8), room, least=0.7)
+        answer = fit(say(row.answer), Face.VERB, px(4.4), room, least=0.7)
         draw(painter, name, left, box.top() + px(5), ink)
         draw_right(painter, state, right, box.top() + px(5) + name.cap - state.cap, ink)
         draw(painter, words, left, box.top() + px(14.4), ink)

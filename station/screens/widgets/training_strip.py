@@ -9,6 +9,7 @@ from typing_extensions import override
 
 from station.core.training import MARK, NO_PRODUCT
 from station.screens.theme import Face, Palette, Ruler
+from station.screens.tongue import tr
 from station.screens.widgets.lettering import draw, fit
 from station.screens.widgets.painted import Painted, hatch
 
@@ -36,7 +37,7 @@ class TrainingStrip(Painted[tuple[str, str]]):
         px = Ruler.of(self.screen()).px
         colours, box = self.colours, QRectF(self.rect())
         hatch(painter, box, colours.ink, colours.ground, px(7))
-        word, sentence = self.view
+        word, sentence = map(tr, self.view)
         room = box.width() - 2 * px(_ENDS_MM)
         big = fit(word, Face.VERB, px(WORD_MM), room, least=0.3)
         small = fit(sentence, Face.NARROW, px(SENTENCE_MM), room, least=0.8)

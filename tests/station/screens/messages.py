@@ -30,6 +30,8 @@ PAGES = (
     *("offer", "aside_panel", "pin_pad", "number_pad"),
 )
 """Modules whose widgets' words are translated; elsewhere only what is marked."""
+NO_BUTTONS = ("bench", "manager", "manager_sign", "service_learn", "service_swap", "service_wire")
+"""Modules whose buttons wait too: of the simulator, of managers and of maintenance."""
 _WIDGETS = {
     "TouchButton": (1, 2),
     "Text": (1,),
@@ -43,7 +45,8 @@ _WIDGETS = {
     "_refuse": (0,),
 }
 """Callables and the places of their words among the arguments."""
-_NO_WORDS = re.compile(r"(F?[0-9]*|PIN|[^a-zA-Z]*)")
+_NO_WORDS = re.compile(r"(F?[0-9]*|PIN|kg|[^a-zA-Z]*|[^a-zA-Z]*[a-zA-Z][^a-zA-Z]*)")
+"""Keys, figures and signs, which are the same in every language."""
 _LOCALES = {"es": "es_ES", "fr": "fr_FR", "pa": "pa_IN", "vi": "vi_VN", "zh": "zh_CN"}
 _LOCALES |= {"tl": "tl_PH", "pt": "pt_PT"}
 
@@ -53,20 +56,21 @@ def sources() -> tuple[str, ...]:
     """Every message, in the order of its letters."""
     found = set(SENTENCES) | set(WORDS)
     for file in sorted(SCREENS.rglob("*.py")):
-        found |= set(_in_module(ast.parse(file.read_text("utf-8")), file.stem in PAGES))
+        found |= set(_in_module(ast.parse(file.read_text("utf-8")), file.stem))
     return tuple(sorted(one for one in found if not _NO_WORDS.fullmatch(one)))
 
 
-def _in_module(tree: ast.AST, page: bool) -> Iterator[str]:
+def _in_module(tree: ast.AST, file: str) -> Iterator[str]:
+    page = file in PAGES
     for call in (node for node in ast.walk(tree) if isinstance(node, ast.Call)):
         name = getattr(call.func, "id", getattr(call.func, "attr", ""))
         places: tuple[int, ...] = ()
         if name in ("tr", "mark") or getattr(call.func, "id", "") == "say":
             places = (0,)
-        elif page:
+        elif page or (name == "TouchButton" and file not in NO_BUTTONS):
             places = _WIDGETS.get(name, ())
         words = [call.args[at] for at in places if at < len(call.args)]
-        if places and page:
+        if places and (page or name == "TouchButton"):
             words += [one.value for one in call.keywords if one.arg == "small"]
         for node in words:
             yield from _constants(node)
