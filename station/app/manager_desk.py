@@ -6,7 +6,6 @@ from datetime import timedelta
 from decimal import Decimal
 from pathlib import Path
 
-from station.app.assembly import software
 from station.app.manager_money import money_of
 from station.config.packhouse import Packhouse
 from station.core.approvals import digest_of, refused_fact, target_fact, version_fact
@@ -23,6 +22,7 @@ from station.reports.period import Period as Found
 from station.reports.period import period
 from station.screens.manager_source import Money, Pending, Period, Told
 from station.screens.numbers_words import Row
+from station.software_id import software_id
 from station.store.bag_sums import production_days
 
 _DAYS = {Period.DAY: 1, Period.WEEK: 7}
@@ -77,9 +77,8 @@ class ManagerDesk:
         def tell(_: str, done: int, parts: int) -> None:
             told(5 + 75 * done // parts)
 
-        words = f"pack line station {software()}"
         water = self._house.settings.lots.water
-        found = evidence_of_run(self._home, "last", words, tell, water)
+        found = evidence_of_run(self._home, "last", software_id(), tell, water)
         files = evidence_files(found, evidence_pdf(found, lambda _: told(85)))
         run = found.runs[-1].record.run
         return self._written(f"evidence/{run.blend_lot}", files, told)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import sys
-from importlib.metadata import version
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
 
@@ -14,6 +13,7 @@ from station.cli.options import AsJson, Config, Force, Home, home_of
 from station.cli.page import Weight, facts, heading, listing, note
 from station.core.metrology.clause import RuleRefused
 from station.errors import BadInput, EnvironmentFault
+from station.software_id import software_id
 
 if TYPE_CHECKING:
     from station.reports.evidence import Evidence
@@ -56,11 +56,6 @@ def evidence(
     run_verb(as_json, work)
 
 
-def software_words() -> str:
-    """What packs and reports, as papers name it."""
-    return f"pack line station {version('pack-line-station')}"
-
-
 def _check_folder(out: Path, *, force: bool) -> None:
     if out.exists() and not out.is_dir():
         raise BadInput(f"--out {out}", "is a file: name a folder")
@@ -85,9 +80,9 @@ def _found(home: Path, run: str | None, lot: str | None, config: Path | None) ->
 
     try:
         if run is not None:
-            return evidence_of_run(home, run, software_words(), tell, water)
+            return evidence_of_run(home, run, software_id(), tell, water)
         assert lot is not None
-        return evidence_of_lot(home, lot, software_words(), tell, water)
+        return evidence_of_lot(home, lot, software_id(), tell, water)
     except RuleRefused as refused:
         raise BadInput("the rules of a run", str(refused)) from refused
 
@@ -103,7 +98,7 @@ def _answer(found: Evidence, out: Path, files: dict[str, int]) -> Answer:
     document: dict[str, Json] = {
         "of": found.asked,
         "folder": str(out),
-        "software": found.software,
+        "software": {"version": found.software.version, "sha256": found.software.digest},
         "journal_whole": found.proof.whole,
         "journal_entries": found.proof.entries,
         "head": {"seq": found.proof.head_seq, "hash": found.proof.head},
@@ -119,10 +114,13 @@ def _answer(found: Evidence, out: Path, files: dict[str, int]) -> Answer:
                 "entries": len(one.entered),
                 "rolls": len(one.rolls),
                 "stops": len(one.stops),
+                "proofs": {
+                    proof.what: proof.file or f"none: {proof.why_not}" for proof in one.proofs
+                },
             }
             for one in found.runs
         ],
-        "windows": len(found.windows),
+        "windows": len(found.windows) + len(found.others),
         "lots": [one.lot.code for one in found.trace.receipts],
         "files": dict(files.items()),
     }

@@ -17,6 +17,7 @@ from labels.pdf import drawer_of
 from labels.release import ReleasedLabel, release
 from station.core.balance import Water
 from station.core.checks.rolls import RollAccount
+from station.core.checks.suspect import FiledWindow
 from station.core.facts import FACT_KINDS, FactRecord
 from station.core.journal import EntryKind
 from station.core.pack import Quality, Residue
@@ -25,14 +26,16 @@ from station.errors import BadInput
 from station.line.suspected import Suspected
 from station.reports.batch import BatchRecord, batch_record
 from station.reports.evidence_facts import texts_of, touching
+from station.reports.evidence_proof import EntryProof, prove_run
 from station.reports.label_facts import design_of, specimen_label
 from station.reports.traceability import Traceability, of_lot, of_run
+from station.software_id import SoftwareId
 from station.store.bag_sums import RunSpan, run_spans
 from station.store.facts import facts
 from station.store.label_rolls import roll_accounts
 from station.store.queries import in_doubt
 from station.store.residues import residues_of
-from station.store.suspects import suspect_windows
+from station.store.suspects import filed_windows, suspect_windows
 from station.store.verify import VerifyReport, verify
 from station.store.weighed import packs_of_run, plant_zone
 
@@ -53,6 +56,7 @@ class RunEvidence:
         residues: readings of the empty pan.
         specimen: its label as the first-off saw it; None where it cannot be drawn any more.
         why_none: why it cannot; empty where it can.
+        proofs: of its first and last entry.
     """
 
     record: BatchRecord
@@ -63,6 +67,7 @@ class RunEvidence:
     residues: tuple[Residue, ...]
     specimen: ReleasedLabel | None
     why_none: str
+    proofs: tuple[EntryProof, ...]
 
     def of(self, *kinds: EntryKind) -> tuple[FactRecord, ...]:
         """Its facts of some kinds."""
@@ -78,10 +83,11 @@ class Evidence:
         zone: of the plant.
         runs: each run, in order.
         trace: input lots and blends.
-        windows: suspect windows that reach its bags.
+        windows: suspect windows of failed scale checks that reach its bags.
+        others: those of failed checks of QA and of the tare, each with its decision or None.
         in_doubt: serials of its bags whose label nobody knows the fate of.
         proof: what verifying the whole journal found.
-        software: what packs and reports, with its version.
+        software: what packs and reports, with its version and whole hash.
     """
 
     asked: str
@@ -89,9 +95,10 @@ class Evidence:
     runs: tuple[RunEvidence, ...]
     trace: Traceability
     windows: tuple[Suspected, ...]
+    others: tuple[tuple[FiledWindow, FactRecord | None], ...]
     in_doubt: tuple[str, ...]
     proof: VerifyReport
-    software: str
+    software: SoftwareId
 
     @property
     def open_points(self) -> tuple[str, ...]:
@@ -115,20 +122,25 @@ class Evidence:
             for one in self.windows
             if one.decision is None
         ]
+        points += [
+            f"a suspect window of {window.cause}, {window.bags} bags, waits for a decision"
+            for window, decision in self.others
+            if decision is None
+        ]
         if self.in_doubt:
             points.append(f"{len(self.in_doubt)} labels in doubt")
         return tuple(points)
 
 
 def evidence_of_run(
-    home: Path, uid: str, software: str, tell: Tell, water: Water | None = None
+    home: Path, uid: str, software: SoftwareId, tell: Tell, water: Water | None = None
 ) -> Evidence:
     """Gather everything about a run.
 
     Args:
         home: folder of the record.
         uid: id of the run, or ``last``.
-        software: what packs and reports, with its version.
+        software: what packs and reports.
         tell: told how far it is.
         water: uptake between weighing a lot and weighing the bags.
 
@@ -142,14 +154,14 @@ def evidence_of_run(
 
 
 def evidence_of_lot(
-    home: Path, code: str, software: str, tell: Tell, water: Water | None = None
+    home: Path, code: str, software: SoftwareId, tell: Tell, water: Water | None = None
 ) -> Evidence:
     """Gather everything about every run that could hold an input lot.
 
     Args:
         home: folder of the record.
         code: of the lot.
-        software: what packs and reports, with its version.
+        software: what packs and reports.
         tell: told how far it is.
         water: uptake between weighing a lot and weighing the bags.
 
@@ -179,7 +191,12 @@ def rejects_undecided(run: RunEvidence) -> tuple[str, ...]:
 
 
 def _gathered(
-    home: Path, uids: Sequence[str], asked: str, trace: Traceability, software: str, tell: Tell
+    home: Path,
+    uids: Sequence[str],
+    asked: str,
+    trace: Traceability,
+    software: SoftwareId,
+    tell: Tell,
 ) -> Evidence:
     parts = len(uids) + 1
     spans = {span.run: span for span in run_spans(home, uids)}
@@ -196,6 +213,11 @@ def _gathered(
         for one in suspect_windows(home)
         if any(serials.intersection(part.reweigh) for part in one.window.runs)
     )
+    others = tuple(
+        (window, decision)
+        for window, decision in filed_windows(home)
+        if window.cause and any(serials.intersection(part.reweigh) for part in window.runs)
+    )
     proof = verify(home)
     tell("done", parts, parts)
     return Evidence(
@@ -204,6 +226,7 @@ def _gathered(
         runs=tuple(runs),
         trace=trace,
         windows=windows,
+        others=others,
         in_doubt=tuple(serial for serial in in_doubt(home) if serial in serials),
         proof=proof,
         software=software,
@@ -232,6 +255,7 @@ def _run(
         residues=residues_of(home, span.run),
         specimen=specimen,
         why_none=why,
+        proofs=prove_run(home, record.run.blend_lot, record.evidence),
     )
 
 

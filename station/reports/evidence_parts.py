@@ -9,6 +9,7 @@ from zoneinfo import ZoneInfo
 from reportlab.platypus import Flowable
 
 from station.core.checks.first_off import first_off_of
+from station.core.checks.qa import qa_check_of
 from station.core.checks.scale import check_of
 from station.core.checks.tare import empty_bag_of
 from station.core.facts import FactRecord
@@ -25,9 +26,9 @@ _FACT = (("at", 0.15), ("what", 0.15), ("about", 0.22), ("result", 0.15), ("who"
 _GATES = (EntryKind.GATE, EntryKind.FIRST_OFF, EntryKind.SETTING, EntryKind.PROPOSAL)
 _HELD = (EntryKind.HOLD, EntryKind.RELEASE, EntryKind.DISPOSITION)
 _LABELS = (EntryKind.SCAN_BACK, EntryKind.REPRINT)
-_OTHER = (EntryKind.QA_CHECK, EntryKind.CALL, EntryKind.CLOCK, EntryKind.PERSON)
+_OTHER = (EntryKind.CALL, EntryKind.CLOCK, EntryKind.PERSON)
 _MOST_WORDS = 110
-_LEFT_TO_TABLES = frozenset({"expected", "scanned", "sha256", "points", "ranges"})
+_LEFT_TO_TABLES = frozenset({"expected", "scanned", "sha256", "points", "ranges", "net_ug"})
 """Details too long for a line; entries.csv has them."""
 
 
@@ -38,7 +39,8 @@ def run_parts(run: RunEvidence, zone: ZoneInfo) -> list[Flowable]:
         *_first_offs(run, zone),
         *_checks(run, zone),
         *_empty_bags(run, zone),
-        *_listed("Quality checks, calls and the clock", run.of(*_OTHER), zone),
+        *_quality_checks(run, zone),
+        *_listed("Calls, people and the clock", run.of(*_OTHER), zone),
         *_listed("Scans of labels and copies", run.of(*_LABELS), zone),
         *_rolls(run),
         *_rejects(run),
@@ -94,7 +96,7 @@ def _first_offs(run: RunEvidence, zone: ZoneInfo) -> list[Flowable]:
         return []
     columns = (("at", 0.15), ("result", 0.1), ("lead", 0.08), ("second", 0.08), ("refused", 0.12),
                ("SHA-256 of the specimen", 0.47))  # fmt: skip
-    return [note("First-offs, each by two people:"), listing(columns, rows)]
+    return [together([note("First-offs, each by two people:"), listing(columns, rows)])]
 
 
 def _checks(run: RunEvidence, zone: ZoneInfo) -> list[Flowable]:
@@ -122,6 +124,28 @@ def _checks(run: RunEvidence, zone: ZoneInfo) -> list[Flowable]:
         sorted({check_of(one).certificate for one in run.of(EntryKind.SCALE_CHECK)})
     )
     return [*story, listing(columns, rows, frozenset({2, 3, 4, 5})), note(f"Weights: {weights}")]
+
+
+def _quality_checks(run: RunEvidence, zone: ZoneInfo) -> list[Flowable]:
+    story = heading("Checks of quality")
+    rows = [
+        (
+            _clock(one.at.utc, zone),
+            one.fact.subject,
+            made.words,
+            str(made.limit),
+            one.fact.result,
+            one.who,
+            "; ".join(filter(None, (made.instrument, made.note, made.action))),
+        )
+        for one in run.of(EntryKind.QA_CHECK)
+        for made in (qa_check_of(one),)
+    ]
+    if not rows:
+        return [*story, note("None.")]
+    columns = (("at", 0.15), ("check", 0.17), ("found", 0.11), ("allowed", 0.19), ("result", 0.08),
+               ("who", 0.07), ("instrument, note, action", 0.23))  # fmt: skip
+    return [*story, listing(columns, rows)]
 
 
 def _empty_bags(run: RunEvidence, zone: ZoneInfo) -> list[Flowable]:

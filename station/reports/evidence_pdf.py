@@ -17,6 +17,7 @@ from station.reports import paper
 from station.reports.batch_pdf import run_story
 from station.reports.evidence import Evidence, RunEvidence
 from station.reports.evidence_parts import run_parts
+from station.reports.evidence_proof import EntryProof
 from station.reports.evidence_windows import windows_story
 from station.reports.paper import escape, gap, heading, listing, note, pairs
 
@@ -45,7 +46,7 @@ def evidence_pdf(found: Evidence, tell: Callable[[int], None] = lambda _: None) 
         story += [PageBreak(), *run_story(run.record), *_specimen(run), *run_parts(run, found.zone)]
     tell(len(found.runs))
     story += [*windows_story(found), *_proof(found), *_cautions()]
-    foot = f"Evidence pack, {found.asked}. {found.software}. No official document."
+    foot = f"Evidence pack, {found.asked}. {software_words(found)}. No official document."
     return paper.write("Evidence pack", foot, story)
 
 
@@ -71,7 +72,8 @@ def _front(found: Evidence) -> list[Flowable]:
         pairs(
             (
                 ("Site, station", f"{found.trace.site}, {found.trace.station}"),
-                ("Software", found.software),
+                ("Software", software_words(found)),
+                ("Its hash", f"{found.software.digest} (SHA-256)"),
                 ("Journal", _whole(found)),
             )
         ),
@@ -80,6 +82,11 @@ def _front(found: Evidence) -> list[Flowable]:
         *heading("Runs"),
         listing(columns, rows, frozenset({3, 4})),
     ]
+
+
+def software_words(found: Evidence) -> str:
+    """What packs and reports, as the pages name it."""
+    return f"pack line station {found.software}"
 
 
 def _whole(found: Evidence) -> str:
@@ -161,13 +168,34 @@ def _proof(found: Evidence) -> list[Flowable]:
         ("Epoch", str(proof.epoch)),
         ("Head", f"entry {proof.head_seq}, {proof.head}"),
     ]
-    for run in found.runs:
-        place = run.record.evidence
-        rows.append((f"Run {run.record.run.blend_lot}", f"entry {place.started.seq}, "
-                     f"{place.started.hash}"))  # fmt: skip
-        if place.last_bag is not None:
-            rows.append(("its last bag", f"entry {place.last_bag.seq}, {place.last_bag.hash}"))
-    return [*heading("Proof of the journal"), pairs(rows)]
+    for one in (proof for run in found.runs for proof in run.proofs):
+        rows.append((one.what, f"entry {one.place.seq}, {one.place.hash}"))
+        rows.append(("", one.words))
+        if one.file:
+            rows.append(("", f"{_steps(one)} hashes lead to its root: {one.file}"))
+    software = found.software
+    return [
+        *heading("Proof of the journal"),
+        pairs(rows),
+        note(
+            "Each file proves its entry without the record, by RFC 9162: station journal verify "
+            "--proof FILE --key KEY, with the station's public key from elsewhere."
+        ),
+        *heading("Identity of the software"),
+        pairs(
+            (
+                ("Version", software.version),
+                ("Hash", software.digest),
+                ("Over", f"{software.files} files that make a weight a record"),
+            )
+        ),
+        note("It is what sha256sum makes of the lines that sha256sum prints for these files."),
+    ]
+
+
+def _steps(proof: EntryProof) -> int:
+    path = proof.document["path"]
+    return len(path) if isinstance(path, list) else 0
 
 
 def _cautions() -> list[Flowable]:

@@ -42,6 +42,12 @@ def evidence_files(found: Evidence, pdf: bytes) -> dict[str, bytes]:
     )
     files = {"evidence.pdf": pdf, "bags.csv": batch_csv([run.record for run in found.runs])}
     files |= {f"{table.name}.csv": csv_of(table) for table in tables}
+    files |= {
+        one.file: (json.dumps(dict(one.document), ensure_ascii=False, indent=2) + "\n").encode()
+        for run in found.runs
+        for one in run.proofs
+        if one.file
+    }
     return {**files, "files.csv": csv_of(_index(files))}
 
 

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from itertools import pairwise, zip_longest
 
 from station.core.mass import Mass
+from station.core.metrology.charts import ChartLimits, mean_limits
 from station.line.fill_target import Advice, knee_of
 from station.line.numbers import FillCharts, RunFigures
 from station.screens.numbers_words import estimate
@@ -132,21 +133,46 @@ class WeightsChart(Chart):
         if fills.averages:
             averages = [one.value for one in fills.averages]
             self.line(seconds, averages, Strokes.DASHED, thick=1.2)
+        limits = _mean_limits(fills)
+        if limits:
+            least, most = [one.lower_action for one in limits], [one.upper_action for one in limits]
+            for bounds in (least, most):
+                near = [min(max(bound, low - room), high + room) for bound in bounds]
+                self.line(seconds, near, Strokes.DOTTED, thick=0.9)
 
         def reading(index: int) -> str:
             at, net, mean = fills.at[index], fills.nets[index], fills.running_mean[index]
             words = f"{at:%H:%M:%S}: {net:g} {unit}; mean so far {estimate(mean, unit)}"
             if not fills.averages:
                 return words
-            return f"{words}, weighted average {estimate(fills.averages[index].value, unit)}"
+            its = limits[index]
+            bounds = f"{estimate(its.lower_action, unit)} to {estimate(its.upper_action, unit)}"
+            outside = not its.lower_action <= mean <= its.upper_action
+            return (
+                f"{words} {'OUTSIDE' if outside else 'within'} {bounds}, "
+                f"weighted average {estimate(fills.averages[index].value, unit)}"
+            )
 
         self.can_read(seconds, fills.nets, reading)
         self.table = lambda: _weights_table(fills, str(unit))
 
 
+def _mean_limits(fills: FillCharts) -> tuple[ChartLimits, ...]:
+    """Action limits of the mean of the first bag, the first two, and so on (ISO 7870-2)."""
+    habit = fills.habit
+    if habit is None or not fills.averages:
+        return ()
+    return tuple(
+        mean_limits(habit.mean, habit.spread, count) for count in range(1, len(fills.nets) + 1)
+    )
+
+
 def _weights_table(fills: FillCharts, unit: str) -> Table:
-    columns = ("at", f"net_{unit}", f"running_mean_{unit}", f"weighted_average_{unit}")
-    values = zip_longest(fills.at, fills.nets, fills.running_mean, fills.averages)
+    columns = ("at", f"net_{unit}", f"running_mean_{unit}", f"weighted_average_{unit}",
+               f"mean_least_{unit}", f"mean_most_{unit}")  # fmt: skip
+    values = zip_longest(
+        fills.at, fills.nets, fills.running_mean, fills.averages, _mean_limits(fills)
+    )
     return Table(
         columns,
         tuple(
@@ -155,8 +181,10 @@ def _weights_table(fills: FillCharts, unit: str) -> Table:
                 f"{net:g}",
                 _text(mean),
                 "" if average is None else _text(average.value),
+                "" if limits is None else _text(limits.lower_action),
+                "" if limits is None else _text(limits.upper_action),
             )
-            for at, net, mean, average in values
+            for at, net, mean, average, limits in values
         ),
     )
 

@@ -50,14 +50,23 @@ def entry_of_serial(home: Path, serial: str) -> int:
         return int(row) - here.first_row + 1
 
 
-def prove_entry(home: Path, seq: int) -> Document:
+def prove_entry(home: Path, seq: int, epoch: int | None = None) -> Document:
     """Prove that an entry of the present epoch lies under its newest signed head.
+
+    Args:
+        home: folder of the record.
+        seq: number of the entry.
+        epoch: the one the entry is of, where it may be an earlier one.
 
     Raises:
         BadInput: there is no such entry, or no signed head over it yet.
     """
     with reading(home) as connection:
         here = standing(connection)
+        if epoch not in (None, here.epoch):
+            raise BadInput(
+                f"entry {seq}", "is of an epoch before the record was restored: no head covers it"
+            )
         signed = _newest(connection, here)
         size = signed.head.size
         if not 1 <= seq <= size:

@@ -58,7 +58,8 @@ class Room:
     def __init__(self, house: Packhouse, home: Path, clock: PracticeClock) -> None:
         self.house, self.home, self.clock = house, home, clock
         settings = house.settings
-        self.store = StationStore.open(home, settings.site, settings.station, clock)
+        key = settings.record.key_of(home)
+        self.store = StationStore.open(home, settings.site, settings.station, clock, key)
         self.scale_duty = ScaleDuty(
             settings.scale.id,
             settings.checks.schedule,

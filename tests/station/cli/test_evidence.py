@@ -2,6 +2,7 @@
 
 import csv
 import hashlib
+import json
 import sqlite3
 from shutil import copytree
 
@@ -30,15 +31,13 @@ def plant(week, fault):
 @pytest.fixture(scope="module")
 def failed(week, tmp_path_factory):
     """The evidence of the run in which the scale failed its check."""
-    from station.cli.evidence import software_words
     from station.reports.evidence import evidence_of_run
     from station.reports.evidence_pdf import evidence_pdf
     from station.reports.evidence_sheets import evidence_files
+    from station.software_id import software_id
 
     said = []
-    found = evidence_of_run(
-        week.home, week.runs[4], software_words(), lambda *told: said.append(told)
-    )
+    found = evidence_of_run(week.home, week.runs[4], software_id(), lambda *told: said.append(told))
     folder = tmp_path_factory.mktemp("evidence")
     for name, content in evidence_files(found, evidence_pdf(found)).items():
         (folder / name).write_bytes(content)
@@ -118,6 +117,37 @@ def test_every_file_is_listed_with_its_digest(failed):
         assert hashlib.sha256((folder / name).read_bytes()).hexdigest() == digest
 
 
+def test_first_and_last_entry_are_proved_without_the_record(failed, station):
+    """RFC 9162 section 2.1.3, checked by the verb that needs the files alone."""
+    found, folder, _ = failed
+    (run,) = found.runs
+    where = run.record.evidence
+    assert [one.place for one in run.proofs] == [where.started, where.last_bag]
+    for one in run.proofs:
+        assert one.why_not == ""
+        proof = folder / one.file
+        assert json.loads(proof.read_text("utf-8"))["number"] == one.place.seq
+        assert station("journal", "verify", "--proof", proof).code == 0
+        proof.with_suffix(".changed").write_text(
+            proof.read_text("utf-8").replace('"number": ', '"number": 1'), "utf-8"
+        )
+        assert station("journal", "verify", "--proof", proof.with_suffix(".changed")).code == 1
+        proof.with_suffix(".changed").unlink()
+    text = " ".join(text_of(folder / "evidence.pdf").split())
+    assert "lies under the head over" in text
+    assert found.software.digest in text.replace(" ", "")
+
+
+def test_without_a_signed_head_the_pack_says_why(home):
+    from station.reports.evidence import evidence_of_run
+    from station.software_id import software_id
+
+    found = evidence_of_run(home, "last", software_id(), lambda *_: None)
+    for one in found.runs[0].proofs:
+        assert one.file == ""
+        assert "there is no signed head" in one.words
+
+
 def test_progress_goes_from_nothing_to_all(failed):
     said = failed[2]
     assert [done for _, done, _ in said] == [0, 1, 2]
@@ -126,12 +156,13 @@ def test_progress_goes_from_nothing_to_all(failed):
 
 def test_work_can_be_stopped_by_whoever_is_told(week):
     from station.reports.evidence import evidence_of_run
+    from station.software_id import software_id
 
     def stop(*_):
         raise KeyboardInterrupt
 
     with pytest.raises(KeyboardInterrupt):
-        evidence_of_run(week.home, week.runs[0], "test", stop)
+        evidence_of_run(week.home, week.runs[0], software_id(), stop)
 
 
 def test_evidence_of_a_lot_takes_in_every_run_that_could_hold_it(station, week, tmp_path):

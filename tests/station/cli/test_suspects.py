@@ -5,10 +5,13 @@ from fractions import Fraction
 
 import pytest
 
+from station.app.quality_gates import Follows
 from station.core.checks.suspect import Decision, decision_facts
+from station.core.checks.tare import empty_bag_fact, judge_empty_bag
 from station.core.ids import new_uid
 from station.store.suspects import open_windows
 from tests.end_to_end.checked_line import NINE, CheckedLine, a_bag, a_check, moment
+from tests.station.line.scenario import grams
 
 TEN = NINE + timedelta(hours=1)
 
@@ -63,6 +66,36 @@ def test_a_decision_is_told(station, line):
     assert (decided["decision"], decided["reason"], decided["who"]) == (
         "hold stays", "dump them", "Q01",
     )  # fmt: skip
+
+
+def empty_bag(run, shown):
+    bag = judge_empty_bag("B6", "F-1", grams(shown), grams(1), None, grams(6))
+    return empty_bag_fact(bag, new_uid(moment(NINE)), run.id)
+
+
+def test_a_window_without_bounds_stands_in_the_list_too(station, tmp_path):
+    """Three bags since the empty bag of 6 g that fitted; the next weighs 9 g."""
+    home = tmp_path / "home"
+
+    def fill_and_fail(store, run):
+        store.record((empty_bag(run, "6"),), moment(NINE), "L01")
+        for k in range(3):
+            store.add_pack(a_bag(run, NINE + timedelta(minutes=k), 252))
+        heavy = empty_bag(run, "9")
+        brought = Follows(home).follow((heavy,), moment(TEN), "L01")
+        store.record((heavy, *brought), moment(TEN), "L01")
+
+    CheckedLine(home, fill_and_fail).close()
+    found = station("suspects", "--home", home, "--json")
+    assert found.code == 1
+    [window] = found.document["windows"]
+    assert (window["failed"], window["bags"], window["decided"]) == ("tare of B6", 3, None)
+    [run] = window["runs"]
+    assert run["why"] == "an empty bag weighs 9 g, 3 g more than the tare taken off"
+    assert len(run["serials"]) == 3
+    page = " ".join(station("suspects", "--home", home).out.split())
+    assert "1 wait for a decision" in page
+    assert "tare of B6" in page
 
 
 def test_an_unknown_window_is_refused(station, line):

@@ -45,6 +45,7 @@ class Settled:
             the pages.
         after: totals of the report and of the pages at the end.
         dumped: grams of the bags that QA threw away.
+        bags: how many those were.
         left: words of the inbox at the end.
         list: keys of the release list at the end.
     """
@@ -53,6 +54,7 @@ class Settled:
     before: tuple[Totals, ...]
     after: tuple[Totals, ...]
     dumped: Decimal
+    bags: int
     left: tuple[str, ...]
     list: tuple[str, ...]
 
@@ -80,7 +82,8 @@ def settle_week(rig: WeekRig, week: WeekMade, say: Callable[[str], None] = print
     for day in week.days:
         hands.sign_day(day)
     left, listed = hands.left()
-    return Settled(found, before, (hands.reported(), hands.shown()), dumped, left, listed)
+    bags = _bags(found[Planted.LOW_TARE])
+    return Settled(found, before, (hands.reported(), hands.shown()), dumped, bags, left, listed)
 
 
 class _Hands:
@@ -129,19 +132,18 @@ class _Hands:
 
     def find_all(self) -> dict[Planted, str]:
         lines = [*self.open_things(), *(line for day in self.week.days for line in self.story(day))]
-        holds = [f"{one.bags} bags: {one.reason}" for one in self.holds()]
+        holds = [f"{one.bags} bags: {one.reason} ({one.subject})" for one in self.holds()]
         plants = {one.fault: one for one in self.week.planted}
         assert set(plants) == set(Planted)
         roll, jump = plants[Planted.WRONG_ROLL], plants[Planted.CLOCK_JUMP]
         lot, check = plants[Planted.HELD_LOT], plants[Planted.SCALE_CHECK]
-        tare = plants[Planted.LOW_TARE]
         found = {
             Planted.SCALE_CHECK: _one(lines, f"{check.bags} bags became suspect: bench scale 1"),
-            Planted.HELD_LOT: _one(holds, f"{lot.bags} bags: ", "foreign body"),
+            Planted.HELD_LOT: _one(holds, f"({lot.name})", "foreign body"),
             Planted.BURST_SEAL: self.reject_line(plants[Planted.BURST_SEAL], "burst seal"),
             Planted.WRONG_ROLL: _one(lines, f"Scan of label {roll.first}: differs"),
             Planted.CLOCK_JUMP: _one(lines, "The clock went back"),
-            Planted.LOW_TARE: _one(holds, f"{tare.bags} bags: an empty bag weighs", "6 g more"),
+            Planted.LOW_TARE: _one(holds, "an empty bag weighs", "6 g more"),
         }
         self.look_up(roll.first, "scan back")
         self.look_up(jump.first, "THE BAG")
@@ -186,7 +188,7 @@ class _Hands:
 
     def dump(self, why: str) -> Decimal:
         """Throw the bags with the low tare away: nobody knows what is in each."""
-        bags = int(why.split()[0])
+        bags = _bags(why)
         one = next(one for one in self.holds() if "an empty bag weighs" in one.reason)
         before = self.reported()
         panel = self.page.holds
@@ -285,6 +287,10 @@ class _Hands:
 
     def said(self, words: str) -> None:
         assert words in self.page.message.text(), self.page.message.text()
+
+
+def _bags(hold: str) -> int:
+    return int(hold.split()[0])
 
 
 def _one(lines: list[str], *parts: str) -> str:
