@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import sys
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
 
@@ -11,6 +10,7 @@ import typer
 from station.cli.answer import Answer, Json, run_verb
 from station.cli.options import AsJson, Config, Force, Home, home_of
 from station.cli.page import Weight, facts, heading, listing, note
+from station.cli.progress import tell
 from station.core.metrology.clause import RuleRefused
 from station.errors import BadInput, EnvironmentFault
 from station.software_id import software_id
@@ -44,7 +44,7 @@ def evidence(
         from station.reports.files import write_whole
 
         found = _found(folder, run, lot, config)
-        files = evidence_files(found, evidence_pdf(found, lambda n: _tell(f"page of run {n + 1}")))
+        files = evidence_files(found, evidence_pdf(found, lambda n: tell(f"page of run {n + 1}")))
         try:
             out.mkdir(parents=True, exist_ok=True)
         except OSError as fault:
@@ -75,22 +75,16 @@ def _found(home: Path, run: str | None, lot: str | None, config: Path | None) ->
 
         water = load_settings(config).lots.water
 
-    def tell(words: str, done: int, parts: int) -> None:
-        _tell(f"{done} of {parts}: {words}")
+    def told(words: str, done: int, parts: int) -> None:
+        tell(f"{done} of {parts}: {words}")
 
     try:
         if run is not None:
-            return evidence_of_run(home, run, software_id(), tell, water)
+            return evidence_of_run(home, run, software_id(), told, water)
         assert lot is not None
-        return evidence_of_lot(home, lot, software_id(), tell, water)
+        return evidence_of_lot(home, lot, software_id(), told, water)
     except RuleRefused as refused:
         raise BadInput("the rules of a run", str(refused)) from refused
-
-
-def _tell(words: str) -> None:
-    """Say what is being done, where somebody looks at a terminal."""
-    if sys.stderr.isatty():
-        sys.stderr.write(f"{words} …\n")
 
 
 def _answer(found: Evidence, out: Path, files: dict[str, int]) -> Answer:

@@ -12,6 +12,7 @@ import typer
 from station.cli.answer import Answer, Json, run_verb
 from station.cli.options import AsJson, Config, Force, Home, home_of, read_day
 from station.cli.page import facts, heading, listing, note
+from station.cli.progress import tell
 from station.core.metrology.exact import plain
 from station.errors import BadInput
 
@@ -81,6 +82,7 @@ def sums_of(home: Path, first: str | None, last: str | None, config: Path | None
     end = None if last is None else read_day("--to", last)
     if begin is not None and end is not None and begin > end:
         raise BadInput("--from", f"{begin} is later than --to {end}")
+    tell("adding up the bags")
     return period_sums(home, begin, end, prices_of(config))
 
 

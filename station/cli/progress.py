@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import sys
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 
@@ -29,3 +30,9 @@ def progress(words: str, total: int, *, quiet: bool) -> Iterator[Callable[[int],
     with bar:
         task = bar.add_task(words, total=total)
         yield lambda done: bar.update(task, completed=done)
+
+
+def tell(words: str) -> None:
+    """Say what is being done now, where somebody looks at a terminal."""
+    if sys.stderr.isatty():
+        sys.stderr.write(f"{words} …\n")

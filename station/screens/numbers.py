@@ -40,7 +40,7 @@ _CHARTS = (
     (
         "WEIGHTS",
         "W",
-        "Solid: mean so far. Dashed: mean of about 40 bags. Touch a bag to read it.",
+        "Solid: mean so far, dotted: its limits. Dashed: mean of about 40 bags. Touch a bag.",
     ),
     ("SPREAD", "D", "How many bags have which net. Touch a bar to read it."),
 )
