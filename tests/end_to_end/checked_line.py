@@ -18,7 +18,6 @@ from station.core.metrology.scale_check import (
 from station.core.metrology.scale_suitability import Scale
 from station.core.metrology.verdict import classify
 from station.core.pack import Moment, PackDraft, Quality, Residue, Weighing
-from station.line import scale_duty
 from station.line.duties import Duties
 from station.line.events import LinkUp, Weighed
 from station.line.failed_check import FailedChecks
@@ -26,7 +25,7 @@ from station.line.listeners import Followers, Listeners
 from station.line.opening import Catalogue
 from station.line.runner import LineRunner
 from station.line.scale_duty import ScaleDuty
-from station.store.facts import facts
+from station.store.at_start import scale_past
 from station.store.since import RecordPast
 from station.store.writer import StationStore
 from tests.station.line.runner_rig import CHOICE, RULES, CommandDesk
@@ -111,7 +110,7 @@ class CheckedLine:
         product = make_product()
         self.states, self.answers, self.entered = [], [], []
         self._said = threading.Condition()
-        self.duty = ScaleDuty(SCALE, CheckSchedule(), facts(home, scale_duty.KINDS))
+        self.duty = ScaleDuty(SCALE, CheckSchedule(), scale_past(home, SCALE))
         self.line = LineRunner(
             store=self.store,
             desk=CommandDesk([]),
