@@ -35,7 +35,12 @@ def rejects_on(home: Path, day: date) -> Sequence[tuple[object, ...]]:
     return _asked(home, _REJECTS, day.isoformat())
 
 
-def _asked(home: Path, statement: str, value: str) -> Sequence[tuple[object, ...]]:
+def newest_bag(home: Path) -> Sequence[tuple[object, ...]]:
+    """The last bag of the record, as a bare row."""
+    return _asked(home, "SELECT * FROM pack ORDER BY id DESC LIMIT ?", 1)
+
+
+def _asked(home: Path, statement: str, value: str | int) -> Sequence[tuple[object, ...]]:
     address = f"{database(home).resolve().as_uri()}?mode=ro"
     with closing(sqlite3.connect(address, uri=True)) as connection:
         return connection.execute(statement, (value,)).fetchall()

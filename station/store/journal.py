@@ -19,10 +19,11 @@ from station.store.prepared import driver_of
 from station.store.tables import journal
 from station.store.tree import close_block
 
-# The entry before is looked at in the same statement: a chain goes on only from what was written.
+# The entry before is looked at in the same statement: a chain goes on only from what was written,
+# else the hash is nothing, which the table refuses. INSERT ... SELECT would copy the entry first.
 _ADD = (
-    "INSERT INTO journal (id, epoch, seq, kind, hash, canonical) SELECT ?, ?, ?, ?, ?, ?"
-    " WHERE ? = 1 OR EXISTS (SELECT 1 FROM journal WHERE id = ? AND hash = ?)"
+    "INSERT INTO journal (id, epoch, seq, kind, hash, canonical) VALUES (?, ?, ?, ?,"
+    " CASE WHEN ? = 1 OR (SELECT hash FROM journal WHERE id = ?) = ? THEN ? END, ?)"
 )
 _LAST = "SELECT id, epoch, seq, hash FROM journal ORDER BY id DESC LIMIT 1"
 _PAGE = 500
@@ -113,15 +114,12 @@ class Journal:
         """
         before, epoch, driver = self._pending, self._epoch, driver_of(connection)
         head = Head(before.row + 1, before.seq + 1, entry_hash(before.hash, kept))
-        values = (head.row, epoch, head.seq, kind, head.hash, kept, head.seq, before.row)
+        follows = (head.seq, before.row, before.hash)
         try:
-            added = driver.execute(_ADD, (*values, before.hash)).rowcount
+            driver.execute(_ADD, (head.row, epoch, head.seq, kind, *follows, head.hash, kept))
         except sqlite3.IntegrityError:
             self._check(driver)
             raise
-        if added != 1:
-            self._check(driver)
-            raise ChainFault(f"entry {before.seq} is not the one that was written")
         close_block(connection, epoch, head.seq, head.row)
         self._pending = head
         return head

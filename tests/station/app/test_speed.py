@@ -20,6 +20,7 @@ ROWS = (
     "release a label: draw it, read it back",
     "list the bags of a lot among 2000",
     "list a day's rejects among 2000",
+    "start on a record of 2000",
 )
 
 
