@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date
 from decimal import ROUND_HALF_EVEN, Decimal
+from functools import lru_cache
 
 from PySide6.QtCore import QDate, QLocale
 
@@ -38,7 +39,7 @@ but for English, where the day stands first; the year is left out."""
 def long_date(day: date) -> str:
     """Return ``Tuesday 1 December``: a weekday in words catches a wrong date."""
     locale, form, _ = _LOCALES[spoken()]
-    return QLocale(locale).toString(QDate(day.year, day.month, day.day), form)
+    return _in_words(day, locale, form)
 
 
 def narrow_date(day: date) -> str:
@@ -47,12 +48,17 @@ def narrow_date(day: date) -> str:
     form = form.replace("MMMM", "MMM").replace("'de'\u00a0", "")
     if spoken() is Language.PORTUGUESE:
         form = form.replace("dddd", "ddd")  # segunda, as people say for segunda-feira
-    return QLocale(locale).toString(QDate(day.year, day.month, day.day), form)
+    return _in_words(day, locale, form)
 
 
 def short_date(day: date) -> str:
     """Return ``1 Dec``."""
     locale, _, form = _LOCALES[spoken()]
+    return _in_words(day, locale, form)
+
+
+@lru_cache(maxsize=64)
+def _in_words(day: date, locale: str, form: str) -> str:
     return QLocale(locale).toString(QDate(day.year, day.month, day.day), form)
 
 
