@@ -118,6 +118,7 @@ def pack_run(
     share: int,
     done: int,
     progress: Callable[[int], None],
+    patience_s: float = _PATIENCE_S,
 ) -> None:
     """One run: start it, pass its gates, pack its share, check the scale, end it.
 
@@ -131,6 +132,7 @@ def pack_run(
         share: good bags of the run.
         done: good bags before it.
         progress: told the number of good bags so far.
+        patience_s: how long no bag may be counted before the run is given up.
 
     Raises:
         EnvironmentFault: the line stood still, or a run was refused.
@@ -155,7 +157,7 @@ def pack_run(
             return state.verb is Verb.ORDER_DONE
 
         with papers.at_hand(run):
-            ended = watch.until(packed, _PATIENCE_S)
+            ended = watch.until(packed, patience_s)
     finally:
         hands.stop()
     lead.close_run(run)

@@ -44,6 +44,8 @@ from station.screens.window import StationWindow
 from station.store.queries import summary, trace_lot
 
 SHORT, FULL, RUNS, SEED = 24, 2000, 3, 9
+PATIENCE_S = 600.0
+"""A machine that does other work may leave a nice process without a turn for minutes."""
 MOST_GROWTH_KB = 16
 """Memory a bag may leave behind, in the mean, once the first run is over."""
 _TOUCHES = (
@@ -169,7 +171,11 @@ def _work(
 
             crew = (practice.lead, practice.papers, hands)
             line, station, watch = practice.line, practice.station, practice.watch
-            pack_run(station, line, house, watch, crew, product, share, made.bags, progress)
+            begun = made.bags
+            pack_run(
+                *(station, line, house, watch, crew, product, share),
+                *(begun, progress, PATIENCE_S),
+            )
     except BaseException as fault:  # noqa: BLE001  told by whoever waits
         made.fault = fault
 
