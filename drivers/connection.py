@@ -27,6 +27,7 @@ _HELD_NS = 1_000_000_000
 """A longer pause between two reads: the program was held, and what arrived meanwhile is old."""
 _SLEPT_NS = 200_000_000
 _FLOOD_PAUSE_S = 0.05
+_WARMING = "the scale has just come back: its weights count in a moment"
 _QUICK_NS, _GULP_S = 5_000_000, 0.005
 """Weights closer than the first are read in gulps: to wake for each costs more than to read it."""
 
@@ -72,6 +73,7 @@ class LinkRules:
         most_bytes_per_s: what comes beyond is thrown away unread.
         outcome: what an item says about a command sent before it.
         name_of: what a command is called, for a person.
+        warm_up_ns: weights count only so long after a lost line was opened again.
     """
 
     ask: AskRules = field(default_factory=AskRules)
@@ -80,6 +82,7 @@ class LinkRules:
     most_bytes_per_s: int = 40_000
     outcome: Callable[[bytes, Item], Outcome | None] = outcome
     name_of: Callable[[bytes], str] = name_of
+    warm_up_ns: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -135,6 +138,7 @@ class Connection:
         self._sent = b""
         """What was sent last: some lines give it back."""
         self._read_ns = self._weight_ns = now_ns
+        self._warm_ns = now_ns + (line.rules.warm_up_ns if epoch > 1 else 0)
         self._quick = False
         """The newest weight came soon after the one before."""
         self._slept_ns = line.slept()
@@ -261,8 +265,9 @@ class Connection:
             self._trouble = ""
         reading = self._line.reader.feed(frame, self._read_ns, self._epoch)
         reading = self._line.gate.judge(reading)
-        if self._trouble and reading.fault is None:
-            reading = replace(reading, fault=self._trouble, steady=False, at_zero=False)
+        trouble = self._trouble or (_WARMING if self._read_ns < self._warm_ns else "")
+        if trouble and reading.fault is None:
+            reading = replace(reading, fault=trouble, steady=False, at_zero=False)
         self._line.say(reading)
 
     def _answer(self, answer: Answer) -> None:

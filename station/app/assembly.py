@@ -260,6 +260,7 @@ class Station:
             self._on_item,
             self.clock.monotonic_ns,
             self.wire,
+            self.haste,
         )
         self.service = service_gates(
             self.house,

@@ -24,6 +24,8 @@ from station.config.packhouse import Packhouse, ScaleSettings
 _MS = 1_000_000
 _OUTCOME_MS = 2_000
 """A scale that answers nothing has this long to show what it was told."""
+_WARM_UP_MS = 2_000
+"""A scale whose line was lost may have been switched off: it settles first."""
 _SPREAD_MS = 500
 """The spread looks back half a second."""
 
@@ -41,14 +43,20 @@ def new_parser(scale: ScaleSettings) -> Callable[[], FrameParser]:
     return HidScaleParser if scale.protocol == "hid" else Scp0499Parser
 
 
-def link_rules(scale: ScaleSettings) -> LinkRules:
-    """How the scale is asked."""
+def link_rules(scale: ScaleSettings, haste: float = 1.0) -> LinkRules:
+    """How the scale is asked, and when it is believed after its line was lost.
+
+    Args:
+        scale: of the settings.
+        haste: how much faster than real time the scale goes.
+    """
+    warm_up_ns = round(_WARM_UP_MS * _MS / haste)
     told = commands_of(scale)
     if told is None:
-        return LinkRules(discover=True)
+        return LinkRules(discover=True, warm_up_ns=warm_up_ns)
     asked = LISTEN if scale.description is None else _asked(scale.description)
     ask = replace(asked, outcome_ns=_OUTCOME_MS * _MS)
-    return LinkRules(ask=ask, outcome=told.outcome, name_of=told.name_of)
+    return LinkRules(ask=ask, outcome=told.outcome, name_of=told.name_of, warm_up_ns=warm_up_ns)
 
 
 def commands_of(scale: ScaleSettings) -> PlainCommands | None:
@@ -85,6 +93,7 @@ def scale_link(
     on_item: Callable[[LinkItem], None],
     clock: Callable[[], int],
     log: WireLog | None = None,
+    haste: float = 1.0,
 ) -> ScaleLink:
     """Make the link to the scale.
 
@@ -95,6 +104,7 @@ def scale_link(
         on_item: told everything, on the link's thread.
         clock: gives the steady count, in nanoseconds.
         log: takes in everything that passes.
+        haste: how much faster than real time the scale goes.
     """
     return ScaleLink(
         port,
@@ -102,7 +112,7 @@ def scale_link(
         steady,
         on_item,
         clock=clock,
-        rules=link_rules(scale),
+        rules=link_rules(scale, haste),
         log=log,
     )
 

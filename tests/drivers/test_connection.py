@@ -63,6 +63,7 @@ def play(
     commands: Iterable[bytes] = (),
     rules: LinkRules | None = None,
     slept: Callable[[], int] = lambda: 0,
+    epoch: int = 7,
 ) -> list[LinkItem]:
     items: list[LinkItem] = []
     line = Line(
@@ -78,7 +79,7 @@ def play(
     waiting: queue.SimpleQueue[bytes] = queue.SimpleQueue()
     for command in commands:
         waiting.put(command)
-    Connection(line, script, 7).serve(script.ended, waiting)
+    Connection(line, script, epoch).serve(script.ended, waiting)
     return items
 
 
@@ -117,6 +118,21 @@ def test_silence_is_told_with_the_settings_and_then_now_and_again() -> None:
 def test_frames_on_both_sides_of_a_silence_do_not_agree() -> None:
     readings = of(Reading, play(Script([(30, FRAME), (60, FRAME), (3_000, FRAME), (3_050, FRAME)])))
     assert [r.steady for r in readings] == [False, True, False, True]
+
+
+def test_after_a_lost_line_weights_count_two_seconds_later() -> None:
+    stream = [(n * 50, FRAME) for n in range(1, 60)]
+    readings = of(Reading, play(Script(stream), rules=LinkRules(warm_up_ns=2_000 * MS)))
+    warming = [r.seen_at_ns // MS for r in readings if "just come back" in (r.fault or "")]
+    assert warming == list(range(50, 2_000, 50))
+    assert not any(r.steady or r.at_zero for r in readings if r.fault)
+    assert all(r.steady and r.fault is None for r in readings if r.seen_at_ns >= 2_000 * MS)
+
+
+def test_on_its_first_connection_a_scale_is_believed_at_once() -> None:
+    script = Script([(30, FRAME), (60, FRAME)])
+    readings = of(Reading, play(script, rules=LinkRules(warm_up_ns=2_000 * MS), epoch=1))
+    assert [r.steady for r in readings] == [False, True]
 
 
 def test_damage_beyond_the_budget_marks_every_reading_until_it_is_within() -> None:
