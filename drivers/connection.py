@@ -28,8 +28,6 @@ _HELD_NS = 1_000_000_000
 _SLEPT_NS = 200_000_000
 _FLOOD_PAUSE_S = 0.05
 _WARMING = "the scale has just come back: its weights count in a moment"
-_QUICK_NS, _GULP_S = 5_000_000, 0.005
-"""Weights closer than the first are read in gulps: to wake for each costs more than to read it."""
 
 
 class PortLike(Protocol):
@@ -73,6 +71,8 @@ class LinkRules:
         most_bytes_per_s: what comes beyond is thrown away unread.
         outcome: what an item says about a command sent before it.
         name_of: what a command is called, for a person.
+        gulp_ns: weights closer than this are read several at once, so far apart: to wake for each
+            would cost more than to read it.
         warm_up_ns: weights count only so long after a lost line was opened again.
     """
 
@@ -82,6 +82,7 @@ class LinkRules:
     most_bytes_per_s: int = 40_000
     outcome: Callable[[bytes, Item], Outcome | None] = outcome
     name_of: Callable[[bytes], str] = name_of
+    gulp_ns: int = 5_000_000
     warm_up_ns: int = 0
 
 
@@ -175,7 +176,7 @@ class Connection:
             elif chunk:
                 self._take(chunk)
                 if self._quick:
-                    stopping.wait(_GULP_S)
+                    stopping.wait(self._line.rules.gulp_ns / 1e9)
             elif self._conversation.is_silence_to_tell(self._read_ns):
                 self._tell_silence()
 
@@ -257,7 +258,7 @@ class Connection:
 
     def _weight(self, frame: WeightFrame) -> None:
         self.worked = True
-        self._quick = self._read_ns - self._weight_ns < _QUICK_NS
+        self._quick = self._read_ns - self._weight_ns < self._line.rules.gulp_ns
         self._weight_ns = self._read_ns
         self._conversation.heard_weight(self._read_ns)
         self._budget.count(True, self._read_ns)

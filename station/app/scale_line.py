@@ -24,6 +24,8 @@ from station.config.packhouse import Packhouse, ScaleSettings
 _MS = 1_000_000
 _OUTCOME_MS = 2_000
 """A scale that answers nothing has this long to show what it was told."""
+_GULP_MS = 5
+"""A scale that speaks more often is read several weights at once."""
 _WARM_UP_MS = 2_000
 """A scale whose line was lost may have been switched off: it settles first."""
 _SPREAD_MS = 500
@@ -50,13 +52,15 @@ def link_rules(scale: ScaleSettings, haste: float = 1.0) -> LinkRules:
         scale: of the settings.
         haste: how much faster than real time the scale goes.
     """
-    warm_up_ns = round(_WARM_UP_MS * _MS / haste)
+    rules = LinkRules(
+        gulp_ns=round(_GULP_MS * _MS / haste), warm_up_ns=round(_WARM_UP_MS * _MS / haste)
+    )
     told = commands_of(scale)
     if told is None:
-        return LinkRules(discover=True, warm_up_ns=warm_up_ns)
+        return replace(rules, discover=True)
     asked = LISTEN if scale.description is None else _asked(scale.description)
     ask = replace(asked, outcome_ns=_OUTCOME_MS * _MS)
-    return LinkRules(ask=ask, outcome=told.outcome, name_of=told.name_of, warm_up_ns=warm_up_ns)
+    return replace(rules, ask=ask, outcome=told.outcome, name_of=told.name_of)
 
 
 def commands_of(scale: ScaleSettings) -> PlainCommands | None:
