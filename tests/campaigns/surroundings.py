@@ -21,7 +21,7 @@ from tests.campaigns.chain.proof import Count, check, check_whole
 from tests.campaigns.chain.shim import compiled
 
 SMALL = "32m"
-MEMORY_S = 4.0
+MEMORY_S, SHORT_MEMORY_S = 6.0, 2.0
 """A station with too little memory is watched for so long."""
 
 
@@ -98,7 +98,7 @@ def little_memory(part: Part) -> None:
         home = part.folder / f"memory-{left}"
         where = f"{left} MiB left"
         part.nursery.ask("little_memory", home, left_mib=left)
-        serials = _until_out_of_memory(part.nursery)
+        serials = _until_out_of_memory(part.nursery, MEMORY_S if part.full else SHORT_MEMORY_S)
         part.count.rounds += 1
         part.count.acknowledged += len(serials)
         found = check(home, serials, part.count, where)
@@ -107,7 +107,7 @@ def little_memory(part: Part) -> None:
             part.count.wrong(f"{where}: labels without a record")
 
 
-def _until_out_of_memory(nursery: Nursery) -> list[str]:
+def _until_out_of_memory(nursery: Nursery, watched_s: float) -> list[str]:
     """Serials a station showed before its memory ran out, it ended or it was killed."""
     heard, ends = [nursery.line()], float("inf")
     while not heard[-1].startswith("ended "):
@@ -118,7 +118,7 @@ def _until_out_of_memory(nursery: Nursery) -> list[str]:
                 nursery.kill()
             heard += [*nursery.lines(), "ended "]
         if heard[-1].startswith("opened "):
-            ends = time.monotonic() + MEMORY_S
+            ends = time.monotonic() + watched_s
     return [line.split()[1] for line in heard if line.startswith("bag ")]
 
 

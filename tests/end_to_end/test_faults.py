@@ -1,6 +1,7 @@
 """Plugs pulled while bags are packed: no wrong record, the screen says so, the line goes on."""
 
 import json
+import os
 import resource
 import signal
 import subprocess
@@ -210,10 +211,13 @@ def test_a_full_disk_ends_the_demo_in_words_and_loses_nothing(tmp_path):
 @pytest.mark.parametrize("after", [3, 9])
 def test_a_killed_station_keeps_every_bag_and_asks_about_open_labels(tmp_path, after):
     words = ["demo", "--headless", "--packs", "400", "--json", "--home", str(tmp_path)]
+    left = tmp_path / "left"  # a killed process takes nothing away behind itself
+    left.mkdir()
     process = subprocess.Popen(
         [*MAIN, *words],
         stdout=subprocess.PIPE,
         stderr=subprocess.PIPE,
+        env={**os.environ, "TMPDIR": str(left)},
     )
     labels = tmp_path / "labels"
     deadline = time.monotonic() + 60

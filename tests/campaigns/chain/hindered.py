@@ -141,7 +141,7 @@ def backups(home: Path, count: int, pause: float) -> None:
         with subprocess.Popen(command, stdout=subprocess.PIPE, text=True) as process:
             while process.poll() is None:
                 serials.append(packer.pack())
-                time.sleep(0.01)  # about what the next bag takes to come
+                time.sleep(0.05)  # the backup shares the machine with a line, not with a flood
             assert process.stdout is not None
             said = process.stdout.read()
         if process.returncode:
