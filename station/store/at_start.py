@@ -22,6 +22,8 @@ from station.store.facts import facts, read_facts
 from station.store.standing import standing_facts, standing_under
 from station.store.tables import fact, journal
 
+_CANONICAL = select(journal.c.canonical).join(fact, fact.c.entry_id == journal.c.id)
+
 
 def scale_past(home: Path, scale: str) -> tuple[FactRecord, ...]:
     """The last check of a scale, and suspect windows nobody decided about."""
@@ -31,13 +33,15 @@ def scale_past(home: Path, scale: str) -> tuple[FactRecord, ...]:
 
 def qa_past(home: Path) -> tuple[FactRecord, ...]:
     """The last check and the last good one of each kind, and windows nobody decided about."""
-    kinds = (EntryKind.QA_CHECK,)
-    checks = [
-        found
-        for kind in QaKind
-        for result in (GOOD, None)
-        for found in facts(home, kinds, subject=kind, result=result, newest=1)
-    ]
+    newest = _CANONICAL.where(fact.c.kind == EntryKind.QA_CHECK).order_by(fact.c.id.desc()).limit(1)
+    checks: list[FactRecord] = []
+    with reading(home) as connection:  # one opening for all kinds
+        for kind in QaKind:
+            last = read_facts(connection, newest.where(fact.c.subject == kind))
+            if last and last[0].fact.result != GOOD:
+                good = newest.where(fact.c.subject == kind, fact.c.result == GOOD)
+                checks += read_facts(connection, good)
+            checks += last
     return (*checks, *standing_facts(home, EntryKind.SUSPECT))
 
 
@@ -58,12 +62,8 @@ def scale_in_use(home: Path) -> tuple[FactRecord, ...]:
 
 def approvals_past(home: Path, products: Collection[str]) -> tuple[FactRecord, ...]:
     """Open proposals, the target in force of each product, and approvals of its versions."""
-    versions = (
-        select(journal.c.canonical)
-        .join(fact, fact.c.entry_id == journal.c.id)
-        .where(fact.c.subject.in_(tuple(products)), fact.c.kind == EntryKind.SETTING)
-        .order_by(fact.c.id.desc())
-    )
+    its = (fact.c.subject.in_(tuple(products)), fact.c.kind == EntryKind.SETTING)
+    versions = _CANONICAL.where(*its).order_by(fact.c.id.desc())
     with reading(home) as connection:
         approved = read_facts(connection, versions)
     return (*approved, *standing_facts(home, EntryKind.PROPOSAL))

@@ -23,7 +23,7 @@ from station.core.mass import Mass, Unit
 from station.core.metrology.tare import TareStudy
 from station.core.pack import LabelState
 from station.core.receiving import hold_lot_fact, open_holds, release_lot_fact
-from station.store.at_start import study_on_record
+from station.store.at_start import qa_past, study_on_record
 from station.store.facts import facts
 from station.store.rebuild import rebuild
 from station.store.standing import moves_at, standing_facts
@@ -219,3 +219,21 @@ def test_a_label_left_recorded_days_ago_is_in_doubt_after_the_next_start(world):
     assert (len(doubtful), doubtful[0], doubtful[-1]) == (4, first, last)
     assert applied not in doubtful
     assert verify(world.home).whole
+
+
+def test_the_last_check_of_each_kind_is_read_with_the_last_good_one(world):
+    made = [
+        ("O2", "good"),
+        ("O2", "failed"),
+        ("seal", "failed"),
+        ("seal", "good"),
+        ("O2", "failed"),
+    ]
+    with world.stocked() as store:
+        kept = [
+            Fact(EntryKind.QA_CHECK, new_uid(world.clock.now()), kind, result)
+            for kind, result in made
+        ]
+        store.record(kept, world.clock.now(), "q.fen")
+    found = [one.fact.uid for one in qa_past(world.home)]
+    assert found == [kept[0].uid, kept[4].uid, kept[3].uid]
