@@ -64,8 +64,9 @@ _LOG = logging.getLogger(__name__)
 _TICK_S = 0.1
 _DUTIES_NS, _WATCH_NS = 1_000_000_000, 100_000_000
 """The duties are asked this often, and after every entered fact."""
-_SHOWN_NS = 5_000_000
-"""A state is shown at least this often while readings come more quickly."""
+_SHOWN_NS, _DWELL_PART = 5_000_000, 60
+"""A state is shown at least this often while readings come more quickly, and within this part of
+the time a reading must be steady: whoever fills the bag follows what is shown."""
 _READINGS_KEPT = 2_000
 """Above this many unread readings new ones are dropped: a flood must not fill memory."""
 _COPIES = ReprintRule()
@@ -118,6 +119,7 @@ class LineRunner:
         self._proofs = proofs
         self._duties_seen_ns = self._watched_ns = self._told_ns = 0
         self._stale_ns = rules.stale_ns
+        self._shown_ns = min(_SHOWN_NS, rules.dwell_ns // _DWELL_PART)
         self._cycle = Cycle(rules)
         self._queue: queue.SimpleQueue[Message | None] = queue.SimpleQueue()
         self._thread = threading.Thread(target=self._work, name="line")
@@ -311,7 +313,7 @@ class LineRunner:
         return (
             isinstance(event, Weighed)
             and not self._queue.empty()
-            and now_ns - self._told_ns < _SHOWN_NS
+            and now_ns - self._told_ns < self._shown_ns
             and (self._cycle.phase, self._cycle.trouble) == (before.phase, before.trouble)
         )
 
