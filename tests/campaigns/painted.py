@@ -57,7 +57,7 @@ from tests.station.sync.server import QUICK, Server
 FRAMES_PER_S, FLOOD_FRAMES_PER_S = 50.0, 576.0
 """A quick scale; and 115 200 baud at ten bits a byte, full of frames of 20 bytes."""
 SHORT_S, FULL_S = 6.0, 120.0
-SHORT_BACKLOG, FULL_BACKLOG = 2_000, 60_000
+SHORT_BACKLOG, FULL_BACKLOG = 20_000, 200_000
 WARM_S = 2.0
 MOST_MS = 16.0
 ME = ("QH", "A1")
