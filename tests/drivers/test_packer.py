@@ -12,6 +12,7 @@ from decimal import Decimal
 import pytest
 
 from drivers.bench import BenchScale
+from drivers.connection import LinkRules
 from drivers.frames.scp0499 import Scp0499Parser
 from drivers.link import LinkItem, ScaleLink
 from drivers.packer import Habits, PackerCue, SimulatedPacker
@@ -71,6 +72,7 @@ def pack(bags: int, transport: str | None, speed: float, frames_per_s: float) ->
         Scp0499Parser,
         SteadyRules(interval=Decimal(1), unit="g"),
         judge.on_item,
+        rules=LinkRules(gulp_ns=round(5_000_000 / speed)),  # as fast as the bench's own time
     )
     packer = SimulatedPacker(scale, lambda: judge.cue, Habits(target_g=float(TARGET)), seed=3)
     started = time.monotonic()
