@@ -13,13 +13,13 @@ from station.config.load import load
 from station.config.packhouse import Role
 from station.core.facts import FactRecord
 from station.core.pack import Moment
-from station.line.product_book import KINDS, ProductBook
+from station.line.product_book import ProductBook
 from station.line.state import EntryAnswer
 from station.screens.bridge import Bridge
 from station.screens.manager import ManagerPage
 from station.screens.offer import Person
 from station.screens.theme import HOLD_MS, LIGHT
-from station.store.facts import facts
+from station.store.at_start import approvals_past
 
 NOW = datetime(2026, 11, 20, 18, tzinfo=UTC)
 
@@ -54,7 +54,7 @@ class ManagerRig:
         self.book = ProductBook(
             self.house.products,
             approval_needed=self.house.settings.fill.approve_products,
-            past=facts(home, KINDS),
+            past=approvals_past(home, self.house.products),
         )
         self.desk = ManagerDesk(self.house, home, self.clock, self.book)
         self.bridge = Bridge()

@@ -55,7 +55,7 @@ def propose(rig, **changes) -> None:
 def test_the_headline_says_what_was_given_away(shown, week):
     rows = {row.name: row for row in shown.page.figures.view}
     assert rows["bags"].value == str(week.whole.bags)
-    assert rows["net"].value == f"{week.whole.grams / 1000:.1f} kg"
+    assert rows["net"].value == f"{week.whole.grams / 1000:.3f} kg"
     assert rows["held"].attend
     assert "Monday" not in shown.page.reading.view
     assert "November 2026" in shown.page.reading.view
