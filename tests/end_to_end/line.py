@@ -47,6 +47,7 @@ class Bench:
         before: Callable[[Station], None] = lambda _: None,
         clock: StationClock | None = None,
         config: Path | None = None,
+        speed: float = SPEED,
     ):
         now = datetime.now(UTC)  # noqa: TID251  the demo's lots are days old
         today = now.date() if clock is None else clock.now().utc.date()
@@ -58,7 +59,7 @@ class Bench:
         self.house = changed(on_any_disk(self.house))
         if not pins:
             self.house = without_pins(self.house)
-        self.bench = bench_scale(self.house, SPEED, seed=7)
+        self.bench = bench_scale(self.house, speed, seed=7)
         self.bench.start()
         self.watch = Watch()
 

@@ -20,6 +20,8 @@ from station.store.queries import rejects_of_day, summary, trace_pack
 from station.store.verify import verify
 from tests.end_to_end.line import Bench, bench_line
 
+CALM = 12.0
+"""Slow enough that a packer played here never pours while a steady reading waits for its turn."""
 MAIN = (sys.executable, "-m", "station.app.main")
 
 
@@ -45,7 +47,7 @@ class Witness:
 
 def test_pulling_the_scales_line_in_mid_run_leaves_no_wrong_record(tmp_path):
     witness = Witness()
-    with bench_line(tmp_path, witness) as line:
+    with bench_line(tmp_path, witness, speed=CALM) as line:
         witness.line = line
         product = line.open_run()
         with line.packer(product):
@@ -70,7 +72,7 @@ def test_pulling_the_scales_line_in_mid_run_leaves_no_wrong_record(tmp_path):
 
 def test_noise_on_the_line_leaves_no_wrong_record(tmp_path):
     witness = Witness()
-    with bench_line(tmp_path, witness) as line:
+    with bench_line(tmp_path, witness, speed=CALM) as line:
         witness.line = line
         product = line.open_run()
         with line.packer(product):
