@@ -26,7 +26,7 @@ from station.app.practice import (
 from station.app.practice_labels import PracticeLabels
 from station.app.practice_lead import LeadAtHand, PracticeLead
 from station.app.practice_people import PracticeIntents, demo_pins, give_pins
-from station.app.qt_side import application, both, faults_to, running, sounding, sounds_of
+from station.app.qt_side import application, both, faults_to, running, sounds_of
 from station.app.station_window import station_window
 from station.app.summary import DemoSummary
 from station.app.watch import Watch
@@ -118,7 +118,7 @@ def practice_line(house: Packhouse, home: Path, seed: int, speed: float) -> Iter
         lead = PracticeLead(bench, watch, station.checks, station.change, line, who, quality)
         second = second_of(house)
         papers = PracticeLabels(station.label_checks, line, watch, labels, who, second)
-        with faults_to(bridge), sounding(sounds), running(station):
+        with faults_to(bridge), running(sounds), running(station):
             yield PracticeLine(station, bench, bridge, watch, line, lead, papers)
     finally:
         bench.stop()

@@ -76,23 +76,13 @@ def sounds_of(house: Packhouse) -> Sounds:
 
 
 @contextmanager
-def sounding(sounds: Sounds) -> Iterator[None]:
-    """Play sounds while this lasts."""
-    sounds.start()
+def running(part: Station | Sounds) -> Iterator[None]:
+    """Run the station, or what plays its sounds, while this lasts."""
+    part.start()
     try:
         yield
     finally:
-        sounds.stop()
-
-
-@contextmanager
-def running(station: Station) -> Iterator[None]:
-    """Run the station while this lasts."""
-    station.start()
-    try:
-        yield
-    finally:
-        station.stop()
+        part.stop()
 
 
 @contextmanager

@@ -24,8 +24,6 @@ from station.config.packhouse import Packhouse, ScaleSettings
 _MS = 1_000_000
 _OUTCOME_MS = 2_000
 """A scale that answers nothing has this long to show what it was told."""
-_GULP_MS = 5
-"""A scale that speaks more often is read several weights at once."""
 _WARM_UP_MS = 2_000
 """A scale whose line was lost may have been switched off: it settles first."""
 _SPREAD_MS = 500
@@ -52,9 +50,8 @@ def link_rules(scale: ScaleSettings, haste: float = 1.0) -> LinkRules:
         scale: of the settings.
         haste: how much faster than real time the scale goes.
     """
-    rules = LinkRules(
-        gulp_ns=round(_GULP_MS * _MS / haste), warm_up_ns=round(_WARM_UP_MS * _MS / haste)
-    )
+    rules = LinkRules(warm_up_ns=round(_WARM_UP_MS * _MS / haste))
+    rules = replace(rules, gulp_ns=round(rules.gulp_ns / haste))
     told = commands_of(scale)
     if told is None:
         return replace(rules, discover=True)

@@ -6,7 +6,7 @@ from pathlib import Path
 
 from station.app.assembly import Audience, Station
 from station.app.printers import printer_of
-from station.app.qt_side import application, faults_to, running, sounding, sounds_of
+from station.app.qt_side import application, faults_to, running, sounds_of
 from station.app.serial_line import port_settings
 from station.app.station_window import station_window
 from station.config.packhouse import Packhouse
@@ -63,7 +63,7 @@ def show_station(
             key=settings.record.key_of(home),
             settings=config,
         )
-        with faults_to(bridge), sounding(sounds), running(station):
+        with faults_to(bridge), running(sounds), running(station):
             window = station_window(bridge, station, house)
             if kiosk:
                 alone = Kiosk(window, PALETTES[settings.screen.theme])

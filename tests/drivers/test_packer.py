@@ -72,7 +72,7 @@ def pack(bags: int, transport: str | None, speed: float, frames_per_s: float) ->
         Scp0499Parser,
         SteadyRules(interval=Decimal(1), unit="g"),
         judge.on_item,
-        rules=LinkRules(gulp_ns=round(5_000_000 / speed)),  # as fast as the bench's own time
+        rules=LinkRules(gulp_ns=round(LinkRules().gulp_ns / speed)),  # in the bench's own time
     )
     packer = SimulatedPacker(scale, lambda: judge.cue, Habits(target_g=float(TARGET)), seed=3)
     started = time.monotonic()
