@@ -7,15 +7,15 @@ is laid in two parts, so that the bags before the step can be released alone.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Sequence
-from datetime import datetime, timedelta
-from itertools import chain, groupby
+from collections.abc import Callable, Sequence
+from datetime import datetime
+from itertools import chain
 from typing import Protocol
 
 from station.core.checks.scale import CheckMade, check_of, held_true
 from station.core.checks.suspect import FiledStep, FiledWindow, RunWindow, window_fact
 from station.core.facts import Fact, FactRecord
-from station.core.journal import EntryKind, Value
+from station.core.journal import EntryKind
 from station.core.mass import Mass
 from station.core.metrology.scale_check import CheckStage, ScaleCheck
 from station.core.metrology.suspect import (
@@ -23,10 +23,9 @@ from station.core.metrology.suspect import (
     ErrorSign,
 )
 from station.core.metrology.zero_trace import ZeroStep, find_step
-from station.core.pack import Moment, PackId
+from station.core.pack import Moment
+from station.line.suspect_hold import suspect_hold, window_opens
 from station.line.suspected import SUSPECTED, JudgedRun, PackSince, RunSince, judge_runs
-
-_BEFORE_ALL = timedelta(microseconds=1)
 
 
 class Past(Protocol):
@@ -69,13 +68,15 @@ class FailedChecks:
         packs = tuple(pack for group in groups for pack in group.packs)
         if not any(pack.quality in SUSPECTED for pack in packs):
             return ()
-        first = min(pack.at for pack in packs)
-        opened = first - _BEFORE_ALL if good is None else good.at.utc
+        opened = window_opens(good, packs)
         step = explaining_step(made.check, made.plate.interval, packs)
         step_at = None if step is None else step.last_before
         judged = tuple(judge_runs(made.check, opened, groups, step_at))
         parts = _parts(packs, step_at)
-        holds = tuple(self._hold(part, failed.fact.uid, at) for part in parts)
+        holds = tuple(
+            suspect_hold(self._new_id(at), failed.fact.uid, part, "the scale failed its check")
+            for part in parts
+        )
         window = FiledWindow(
             uid=self._new_id(at),
             scale=made.scale,
@@ -89,16 +90,6 @@ class FailedChecks:
             runs=tuple(_filed_run(one) for one in judged),
         )
         return (window_fact(window), *holds)
-
-    def _hold(self, packs: Sequence[PackSince], check: str, at: Moment) -> Fact:
-        ranges: list[Value] = [list(one) for one in number_ranges(pack.id for pack in packs)]
-        return Fact(
-            kind=EntryKind.HOLD,
-            uid=self._new_id(at),
-            subject=check,
-            result="held",
-            details={"ranges": ranges, "reason": "the scale failed its check"},
-        )
 
 
 def explaining_step(
@@ -139,17 +130,6 @@ def sign_of(check: ScaleCheck) -> ErrorSign:
         (False, True): ErrorSign.LOW,
         (False, False): ErrorSign.NONE,
     }[high, low]
-
-
-def number_ranges(ids: Iterable[PackId]) -> tuple[tuple[str, int, int], ...]:
-    """Bag numbers as few ranges: epoch as text, first and last number."""
-    named = sorted({(one.epoch, one.number) for one in ids})
-    found = []
-    places = enumerate(named)
-    for _, together in groupby(places, key=lambda item: (item[1][0], item[1][1] - item[0])):
-        numbers = [name for _, name in together]
-        found.append((str(numbers[0][0]), numbers[0][1], numbers[-1][1]))
-    return tuple(found)
 
 
 def _parts(

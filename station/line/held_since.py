@@ -4,17 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
-from datetime import timedelta
 
 from station.core.checks.suspect import FiledWindow, RunWindow, window_fact
 from station.core.facts import Fact, FactRecord
-from station.core.journal import EntryKind, Value
 from station.core.metrology.suspect import ErrorSign
 from station.core.pack import Moment
-from station.line.failed_check import number_ranges
+from station.line.suspect_hold import suspect_hold, window_opens
 from station.line.suspected import SUSPECTED, RunSince
-
-_BEFORE_ALL = timedelta(microseconds=1)
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,21 +49,14 @@ def held_since(
     if not suspect:
         return ()
     bags = [pack for _, packs in suspect for pack in packs]
-    ranges: list[Value] = [list(one) for one in number_ranges(pack.id for pack in bags)]
-    hold = Fact(
-        kind=EntryKind.HOLD,
-        uid=new_id(at),
-        subject=by.failed.uid,
-        result="held",
-        details={"ranges": ranges, "reason": by.words},
-    )
+    hold = suspect_hold(new_id(at), by.failed.uid, bags, by.words)
     good = by.good
     window = FiledWindow(
         uid=new_id(at),
         scale=by.cause,
         check=by.failed.uid,
         good="" if good is None else good.fact.uid,
-        opened=min(pack.at for pack in bags) - _BEFORE_ALL if good is None else good.at.utc,
+        opened=window_opens(good, bags),
         closed=at.utc,
         sign=ErrorSign.NONE,
         step=None,

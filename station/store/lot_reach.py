@@ -7,7 +7,7 @@ from pathlib import Path
 from sqlalchemy import select
 
 from station.core.pack import PackId
-from station.line.failed_check import number_ranges
+from station.line.suspect_hold import number_ranges
 from station.store.engine import reading
 from station.store.tables import blend, lot_use, pack
 

@@ -15,7 +15,7 @@ from station.core.journal import EntryKind
 from station.core.metrology.scale_check import CheckStage
 from station.core.metrology.suspect import ErrorSign
 from station.core.pack import Residue
-from station.line.failed_check import number_ranges
+from station.line.suspect_hold import number_ranges
 from station.store.facts import facts
 from station.store.queries import trace_pack
 from station.store.since import RecordPast
