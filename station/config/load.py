@@ -10,6 +10,7 @@ from types import MappingProxyType
 from station.config import customers_file, lots_file, people_file, products_file, station_file
 from station.config.faults import Faults
 from station.config.packhouse import Packhouse, StationSettings
+from station.config.record_file import check_keep
 from station.errors import BadInput, EnvironmentFault
 
 __all__ = ["FILES", "Packhouse", "StationSettings", "load", "load_settings"]
@@ -36,6 +37,9 @@ def load(folder: Path, today: date, instead: Mapping[str, Path] | None = None) -
     goods = products_file.read_products(settings, people, faults)
     lots = lots_file.read_lots(today, goods.component_codes if goods else None, faults)
     home = None if settings is None else settings.home
+    if settings is not None and goods is not None:
+        lives = {code: product.life_days for code, product in goods.products.items()}
+        check_keep(settings.record.keep_years, lives, station_file.FILE, faults)
     shipping = customers_file.read_customers(home, goods.product_codes if goods else None, faults)
     faults.raise_any()
     assert settings is not None

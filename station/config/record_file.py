@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from pathlib import Path
 from typing import Annotated
 
@@ -9,19 +10,21 @@ from station.config.check import check_table
 from station.config.faults import Faults
 from station.config.fields import printable, whole
 from station.config.printer_file import folder_of
-from station.config.record_rules import BackupSettings, RecordSettings
+from station.config.record_rules import BackupSettings, RecordSettings, least_keep_years
 from station.config.settings import Shape
 from station.config.toml_file import Table
 from station.core.room import RoomRules
 
 RECORD, BACKUP, DISK = "record", "backup", "disk"
 _MIB = 2**20
+_USUAL = RecordSettings()
 
 
 class _RecordTable(Shape):
     """``[record]``."""
 
     key: Annotated[str, printable(300)] | None = None
+    keep_years: Annotated[int, whole(1, 100, "years")] = 5
 
 
 class _BackupTable(Shape):
@@ -62,6 +65,7 @@ def read_record(table: Table, file: str, home: Path | None, faults: Faults) -> R
         folder = folder_of(backup.folder, faults.folder)
         _check_outside(folder, home, f"{BACKUP}.folder", file, faults)
     return RecordSettings(
+        keep_years=_USUAL.keep_years if record is None else record.keep_years,
         key=key,
         backup=(
             None
@@ -74,6 +78,27 @@ def read_record(table: Table, file: str, home: Path | None, faults: Faults) -> R
             else RoomRules(disk.warn_percent, disk.stop_mib * _MIB, disk.reserve_mib * _MIB)
         ),
     )
+
+
+def check_keep(kept: int, lives: Mapping[str, int], file: str, faults: Faults) -> None:
+    """Note it where runs may be purged sooner than the longest rule allows.
+
+    Args:
+        kept: years, as the settings have them.
+        lives: days from packing to the use-by date, by product.
+        file: name of the settings file.
+        faults: takes in what is wrong.
+    """
+    if not lives:
+        return
+    code = max(lives, key=lambda one: lives[one])
+    least = least_keep_years(lives[code])
+    if kept < least:
+        why = (
+            f"{kept} is too short: bags of {code} live {lives[code]} days, and their records are "
+            "kept for two years after that"
+        )
+        faults.add(file, f"{RECORD}.keep_years", why, f"{least} to 100 years")
 
 
 def _check_outside(path: Path, home: Path | None, key: str, file: str, faults: Faults) -> None:

@@ -5,7 +5,7 @@ from pathlib import Path
 import pytest
 
 from station.config.load import load
-from station.config.record_rules import RecordSettings, key_beside
+from station.config.record_rules import RecordSettings, key_beside, least_keep_years
 from station.core.room import RoomRules
 from tests.station.config.conftest import TODAY
 
@@ -74,3 +74,34 @@ def test_what_is_wrong_is_named(write, refusal, text, words):
 def test_neither_key_nor_backups_lie_in_the_home(folder, write, refusal, text):
     write(text.format(settings(folder).home))
     assert "lies in the home" in refusal()
+
+
+def test_runs_are_kept_for_five_years_where_nothing_else_is_said(folder, write):
+    write("")
+    assert settings(folder).record.keep_years == 5
+    write("[record]\nkeep_years = 7")
+    assert settings(folder).record.keep_years == 7
+
+
+@pytest.mark.parametrize(
+    ("life_days", "least"), [(1, 3), (10, 3), (365, 3), (366, 4), (730, 4), (731, 5)]
+)
+def test_records_outlive_the_longest_use_by_by_two_years(life_days, least):
+    # 21 CFR 117.315: two years from the day they were made (from memory); here from the use-by.
+    assert least_keep_years(life_days) == least
+
+
+@pytest.mark.parametrize("years", [1, 2])
+def test_a_time_below_the_longest_rule_is_refused_with_the_product_that_sets_it(
+    write, refusal, years
+):
+    write(f"[record]\nkeep_years = {years}")
+    words = refusal()
+    assert "record.keep_years" in words
+    assert f"{years} is too short: bags of" in words
+    assert "3 to 100 years" in words
+
+
+def test_the_least_time_is_taken(folder, write):
+    write("[record]\nkeep_years = 3")
+    assert settings(folder).record.keep_years == 3
