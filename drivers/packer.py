@@ -17,6 +17,9 @@ from drivers.bench import BenchScale
 
 _HAND_G = 400.0
 """How hard a hand presses the pan."""
+_LEAST_PATIENCE_S = 0.25
+"""Real seconds a packer waits for the screen at any speed: a hasty bench shall not pour a second
+handful because the machine was busy."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -142,7 +145,8 @@ class SimulatedPacker:
 
     def _await_screen(self, before: PackerCue) -> None:
         """Wait until the screen follows what the hands did, for as long as patience lasts."""
-        looks = max(1, round(self._habits.patience_s / self._habits.look_s))
+        patience_s = max(self._habits.patience_s, _LEAST_PATIENCE_S * self._scale.speed)
+        looks = max(1, round(patience_s / self._habits.look_s))
         for _ in range(looks):
             self._wait(self._habits.look_s)
             if self._see() != before or self._stopping.is_set():

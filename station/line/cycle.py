@@ -20,6 +20,7 @@ from station.core.metrology.verdict import Verdict, classify
 from station.core.pack import LabelState, Quality, Weighing
 from station.core.product import PackMode
 from station.core.run import Run
+from station.line.cycle_kept import bag_checked, bag_kept, taken_back
 from station.line.cycle_labels import (
     bag_gone,
     label_failed,
@@ -30,7 +31,6 @@ from station.line.cycle_labels import (
     run_over,
     settled,
     stopped,
-    without_bag,
 )
 from station.line.cycle_lots import bag_lifted, lots_changed
 from station.line.cycle_residue import bag_judged, pan_seen, row_broken
@@ -51,7 +51,6 @@ from station.line.effects import (
     Note,
     Record,
     Sound,
-    TakeBack,
 )
 from station.line.events import (
     Barred,
@@ -236,11 +235,13 @@ def _judge(cycle: Cycle, run: Run, load: Load, reading: Reading) -> Step:
 
 
 def _lift(cycle: Cycle, reading: Reading) -> Step:
-    cycle = pan_seen(cycle, reading)
+    cycle, told = bag_kept(pan_seen(cycle, reading), reading)
     if not _shows_zero(reading):
-        return cycle, ()
+        return cycle, told
+    cycle, taken = bag_checked(cycle)
     after, _ = _clear_pan(cycle, reading)
-    return bag_gone(after)
+    gone, effects = bag_gone(after)
+    return gone, (*taken, *effects)
 
 
 # --- answers of store and printer -------------------------------------------------------------
@@ -265,6 +266,7 @@ def _recorded(cycle: Cycle, event: Recorded) -> Step:
         phase=Phase.LABELLING,
         last=record,
         last_is_good=True,
+        kept=None,
         issued=record.serial,
         tally=tally,
     )
@@ -311,13 +313,7 @@ def _set_aside_load(cycle: Cycle, event: SetAside) -> Step:
 
 def _take_back(cycle: Cycle, event: SetAside) -> Step:
     """The last labelled bag burst or was found bad after its label: it is no longer good."""
-    if cycle.last is None or not cycle.last_is_good:
-        return cycle, ()
-    net = cycle.last.draft.weighing.net
-    assert cycle.run is not None
-    tally = without_bag(cycle.tally, net, cycle.run)
-    after = replace(cycle, last_is_good=False, tally=tally)
-    return after, (TakeBack(cycle.last.serial, event.reason), Sound(Cue.WRONG_WAY))
+    return taken_back(cycle, event.reason)
 
 
 def _barred(cycle: Cycle, event: Barred) -> Step:
@@ -351,6 +347,7 @@ _ON_READING: Mapping[Phase, Callable[[Cycle, Reading], Step]] = {
     Phase.CLEAR_PAN: _clear_pan,
     Phase.READY: _ready,
     Phase.LOADED: _loaded,
+    Phase.LABELLING: bag_kept,
     Phase.LIFT: _lift,
 }
 

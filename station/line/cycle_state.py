@@ -44,6 +44,17 @@ class Load:
 
 
 @dataclass(frozen=True, slots=True)
+class Kept:
+    """The recorded bag, from its record until it leaves the pan."""
+
+    net: Mass
+    """Newest steady net."""
+    since_ns: int | None
+    found: Mass | None = None
+    """The net it stood at long enough to be weighed, where that is not what was recorded."""
+
+
+@dataclass(frozen=True, slots=True)
 class Cycle:
     """The whole state of a line."""
 
@@ -58,6 +69,7 @@ class Cycle:
     """Why no reading can be believed; empty when the newest can."""
     port: str = ""
     load: Load | None = None
+    kept: Kept | None = None
     unloading: bool = False
     """A bag was taken in; the first steady reading of the pan after it is still to come."""
     residue: Reading | None = None

@@ -11,6 +11,7 @@ from station.core.metrology.verdict import (
 )
 from station.core.product import PackMode
 from station.core.run import Run
+from station.line.cycle_kept import changed_words
 from station.line.cycle_state import Cycle, indication, load_threshold, net_of, order_done
 from station.line.state import LastPack, LineState, Phase, Shown, Verb
 
@@ -77,6 +78,8 @@ def _say(cycle: Cycle, shown: Shown | None) -> _Said:
     if cycle.phase is Phase.LIFT and not cycle.last_is_good:
         reason = "" if cycle.last is None else cycle.last.draft.reason
         return Verb.SET_ASIDE, None, f"not labelled: {reason}" if reason else "label is void"
+    if cycle.phase is Phase.LIFT and (words := changed_words(cycle)):
+        return Verb.SET_ASIDE, None, words
     if cycle.phase is Phase.READY and order_done(cycle):
         return Verb.ORDER_DONE, None, f"{cycle.tally.good} bags are packed: the lead ends the run"
     if cycle.phase is Phase.CLEAR_PAN:

@@ -83,6 +83,26 @@ def test_noise_on_the_line_leaves_no_wrong_record(tmp_path):
     assert witness.wrong == []
 
 
+def test_a_bag_filled_on_after_it_was_weighed_is_taken_back(tmp_path):
+    with bench_line(tmp_path, speed=CALM) as line:
+        product = line.open_run()
+        line.until(lambda state: state.verb is Verb.BAG_ON)
+        line.bench.put_bag(float(product.bag.tare.grams))
+        line.bench.pour(float(product.target.grams))
+        line.until(lambda state: state.verb is Verb.LIFT_BAG)
+        line.bench.pour(20)
+        changed = line.until(lambda state: state.verb is Verb.SET_ASIDE)
+        line.bench.lift()
+        line.until(lambda state: state.verb is Verb.BAG_ON)
+        serial = line.watch.newest.last.serial
+        tally = line.watch.newest.tally
+    assert "changed after weighing" in changed.because
+    assert (tally.good, tally.rejects) == (0, 1)
+    [reject] = rejects_of_day(tmp_path, line.watch.newest.run.dating.production_day)
+    assert (reject.serial, reject.reason) == (serial, "changed after weighing")
+    assert reject.label == "voided"
+
+
 def test_another_unit_stops_the_line_in_words_until_it_is_set_back(tmp_path):
     with bench_line(tmp_path) as line:
         line.open_run()
