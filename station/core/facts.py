@@ -7,7 +7,7 @@ to one kind alone stands in ``details``; the module of that kind writes and read
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 
 from station.core.journal import EntryKind, JournalError, Value
@@ -81,3 +81,15 @@ class FactRecord:
     at: Moment
     who: str
     seq: int
+
+
+def texts_of(value: object) -> Iterator[str]:
+    """Every text inside a value of the journal."""
+    if isinstance(value, str):
+        yield value
+    elif isinstance(value, dict):
+        for inner in value.values():
+            yield from texts_of(inner)
+    elif isinstance(value, list):
+        for inner in value:
+            yield from texts_of(inner)

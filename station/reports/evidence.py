@@ -18,14 +18,14 @@ from labels.release import ReleasedLabel, release
 from station.core.balance import Water
 from station.core.checks.rolls import RollAccount
 from station.core.checks.suspect import FiledWindow
-from station.core.facts import FACT_KINDS, FactRecord
+from station.core.facts import FACT_KINDS, FactRecord, texts_of
 from station.core.journal import EntryKind
 from station.core.pack import Quality, Residue
 from station.core.pauses import Pause, pauses_of
 from station.errors import BadInput
 from station.line.suspected import Suspected
 from station.reports.batch import BatchRecord, batch_record
-from station.reports.evidence_facts import texts_of, touching
+from station.reports.evidence_facts import touching
 from station.reports.evidence_proof import EntryProof, prove_run
 from station.reports.label_facts import design_of, specimen_label
 from station.reports.traceability import Traceability, of_lot, of_run

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterator, Sequence
+from collections.abc import Collection, Sequence
 from datetime import UTC, datetime
 from typing import Any
 
-from station.core.facts import FactRecord
+from station.core.facts import FactRecord, texts_of
 from station.core.journal import EntryKind
 from station.reports.batch import BatchRecord
 from station.store.bag_sums import RunSpan
@@ -81,15 +81,3 @@ def _meets(details: Any, ends: tuple[str, int, int] | None) -> bool:  # noqa: AN
         and int(one[2]) >= first
         for one in ranges
     )
-
-
-def texts_of(value: object) -> Iterator[str]:
-    """Every text inside a value of the journal."""
-    if isinstance(value, str):
-        yield value
-    elif isinstance(value, dict):
-        for inner in value.values():
-            yield from texts_of(inner)
-    elif isinstance(value, list):
-        for inner in value:
-            yield from texts_of(inner)

@@ -12,11 +12,10 @@ from station.core.checks.first_off import first_off_of
 from station.core.checks.qa import qa_check_of
 from station.core.checks.scale import check_of
 from station.core.checks.tare import empty_bag_of
-from station.core.facts import FactRecord
+from station.core.facts import FactRecord, texts_of
 from station.core.journal import EntryKind
 from station.core.pack import Quality
 from station.reports.evidence import RunEvidence
-from station.reports.evidence_facts import texts_of
 from station.reports.paper import heading, listing, note, together
 from station.reports.period_charts import pareto_chart, residue_chart, timeline_chart
 from station.reports.timeline import marks_of

@@ -20,6 +20,7 @@ from station.store.facts import fact_record
 from station.store.head_check import KINDS as HEADS
 from station.store.head_check import Elsewhere, HeadCheck
 from station.store.heads import SeenHead
+from station.store.purges import PurgedEntries
 from station.store.tables import identity
 from station.store.tree import GrowingTree
 
@@ -48,6 +49,9 @@ class Chain:
         self._sizes: dict[int, int] = {}
         self._before: tuple[int | None, int, bytes] = (None, 0, GENESIS)
         self._tree = GrowingTree()
+        self._purged = PurgedEntries(connection)
+        self.gone = self._purged.gone
+        """Runs and bags that were purged."""
         self.entries = 0
         self.epoch: int | None = None
         self.seq = 0
@@ -55,8 +59,8 @@ class Chain:
         self.block: bytes | None = None
         """Root of the block that the entry yielded last made whole."""
 
-    def walk(self) -> Iterator[tuple[Entry, int]]:
-        """Yield each entry with its row number.
+    def walk(self) -> Iterator[tuple[Entry | None, int]]:
+        """Yield each entry, None in the place of a purged one, with its row number.
 
         Raises:
             Damage: an entry does not follow, a head does not fit, or the journal ends too early.
@@ -65,19 +69,26 @@ class Chain:
             stored = kept.stored
             if kept.epoch != self.epoch:
                 self._next_epoch(kept)
-            if stored.seq != self.seq + 1 or entry_hash(self.hash, stored.canonical) != stored.hash:
+            empty = not stored.canonical and stored.seq == self.seq + 1
+            if not empty and (
+                stored.seq != self.seq + 1 or entry_hash(self.hash, stored.canonical) != stored.hash
+            ):
                 broken = first_break((stored,), self.hash, self.seq + 1)
                 assert broken is not None, "an entry that does not follow breaks the chain"
                 raise Damage(broken.seq, broken.why)
-            entry = self._read(kept)
-            if entry.kind in HEADS:
+            if empty or self._purged:
+                self._purged.take(kept)
+            entry = None if empty else self._read(kept)
+            if entry is None:
+                pass  # its hash stands for it: the next entry's chain and its purge hold it
+            elif entry.kind in HEADS:
                 self.heads.entry(entry, self._tree)
             elif entry.kind is EntryKind.RESTORE:
                 self._check_restore(entry)
             self.entries, self.seq, self.hash = self.entries + 1, stored.seq, stored.hash
             self.block = self._tree.add(stored.hash)
             if self.seq in self.heads.sizes:
-                self.heads.grown(entry.epoch, self._tree)
+                self.heads.grown(kept.epoch, self._tree)
             self._compare_with_seen()
             yield entry, kept.row
         self._check_end()
@@ -142,4 +153,5 @@ class Chain:
                 self.seq + 1,
                 f"the end is missing: entry {seen.seq} was written, the journal ends at {self.seq}",
             )
+        self._purged.done()
         self.heads.done({**self._sizes, ours.epoch: self.seq})

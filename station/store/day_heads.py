@@ -209,6 +209,23 @@ def newest_head(connection: Connection) -> tuple[Fact, int] | None:
     return None if found is None else (fact_record(read_entry(found.canonical)).fact, found.id)
 
 
+def signed_head_of(connection: Connection, epoch: int) -> SignedHead | None:
+    """Return the newest signed head of an epoch, or None.
+
+    Raises:
+        JournalError: it was changed.
+    """
+    newest = (
+        select(journal.c.canonical)
+        .join(fact, fact.c.entry_id == journal.c.id)
+        .where(fact.c.kind == EntryKind.HEAD, fact.c.result == "signed", journal.c.epoch == epoch)
+        .order_by(fact.c.id.desc())
+        .limit(1)
+    )
+    found = read_facts(connection, newest)
+    return signed_of(found[0].fact) if found else None
+
+
 def signed_of(head: Fact) -> SignedHead | None:
     """Return the signed head of such a fact, or None where it is not signed.
 

@@ -16,6 +16,7 @@ from station.core.pack import Quality
 from station.core.receiving import delivered_lot, held_lot, open_holds
 from station.store.facts import fact_record, read_facts
 from station.store.hold_ranges import HoldRanges, UnknownFact
+from station.store.purges import Gone
 from station.store.tables import fact, journal, lot, pack
 
 _Body = Mapping[str, Any]
@@ -24,9 +25,10 @@ _Body = Mapping[str, Any]
 class LotFacts:
     """Applies entries about lots on the writer's connection, inside its transactions."""
 
-    def __init__(self, connection: Connection, ranges: HoldRanges) -> None:
+    def __init__(self, connection: Connection, ranges: HoldRanges, gone: Gone) -> None:
         self._connection = connection
         self._ranges = ranges
+        self._gone = gone
 
     def deliver(self, entry: Entry) -> None:
         """Make a delivered lot known.
@@ -93,7 +95,7 @@ class LotFacts:
         for serial in serials:
             aside = (pack.c.serial == serial) & (pack.c.quality == Quality.REJECT)
             back = update(pack).where(aside).values(quality=Quality.REWORKED)
-            if self._connection.execute(back).rowcount != 1:
+            if self._connection.execute(back).rowcount != 1 and not self._gone.bag(serial):
                 raise UnknownFact(
                     f"bag {serial} is not among those set aside: set it aside before its content "
                     "goes back on the line"

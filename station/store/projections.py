@@ -27,6 +27,7 @@ from station.store.label_steps import LabelCopies
 from station.store.lot_facts import LotFacts, set_of_move
 from station.store.pack_form import BLEND, pack_row
 from station.store.prepared import Prepared, driver_of, insert_text
+from station.store.purges import Gone
 from station.store.shipping_facts import ShippingFacts
 from station.store.standing import StandingFacts
 
@@ -53,14 +54,19 @@ class Projections:
 
     It remembers row numbers it has met. Call :meth:`forget` after a rollback, because rows it
     remembers may be gone.
+
+    Args:
+        connection: to the tables.
+        gone: what was purged and is not looked for, when a journal is read again.
     """
 
-    def __init__(self, connection: Connection) -> None:
+    def __init__(self, connection: Connection, gone: Gone | None = None) -> None:
         self._connection = connection
         self._driver = driver_of(connection)
-        self.lots = LotFacts(connection, HoldRanges(connection))
+        self._gone = gone or Gone()
+        self.lots = LotFacts(connection, HoldRanges(connection), self._gone)
         self._copies = LabelCopies(connection)
-        shipping = ShippingFacts(connection)
+        shipping = ShippingFacts(connection, self._gone)
         self._rejects = DispositionFacts(connection)
         self._standing = StandingFacts(connection)
         self._blends: dict[tuple[str, ...], int] = {}
@@ -223,7 +229,7 @@ class Projections:
         moved = fact_record(entry).fact
         self.lots.rework(moved)
         changed = set_of_move(moved)
-        if changed is not None:
+        if changed is not None and not self._gone.run(moved.run):
             self.blend_of(changed)
 
     def blend_of(self, body: _Body) -> int:

@@ -81,6 +81,11 @@ def prove_entry(home: Path, seq: int, epoch: int | None = None) -> Document:
             .where(journal.c.id.in_((row - 1, row)))
             .order_by(journal.c.id)
         ).all()
+        if not found[-1].canonical:
+            raise BadInput(
+                f"entry {seq}",
+                "was purged: its bytes and what proves them are in the export the purge names",
+            )
         before = found[0].hash if seq > 1 else bytes(32)
         path = inclusion_path(seq - 1, size, here.tree(connection).subtree)
         return {

@@ -4,7 +4,8 @@
 every value in them follows from the journal's bodies (see ``projections``), so they can be dropped
 and built again. All tables are STRICT; every constraint has a name, because a migration can only
 keep what it can name. Triggers, laid down by the first migration, refuse to change or take out a
-journal entry or to leave a gap: a guard against a slip of a program, none against intent.
+journal entry or to leave a gap: a guard against a slip of a program, none against intent. A purge
+(see ``purge``) alone empties entries, and names each of them in one of its own.
 
 ``tree_block`` keeps the Merkle roots of whole blocks of entries (see ``tree``), ``standing`` what
 still counts when a station starts (see ``standing``).
@@ -58,6 +59,7 @@ journal = Table(
     Column("kind", Word(EntryKind), nullable=False),
     Column("hash", Sha256, CheckConstraint("length(hash) = 32", name="hash"), nullable=False),
     Column("canonical", LargeBinary, nullable=False),
+    Index("ix_journal_purge", "id", sqlite_where=text("kind = 'purge'")),
     sqlite_strict=True,
 )
 

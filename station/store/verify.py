@@ -152,17 +152,19 @@ def replay(
     Raises:
         Damage: an entry does not hold, or its body does not fit the ones before.
     """
-    projections = Projections(target)
+    projections = Projections(target, chain.gone)
     apply = projections.apply
     for entry, row in chain.walk():
-        if scratch and entry.kind in _LOOKED_UP:
-            _put_in(target, entry, row)
-        try:
-            apply(entry, row)
-        except (UnknownFact, KeyError, TypeError, ValueError) as fault:
-            raise Damage(entry.seq, f"entry {entry.seq} cannot be understood: {fault}") from fault
-        if chain.block is not None:
-            keep_block(target, entry.epoch, entry.seq // BLOCK - 1, chain.block)
+        if entry is not None:
+            if scratch and entry.kind in _LOOKED_UP:
+                _put_in(target, entry, row)
+            try:
+                apply(entry, row)
+            except (UnknownFact, KeyError, TypeError, ValueError) as fault:
+                why = f"entry {entry.seq} cannot be understood: {fault}"
+                raise Damage(entry.seq, why) from fault
+        if chain.block is not None and chain.epoch is not None:
+            keep_block(target, chain.epoch, chain.seq // BLOCK - 1, chain.block)
             progress(chain.entries)
 
 

@@ -33,6 +33,8 @@ _STATEMENTS = (
     CREATE INDEX ix_pack_label_open ON pack (label)
         WHERE label IN ('submitted', 'spooled', 'in doubt')
     """,
+    # Purges are found without the tables, which are made from what they leave.
+    "CREATE INDEX ix_journal_purge ON journal (id) WHERE kind = 'purge'",
     # The same guard without a sum over the table: the entry before is there and next to this one,
     # or this is the very first; and none has its number yet, so that none is replaced.
     "DROP TRIGGER journal_gapless",
