@@ -28,7 +28,7 @@ from station.core.shifts import shift_of
 from station.line.opening import day_of
 from station.line.ports import Clock
 from station.reports.serial_scan import serial_of
-from station.store.ledger import bin_state, ledger
+from station.store.ledger import bin_state, ledger, ledger_and_bin
 from station.store.queries import trace_pack
 from station.store.stands_for import check_into
 
@@ -65,9 +65,9 @@ class RejectsDesk:
         """The rejects of a production day; reads the record."""
         return ledger(self._home, day)
 
-    def bin(self, day: date) -> BinState:
-        """What lies in the bin by the record; reads it."""
-        return bin_state(self._home, day)
+    def day_seen(self, day: date) -> tuple[tuple[LedgerRow, ...], BinState]:
+        """The rejects of a production day, and what lies in its bin; reads the record once."""
+        return ledger_and_bin(self._home, day)
 
     def serial(self, text: str) -> str:
         """The serial of a scanned ticket or label, or of one typed."""
@@ -136,7 +136,9 @@ class RejectsDesk:
             ValueError: a difference has no explanation, or the person may not count.
         """
         check_role(self._house.people, who, DECIDERS, "count the reject bin")
-        return bin_fact(BinCount(day, counted, self.bin(day).expected, explanation), self._uid())
+        return bin_fact(
+            BinCount(day, counted, bin_state(self._home, day).expected, explanation), self._uid()
+        )
 
     def _moves(self, rows: Sequence[LedgerRow]) -> list[Fact]:
         """What is reworked goes back on the line, blend by blend, each with its whole union."""

@@ -142,7 +142,7 @@ class RejectsPanel(QWidget):
         asked = self.day
 
         def read() -> tuple[date, tuple[LedgerRow, ...], BinState]:
-            return asked, self._source.rows(asked), self._source.bin(asked)
+            return asked, *self._source.day_seen(asked)
 
         self._host.ask(read, self._show_day)
 

@@ -64,12 +64,8 @@ class RejectsSource(Protocol):
         """The shift of a reject."""
         ...
 
-    def rows(self, day: date) -> tuple[LedgerRow, ...]:
-        """The rejects of a day; reads the record."""
-        ...
-
-    def bin(self, day: date) -> BinState:
-        """What lies in the bin; reads the record."""
+    def day_seen(self, day: date) -> tuple[tuple[LedgerRow, ...], BinState]:
+        """The rejects of a day, and what lies in its bin; reads the record."""
         ...
 
     def serial(self, text: str) -> str:

@@ -42,7 +42,7 @@ def facts(
     with reading(home) as connection:
         return read_facts(
             connection,
-            _chosen(
+            chosen(
                 kinds,
                 run=run,
                 subject=subject,
@@ -64,16 +64,17 @@ def fact_named(home: Path, uid: str) -> FactRecord | None:
 _CANONICAL = select(journal.c.canonical).join(fact, fact.c.entry_id == journal.c.id)
 
 
-def _chosen(
+def chosen(
     kinds: Collection[EntryKind],
     *,
-    run: str | None,
-    subject: str | None,
-    result: str | None,
-    since: datetime | None,
-    until: datetime | None,
-    newest: int | None,
+    run: str | None = None,
+    subject: str | None = None,
+    result: str | None = None,
+    since: datetime | None = None,
+    until: datetime | None = None,
+    newest: int | None = None,
 ) -> Select[Any]:
+    """The question :func:`facts` asks, for :func:`read_facts` inside another reading."""
     statement = _CANONICAL.where(fact.c.kind.in_(tuple(kinds))).order_by(fact.c.id.desc())
     if run is not None:
         statement = statement.where(fact.c.run == run)

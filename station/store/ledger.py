@@ -10,6 +10,7 @@ from sqlalchemy import Connection, bindparam, func, select
 
 from station.core.dispositions import (
     IN_THE_BIN,
+    BinCount,
     DecisionMade,
     bin_count_of,
     decided_of,
@@ -22,7 +23,7 @@ from station.core.reject_ledger import BinState, LedgerRow
 from station.core.run import Run
 from station.store.bodies import run_of
 from station.store.engine import reading
-from station.store.facts import facts, read_facts
+from station.store.facts import chosen, facts, read_facts
 from station.store.journal import read_entry
 from station.store.prepared import Prepared
 from station.store.queries import local_time, shown_mass
@@ -43,10 +44,22 @@ _ROWS = Prepared(
 def ledger(home: Path, day: date) -> tuple[LedgerRow, ...]:
     """Return the rejects of a production day, in the order they were weighed."""
     with reading(home) as connection:
-        rows = _ROWS.execute(connection, {"day": day}).fetchall()
-        runs = _runs(connection, {row[-1] for row in rows})
-        lots = _lots(connection, {row[-2] for row in rows})
-        decisions = _decisions(connection, day)
+        return _ledger(connection, day)
+
+
+def ledger_and_bin(home: Path, day: date) -> tuple[tuple[LedgerRow, ...], BinState]:
+    """Return both of a production day, read with one opening of the record."""
+    with reading(home) as connection:
+        rows = _ledger(connection, day)
+        expected = sum(row.quality in IN_THE_BIN for row in rows)
+        return rows, BinState(expected, _last_count(connection, day))
+
+
+def _ledger(connection: Connection, day: date) -> tuple[LedgerRow, ...]:
+    rows = _ROWS.execute(connection, {"day": day}).fetchall()
+    runs = _runs(connection, {row[-1] for row in rows})
+    lots = _lots(connection, {row[-2] for row in rows})
+    decisions = _decisions(connection, day)
     found = []
     for (
         serial, at, offset, verdict, quality, digits, unit, reason, label, operator,
@@ -93,8 +106,13 @@ def bin_state(home: Path, day: date) -> BinState:
     )
     with reading(home) as connection:
         expected = connection.execute(rejects).scalar_one()
-    counts = facts(home, (EntryKind.BIN_COUNT,), subject=day.isoformat(), newest=1)
-    return BinState(expected, bin_count_of(counts[0]) if counts else None)
+        return BinState(expected, _last_count(connection, day))
+
+
+def _last_count(connection: Connection, day: date) -> BinCount | None:
+    newest = chosen((EntryKind.BIN_COUNT,), subject=day.isoformat(), newest=1)
+    counts = read_facts(connection, newest)
+    return bin_count_of(counts[0]) if counts else None
 
 
 def _runs(connection: Connection, ids: Iterable[int]) -> dict[int, Run]:

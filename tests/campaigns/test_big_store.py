@@ -1,5 +1,7 @@
 """A small form of the campaign: the record made in bulk is a true one, and its questions answer."""
 
+from datetime import timedelta
+
 import pytest
 
 from station.app.places import demo_settings
@@ -8,6 +10,7 @@ from station.store.bare_questions import packs_of_lot, rejects_on
 from station.store.queries import rejects_of_day, summary
 from station.store.recall import reach_of_lot
 from station.store.verify import verify
+from tests.campaigns.big_screen import measured
 from tests.campaigns.big_store import ask
 
 
@@ -36,3 +39,14 @@ def test_the_campaign_says_what_it_measured(record):
     said: list[str] = []
     ask(record, said.append)
     assert len(said) == 5
+
+
+@pytest.mark.qt_log_ignore("propagateSizeHints")  # Qt's offscreen platform only
+def test_days_of_a_long_record_are_painted_and_timed(qapp, record):
+    found = measured(record.home, record.packs, record.day, days=1, starts=1, cold=True)
+    light = len(rejects_of_day(record.home, record.day - timedelta(days=1)))
+    assert found["rejects_a_day"] == {"least": light, "most": light}
+    assert light > 0
+    for name in ("day_touched_ms", "door_touched_ms", "first_screen_ms"):
+        assert found[name]["count"] == 1
+        assert found[name]["max"] > 0

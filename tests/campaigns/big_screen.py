@@ -1,0 +1,270 @@
+"""A long record on the screen: from a touch to the rejects of a day painted, and the first screen.
+
+`python -m tests.campaigns.big_screen --home DIR` asks a folder that
+`python -m tests.campaigns.big_store --packs N --home DIR` filled, and prints one JSON document;
+`python -m tests.campaigns big-screen --full` makes ten million bags first, the short form 22 000.
+The windows open on DISPLAY, as under `xvfb-run -a`; without one on a screen nobody sees.
+
+After one start that does not count `station run` is started three times, from its command line to
+the end of the painting of the card that says what the station waits for. Then the station's window
+opens the page QUALITY: a day's rejects count as painted once Qt has handled the painting of the
+table that shows them. Twenty days are touched one after the other, each for the first time, and its
+door (F10) opens the page as often. With `--cold` the file's pages are taken out of the system's
+cache before each of these. Counted as faults: more than 100 ms until the rejects are painted, more
+than 3 s until the first screen.
+"""
+
+import argparse
+import json
+import os
+import shutil
+import statistics
+import subprocess
+import sys
+import tempfile
+import time
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from datetime import date
+from pathlib import Path
+
+if not os.environ.get("DISPLAY"):
+    os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+os.environ["QT_SCALE_FACTOR"] = "1"
+
+from PySide6.QtCore import QEventLoop, Qt, QTimer
+from PySide6.QtGui import QPaintEvent
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication
+
+from drivers.port import PortSettings
+from station.app.assembly import Audience, Station
+from station.app.places import demo_settings, packhouse
+from station.app.qt_side import application, running
+from station.app.speed.long_record import last_of, make_long_record
+from station.app.station_window import station_window
+from station.screens.bridge import Bridge
+from station.screens.packer import PackerScreen
+from station.screens.quality import QualityPage
+from station.screens.widgets.notice_card import NoticeCard
+from station.screens.widgets.touch_button import TouchButton
+from station.screens.widgets.touch_table import TableRow, TouchTable
+from station.store.engine import database
+from tests.end_to_end.line import without_pins
+
+SHORT, FULL = 22_000, 10_000_000
+DAYS, STARTS = 20, 3
+MOST_REJECTS_MS, MOST_FIRST_MS = 100.0, 3000.0
+PATIENCE_S, START_S = 30.0, 120.0
+REJECTS = 1
+"""Place of the panel on its page."""
+_MS, _ME = 1e6, "tests.campaigns.big_screen"
+
+
+def first_screens(home: Path, starts: int) -> list[float]:
+    """Milliseconds from the command line of `station run` to its first screen, of each start."""
+    with tempfile.TemporaryDirectory(prefix="big-screen-") as folder:
+        config = Path(folder) / "config"
+        shutil.copytree(demo_settings(), config)
+        text = (config / "station.toml").read_text(encoding="utf-8")
+        named = next(line for line in text.splitlines() if line.startswith("home = "))
+        told = text.replace(named, f'home = "{folder}/home"')  # labels stay out of the user's own
+        (config / "station.toml").write_text(told, encoding="utf-8")
+        # An installed program has its compiled modules from its first start on.
+        compiled = {"PYTHONDONTWRITEBYTECODE": "", "PYTHONPYCACHEPREFIX": f"{folder}/compiled"}
+        env = os.environ | compiled
+        return [_first_screen(home, config, env) for _ in range(starts + 1)][1:]
+
+
+def _first_screen(home: Path, config: Path, env: dict[str, str]) -> float:
+    command = [sys.executable, "-m", _ME, "--home", str(home), "--first", str(config)]
+    began = time.monotonic_ns()
+    done = subprocess.run(
+        command, env=env, capture_output=True, text=True, timeout=START_S, check=False
+    )
+    painted = [line for line in done.stdout.splitlines() if line.startswith("painted ")]
+    if done.returncode or not painted:
+        raise RuntimeError(f"the station did not start: {done.stdout}{done.stderr}")
+    return (int(painted[0].split()[1]) - began) / _MS
+
+
+def show_first(home: Path, config: Path) -> None:
+    """Be `station run`, up to its first screen; say when that was painted and leave."""
+    from station.app.main import main as station
+
+    paint = NoticeCard.paintEvent
+
+    def noted(card: NoticeCard, event: QPaintEvent) -> None:
+        paint(card, event)
+        screen = card.parentWidget()
+        assert isinstance(screen, PackerScreen)
+        if screen.state is not None:
+            print("painted", time.monotonic_ns(), flush=True)
+            QTimer.singleShot(0, QApplication.quit)
+
+    NoticeCard.paintEvent = noted  # type: ignore[method-assign]
+    sys.argv = ["station", "run", "--config", str(config), "--home", str(home)]
+    station()
+
+
+class Painted:
+    """The rows that a table showed when it was painted last; each reading makes rows anew."""
+
+    def __init__(self) -> None:
+        self.rows: tuple[TableRow, ...] = ()
+
+    @contextmanager
+    def watched(self) -> Iterator[None]:
+        """Take in each painting; Qt must not have painted a table before."""
+        paint = TouchTable.paintEvent
+
+        def noted(table: TouchTable, event: QPaintEvent) -> None:
+            paint(table, event)
+            self.rows = table.rows
+
+        TouchTable.paintEvent = noted  # type: ignore[method-assign]
+        try:
+            yield
+        finally:
+            TouchTable.paintEvent = paint  # type: ignore[method-assign]
+
+
+def rejects_shown(
+    home: Path, newest: date, days: int, *, cold: bool
+) -> tuple[list[float], list[float], list[int]]:
+    """Milliseconds until a day's rejects are painted.
+
+    Args:
+        home: folder of the record.
+        newest: the last day looked at.
+        days: how many are looked at, one before the other.
+        cold: take the file out of the system's cache before each.
+
+    Returns:
+        After a touch of the day, of the door (as F10), and how many rejects each day has.
+    """
+    house, painted = without_pins(packhouse(demo_settings())), Painted()
+    touched, opened, rows = [], [], []
+    with painted.watched(), application() as qt:
+        bridge = Bridge()
+        audience = Audience(bridge.publish, bridge.answer, entered=bridge.enter)
+        with (
+            tempfile.TemporaryDirectory(prefix="big-screen-") as labels,
+            running(station := Station(house, home, PortSettings("none"), Path(labels), audience)),
+        ):
+            window = station_window(bridge, station, house)
+            page = next(door.page for door in window.doors if door.name == "QUALITY")
+            assert isinstance(page, QualityPage)
+            window.resize(1280, 800)
+            window.show()
+            page.go_to(REJECTS)
+            page.rejects.day = newest
+
+            def until(act: Callable[[], None]) -> float:
+                if cold:
+                    _out_of_cache(home)
+                table = page.rejects.table
+                before, began = table.rows, time.monotonic_ns()
+                act()
+                _handle(qt, lambda: table.rows is not before and painted.rows is table.rows)
+                return (time.monotonic_ns() - began) / _MS
+
+            def touch(button: TouchButton) -> None:
+                QTest.mouseClick(button, Qt.MouseButton.LeftButton)
+
+            def enter() -> float:
+                window.show_lead()
+                touch(window.lead.more_button)
+                return until(lambda: touch(window.lead.doors["QUALITY"]))
+
+            enter()
+            for _ in range(days):
+                touched.append(until(lambda: touch(page.rejects.before_button)))
+                rows.append(len(page.rejects.table.rows))
+                opened.append(enter())
+            window.close()
+            window.deleteLater()
+    return touched, opened, rows
+
+
+def _handle(qt: QApplication, over: Callable[[], bool]) -> None:
+    """Let Qt work until something is so, waiting for events in between."""
+    awake = QTimer()  # events may be over before the loop waits for the next
+    awake.start(200)
+    end = time.monotonic() + PATIENCE_S
+    while not over():
+        if time.monotonic() > end:
+            raise TimeoutError(f"nothing was shown within {PATIENCE_S:g} s")
+        qt.processEvents(QEventLoop.ProcessEventsFlag.WaitForMoreEvents)
+    awake.stop()
+
+
+def _out_of_cache(home: Path) -> None:
+    with database(home).open("rb") as file:
+        os.posix_fadvise(file.fileno(), 0, 0, os.POSIX_FADV_DONTNEED)
+
+
+def measured(
+    home: Path, packs: int, newest: date, days: int = DAYS, starts: int = STARTS, *, cold: bool
+) -> dict:
+    """Measure a folder; return the document that is printed."""
+    first = first_screens(home, starts)
+    touched, opened, rows = rejects_shown(home, newest, days, cold=cold)
+    faults = []
+    if max(first) > MOST_FIRST_MS:
+        faults.append(f"a first screen took {max(first):.0f} ms, allowed are {MOST_FIRST_MS:g}")
+    for words, found in (("after a touch of the day", touched), ("after the door", opened)):
+        if max(found) > MOST_REJECTS_MS:
+            faults.append(
+                f"the rejects were painted {max(found):.0f} ms {words}, allowed are"
+                f" {MOST_REJECTS_MS:g}"
+            )
+    return {
+        "packs": packs,
+        "window": os.environ.get("DISPLAY") or "offscreen",
+        "cold": cold,
+        "rejects_a_day": {"least": min(rows), "most": max(rows)},
+        "day_touched_ms": figures(touched),
+        "door_touched_ms": figures(opened),
+        "first_screen_ms": figures(first),
+        "faults": faults,
+    }
+
+
+def figures(found: list[float]) -> dict:
+    """How many, the middle one and the largest."""
+    middle = statistics.median(found)
+    return {"count": len(found), "p50": round(middle, 1), "max": round(max(found), 1)}
+
+
+def _told(document: dict) -> int:
+    print(json.dumps(document, indent=2))
+    return len(document["faults"])
+
+
+def run(full: bool) -> int:
+    """Make a record and measure it; return the number of faults."""
+    with tempfile.TemporaryDirectory(prefix="big-screen-") as folder:
+        home = Path(folder) / "home"
+        home.mkdir()
+        record = make_long_record(demo_settings(), home, FULL if full else SHORT)
+        return _told(measured(home, record.packs, record.day, 4 if not full else DAYS, cold=False))
+
+
+def main() -> int:
+    """Measure a folder that is there."""
+    parser = argparse.ArgumentParser(prog="python -m tests.campaigns.big_screen")
+    parser.add_argument("--home", type=Path, required=True)
+    parser.add_argument("--days", type=int, default=DAYS)
+    parser.add_argument("--cold", action="store_true", help="read the disk, not the cache")
+    parser.add_argument("--first", type=Path, help=argparse.SUPPRESS)
+    given = parser.parse_args()
+    if given.first is not None:
+        show_first(given.home, given.first)
+        return 0
+    record = last_of(demo_settings(), given.home)
+    return _told(measured(given.home, record.packs, record.day, given.days, cold=given.cold))
+
+
+if __name__ == "__main__":
+    sys.exit(1 if main() else 0)
