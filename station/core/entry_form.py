@@ -8,15 +8,15 @@ share, with gaps for the rest; filled in, it gives byte for byte what
 from __future__ import annotations
 
 from collections.abc import Mapping
-from json.encoder import encode_basestring
 
 from station.core.journal import EntryKind, Value, written
 from station.core.pack import Moment
 
-WORD, NUMBER, TEXT = '"%s"', "%d", "%s"
-"""How a gap is filled: a text without signs that JSON escapes, a whole number, any value's text."""
+_GAP = "\0"  # JSON escapes it, so no text of an entry has it
+WORD, TEXT = f'"{_GAP}"', _GAP
+"""How a gap is filled: with a text without signs that JSON escapes, with a value as JSON has it."""
 
-_HEAD = {"monotonic": WORD, "offset": NUMBER, "seq": NUMBER, "utc": WORD, "who": TEXT, "zone": TEXT}
+_HEAD = {"monotonic": WORD, "seq": TEXT, "utc": WORD}
 
 
 class EntryForm:
@@ -25,6 +25,8 @@ class EntryForm:
     Args:
         chain: site, station and epoch.
         kind: of the entries.
+        who: id of a person, or ``station``.
+        zone, offset: the clock's zone and minutes from UTC.
         shared: what all their bodies hold alike.
         gaps: what else stands in a body, and how it is filled in.
 
@@ -36,40 +38,48 @@ class EntryForm:
         self,
         chain: tuple[str, str, int],
         kind: EntryKind,
+        who: str,
+        zone: str,
+        offset: int,
         shared: Mapping[str, Value],
         gaps: Mapping[str, str],
     ) -> None:
         site, station, epoch = chain
-        head: dict[str, Value]
-        head = {"v": 1, "site": site, "station": station, "epoch": str(epoch), "kind": str(kind)}
+        head: dict[str, Value] = {
+            "v": 1,
+            "site": site,
+            "station": station,
+            "epoch": str(epoch),
+            "kind": str(kind),
+            "who": who,
+            "zone": zone,
+            "offset": offset,
+        }
         body = _object(_fixed(shared) | dict(gaps))
-        self._text = _object(_fixed(head) | _HEAD | {"body": body})
+        between = _object(_fixed(head) | _HEAD | {"body": body}).split(_GAP)
+        self._parts = [part for text in between for part in (text, "")][:-1]
 
-    def bytes_of(self, seq: int, at: Moment, who: str, values: tuple[str | int, ...]) -> bytes:
+    def bytes_of(self, seq: int, utc: str, monotonic_ns: int, values: tuple[str, ...]) -> bytes:
         """Return the canonical bytes of an entry.
 
         Args:
             seq: its number in the epoch.
-            at: when.
-            who: id of a person, or ``station``.
+            utc: its time, as :func:`utc_of` gives it.
+            monotonic_ns: the machine's steady count then.
             values: what goes into the gaps, in the order of their names.
         """
-        text = self._text % (
-            *values,
-            at.monotonic_ns,
-            at.offset_minutes,
-            seq,
-            at.utc.isoformat(timespec="microseconds"),
-            encode_basestring(who),
-            encode_basestring(at.zone),
-        )
-        return text.encode()
+        parts = self._parts.copy()
+        parts[1::2] = (*values, str(monotonic_ns), str(seq), utc)
+        return "".join(parts).encode()
+
+
+def utc_of(at: Moment) -> str:
+    """The time in UTC as an entry has it, to the microsecond."""
+    return at.utc.isoformat("T", "microseconds")
 
 
 def _fixed(values: Mapping[str, Value]) -> dict[str, str]:
-    return {
-        name.replace("%", "%%"): written(value).replace("%", "%%") for name, value in values.items()
-    }
+    return {name: written(value) for name, value in values.items()}
 
 
 def _object(texts: Mapping[str, str]) -> str:

@@ -10,6 +10,8 @@ from station.core.pack import Moment
 
 _EPOCH = datetime(1970, 1, 1, tzinfo=UTC)
 _MILLISECOND = timedelta(milliseconds=1)
+_VARIANTS = {digit: "89ab"[int(digit, 16) & 3] for digit in "0123456789abcdef"}
+"""The digit with the variant's bits 10 in front, by a random one."""
 
 
 def uuid7(at: datetime, random: bytes) -> UUID:
@@ -24,10 +26,6 @@ def uuid7(at: datetime, random: bytes) -> UUID:
     Raises:
         ValueError: ``at`` is naive or before 1970, or ``random`` is not 10 bytes.
     """
-    return UUID(bytes=_bytes(at, random))
-
-
-def _bytes(at: datetime, random: bytes) -> bytes:
     if at.utcoffset() is None or at < _EPOCH:
         raise ValueError(f"{at!r} must be an aware time from 1970 on")
     if len(random) != 10:
@@ -36,10 +34,14 @@ def _bytes(at: datetime, random: bytes) -> bytes:
     value = bytearray(milliseconds.to_bytes(6, "big") + random)
     value[6] = 0x70 | value[6] & 0x0F
     value[8] = 0x80 | value[8] & 0x3F
-    return bytes(value)
+    return UUID(bytes=bytes(value))
 
 
 def new_uid(at: Moment) -> str:
     """Return a new id for something that happened at ``at``, with the system's random bytes."""
-    digits = _bytes(at.utc, os.urandom(10)).hex()  # a bag waits for this: without a UUID between
-    return f"{digits[:8]}-{digits[8:12]}-{digits[12:16]}-{digits[16:20]}-{digits[20:]}"
+    # A bag waits for this: what uuid7 gives as text, without bytes and a UUID between.
+    if at.utc < _EPOCH:
+        raise ValueError(f"{at.utc!r} must be a time from 1970 on")
+    time, random = f"{(at.utc - _EPOCH) // _MILLISECOND:012x}", os.urandom(10).hex()
+    variant = _VARIANTS[random[4]]
+    return f"{time[:8]}-{time[8:]}-7{random[1:4]}-{variant}{random[5:8]}-{random[8:]}"

@@ -124,7 +124,8 @@ class Mass:
     @property
     def digits(self) -> str:
         """The amount as plain digits, trailing zeros kept, never an exponent."""
-        return format(self.amount, "f")
+        text = str(self.amount)  # quicker, and the same where it needs no exponent
+        return format(self.amount, "f") if "E" in text or "e" in text else text
 
     def in_unit(self, unit: Unit) -> Mass:
         """Return the same mass in another unit, exact.
@@ -178,7 +179,10 @@ class Mass:
         return hash(self.grams)
 
     def __str__(self) -> str:
-        return f"{self.digits} {self.unit}"
+        text = str(self.amount)  # as digits has it: a bag waits for four of these
+        if "E" in text or "e" in text:
+            text = format(self.amount, "f")
+        return text + " " + self.unit
 
     def _same_unit(self, other: Mass) -> Decimal:
         if other.unit is not self.unit:

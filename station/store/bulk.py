@@ -33,7 +33,7 @@ from station.store.opening import establish
 from station.store.prepared import driver_of
 from station.store.projections import Projections
 from station.store.tables import pack
-from station.store.tree import close_block
+from station.store.tree import BLOCK, close_block
 
 _PAGES_EACH = 20
 """Runs between commits."""
@@ -141,7 +141,8 @@ class BulkRecord:
         driver.executemany(_ADD_ENTRY, entries)
         driver.executemany(_ADD_PACK, rows)
         for row, epoch, seq, *_ in entries:
-            close_block(self._connection, epoch, seq, row)
+            if not seq % BLOCK:
+                close_block(self._connection, epoch, seq, row)
         self._packs += given.bags
         ended = _later(given.start, given.each * given.bags)
         self._entry(EntryKind.RUN_END, ended, run.lead, {"run": run.id})
@@ -184,9 +185,10 @@ class BulkRecord:
         self._keep(kind, at, who, body)
 
     def _keep(self, kind: EntryKind, at: Moment, who: str, body: Mapping[str, Value]) -> None:
-        journal = Journal(self._site, self._station, self._epoch, self._head)
+        chain = (self._site, self._station, self._epoch)
+        journal = Journal(self._connection, *chain, self._head)
         journal.begin()
-        entry, self._head = journal.append(self._connection, kind, at, who, body)
+        entry, self._head = journal.append(kind, at, who, body)
         self._projections.apply(entry, self._head.row)
 
 

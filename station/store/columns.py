@@ -6,7 +6,6 @@ and its Numeric becomes a binary float on SQLite, so neither is used here.
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from datetime import UTC, date, datetime
 from decimal import Decimal
 from enum import StrEnum
@@ -30,7 +29,12 @@ def utc_text(value: datetime) -> str:
         if value.utcoffset() is None:
             raise ValueError(f"{value!r} has no UTC offset: give an aware time")
         value = value.astimezone(UTC)
-    return value.isoformat(timespec="microseconds")[:-6] + "Z"
+    return utc_kept(value.isoformat("T", "microseconds"))
+
+
+def utc_kept(text: str) -> str:
+    """Return the text a moment is kept as, of its ISO text in UTC with the offset ``+00:00``."""
+    return text[:-6] + "Z"
 
 
 class UtcDateTime(TypeDecorator[datetime]):
@@ -134,16 +138,6 @@ def mass_row(text: str) -> tuple[str, str, int]:
     digits, unit = text.split(" ")
     mass = Mass.of(digits, unit)
     return mass.digits, str(mass.unit), mass.micrograms
-
-
-def word_check(words: type[StrEnum]) -> Callable[[str], str]:
-    """Return a function that hands a word of a fixed list through and refuses any other."""
-    known = {str(word): str(word) for word in words}
-
-    def check(word: str) -> str:
-        return known.get(word) or str(words(word))  # which raises, and says what is allowed
-
-    return check
 
 
 def mass_of(row: RowMapping, name: str) -> Mass:

@@ -8,7 +8,7 @@ other (kind *head*), so it lies under the next one.
 from __future__ import annotations
 
 from contextlib import suppress
-from datetime import UTC, date, timedelta
+from datetime import UTC, date, datetime, time, timedelta
 from pathlib import Path
 
 from sqlalchemy import Connection, select
@@ -26,6 +26,7 @@ from station.store.signing import StationKey, make_key, read_key
 from station.store.tables import fact, journal
 from station.store.tree import EpochTree
 
+_NEVER = datetime.min.replace(tzinfo=UTC)
 NO_KEY = "no key file is named in the settings"
 
 
@@ -44,6 +45,7 @@ class DayHeads:
         self._key: StationKey | None = None
         self._day: date | None = None
         self._pending: date | None = None
+        self._span = (date.min, 0, _NEVER, _NEVER)
         self._made: SignedHead | None = None
         self.key_made: Path | None = None
         self.unsigned = NO_KEY
@@ -122,8 +124,13 @@ class DayHeads:
             head: the last entry so far, of this transaction too.
             at: when the next entry is made.
         """
+        day, offset, since, until = self._span
+        if day == self._pending and offset == at.offset_minutes and since <= at.utc < until:
+            return None  # the day of the entry before, told quickly: every bag passes here
         day, over = local_day(at), self._pending
         self._pending = day
+        since = datetime.combine(day, time(), UTC) - timedelta(minutes=at.offset_minutes)
+        self._span = (day, at.offset_minutes, since, since + timedelta(days=1))
         if over is None or over == day:
             return None
         return self.sign(connection, head, at, over)

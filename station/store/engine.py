@@ -79,9 +79,9 @@ def writer_engine(path: Path) -> Engine:
     return _beginning(engine, BEGIN)
 
 
-def commit(connection: Connection) -> None:
-    """Commit what :data:`BEGIN` began."""
-    driver_of(connection).execute("COMMIT")
+def commit(connection: Connection, execute: Callable[[str], object]) -> None:
+    """Commit what :data:`BEGIN` began, with ``execute`` of a cursor on the driver's connection."""
+    execute("COMMIT")
     if connection.in_transaction():  # a Core statement let SQLAlchemy count one too
         connection.commit()
 

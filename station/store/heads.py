@@ -54,9 +54,11 @@ class LastEntry:
         """Write it down, best effort, in the place of the one before."""
         if self._file is not None:
             line = f"{epoch:019d} {seq:012d} {digest.hex()}".encode("ascii")
-            with suppress(OSError):
+            try:
                 self._file.seek(0)
                 self._file.write(line + b" %08x\n" % crc32(line))
+            except OSError:
+                return
 
     def close(self) -> None:
         """Let go of the file."""

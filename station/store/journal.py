@@ -17,7 +17,7 @@ from station.core.pack import Moment
 from station.store.engine import reading
 from station.store.prepared import driver_of
 from station.store.tables import journal
-from station.store.tree import close_block
+from station.store.tree import BLOCK, close_block
 
 # The entry before is looked at in the same statement: a chain goes on only from what was written,
 # else the hash is nothing, which the table refuses. INSERT ... SELECT would copy the entry first.
@@ -62,11 +62,17 @@ class Journal:
     """Appends to one epoch's chain; a head moves on only when its transaction was committed.
 
     Args:
+        connection: writes the entries, inside whatever transaction was begun on it.
         site, station, epoch: name the chain.
         head: its last entry, as verified on opening.
     """
 
-    def __init__(self, site: str, station: str, epoch: int, head: Head) -> None:
+    def __init__(
+        self, connection: Connection, site: str, station: str, epoch: int, head: Head
+    ) -> None:
+        self._connection = connection
+        self._driver = driver_of(connection)
+        self._execute = self._driver.cursor().execute
         self._site, self._station, self._epoch = site, station, epoch
         self._head = self._pending = head
 
@@ -85,12 +91,7 @@ class Journal:
         self._pending = self._head
 
     def append(
-        self,
-        connection: Connection,
-        kind: EntryKind,
-        at: Moment,
-        who: str,
-        body: Mapping[str, Value],
+        self, kind: EntryKind, at: Moment, who: str, body: Mapping[str, Value]
     ) -> tuple[Entry, Head]:
         """Add one entry to the transaction begun with :meth:`begin`.
 
@@ -99,33 +100,33 @@ class Journal:
         """
         seq = self.next_seq
         entry = Entry(self._site, self._station, self._epoch, seq, kind, at, who, body)
-        return entry, self.add(connection, kind, canonical_bytes(entry))
+        return entry, self.add(kind, canonical_bytes(entry))
 
     @property
     def next_seq(self) -> int:
         """Number of the next entry of the transaction begun with :meth:`begin`."""
         return self._pending.seq + 1
 
-    def add(self, connection: Connection, kind: EntryKind, kept: bytes) -> Head:
+    def add(self, kind: EntryKind, kept: bytes) -> Head:
         """Add one entry, number ``next_seq``, whose canonical bytes are made already.
 
         Raises:
             ChainFault: someone else wrote to the file, or took something out of it.
         """
-        before, epoch, driver = self._pending, self._epoch, driver_of(connection)
-        head = Head(before.row + 1, before.seq + 1, entry_hash(before.hash, kept))
-        follows = (head.seq, before.row, before.hash)
+        before, epoch = self._pending, self._epoch
+        row, seq, digest = before.row + 1, before.seq + 1, entry_hash(before.hash, kept)
         try:
-            driver.execute(_ADD, (head.row, epoch, head.seq, kind, *follows, head.hash, kept))
+            self._execute(_ADD, (row, epoch, seq, kind, seq, before.row, before.hash, digest, kept))
         except sqlite3.IntegrityError:
-            self._check(driver)
+            self._check()
             raise
-        close_block(connection, epoch, head.seq, head.row)
-        self._pending = head
+        if not seq % BLOCK:
+            close_block(self._connection, epoch, seq, row)
+        self._pending = head = Head(row, seq, digest)
         return head
 
-    def _check(self, driver: sqlite3.Connection) -> None:
-        found, ours = _last_head(driver, self._epoch), self._pending
+    def _check(self) -> None:
+        found, ours = _last_head(self._driver, self._epoch), self._pending
         if found != ours:
             raise ChainFault(
                 f"the journal ends at entry {found.seq} where entry {ours.seq} was written last"

@@ -6,30 +6,29 @@ function, :func:`pack_row`, whether the bag is on the pan or read back from its 
 
 from __future__ import annotations
 
-from datetime import datetime
 from json.encoder import encode_basestring
 
-from station.core.entry_form import NUMBER, TEXT, WORD, EntryForm
+from station.core.entry_form import TEXT, WORD, EntryForm, utc_of
 from station.core.journal import EntryKind, Value, written
 from station.core.metrology.verdict import Verdict
-from station.core.pack import LabelState, Moment, PackDraft, PackId, Quality
+from station.core.pack import LabelState, PackDraft, PackId, Quality
 from station.store.bodies import Body, pack_body, residue_body
-from station.store.columns import mass_row, utc_text, word_check
+from station.store.columns import mass_row, utc_kept, utc_text
 
 _GAPS = {
-    "dwell_ms": NUMBER,
+    "dwell_ms": TEXT,
     "frame": TEXT,
     "gross": WORD,
     "label": WORD,
     "net": WORD,
-    "number": NUMBER,
+    "number": TEXT,
     "quality": WORD,
     "reason": TEXT,
     "residue": TEXT,
     "serial": TEXT,
     "spread": WORD,
     "tare": WORD,
-    "top_ups": NUMBER,
+    "top_ups": TEXT,
     "uid": WORD,
     "verdict": WORD,
 }
@@ -38,7 +37,15 @@ _GAPS = {
 BLEND = ("run", "lot_set", "blend_lot", "production_day", "use_by")
 """Members of a body that name its blend."""
 
-_quality, _verdict, _label = (word_check(words) for words in (Quality, Verdict, LabelState))
+_NO_RESIDUE = (None, None)
+# A member looked up in its class takes as long as all else that is done with it.
+_GOOD, _REJECT, _RECORDED, _NONE = (
+    *(Quality.GOOD, Quality.REJECT),
+    *(LabelState.RECORDED, LabelState.NONE),
+)
+_qualities, _verdicts, _labels = (
+    {str(word): str(word) for word in words} for words in (Quality, Verdict, LabelState)
+)
 
 BlendKey = tuple[object, ...]
 
@@ -52,6 +59,8 @@ def blend_key(draft: PackDraft) -> BlendKey:
         draft.use_by,
         draft.production_day,
         draft.operator,
+        draft.judged_at.zone,
+        draft.judged_at.offset_minutes,
     )
 
 
@@ -70,35 +79,79 @@ class PackForm:
     ) -> None:
         whole = pack_body(frame, members, draft, PackId(*chain, 1), "")
         self.shared = {name: value for name, value in whole.items() if name not in _GAPS}
-        self._form = EntryForm(chain, EntryKind.PACK, self.shared, _GAPS)
+        self.blend = tuple(self.shared[name] for name in BLEND)
+        at = draft.judged_at
+        self._form = EntryForm(
+            *(chain, EntryKind.PACK, draft.operator, at.zone, at.offset_minutes),
+            *(self.shared, _GAPS),
+        )
 
-    def bytes_of(self, seq: int, number: int, serial: str, uid: str, draft: PackDraft) -> bytes:
-        """Return the canonical bytes of a bag's entry."""
-        weighing = draft.weighing
-        residue = draft.residue
+    def entry_and_row(
+        self,
+        draft: PackDraft,
+        identity: PackId,
+        uid: str,
+        seq: int,
+        entry_row: int,
+        blend_id: int,
+    ) -> tuple[bytes, tuple[object, ...]]:
+        """Return the canonical bytes of a bag's entry, and the bag's row.
+
+        Args:
+            draft: the bag.
+            identity: its name.
+            uid: its public id.
+            seq: number of its entry.
+            entry_row: row number of its entry in the journal.
+            blend_id: row number of its blend.
+        """
+        weighing, residue, at = draft.weighing, draft.residue, draft.judged_at
+        gross, tare, net = str(weighing.gross), str(weighing.tare), str(weighing.net)
+        label, utc = first_label(draft), utc_of(at)
+        serial = identity.serial
         values = (
-            weighing.dwell_ms,
+            str(weighing.dwell_ms),
             encode_basestring(weighing.frame),
-            str(weighing.gross),
-            first_label(draft),
-            str(weighing.net),
-            number,
+            gross,
+            label,
+            net,
+            str(identity.number),
             draft.quality,
             encode_basestring(draft.reason),
             "null" if residue is None else written(residue_body(residue)),
             encode_basestring(serial),
             str(weighing.spread),
-            str(weighing.tare),
-            weighing.top_ups,
+            tare,
+            str(weighing.top_ups),
             uid,
             draft.verdict,
         )
-        return self._form.bytes_of(seq, draft.judged_at, draft.operator, values)
+        kept = self._form.bytes_of(seq, utc, at.monotonic_ns, values)
+        row = pack_row(
+            epoch=identity.epoch,
+            number=identity.number,
+            serial=serial,
+            uid=uid,
+            entry_row=entry_row,
+            blend_id=blend_id,
+            gross=gross,
+            tare=tare,
+            net=net,
+            verdict=draft.verdict,
+            quality=draft.quality,
+            reason=draft.reason,
+            label=label,
+            operator=draft.operator,
+            utc=utc_kept(utc),
+            offset_minutes=at.offset_minutes,
+            residue=None if residue is None else (residue.reading.digits, utc_text(residue.at)),
+        )
+        return kept, row
 
 
 def first_label(draft: PackDraft) -> LabelState:
     """The state of a new bag's label: none is due for a reject."""
-    return LabelState.RECORDED if draft.quality is Quality.GOOD else LabelState.NONE
+    return _RECORDED if draft.quality is _GOOD else _NONE
 
 
 def pack_row(
@@ -117,62 +170,39 @@ def pack_row(
     reason: str,
     label: str,
     operator: str,
-    at: Moment,
-    residue: tuple[str, datetime] | None,
+    utc: str,
+    offset_minutes: int,
+    residue: tuple[str, str] | None,
 ) -> tuple[object, ...]:
-    """Return a bag's row, all columns in the table's order, as SQLite keeps them.
+    """Return a bag's row, all columns but the first in the table's order, as SQLite keeps them.
 
-    Everything stands as in a body (masses as ``0.250 kg``), but for ``residue``: the digits the
-    empty pan showed before the bag, and when.
+    Everything stands as in a body (masses as ``0.250 kg``), but for ``utc``, which is kept as
+    ``utc_text`` has it, and ``residue``: the digits the empty pan showed before the bag, and when.
 
     Raises:
         ValueError: a text is no mass, or no word of its list.
     """
-    return (
-        None,  # SQLite counts
-        epoch,
-        number,
-        serial,
-        uid,
-        entry_row,
-        blend_id,
-        *mass_row(gross),
-        *mass_row(tare),
-        *mass_row(net),
-        _verdict(verdict),
-        _quality(quality),
-        quality == Quality.REJECT,
-        reason,
-        _label(label),
-        operator,
-        utc_text(at.utc),
-        at.offset_minutes,
-        None if residue is None else residue[0],
-        None if residue is None else utc_text(residue[1]),
-        0,
-    )
-
-
-def row_of(
-    draft: PackDraft, identity: PackId, uid: str, entry_row: int, blend_id: int
-) -> tuple[object, ...]:
-    """Return the row of a bag that was just judged; see :func:`pack_row`."""
-    weighing, residue = draft.weighing, draft.residue
-    return pack_row(
-        epoch=identity.epoch,
-        number=identity.number,
-        serial=identity.serial,
-        uid=uid,
-        entry_row=entry_row,
-        blend_id=blend_id,
-        gross=str(weighing.gross),
-        tare=str(weighing.tare),
-        net=str(weighing.net),
-        verdict=draft.verdict,
-        quality=draft.quality,
-        reason=draft.reason,
-        label=first_label(draft),
-        operator=draft.operator,
-        at=draft.judged_at,
-        residue=None if residue is None else (residue.reading.digits, residue.at),
-    )
+    try:
+        return (
+            epoch,
+            number,
+            serial,
+            uid,
+            entry_row,
+            blend_id,
+            *mass_row(gross),
+            *mass_row(tare),
+            *mass_row(net),
+            _verdicts[verdict],
+            _qualities[quality],
+            1 if quality == _REJECT else 0,
+            reason,
+            _labels[label],
+            operator,
+            utc,
+            offset_minutes,
+            *(residue or _NO_RESIDUE),
+            0,
+        )
+    except KeyError as unknown:
+        raise ValueError(f"{unknown} is no word of its list") from unknown

@@ -63,11 +63,11 @@ def driver_of(connection: Connection) -> sqlite3.Connection:
 
 
 def insert_text(table: Table) -> str:
-    """The statement that inserts one row, all columns in the table's order, as SQLite keeps them.
+    """The statement that inserts one row: all columns but the row number, in the table's order.
 
     Nothing stands between its values and the driver: whoever uses it turns days, times, words and
     masses into what the column's type would make of them.
     """
-    names = [f'"{column.name}"' for column in table.columns]
+    names = [f'"{column.name}"' for column in table.columns if column.name != "id"]
     marks = ", ".join("?" * len(names))
     return f"INSERT INTO {table.name} ({', '.join(names)}) VALUES ({marks})"

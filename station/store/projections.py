@@ -19,7 +19,7 @@ from station.core.lots import LotStatus
 from station.core.pack import LabelState, Quality
 from station.store import tables as t
 from station.store.bodies import lot_of, residue_of, run_of
-from station.store.columns import mass_values
+from station.store.columns import mass_values, utc_text
 from station.store.disposition_facts import DispositionFacts
 from station.store.facts import fact_record
 from station.store.hold_ranges import HoldRanges, UnknownFact
@@ -62,14 +62,14 @@ class Projections:
 
     def __init__(self, connection: Connection, gone: Gone | None = None) -> None:
         self._connection = connection
-        self._driver = driver_of(connection)
+        self._execute = driver_of(connection).cursor().execute
         self._gone = gone or Gone()
         self.lots = LotFacts(connection, HoldRanges(connection), self._gone)
         self._copies = LabelCopies(connection)
         shipping = ShippingFacts(connection, self._gone)
         self._rejects = DispositionFacts(connection)
         self._standing = StandingFacts(connection)
-        self._blends: dict[tuple[str, ...], int] = {}
+        self._blends: dict[tuple[object, ...], int] = {}
         self._apply: dict[EntryKind, Callable[[Entry, int], None]] = {
             EntryKind.LOT: self._lot,
             EntryKind.RUN: self._run,
@@ -176,7 +176,7 @@ class Projections:
                 serial=body["serial"],
                 uid=body["uid"],
                 entry_row=row,
-                blend_id=self.blend_of(body),
+                blend_id=self.blend_of(tuple(body[name] for name in BLEND), body),
                 gross=body["gross"],
                 tare=body["tare"],
                 net=body["net"],
@@ -185,14 +185,15 @@ class Projections:
                 reason=body["reason"],
                 label=body["label"],
                 operator=body["operator"],
-                at=entry.at,
-                residue=None if residue is None else (residue.reading.digits, residue.at),
+                utc=utc_text(entry.at.utc),
+                offset_minutes=entry.at.offset_minutes,
+                residue=None if residue is None else (residue.reading.digits, utc_text(residue.at)),
             )
         )
 
     def add_pack(self, row: tuple[object, ...]) -> None:
         """Add the row of a bag, made by ``pack_row``."""
-        self._driver.execute(_ADD_PACK, row)
+        self._execute(_ADD_PACK, row)
 
     def _label(self, entry: Entry, row: int) -> None:
         body: _Body = entry.body
@@ -230,11 +231,15 @@ class Projections:
         self.lots.rework(moved)
         changed = set_of_move(moved)
         if changed is not None and not self._gone.run(moved.run):
-            self.blend_of(changed)
+            self.blend_of(tuple(changed[name] for name in BLEND), changed)
 
-    def blend_of(self, body: _Body) -> int:
-        """The row of a bag's blend, which it begins where there is none yet."""
-        key = tuple(body[name] for name in BLEND)
+    def blend_of(self, key: tuple[object, ...], body: _Body) -> int:
+        """The row of a bag's blend, which it begins where there is none yet.
+
+        Args:
+            key: what names it: the values of ``BLEND`` in the body.
+            body: of a bag.
+        """
         known = self._blends.get(key)
         if known is None:
             run_id = self._connection.execute(

@@ -26,16 +26,14 @@ def block_root(hashes: Iterable[bytes]) -> bytes:
 
 
 def close_block(connection: Connection, epoch: int, seq: int, row: int) -> None:
-    """Keep the root of the block that entry ``seq`` makes whole; any other entry makes none.
+    """Keep the root of the block that entry ``seq`` makes whole.
 
     Args:
         connection: inside the transaction that wrote the entry.
         epoch: of the entry just written.
-        seq: its number.
+        seq: its number, a multiple of :data:`BLOCK`.
         row: its row number; within an epoch rows stand as close as entries.
     """
-    if seq % BLOCK:
-        return
     hashes = connection.exec_driver_sql(
         "SELECT hash FROM journal WHERE id > ? AND id <= ? ORDER BY id", (row - BLOCK, row)
     ).scalars()

@@ -7,8 +7,8 @@ acknowledged before the commit was synced. How faults end is decided in ``faults
 from __future__ import annotations
 
 import sqlite3
-from collections.abc import Iterator, Mapping, Sequence
-from contextlib import contextmanager, suppress
+from collections.abc import Mapping, Sequence
+from contextlib import suppress
 from datetime import date
 from pathlib import Path
 from types import TracebackType
@@ -27,7 +27,7 @@ from station.errors import BadInput, EnvironmentFault
 from station.line.ports import Clock, StoreFault
 from station.store import bodies, queries
 from station.store.day_heads import DayHeads
-from station.store.engine import BEGIN, commit, database, roll_back, writer_engine
+from station.store.engine import database, writer_engine
 from station.store.faults import explain
 from station.store.heads import LastEntry, SeenHead, read_head, write_head
 from station.store.hold_ranges import UnknownFact
@@ -38,11 +38,11 @@ from station.store.lock import HomeLock
 from station.store.lot_intake import News, news_of
 from station.store.migrate import upgrade
 from station.store.opening import establish, start_body
-from station.store.pack_form import row_of
 from station.store.prepared import driver_of
 from station.store.projections import Projections
 from station.store.run_facts import RunFacts, next_blend_number
 from station.store.tables import lot
+from station.store.transaction import Transaction
 
 CHECKPOINT_EVERY = 250
 """Commits between checkpoints: about 6 MB of log."""
@@ -65,7 +65,6 @@ class StationStore:
         self._station = station
         self._clock = clock
         self._lock = lock
-        self._refusal = ""
         self._commits = 0
         self._packs = 0
         self._engine: Engine = writer_engine(database(home))
@@ -74,9 +73,13 @@ class StationStore:
         self._projections = Projections(self._connection)
         self._facts = RunFacts(self._connection)
         self._epoch = 0
-        self._journal = Journal(site, station, 0, Head())
+        self._chain = (site, station, 0)
+        self._journal = Journal(self._connection, site, station, 0, Head())
         self._heads = DayHeads(site, station, key)
         self._last = LastEntry(home)
+        self._transaction = Transaction(
+            self._connection, self._begun, self._undone, self._committed
+        )
 
     @classmethod
     def open(
@@ -151,7 +154,7 @@ class StationStore:
                 deliveries under one code cannot be traced apart.
         """
         new = 0
-        with self._transaction():
+        with self._transaction:
             for given in lots:
                 news = news_of(self._connection, self._projections.lots, given)
                 if news is not None:
@@ -161,12 +164,12 @@ class StationStore:
 
     def next_blend_number(self, line: str, day: date) -> int:
         """The number, from 1, of the next blend lot of a line and production day."""
-        with self._transaction():
+        with self._transaction:
             return next_blend_number(self._connection, line, day)
 
     def start_run(self, run: Run, at: Moment) -> None:
         """Record a run with its frozen product, limits, dates and lot set."""
-        with self._transaction():
+        with self._transaction:
             codes = {use.lot for use in run.lot_set.uses}
             known = set(
                 self._connection.execute(select(lot.c.code).where(lot.c.code.in_(codes))).scalars()
@@ -181,7 +184,7 @@ class StationStore:
 
     def end_run(self, run_id: str, at: Moment, who: str) -> None:
         """Record the end of a run."""
-        with self._transaction():
+        with self._transaction:
             self._facts.check_open(run_id)
             self._append(EntryKind.RUN_END, at, who, {"run": run_id})
         self._facts.ended(run_id)
@@ -191,24 +194,26 @@ class StationStore:
         if draft.quality is not Quality.GOOD and not draft.reason:
             raise StoreFault("a bag that is not good needs a reason: choose one")
         number = self._packs + 1
-        chain = (self._site, self._station, self._epoch)
-        identity = PackId(*chain, number)
-        uid = new_uid(draft.judged_at)
-        with self._transaction():
-            form = self._facts.form(chain, draft)
+        identity, uid = PackId(*self._chain, number), new_uid(draft.judged_at)
+        with self._transaction:
+            form = self._facts.form(self._chain, draft)
             if draft.quality is Quality.GOOD:
                 self._facts.check_usable(draft.lot_set)
             self._sign_if_due(draft.judged_at)
-            kept = form.bytes_of(self._journal.next_seq, number, identity.serial, uid, draft)
-            head = self._journal.add(self._connection, EntryKind.PACK, kept)
-            blend_id = self._projections.blend_of(form.shared)
-            self._projections.add_pack(row_of(draft, identity, uid, head.row, blend_id))
+            blend_id, before = (
+                self._projections.blend_of(form.blend, form.shared),
+                self._journal.pending,
+            )
+            places = (before.seq + 1, before.row + 1, blend_id)
+            kept, row = form.entry_and_row(draft, identity, uid, *places)
+            head = self._journal.add(EntryKind.PACK, kept)
+            self._projections.add_pack(row)
         self._packs = number
         return PackRecord(identity, uid, draft, head.seq, head.hash.hex())
 
     def mark_label(self, serial: str, state: LabelState, at: Moment, who: str, why: str) -> None:
         """Record how far the label of a bag has come."""
-        with self._transaction():
+        with self._transaction:
             check_label(self._connection, serial, state)
             body: bodies.Body = {"serial": serial, "label": str(state), "why": why}
             self._append(EntryKind.LABEL, at, who, body)
@@ -217,7 +222,7 @@ class StationStore:
         """Record that a labelled bag became a reject and its label is void, in one commit."""
         if not reason:
             raise StoreFault(f"setting bag {serial} aside needs a reason: choose one")
-        with self._transaction():
+        with self._transaction:
             quality = check_label(self._connection, serial, LabelState.VOIDED)
             if quality is not Quality.GOOD:
                 raise StoreFault(f"bag {serial} is {quality}: only a good bag can be set aside")
@@ -242,7 +247,7 @@ class StationStore:
 
     def note(self, words: str, at: Moment, who: str) -> None:
         """Record an event in words."""
-        with self._transaction():
+        with self._transaction:
             self._append(EntryKind.EVENT, at, who, {"words": words})
 
     def record(self, facts: Sequence[Fact], at: Moment, who: str) -> tuple[FactRecord, ...]:
@@ -251,7 +256,7 @@ class StationStore:
         Raises:
             StoreFault: also when one refers to what is not in the record.
         """
-        with self._transaction():
+        with self._transaction:
             heads = [self._append(fact.kind, at, who, fact.body()) for fact in facts]
         return tuple(
             FactRecord(fact, at, who, head.seq) for fact, head in zip(facts, heads, strict=True)
@@ -264,8 +269,8 @@ class StationStore:
             StoreFault: the stop could not be recorded; the store is closed all the same.
         """
         try:
-            if not self._refusal:
-                with self._transaction():
+            if not self._transaction.refusal:
+                with self._transaction:
                     body: bodies.Body = {"packs": self._packs}
                     at = self._clock.now()
                     self._append(EntryKind.STOP, at, "station", body)
@@ -288,37 +293,15 @@ class StationStore:
 
     # --- one transaction ----------------------------------------------------------------------
 
-    @contextmanager
-    def _transaction(self) -> Iterator[None]:
-        """Commit what is appended inside, or nothing of it.
+    def _begun(self) -> None:
+        self._journal.begin()
+        self._heads.begin()
 
-        Raises:
-            StoreFault: with what to do; nothing is recorded.
-        """
-        if self._refusal:
-            raise StoreFault(self._refusal)
-        try:
-            try:
-                self._driver.execute(BEGIN)
-                self._journal.begin()
-                self._heads.begin()
-                yield
-                commit(self._connection)
-            except BaseException:
-                self._projections.forget()
-                self._facts.forget()
-                roll_back(self._connection)
-                raise
-        except (DBAPIError, sqlite3.Error) as fault:
-            explained = explain(fault)
-            if explained.final or self._driver.in_transaction:
-                self._refusal = explained.words
-            raise StoreFault(explained.words) from fault
-        except ChainFault as fault:
-            self._refusal = f"{fault}: stop, keep the file and run `station journal verify`"
-            raise StoreFault(self._refusal) from fault
-        except (UnknownFact, JournalError) as fault:
-            raise StoreFault(str(fault)) from fault
+    def _undone(self) -> None:
+        self._projections.forget()
+        self._facts.forget()
+
+    def _committed(self) -> None:
         self._journal.committed()
         self._heads.committed()
         head = self._journal.head
@@ -341,7 +324,7 @@ class StationStore:
         self._keep(head.kind, at, "station", head.body())
 
     def _keep(self, kind: EntryKind, at: Moment, who: str, body: Mapping[str, Value]) -> Head:
-        entry, head = self._journal.append(self._connection, kind, at, who, body)
+        entry, head = self._journal.append(kind, at, who, body)
         self._projections.apply(entry, head.row)
         self._facts.changed(kind)
         return head
@@ -353,7 +336,7 @@ class StationStore:
         except sqlite3.Error as fault:
             explained = explain(fault)
             if explained.final:
-                self._refusal = explained.words
+                self._transaction.refusal = explained.words
             return
         self._write_head()
 
@@ -369,7 +352,8 @@ class StationStore:
         with self._connection.begin():
             opened = establish(self._connection, self._site, self._station, at, seen)
             self._epoch, self._packs = opened.epoch, opened.packs
-            self._journal = Journal(self._site, self._station, opened.epoch, opened.head)
+            self._chain = (self._site, self._station, opened.epoch)
+            self._journal = Journal(self._connection, *self._chain, opened.head)
             self._journal.begin()
             self._heads.opened(self._connection, opened.epoch, opened.head)
             left = on_their_way(self._connection)
@@ -394,4 +378,4 @@ class StationStore:
         self._engine.dispose()
         self._last.close()
         self._lock.release()
-        self._refusal = "the store is closed"
+        self._transaction.refusal = "the store is closed"

@@ -14,7 +14,7 @@ from station.app.label_desk import PrintingDesk
 from station.app.practice import lead_of, second_of
 from station.app.practice_labels import PracticeLabels
 from station.line.ports import StoreFault
-from station.store import writer
+from station.store import transaction, writer
 from station.store.journal import Journal
 from station.store.projections import Projections
 from station.store.writer import StationStore
@@ -29,8 +29,8 @@ STEPS: dict[str, tuple[Any, str, bool]] = {
     "after its entry": (Journal, "add", False),
     "before its row": (Projections, "add_pack", True),
     "after its row": (Projections, "add_pack", False),
-    "before a commit": (writer, "commit", True),
-    "after a commit": (writer, "commit", False),
+    "before a commit": (transaction, "commit", True),
+    "after a commit": (transaction, "commit", False),
     "after the bag is recorded": (StationStore, "add_pack", False),
     "before its label goes out": (PrintingDesk, "issue", True),
     "after its label went out": (PrintingDesk, "issue", False),

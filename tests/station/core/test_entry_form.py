@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from station.core.entry_form import NUMBER, TEXT, WORD, EntryForm
+from station.core.entry_form import TEXT, WORD, EntryForm, utc_of
 from station.core.journal import Entry, EntryKind, JournalError, canonical, written
 from station.core.pack import Moment
 
@@ -34,14 +34,14 @@ def test_it_writes_what_the_general_writer_writes(
     shared, word, number, text, other, who, zone, epoch
 ):
     at = Moment(datetime(2026, 3, 4, 7, 8, 9, 10, UTC), -90, zone, 2**60)
-    gaps = {"g1": WORD, "g2": NUMBER, "g3": TEXT, "g4": TEXT}
-    form = EntryForm(("QH", 'A"1', epoch), EntryKind.PACK, shared, gaps)
+    gaps = {"g1": WORD, "g2": TEXT, "g3": TEXT, "g4": TEXT}
+    form = EntryForm(("QH", 'A"1', epoch), EntryKind.PACK, who, zone, -90, shared, gaps)
     body = {**shared, "g1": word, "g2": number, "g3": text, "g4": other}
     entry = Entry("QH", 'A"1', epoch, 7, EntryKind.PACK, at, who, body)
-    filled = form.bytes_of(7, at, who, (word, number, written(text), written(other)))
+    filled = form.bytes_of(7, utc_of(at), 2**60, (word, str(number), written(text), written(other)))
     assert filled == canonical(entry)
 
 
 def test_what_no_journal_keeps_is_refused_when_the_form_is_made():
     with pytest.raises(JournalError, match="binary float"):
-        EntryForm(("QH", "A1", 1), EntryKind.PACK, {"net": 0.25}, {})
+        EntryForm(("QH", "A1", 1), EntryKind.PACK, "p", "UTC", 0, {"net": 0.25}, {})

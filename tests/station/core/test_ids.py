@@ -1,3 +1,4 @@
+from dataclasses import replace
 from datetime import UTC, datetime, timedelta, timezone
 from uuid import RFC_4122
 
@@ -32,6 +33,15 @@ def test_version_and_variant_stand_whatever_the_random_bytes():
 def test_refuses_a_naive_or_too_early_time_and_too_few_bytes(at, random):
     with pytest.raises(ValueError, match=r"aware time|10 random bytes"):
         uuid7(at, random)
+
+
+def test_a_new_id_is_the_uuid_of_the_systems_random_bytes(monkeypatch):
+    at = Moment(datetime(2026, 3, 4, 7, 8, 9, 987654, UTC), 60, "Europe/Madrid", 0)
+    for random in (bytes(10), b"\xff" * 10, *(bytes([n]) * 10 for n in range(7, 256, 17))):
+        monkeypatch.setattr("os.urandom", lambda count, made=random: made[:count])
+        assert new_uid(at) == str(uuid7(at.utc, random))
+    with pytest.raises(ValueError, match="1970"):
+        new_uid(replace(at, utc=datetime(1969, 12, 31, tzinfo=UTC)))
 
 
 def test_new_ids_of_one_moment_differ_and_share_the_time():

@@ -46,7 +46,9 @@ def test_a_bags_entry_is_byte_for_byte_the_canonical_one(
     body = bodies.pack_body(frame_of_run, members, draft, identity, UID)
     entry = Entry(*CHAIN, 40, EntryKind.PACK, draft.judged_at, draft.operator, body)
     form = PackForm(CHAIN, frame_of_run, members, draft)
-    assert form.bytes_of(40, 17, identity.serial, UID, draft) == canonical(entry)
+    kept, row = form.entry_and_row(draft, identity, UID, 40, 41, 3)
+    assert kept == canonical(entry)
+    assert row[:6] == (CHAIN[2], 17, identity.serial, UID, 41, 3)
 
 
 def test_every_kind_of_bag_has_the_row_its_entry_gives(store, world):
@@ -69,9 +71,9 @@ def test_a_word_outside_its_list_and_half_a_mass_make_no_row(world):
         "epoch": 1, "number": 1, "serial": "A", "uid": UID, "entry_row": 1, "blend_id": 1,
         "gross": "0.265 kg", "tare": "0.0125 kg", "net": "0.2525 kg", "verdict": "in window",
         "quality": "good", "reason": "", "label": "recorded", "operator": "p",
-        "at": world.clock.now(), "residue": None,
+        "utc": "2026-03-04T07:00:00.000000Z", "offset_minutes": 0, "residue": None,
     }  # fmt: skip
-    assert len(pack_row(**good)) == 27
+    assert len(pack_row(**good)) == 26
     for name, wrong in (("verdict", "fine"), ("quality", ""), ("label", "glued"), ("net", "0.2")):
         with pytest.raises(ValueError, match=r"."):
             pack_row(**{**good, name: wrong})
