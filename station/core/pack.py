@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date, datetime
 from enum import StrEnum
+from functools import lru_cache
 
 from station.core.mass import Mass
 from station.core.metrology.verdict import Verdict
@@ -73,6 +74,7 @@ class PackId:
         return f"{self.station}-{epoch_mark(self.epoch)}-{self.number:06d}"
 
 
+@lru_cache(maxsize=64)
 def epoch_mark(epoch: int) -> str:
     """Two characters (no I, L, O, U) for the ten highest bits of a 63-bit epoch."""
     top = (epoch >> 53) & 0x3FF

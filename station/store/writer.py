@@ -200,10 +200,8 @@ class StationStore:
             if draft.quality is Quality.GOOD:
                 self._facts.check_usable(draft.lot_set)
             self._sign_if_due(draft.judged_at)
-            blend_id, before = (
-                self._projections.blend_of(form.blend, form.shared),
-                self._journal.pending,
-            )
+            blend_id = self._projections.blend_of(form.blend, form.shared)
+            before = self._journal.pending
             places = (before.seq + 1, before.row + 1, blend_id)
             kept, row = form.entry_and_row(draft, identity, uid, *places)
             head = self._journal.add(EntryKind.PACK, kept)
