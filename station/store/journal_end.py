@@ -37,7 +37,7 @@ class JournalEnd:
     ) -> None:
         self._connection, self._home, self.at = connection, home, at
         opened = establish(connection, *names, at, read_head(home))
-        self._journal = Journal(*names, opened.epoch, opened.head)
+        self._journal = Journal(connection, *names, opened.epoch, opened.head)
         self._heads = DayHeads(*names, key)
         self._heads.opened(connection, opened.epoch, opened.head)
         self._heads.take_key(connection, at)
@@ -53,15 +53,13 @@ class JournalEnd:
         """Add the entry of a fact; the tables are built later."""
         due = self._heads.due(self._connection, self.head, self.at)
         if due is not None:
-            self._journal.append(self._connection, due.kind, self.at, STATION, due.body())
-        self._journal.append(self._connection, fact.kind, self.at, who, fact.body())
+            self._journal.append(due.kind, self.at, STATION, due.body())
+        self._journal.append(fact.kind, self.at, who, fact.body())
 
     def sign(self) -> None:
         """Put a head over everything, signed where there is a key; the tables are built."""
         made = self._heads.sign(self._connection, self.head, self.at)
-        entry, head = self._journal.append(
-            self._connection, made.kind, self.at, STATION, made.body()
-        )
+        entry, head = self._journal.append(made.kind, self.at, STATION, made.body())
         Projections(self._connection).apply(entry, head.row)
 
     def committed(self) -> None:
