@@ -11,6 +11,7 @@ from station.cli.answer import Answer, Json, run_verb
 from station.cli.options import AsJson, Config, Force, Home, home_of
 from station.cli.page import Weight, facts, heading, listing, note
 from station.cli.progress import tell
+from station.cli.purged import with_purged
 from station.core.metrology.clause import RuleRefused
 from station.errors import BadInput, EnvironmentFault
 from station.software_id import software_id
@@ -42,6 +43,7 @@ def evidence(
         from station.reports.evidence_pdf import evidence_pdf  # slow to load
         from station.reports.evidence_sheets import evidence_files
         from station.reports.files import write_whole
+        from station.store.purged import gone_with_lot
 
         found = _found(folder, run, lot, config)
         files = evidence_files(found, evidence_pdf(found, lambda n: tell(f"page of run {n + 1}")))
@@ -51,7 +53,8 @@ def evidence(
             raise EnvironmentFault(f"cannot make the folder {out}", str(fault)) from fault
         for name, content in files.items():
             write_whole(out / name, content)
-        return _answer(found, out, {name: len(content) for name, content in files.items()})
+        answer = _answer(found, out, {name: len(content) for name, content in files.items()})
+        return answer if lot is None else with_purged(answer, gone_with_lot(folder, lot))
 
     run_verb(as_json, work)
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from datetime import date
 from decimal import Decimal
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
@@ -13,6 +14,7 @@ from station.cli.answer import Answer, Json, run_verb
 from station.cli.options import AsJson, Config, Force, Home, home_of, read_day
 from station.cli.page import facts, heading, listing, note
 from station.cli.progress import tell
+from station.cli.purged import with_purged
 from station.core.metrology.exact import plain
 from station.errors import BadInput
 
@@ -48,11 +50,14 @@ def giveaway(
     """Show what bags hold above their nominal quantity, in kg, percent and money."""
 
     def work() -> Answer:
-        key = read_by(by)
-        sums = sums_of(home_of(home, config), first, last, config)
+        from station.store.purged import gone_between  # slow to load
+
+        key, folder = read_by(by), home_of(home, config)
+        sums = sums_of(folder, first, last, config)
         if out is not None:
             write_sheet(out, sums, key, force=force)
-        return _answer(sums, key, out)
+        begin = date.min if first is None else sums.first
+        return with_purged(_answer(sums, key, out), gone_between(folder, begin, sums.last))
 
     run_verb(as_json, work)
 

@@ -11,6 +11,7 @@ from station.cli.answer import Answer, Json, iso, run_verb
 from station.cli.options import AsJson, Config, Force, Home, home_of, read_day
 from station.cli.outside import key_file
 from station.cli.page import Weight, facts, heading, note
+from station.cli.purged import with_purged
 
 Day = Annotated[str, typer.Option("--day", metavar="DATE", help="The production day.")]
 Pdf = Annotated[Path | None, typer.Option("--pdf", metavar="FILE", help="Write the sheet here.")]
@@ -30,6 +31,7 @@ def handover(
         folder, asked = home_of(home, config), read_day("--day", day)
         from station.reports.files import check_free, write_whole  # slow to load
         from station.reports.handover import handover as gather
+        from station.store.purged import gone_between
 
         if pdf is not None:
             check_free(pdf, force=force)
@@ -83,6 +85,7 @@ def handover(
             facts((("Head of the record", f"{sheet.head.head.size} {sheet.head.head.words}"),)),
             note(f"{len(sheet.stops)} stops, {len(sheet.entered)} entries on {asked}"),
         )
-        return Answer(document, page, yes=not points)
+        answer = Answer(document, page, yes=not points)
+        return with_purged(answer, gone_between(folder, asked, asked))
 
     run_verb(as_json, work)

@@ -11,6 +11,7 @@ import typer
 from station.cli.answer import Answer, Json, run_verb
 from station.cli.options import AsJson, Config, Force, Home, home_of, read_day
 from station.cli.page import Weight, facts, heading, listing, note
+from station.cli.purged import with_purged
 from station.cli.source import Blend, RunUid
 from station.core.metrology.clause import RuleRefused
 from station.core.metrology.exact import decimal_of, plain
@@ -47,6 +48,7 @@ def record(
     def work() -> Answer:
         folder = home_of(home, config)
         from station.reports.files import check_free, write_whole  # slow to load
+        from station.store.purged import gone_between
 
         for file in (pdf, csv):
             if file is not None:
@@ -62,7 +64,11 @@ def record(
             from station.reports.batch_csv import batch_csv
 
             write_whole(csv, batch_csv(records))
-        return _answer(records, pdf, csv)
+        answer = _answer(records, pdf, csv)
+        if day is None:
+            return answer
+        asked = read_day("--day", day)
+        return with_purged(answer, gone_between(folder, asked, asked))
 
     run_verb(as_json, work)
 
@@ -76,6 +82,7 @@ def _tell(words: str) -> None:
 def _chosen(
     home: Path, run: str | None, blend: str | None, day: str | None
 ) -> tuple[RunPacks, ...]:
+    from station.store.purged import refusal_between
     from station.store.run_evidence import runs_of_day
     from station.store.weighed import packs_of_blend, packs_of_run
 
@@ -89,7 +96,9 @@ def _chosen(
     asked = read_day("--day", day)
     found = tuple(packs_of_run(home, uid) for uid in runs_of_day(home, asked))
     if not found:
-        raise BadInput("--day", f"no run was packed on the production day {asked}")
+        raise refusal_between(home, asked, asked) or BadInput(
+            "--day", f"no run was packed on the production day {asked}"
+        )
     return found
 
 

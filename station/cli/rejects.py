@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import date
 from typing import TYPE_CHECKING, Annotated
 
@@ -10,6 +11,7 @@ import typer
 from station.cli.answer import Answer, Json, run_verb
 from station.cli.options import AsJson, Config, Force, Home, home_of, read_day
 from station.cli.page import Weight, clock_time, day, heading, listing, note
+from station.cli.purged import with_purged
 from station.cli.stopped import Settings, Who, Why, packhouse, record, stopped
 from station.cli.table_file import Out, write_table
 from station.core.dispositions import (
@@ -68,6 +70,7 @@ def rejects(
 
     def work() -> Answer:
         from station.store.ledger import bin_state, ledger  # slow to load: only where it is used
+        from station.store.purged import gone_between
 
         if asked is None:
             raise BadInput("--day", "which production day? Give --day YYYY-MM-DD")
@@ -84,7 +87,8 @@ def rejects(
         cells = (_cells(row, starts) for row in rows)
         write_table(out, "Rejects", _SHEET, cells, on, force=force)
         answer = _answer(on, rows, bin_state(folder, on), starts)
-        return Answer(answer.document, answer.page, yes=not (only_open and rows))
+        whole = replace(answer, yes=not (only_open and rows))
+        return with_purged(whole, gone_between(folder, on, on))
 
     run_verb(as_json, work)
 

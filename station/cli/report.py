@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import UTC, datetime, time
+from datetime import UTC, date, datetime, time
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
 
@@ -13,6 +13,7 @@ from station.cli.giveaway import First, Last, document, prices_of
 from station.cli.options import AsJson, Config, Force, Home, home_of, read_day
 from station.cli.page import facts, heading, listing, note
 from station.cli.progress import tell
+from station.cli.purged import with_purged
 from station.errors import BadInput
 
 if TYPE_CHECKING:
@@ -53,7 +54,11 @@ def report(
             check_free(path, force=force)
         for path, content in files.items():
             write_whole(path, content)
-        return _answer(found, tuple(files))
+        from station.store.purged import gone_between
+
+        begin = date.min if first is None and day is None else found.sums.first
+        gone = gone_between(folder, begin, found.sums.last)
+        return with_purged(_answer(found, tuple(files)), gone)
 
     run_verb(as_json, work)
 

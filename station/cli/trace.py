@@ -11,6 +11,7 @@ from rich.console import RenderableType
 from station.cli.answer import Answer, Json, iso, run_verb
 from station.cli.options import AsJson, Config, Home, home_of
 from station.cli.page import day, facts, heading, listing
+from station.cli.purged import gone_answer, with_purged
 from station.core.lots import InputLot
 from station.core.metrology.exact import plain
 from station.errors import BadInput
@@ -45,6 +46,7 @@ def trace(
 
     def work() -> Answer:
         from station.reports.unit_scan import named_by_scan  # slow to load, like all here
+        from station.store.purged import gone_with_bag, gone_with_bags, gone_with_lot
         from station.store.queries import trace_lot, trace_pack
         from station.store.recall import reach_of_serials
         from station.store.shipping import places_of
@@ -56,12 +58,16 @@ def trace(
         if lot is not None:
             traced = trace_lot(folder, lot)
             serials = [one.serial for one in traced.packs]
-            return _lot_answer(traced, tuple(places_of(folder, serials).values()))
+            answer = _lot_answer(traced, tuple(places_of(folder, serials).values()))
+            return with_purged(answer, gone_with_lot(folder, lot))
         if pack is not None:
+            if (gone := gone_with_bag(folder, pack)) is not None:
+                return gone_answer(pack, gone, places_of(folder, (pack,)).get(pack))
             found = trace_pack(folder, pack)
             return _pack_answer(found, places_of(folder, (pack,)).get(pack))
         held = contents_of_unit(folder, named_by_scan(unit or ""))
-        return _unit_answer(held, reach_of_serials(folder, held.serials))
+        left = _unit_answer(held, reach_of_serials(folder, held.serials))
+        return with_purged(left, gone_with_bags(folder, held.serials))
 
     run_verb(as_json, work)
 

@@ -30,6 +30,7 @@ from station.cli import (
     lots,
     people,
     printers,
+    purge,
     recall,
     record,
     rejects,
@@ -66,6 +67,7 @@ def build() -> typer.Typer:
     app.command("record")(record.record)
     app.command("backup")(backup.backup)
     app.command("restore")(backup.restore)
+    app.command("purge")(purge.purge)
     rejects_verbs = _group("List a day's rejects, decide about them, count their bin.")
     rejects_verbs.callback(invoke_without_command=True, no_args_is_help=False)(rejects.rejects)
     rejects_verbs.command("decide")(rejects.decide)

@@ -80,6 +80,7 @@ class Act(StrEnum):
     CORRECT = "correct what was recorded"
     REVIEW_DAY = "review and sign a day"
     KEEP_RECORD = "keep, restore or purge the record"
+    PURGE = "purge old runs"
     ACKNOWLEDGE = "say that an alarm is seen"
     SHELVE = "shelve an alarm"
     LEAVE = "leave the full screen"
@@ -146,6 +147,7 @@ RIGHTS: Mapping[Act, Right] = {
     Act.CORRECT: Right(_CHECKING, Proof.SIGNED_ON),
     Act.REVIEW_DAY: Right(_QUALITY, Proof.SIGNATURE),
     Act.KEEP_RECORD: Right((Role.MANAGER, Role.SERVICE), Proof.SIGNATURE),
+    Act.PURGE: Right((Role.MANAGER,), Proof.SIGNATURE),
     Act.ACKNOWLEDGE: Right(_AT_LINE, Proof.NAME),
     Act.SHELVE: Right(_LEADING, Proof.SIGNED_ON),
     Act.LEAVE: Right((Role.LEAD, Role.MANAGER, Role.SERVICE), Proof.SIGNATURE),
@@ -189,7 +191,7 @@ _ACTS: Mapping[tuple[EntryKind, str], Act] = {
     (EntryKind.HEAD, _ALWAYS): Act.KEEP_RECORD,
     (EntryKind.BACKUP, _ALWAYS): Act.KEEP_RECORD,
     (EntryKind.RESTORE, _ALWAYS): Act.KEEP_RECORD,
-    (EntryKind.PURGE, _ALWAYS): Act.KEEP_RECORD,
+    (EntryKind.PURGE, _ALWAYS): Act.PURGE,
     (EntryKind.CASE, _ALWAYS): Act.PACK_UP,
     (EntryKind.PALLET, _ALWAYS): Act.PACK_UP,
     (EntryKind.UNIT_LABEL, _ALWAYS): Act.PACK_UP,

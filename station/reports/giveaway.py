@@ -19,6 +19,7 @@ from station.core.run import Run
 from station.errors import BadInput
 from station.reports.traceability_sheet import Cell, Sheet
 from station.store.bag_sums import BagSum, bag_sums, production_days
+from station.store.purged import refusal_between
 from station.store.recall import frozen_runs
 
 _KILO = Decimal("1e-9")
@@ -188,7 +189,7 @@ def period_sums(
     begin, end = first or days[0], last or days[-1]
     sums = bag_sums(home, begin, end)
     if not sums:
-        raise BadInput(
+        raise refusal_between(home, begin, end) or BadInput(
             f"{begin} to {end}", f"nothing was packed then: on record are {days[0]} to {days[-1]}"
         )
     runs = frozen_runs(home, {one.run for one in sums})

@@ -31,6 +31,7 @@ from station.store.bodies import draft_of, run_of
 from station.store.columns import mass_of
 from station.store.engine import reading
 from station.store.prepared import Prepared
+from station.store.purged import refusal_of, refusal_of_bag
 from station.store.tables import LABEL_OPEN, REJECTED, blend, journal, lot, lot_use, pack, run
 
 NEIGHBOURS = 20
@@ -234,7 +235,9 @@ def run_tally(home: Path, run_id: str) -> Tally:
     with reading(home) as connection:
         row = connection.execute(select(run.c.id).where(run.c.uid == run_id)).one_or_none()
         if row is None:
-            raise BadInput(f"run {run_id} is not in the record", "give the id of a run")
+            raise refusal_of(connection, run_id) or BadInput(
+                f"run {run_id} is not in the record", "give the id of a run"
+            )
         return _tally(connection, row.id)
 
 
@@ -357,7 +360,9 @@ def _unknown_lot(connection: Connection, code: str) -> BadInput:
 
 
 def unknown_serial(connection: Connection, serial: str) -> BadInput:
-    """Return the refusal of a serial the record has not, with close ones."""
+    """Return the refusal of a serial the record has not: its purge, or close ones."""
+    if (gone := refusal_of_bag(connection, serial)) is not None:
+        return gone
     head = serial[: serial.rfind("-") + 1] if "-" in serial else ""
     near = select(pack.c.serial).order_by(pack.c.serial.desc()).limit(1000)
     if head:

@@ -28,6 +28,7 @@ from station.store.bodies import run_of
 from station.store.engine import reading
 from station.store.facts import read_facts
 from station.store.prepared import driver_of
+from station.store.purged import refusal_between, refusal_of
 from station.store.queries import run_lines, unknown, unknown_serial
 from station.store.shipping_tables import shipment, unit
 from station.store.tables import blend, fact, identity, journal, lot, lot_use, pack, run
@@ -143,7 +144,9 @@ def reach_of_day(home: Path, day: date) -> Reach:
     with reading(home) as connection:
         found = _reach(connection, blend.c.production_day == day)
         if not found.blends:
-            raise BadInput(f"day {day}", "nothing was packed on it: name another production day")
+            raise refusal_between(home, day, day) or BadInput(
+                f"day {day}", "nothing was packed on it: name another production day"
+            )
         return found
 
 
@@ -157,7 +160,9 @@ def reach_of_run(home: Path, uid: str) -> Reach:
         its = select(run.c.id).where(run.c.uid == uid).scalar_subquery()
         found = _reach(connection, blend.c.run_id == its)
         if not found.blends:
-            raise BadInput(f"run {uid} is not in the record", "give the id of a run")
+            raise refusal_of(connection, uid) or BadInput(
+                f"run {uid} is not in the record", "give the id of a run"
+            )
         return found
 
 

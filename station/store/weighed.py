@@ -18,6 +18,7 @@ from station.store.answers import RunBlend, RunPacks, WeighedPack
 from station.store.bodies import run_of
 from station.store.columns import mass_of
 from station.store.engine import reading
+from station.store.purged import refusal_of
 from station.store.queries import local_time, unknown
 from station.store.tables import blend, journal, lot_use, pack, run
 
@@ -40,7 +41,7 @@ def packs_of_run(home: Path, uid: str) -> RunPacks:
         known = list(connection.execute(newest_first).scalars())
         asked = known[0] if uid == LAST and known else uid
         if asked not in known:
-            raise unknown(f"run {uid!r}", uid.lower(), known)
+            raise refusal_of(connection, uid) or unknown(f"run {uid!r}", uid.lower(), known)
         return _grouped(connection, run.c.uid == asked)[0]
 
 
@@ -86,7 +87,9 @@ def packs_of_blend(home: Path, code: str) -> tuple[RunPacks, ...]:
         found = _grouped(connection, blend.c.code == code)
         if not found:
             codes = connection.execute(select(blend.c.code).distinct()).scalars()
-            raise unknown(f"blend lot {code!r}", code.upper(), list(codes))
+            raise refusal_of(connection, code) or unknown(
+                f"blend lot {code!r}", code.upper(), list(codes)
+            )
         return found
 
 
