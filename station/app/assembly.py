@@ -195,7 +195,7 @@ class Station:
         self.products = ProductBook(
             self.house.products,
             approval_needed=settings.fill.approve_products,
-            past=at_start.approvals_past(self.home, self.house.products),
+            past=at_start.approvals_past(self.home, self.house.products.values()),
         )
         gates = (self.scale_duty,) if settings.checks.on else ()
         tares = (self.tare_duty,) if settings.tare.on else ()

@@ -11,7 +11,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from station.core import pauses
-from station.core.approvals import APPROVED, PROPOSED
+from station.core.approvals import APPROVED, PRODUCT, PROPOSED
 from station.core.checks.rolls import RollStep
 from station.core.checks.scan_back import CLEARED, DIFFERS
 from station.core.facts import Fact
@@ -53,6 +53,18 @@ def line_key(line: str, lot: str = "") -> str:
     return f"{line}\t{lot}"
 
 
+def approval_key(product: str, digest: str, effective: str = "") -> str:
+    """Key of the newest approval of a product version as it is set.
+
+    Args:
+        product: article code.
+        digest: of everything the version says.
+        effective: first production day as ISO text; empty from at once. What all keys of a digest
+            begin with is the one of the empty day.
+    """
+    return f"{PRODUCT}\t{product}\t{digest}\t{effective}"
+
+
 def _told(fact: Fact, name: str) -> str:
     return str(fact.details.get(name, ""))
 
@@ -88,6 +100,15 @@ def _proposal(fact: Fact) -> Standing:
     return Standing(fact.kind, begins=target, ends=_told(fact, "answers"))
 
 
+def _setting(fact: Fact) -> Standing | None:
+    if fact.details.get("what") != PRODUCT:
+        return None
+    effective = fact.details["effective"] or ""
+    return Standing(
+        fact.kind, begins=approval_key(fact.subject, _told(fact, "digest"), f"{effective}")
+    )
+
+
 def _hold(fact: Fact) -> Standing | None:
     if not held_lot(fact):
         return None  # what keeps bags stands in a table of its own
@@ -114,6 +135,7 @@ _RULES: dict[EntryKind, Callable[[Fact], Standing | None]] = {
     EntryKind.SUSPECT: _suspect,
     EntryKind.PAUSE: _pause,
     EntryKind.PROPOSAL: _proposal,
+    EntryKind.SETTING: _setting,
     EntryKind.HOLD: _hold,
     EntryKind.RELEASE: _hold,
     EntryKind.LOT_MOVE: _lot_move,

@@ -6,20 +6,22 @@ takes as long after ten years as after ten days.
 
 from __future__ import annotations
 
-from collections.abc import Collection
+from collections.abc import Iterable
 from pathlib import Path
 
 from sqlalchemy import select
 
+from station.core.approvals import digest_of
 from station.core.checks.qa import GOOD, QaKind
 from station.core.clearance import FIRST
 from station.core.facts import FactRecord
 from station.core.journal import EntryKind
+from station.core.product import Product
 from station.core.scale_swap import SUBJECT, TAKEN
-from station.core.standing import study_key
+from station.core.standing import approval_key, study_key
 from station.store.engine import reading
 from station.store.facts import facts, read_facts
-from station.store.standing import standing_facts, standing_under
+from station.store.standing import standing_facts, standing_from, standing_under
 from station.store.tables import fact, journal
 
 _CANONICAL = select(journal.c.canonical).join(fact, fact.c.entry_id == journal.c.id)
@@ -60,10 +62,8 @@ def scale_in_use(home: Path) -> tuple[FactRecord, ...]:
     return facts(home, (EntryKind.SETTING,), subject=SUBJECT, result=TAKEN, newest=1)
 
 
-def approvals_past(home: Path, products: Collection[str]) -> tuple[FactRecord, ...]:
-    """Open proposals, the target in force of each product, and approvals of its versions."""
-    its = (fact.c.subject.in_(tuple(products)), fact.c.kind == EntryKind.SETTING)
-    versions = _CANONICAL.where(*its).order_by(fact.c.id.desc())
-    with reading(home) as connection:
-        approved = read_facts(connection, versions)
+def approvals_past(home: Path, products: Iterable[Product]) -> tuple[FactRecord, ...]:
+    """Open proposals, the target in force of each product, and approvals of these versions."""
+    keys = [approval_key(one.code, digest_of(one)) for one in products]
+    approved = standing_from(home, EntryKind.SETTING, keys)
     return (*approved, *standing_facts(home, EntryKind.PROPOSAL))

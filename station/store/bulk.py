@@ -94,6 +94,7 @@ class BulkRecord:
             opened = establish(self._connection, site, station, at, read_head(home))
             self._heads.opened(self._connection, opened.epoch, opened.head)
         self._epoch, self._head, self._packs = opened.epoch, opened.head, opened.packs
+        self._folded = opened.head
 
     def add(self, runs: Iterable[BulkRun]) -> int:
         """Record runs with their bags, one after the other; returns the number of bags."""
@@ -108,7 +109,7 @@ class BulkRecord:
         return self._packs - before
 
     def close(self) -> None:
-        """Bring all of it to the disk and let go of the folder."""
+        """Bring all of it to the disk and let go of the folder; runs cut short are undone."""
         if self._connection.in_transaction():
             self._connection.rollback()
         driver = driver_of(self._connection)
@@ -116,12 +117,13 @@ class BulkRecord:
         driver.execute("PRAGMA wal_checkpoint(TRUNCATE)").fetchall()
         self._connection.close()
         self._engine.dispose()
-        write_head(self._home, SeenHead(self._epoch, self._head.seq, self._head.hash.hex()))
+        write_head(self._home, SeenHead(self._epoch, self._folded.seq, self._folded.hash.hex()))
         self._lock.release()
 
     def _fold(self) -> None:
         if self._connection.in_transaction():
             self._connection.commit()
+            self._folded = self._head
         driver_of(self._connection).execute("PRAGMA wal_checkpoint(PASSIVE)").fetchall()
 
     def _add(self, given: BulkRun) -> None:

@@ -17,6 +17,7 @@ from sqlalchemy import Connection
 from sqlalchemy.exc import DBAPIError
 
 from station.errors import BadInput, EnvironmentFault
+from station.store.bring_up import KEPT, bring_up
 from station.store.engine import migration_engine, read_only_uri
 from station.store.faults import explain
 
@@ -50,8 +51,10 @@ def upgrade(path: Path, scripts: Path = SCRIPTS, head: str = HEAD) -> Path | Non
         EnvironmentFault: the disk does not serve; the file is as it was.
     """
     try:
-        found = _revision(path)
+        found, kept = _revision(path)
         if found == head:
+            if kept < KEPT:
+                _run(path, scripts, head)  # no table changes: there is nothing to back up for
             return None
         if found is not None and not _knows(scripts, found):
             raise BadInput(
@@ -67,18 +70,19 @@ def upgrade(path: Path, scripts: Path = SCRIPTS, head: str = HEAD) -> Path | Non
         raise EnvironmentFault(f"cannot back up {path}", str(fault)) from fault
 
 
-def _revision(path: Path) -> str | None:
-    """Return the shape of the file, or None for a missing or empty one."""
+def _revision(path: Path) -> tuple[str | None, int]:
+    """Return the shape of the file, None for a missing or empty one, and its ``user_version``."""
     if not path.exists():
-        return None
+        return None, 0
     with closing(sqlite3.connect(read_only_uri(path), uri=True)) as connection:
         tables = {name for (name,) in connection.execute("SELECT name FROM sqlite_schema")}
         if not tables:
-            return None
+            return None, 0
         if "alembic_version" not in tables:
             raise BadInput(f"{path} is no station record", "give the station's own folder")
         row = connection.execute("SELECT version_num FROM alembic_version").fetchone()
-        return None if row is None else str(row[0])
+        (kept,) = connection.execute("PRAGMA user_version").fetchone()
+        return None if row is None else str(row[0]), kept
 
 
 def _knows(scripts: Path, revision: str) -> bool:
@@ -120,6 +124,7 @@ def _run(path: Path, scripts: Path, head: str) -> None:
             connection.exec_driver_sql(_VERSION_TABLE)
             config.attributes["connection"] = connection
             command.upgrade(config, head)
+            bring_up(connection)
             _check_foreign_keys(connection, path)
     finally:
         engine.dispose()

@@ -6,7 +6,7 @@ The table ``standing`` has a row for each fact that nothing has ended or replace
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Collection, Iterable
 from pathlib import Path
 
 from sqlalchemy import Connection, select
@@ -92,6 +92,24 @@ def standing_under(home: Path, kind: EntryKind, key: str) -> FactRecord | None:
     with reading(home) as connection:
         found = read_facts(connection, chosen)
     return found[0] if found else None
+
+
+def standing_from(home: Path, kind: EntryKind, keys: Collection[str]) -> tuple[FactRecord, ...]:
+    """Return the facts that stand under keys that begin with one of these, each oldest first.
+
+    Args:
+        home: the station's folder.
+        kind: of the facts.
+        keys: beginnings; nothing but digits and ``-`` follows them.
+    """
+    found: list[FactRecord] = []
+    with reading(home) as connection:
+        for begin in keys:
+            chosen = _CANONICAL.where(
+                standing.c.kind == kind, standing.c.key >= begin, standing.c.key < f"{begin}~"
+            )
+            found += read_facts(connection, chosen.order_by(standing.c.entry_id.desc()))
+    return tuple(found)
 
 
 def moves_at(home: Path, line: str) -> tuple[FactRecord, ...]:

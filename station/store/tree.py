@@ -2,8 +2,9 @@
 
 The leaf of an entry is its hash in the chain, so a leaf stays when the body of its entry is gone.
 The root of each whole block of 256 entries is kept in a table, written with the entry that makes
-the block whole. A root over ten million entries then costs one look at 40 000 blocks and at most
-255 entries.
+the block whole, and with it the root of each perfect subtree (RFC 9162 section 2.1) that the block
+completes: two blocks, four, eight. A root over any number of entries then costs one row for each
+set bit of the number of blocks, 16 rows over ten million entries, and at most 255 entries.
 """
 
 from __future__ import annotations
@@ -12,12 +13,17 @@ from collections.abc import Iterable
 
 from sqlalchemy import Connection
 
-from station.core.merkle import leaf_hash, root
+from station.core.merkle import leaf_hash, node_hash, root
+from station.store.prepared import driver_of
 
 BLOCK = 256
 """Entries of one block; a power of two, so that a block is a subtree of the tree."""
 
+LEVEL = 1 << 40
+"""Subtrees of 2**n blocks are numbered from n times this on; blocks themselves from 0."""
+
 _ADD = "INSERT INTO tree_block (epoch, number, root) VALUES (?, ?, ?)"
+_ROOT = "SELECT root FROM tree_block WHERE epoch = ? AND number = ?"
 
 
 def block_root(hashes: Iterable[bytes]) -> bytes:
@@ -70,8 +76,40 @@ class GrowingTree:
 
 
 def keep_block(connection: Connection, epoch: int, number: int, made: bytes) -> None:
-    """Keep the root of a block."""
-    connection.exec_driver_sql(_ADD, (epoch, number, made))
+    """Keep the root of a block, and those of the subtrees it completes.
+
+    Args:
+        connection: inside a transaction; the blocks before are kept already.
+        epoch: whose.
+        number: of the block, from 0.
+        made: its root.
+    """
+    driver, level = driver_of(connection), 0
+    while True:
+        driver.execute(_ADD, (epoch, level * LEVEL + number, made))
+        if not number & 1:
+            return
+        row = driver.execute(_ROOT, (epoch, level * LEVEL + number - 1)).fetchone()
+        if row is None:
+            return  # a damaged table, which verifying the record names
+        made, number, level = node_hash(row[0], made), number >> 1, level + 1
+
+
+def keep_subtrees(connection: Connection) -> None:
+    """Bring the table of a record that kept blocks alone to what it is with subtrees."""
+    driver = driver_of(connection)
+    blocks = driver.execute(
+        "SELECT epoch, number, root FROM tree_block WHERE number < ? ORDER BY id", (LEVEL,)
+    ).fetchall()
+    driver.execute("DELETE FROM tree_block")
+    for epoch, number, made in blocks:
+        keep_block(connection, epoch, number, made)
+
+
+def blocks_told(number: int) -> str:
+    """The blocks under a root that is kept, in words: ``3``, or ``4 to 7``."""
+    level, index = divmod(number, LEVEL)
+    return f"{index}" if level == 0 else f"{index << level} to {((index + 1) << level) - 1}"
 
 
 class TreeBroken(Exception):
@@ -101,31 +139,30 @@ class EpochTree:
         Raises:
             TreeBroken: the root of a block is missing.
         """
-        if end - start <= BLOCK:
+        size = end - start
+        if size == BLOCK:
+            kept = self._kept(1, start // BLOCK)
+            if kept is None:
+                raise TreeBroken(
+                    f"the Merkle root of block {start // BLOCK} of epoch {self._epoch} is missing"
+                )
+            return kept
+        if size < BLOCK:
             return root(self._leaves(start, end))
-        whole = end // BLOCK
-        blocks = self._blocks(start // BLOCK, whole)
-        rest = self._leaves(whole * BLOCK, end)
-        return root((*blocks, root(rest)) if rest else blocks)
+        half = 1 << ((size - 1).bit_length() - 1)
+        if size == 2 * half and (kept := self._kept(size // BLOCK, start // size)) is not None:
+            return kept
+        return node_hash(self.subtree(start, start + half), self.subtree(start + half, end))
 
     def root(self, size: int) -> bytes:
         """Return the root over the first ``size`` entries."""
         return self.subtree(0, size)
 
-    def _blocks(self, first: int, end: int) -> list[bytes]:
-        rows = self._connection.exec_driver_sql(
-            "SELECT number, root FROM tree_block WHERE epoch = ? AND number >= ? AND number < ?"
-            " ORDER BY number",
-            (self._epoch, first, end),
-        ).all()
-        for expected, row in zip(range(first, end), rows, strict=False):
-            if row.number != expected:
-                break
-        else:
-            if len(rows) == end - first:
-                return [row.root for row in rows]
-            expected = first + len(rows)
-        raise TreeBroken(f"the Merkle root of block {expected} of epoch {self._epoch} is missing")
+    def _kept(self, blocks: int, index: int) -> bytes | None:
+        """The root kept of the ``index``-th run of so many blocks, a power of two."""
+        number = (blocks.bit_length() - 1) * LEVEL + index
+        row = driver_of(self._connection).execute(_ROOT, (self._epoch, number)).fetchone()
+        return None if row is None else bytes(row[0])
 
     def _leaves(self, start: int, end: int) -> list[bytes]:
         found = self._connection.exec_driver_sql(

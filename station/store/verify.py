@@ -30,7 +30,7 @@ from station.store.prepared import driver_of
 from station.store.projections import Projections
 from station.store.schema import metadata
 from station.store.tables import PROJECTIONS, journal
-from station.store.tree import BLOCK, keep_block
+from station.store.tree import BLOCK, blocks_told, keep_block
 
 _Row = tuple[Any, ...]
 
@@ -206,17 +206,18 @@ def _check_structure(connection: Connection) -> None:
 def _difference(table: Table, found: _Row | None, expected: _Row | None) -> str:
     word, column = _NAMES[table.name]
     place = [field.name for field in table.columns].index(column)
+    said = blocks_told if table.name == "tree_block" else str
     if expected is None:
         assert found is not None, "two rows differ, so one of them is there"
-        return f"{word} {found[place]} stands in a table, but no journal entry made it"
+        return f"{word} {said(found[place])} stands in a table, but no journal entry made it"
     if found is None or found[place] != expected[place]:
-        return f"{word} {expected[place]} is missing from its table"
+        return f"{word} {said(expected[place])} is missing from its table"
     differing = ", ".join(
         f"{field.name} is {was!r}, the journal says {should!r}"
         for field, was, should in zip(table.columns, found, expected, strict=True)
         if was != should
     )
-    return f"{word} {expected[place]} was changed in its table: {differing}"
+    return f"{word} {said(expected[place])} was changed in its table: {differing}"
 
 
 def _report(chain: Chain | None, damage: Damage | None) -> VerifyReport:

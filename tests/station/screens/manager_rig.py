@@ -54,7 +54,7 @@ class ManagerRig:
         self.book = ProductBook(
             self.house.products,
             approval_needed=self.house.settings.fill.approve_products,
-            past=approvals_past(home, self.house.products),
+            past=approvals_past(home, self.house.products.values()),
         )
         self.desk = ManagerDesk(self.house, home, self.clock, self.book)
         self.bridge = Bridge()

@@ -4,12 +4,13 @@ import importlib
 import random
 import sqlite3
 from contextlib import closing
-from datetime import timedelta
+from dataclasses import replace
+from datetime import date, timedelta
 
 import pytest
 
 from station.core import pauses
-from station.core.approvals import open_proposals, target_answer
+from station.core.approvals import open_proposals, target_answer, version_fact
 from station.core.checks.rolls import RollStep, is_step
 from station.core.checks.scan_back import CLEARED, DIFFERS, EQUAL
 from station.core.checks.suspect import decided_window
@@ -23,11 +24,13 @@ from station.core.mass import Mass, Unit
 from station.core.metrology.tare import TareStudy
 from station.core.pack import LabelState
 from station.core.receiving import hold_lot_fact, open_holds, release_lot_fact
-from station.store.at_start import qa_past, study_on_record
+from station.line.product_book import ProductBook
+from station.store.at_start import approvals_past, qa_past, study_on_record
 from station.store.facts import facts
 from station.store.rebuild import rebuild
 from station.store.standing import moves_at, standing_facts
 from station.store.verify import verify
+from tests.station.app.test_start import Watched
 
 LINES = ("L1", "L2")
 COMPONENTS = {"LF-101": "LEAF", "LF-102": "LEAF", "CR-201": "CRESS"}
@@ -219,6 +222,37 @@ def test_a_label_left_recorded_days_ago_is_in_doubt_after_the_next_start(world):
     assert (len(doubtful), doubtful[0], doubtful[-1]) == (4, first, last)
     assert applied not in doubtful
     assert verify(world.home).whole
+
+
+def test_approvals_are_read_by_what_they_approve_however_many_versions_there_were(
+    world, monkeypatch
+):
+    """The book says the same of the few that are read as of all; a month later means a month."""
+    product, day, steps = world.run().product, date(2026, 3, 4), []
+
+    def approve(*given):
+        at = world.clock.now()
+        store.record([version_fact(new_uid(at), *one) for one in given], at, "M01")
+
+    def said(records):
+        book = ProductBook({product.code: product}, approval_needed=True, past=records)
+        days = (day + timedelta(days=n) for n in (-1, 0, 29))
+        return book.approval(product.code).fact.uid, *(book.refusal(product.code, n) for n in days)
+
+    with world.stocked() as store:
+        for versions in (3, 300):
+            approve(*((replace(product, version=10 + number),) for number in range(versions)))
+            approve((product, day), (product, day + timedelta(days=30)))
+            with monkeypatch.context() as patched:
+                watched = Watched(patched)
+                found = approvals_past(world.home, [product])
+                steps.append(watched.steps)
+            every = facts(world.home, (EntryKind.SETTING,), subject=product.code)
+            assert len(every) >= versions + 2
+            assert len(found) == 2
+            assert said(found) == said(every)
+    assert [bool(refused) for refused in said(found)[1:]] == [True, False, False]
+    assert steps[1] < steps[0] * 1.2, steps
 
 
 def test_the_last_check_of_each_kind_is_read_with_the_last_good_one(world):

@@ -1,5 +1,6 @@
 """Merkle roots of blocks: kept as entries are written, and the same however they came about."""
 
+import hashlib
 import shutil
 import sqlite3
 from contextlib import closing
@@ -7,11 +8,14 @@ from pathlib import Path
 
 import pytest
 
-from station.core.merkle import leaf_hash, root
-from station.store.engine import database
+from station.core.facts import Fact
+from station.core.journal import EntryKind
+from station.core.merkle import Tree, leaf_hash, root
+from station.store.engine import database, scratch_engine
 from station.store.migrate import upgrade
 from station.store.rebuild import rebuild
-from station.store.tree import BLOCK
+from station.store.schema import metadata
+from station.store.tree import BLOCK, LEVEL, EpochTree, blocks_told, keep_block
 from station.store.verify import verify
 
 SAVED = Path(__file__).parents[2] / "data" / "records" / "shape-0002.sqlite"
@@ -37,10 +41,77 @@ def long(world):
 
 def test_a_block_s_root_is_kept_with_the_entry_that_makes_it_whole(long):
     hashes = [entry for (entry,) in ask(long.database, "SELECT hash FROM journal ORDER BY id")]
+    leaves = [leaf_hash(entry) for entry in hashes]
     assert [(number, kept) for _, number, kept in blocks(long.database)] == [
-        (number, root(map(leaf_hash, hashes[BLOCK * number : BLOCK * (number + 1)])))
-        for number in (0, 1)
+        (0, root(leaves[:BLOCK])),
+        (1, root(leaves[BLOCK : 2 * BLOCK])),
+        (LEVEL, root(leaves[: 2 * BLOCK])),
     ]
+
+
+@pytest.fixture
+def blocks_alone():
+    """An empty table of roots, and what counts the rows read from it."""
+    engine, asked = scratch_engine(), []
+    with engine.connect() as connection:
+        metadata.create_all(connection)
+        driver = connection.connection.driver_connection
+        driver.set_trace_callback(lambda text: asked.append(text) if "root" in text else None)
+        yield connection, asked
+        driver.set_trace_callback(None)
+    engine.dispose()
+
+
+def test_a_root_reads_a_row_for_each_set_bit_however_long_the_journal(blocks_alone):
+    """Against the growing tree of RFC 9162, which keeps a hash for each set bit too."""
+    connection, asked = blocks_alone
+    grown, tree = Tree(), EpochTree(connection, 7, 1)
+    read = {}
+    for number in range(400):
+        made = hashlib.sha256(str(number).encode()).digest()
+        keep_block(connection, 7, number, made)
+        grown.append(made)
+        asked.clear()
+        assert tree.root(BLOCK * (number + 1)) == grown.root()
+        read[number + 1] = sum(one.startswith("SELECT root") for one in asked)
+    assert read[4] == read[256] == 1  # 1024 entries and 65 536
+    assert all(rows == count.bit_count() for count, rows in read.items())
+    assert max(read.values()) == 8
+
+
+def test_without_the_roots_of_subtrees_those_of_blocks_give_the_same(blocks_alone):
+    connection, _ = blocks_alone
+    for number in range(11):
+        keep_block(connection, 7, number, bytes([number]) * 32)
+    whole = [EpochTree(connection, 7, 1).root(BLOCK * count) for count in range(1, 12)]
+    connection.exec_driver_sql("DELETE FROM tree_block WHERE number >= ?", (LEVEL,))
+    assert [EpochTree(connection, 7, 1).root(BLOCK * count) for count in range(1, 12)] == whole
+
+
+def test_blocks_are_told_in_numbers_of_blocks():
+    assert [blocks_told(n) for n in (0, 6, LEVEL + 1, 3 * LEVEL)] == ["0", "6", "2 to 3", "0 to 7"]
+
+
+def test_a_home_made_before_it_kept_subtrees_and_approvals_is_brought_up(long):
+    """As homes are that this shape opened before: after a start the same as after a rebuild."""
+    details = {"what": "product", "version": 1, "digest": "d1", "effective": None}
+    with long.open() as store:
+        for uid in ("a1", "a2"):
+            fact = Fact(EntryKind.SETTING, uid, "HA-250", "approved", "", details)
+            store.record([fact], long.clock.now(), "M01")
+    now = blocks(long.database), ask(long.database, "SELECT * FROM standing WHERE kind = 'setting'")
+    assert len(now[0]) == 3
+    assert len(now[1]) == 1
+    long.tamper(
+        f"DELETE FROM tree_block WHERE number >= {LEVEL}",
+        "DELETE FROM standing WHERE kind = 'setting'",
+        "DROP INDEX ix_journal_purge",
+        "PRAGMA user_version = 0",
+    )
+    assert upgrade(long.database) is None  # the shape is the same, so nothing is backed up
+    assert blocks(long.database) == now[0]
+    assert ask(long.database, "SELECT * FROM standing WHERE kind = 'setting'") == now[1]
+    assert verify(long.home).whole
 
 
 def test_blocks_are_rebuilt_the_same(long):

@@ -1,0 +1,42 @@
+"""What homes lack that opened with the newest shape before the shape had all of it.
+
+The shape's number stays; ``PRAGMA user_version`` says whether this was done. What is brought up is
+made from the journal, or from tables made from it, so that verifying finds it as it should be.
+"""
+
+from __future__ import annotations
+
+from sqlalchemy import Connection
+
+from station.store.tree import keep_subtrees
+
+KEPT = 1
+"""The ``user_version`` of a file that has all of it."""
+
+_STATEMENTS = (
+    "CREATE INDEX IF NOT EXISTS ix_journal_purge ON journal (id) WHERE kind = 'purge'",
+    # Approved versions of products, as station.core.standing has them.
+    """
+    INSERT INTO standing (kind, "key", entry_id)
+    SELECT 'setting', 'product' || char(9) || fact.subject || char(9)
+            || json_extract(CAST(canonical AS TEXT), '$.body.details.digest') || char(9)
+            || coalesce(json_extract(CAST(canonical AS TEXT), '$.body.details.effective'), ''),
+        max(fact.entry_id)
+    FROM fact JOIN journal ON journal.id = fact.entry_id
+    WHERE fact.kind = 'setting'
+        AND json_extract(CAST(canonical AS TEXT), '$.body.details.what') = 'product'
+    GROUP BY 2
+    ON CONFLICT (kind, "key") DO UPDATE SET entry_id = excluded.entry_id
+    """,
+    f"PRAGMA user_version = {KEPT}",
+)
+
+
+def bring_up(connection: Connection) -> None:
+    """Add it, inside a transaction; does nothing to a file that has all of it."""
+    (done,) = connection.exec_driver_sql("PRAGMA user_version").one()
+    if done >= KEPT:
+        return
+    keep_subtrees(connection)
+    for statement in _STATEMENTS:
+        connection.exec_driver_sql(statement)
