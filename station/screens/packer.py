@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import UTC, datetime
 from typing import Any
 
-from PySide6.QtCore import QDateTime, QEvent, QRect, Qt, Signal, Slot
+from PySide6.QtCore import QDateTime, QEvent, QRect, Qt, QTimer, Signal, Slot
 from PySide6.QtGui import QColor, QMouseEvent, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QWidget
 from typing_extensions import override
@@ -42,6 +43,16 @@ _BEFORE_ALL = (Verb.CALL_LEAD, Verb.NO_READING)
 """Nothing may cover these."""
 
 
+_BESIDE_MS = 16
+"""While nothing but the number moves, what stands beside it follows this often: it is looked at,
+not followed, and may not hold the number up."""
+
+
+def _only_moves(before: LineState, now: LineState) -> bool:
+    """Whether nothing but the reading and what follows from it is new."""
+    return now == replace(before, shown=now.shown, amount=now.amount)
+
+
 def _now() -> datetime:
     return datetime.fromtimestamp(QDateTime.currentSecsSinceEpoch(), UTC)
 
@@ -76,6 +87,11 @@ class PackerScreen(QWidget):
         self._intents = intents
         self._palette = palette
         self._state: LineState | None = None
+        self._beside = QTimer(self)
+        self._beside.setSingleShot(True)
+        self._beside.setTimerType(Qt.TimerType.PreciseTimer)
+        self._beside.timeout.connect(self._show_waiting)
+        self._beside_waits = False
         self.unit = 4.0
         self.header = RunHeader(palette, self)
         self.figure = BigFigure(palette, self)
@@ -120,14 +136,30 @@ class PackerScreen(QWidget):
             self.about.hide()  # what the bag needs comes before what can be read at leisure
         if state.verb in _BEFORE_ALL:
             self.aside_button.setChecked(False)
+        self.figure.set(instruction(state))  # first: hands follow its number
+        if self._beside.isActive() and before is not None and _only_moves(before, state):
+            self._beside_waits = True
+        else:
+            self._show_beside()
+
+    @Slot()
+    def _show_beside(self) -> None:
+        """Paint what stands beside the figure."""
+        state = self._state
+        assert state is not None
+        self._beside_waits = False
+        self._beside.start(_BESIDE_MS)
         self.header.set(heading(state.run))
         self.counts.set(counted(state, _now()))
-        said = instruction(state)
-        self.figure.set(said)
         self.strip.set(gap_view(state))
-        self.card.set(Notice(state.verb, said.because))
+        self.card.set(Notice(state.verb, self.figure.view.because))
         self.about.set(about(state))
         self._show_parts()
+
+    @Slot()
+    def _show_waiting(self) -> None:
+        if self._beside_waits:
+            self._show_beside()
 
     @override
     def changeEvent(self, event: QEvent) -> None:

@@ -73,6 +73,8 @@ class _Set:
 class BigFigure(Painted[Instruction]):
     """Paints an Instruction."""
 
+    at_once = True
+
     def __init__(self, palette: Palette, parent: QWidget | None = None) -> None:
         self.texts: _Set | None = None
         self._was: _Set | None = None
@@ -132,7 +134,7 @@ class BigFigure(Painted[Instruction]):
 
     @override
     def changed(self, before: Instruction) -> QRegion | None:
-        """Only the number, its unit and the sentence, while the verb stands as it stood."""
+        """Only the number, its unit and a new sentence, while the verb stands as it stood."""
         view, texts, was = self.view, self.texts, self._was
         self._was = texts
         if texts is None or was is None or texts.verb is not was.verb:
@@ -141,7 +143,8 @@ class BigFigure(Painted[Instruction]):
             return None
         left = round(self._plate.right() + 15 * self.unit + texts.verb.width)
         row = QRect(left, 0, self.width() - left, self._sentence.top())
-        return QRegion(row).united(self._sentence)
+        sentence = self._sentence if texts.sentence is not was.sentence else QRect()
+        return QRegion(row).united(sentence)
 
     @override
     def paint(self, painter: QPainter) -> None:
@@ -163,6 +166,8 @@ class BigFigure(Painted[Instruction]):
             # A unit such as g stands on its descender, clear of the sentence below.
             foot = baseline - texts.unit.descent
             draw(painter, texts.unit, left, foot - texts.unit.cap, self.colours.ink)
+        if not self.within.intersects(self._sentence):
+            return
         colour = self.colours.ink if view.because else self.colours.muted
         draw(painter, texts.sentence, 0, plate.bottom() + SENTENCE_TOP_MM * unit, colour)
 

@@ -26,6 +26,9 @@ class Painted(QWidget, Generic[View]):
         within: what lies outside of it need not be painted now.
     """
 
+    at_once = False
+    """A small change is painted as soon as it is set, before what else changed."""
+
     def __init__(self, palette: Palette, view: View, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.colours = palette
@@ -48,6 +51,8 @@ class Painted(QWidget, Generic[View]):
         changed = self.changed(before)
         if changed is None:
             self.update()
+        elif self.at_once:
+            self.repaint(changed)
         else:
             self.update(changed)
 

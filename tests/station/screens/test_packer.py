@@ -10,15 +10,24 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QFontMetricsF, QImage
 from PySide6.QtWidgets import QWidget
 
-from station.line.state import Notice, Verb
+from station.line.state import Notice, Phase, Tally, Verb
 from station.screens.bridge import Bridge
 from station.screens.packer import NO_BAG_TO_GUIDE, PackerScreen
 from station.screens.theme import Ruler
 from station.screens.widgets.aside_panel import REASONS
 from station.screens.widgets.big_figure import LEAST_NUMBER_MM, SHOWN_AS
+from station.screens.widgets.gap_geometry import gap_view
 from station.screens.widgets.lettering import Fitted
+from station.screens.words import instruction
 from tests.station.screens.fakes import FakeIntents
-from tests.station.screens.states import LONG_NAME, every_state, grams, make_product, make_run
+from tests.station.screens.states import (
+    LONG_NAME,
+    every_state,
+    grams,
+    make_product,
+    make_run,
+    state,
+)
 
 SIZES = [(1280, 800), (1920, 1080)]
 STATES = every_state()
@@ -49,6 +58,24 @@ def said(screen: PackerScreen) -> str:
     seen = [part for part in (screen.card, screen.figure) if part.isVisible()]
     assert len(seen) == 1
     return seen[0].accessibleName()
+
+
+def test_the_number_is_first_and_what_stands_beside_it_follows_in_a_frame(screen, qtbot) -> None:
+    first, then, last = (state(Phase.LOADED, Verb.ADD, net) for net in (228, 230, 231))
+    screen.show_state(first)
+    strip = screen.strip.view
+    for now in (then, last):
+        screen.show_state(replace(now, run=first.run))
+    assert screen.figure.view == instruction(last)
+    assert screen.strip.view == strip
+    qtbot.waitUntil(lambda: screen.strip.view == gap_view(last), timeout=1000)
+
+
+def test_what_is_asked_of_the_packer_anew_is_shown_whole_at_once(screen: PackerScreen) -> None:
+    before = state(Phase.LOADED, Verb.ADD, 228)
+    for now in (before, replace(before, verb=Verb.WAIT), replace(before, tally=Tally(9)))):
+        screen.show_state(now)
+        assert screen.strip.view == gap_view(now)
 
 
 def test_every_verb_has_a_picture_and_a_state_here() -> None:

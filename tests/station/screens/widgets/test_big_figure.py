@@ -49,6 +49,10 @@ class Noted(BigFigure):
         self.asked = QRegion(*region) if region else QRegion(self.rect())
         super().update(*region)
 
+    def repaint(self, *region):
+        self.asked = QRegion(*region)
+        super().repaint(*region)
+
 
 ADD_202 = Instruction(Verb.ADD, "202", "g", "", "in the bag 41 g")
 
