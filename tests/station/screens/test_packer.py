@@ -73,7 +73,7 @@ def test_the_number_is_first_and_what_stands_beside_it_follows_in_a_frame(screen
 
 def test_what_is_asked_of_the_packer_anew_is_shown_whole_at_once(screen: PackerScreen) -> None:
     before = state(Phase.LOADED, Verb.ADD, 228)
-    for now in (before, replace(before, verb=Verb.WAIT), replace(before, tally=Tally(9)))):
+    for now in (before, replace(before, verb=Verb.WAIT), replace(before, tally=Tally(9))):
         screen.show_state(now)
         assert screen.strip.view == gap_view(now)
 
