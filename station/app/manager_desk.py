@@ -11,6 +11,7 @@ from station.config.packhouse import Packhouse
 from station.core.approvals import digest_of, refused_fact, target_fact, version_fact
 from station.core.facts import Fact, FactRecord
 from station.core.ids import new_uid
+from station.core.long_work import share
 from station.core.mass import Mass
 from station.core.metrology.target import step_towards
 from station.core.product import Product, ProductError
@@ -74,12 +75,11 @@ class ManagerDesk:
         from station.reports.evidence_pdf import evidence_pdf
         from station.reports.evidence_sheets import evidence_files
 
-        def tell(_: str, done: int, parts: int) -> None:
-            told(5 + 75 * done // parts)
-
         water = self._house.settings.lots.water
-        found = evidence_of_run(self._home, "last", software_id(), tell, water)
-        files = evidence_files(found, evidence_pdf(found, lambda _: told(85)))
+        with share(5, 80):
+            found = evidence_of_run(self._home, "last", software_id(), water)
+        with share(80, 90):
+            files = evidence_files(found, evidence_pdf(found))
         run = found.runs[-1].record.run
         return self._written(f"evidence/{run.blend_lot}", files, told)
 
@@ -91,14 +91,16 @@ class ManagerDesk:
         length = _DAYS.get(asked)
         first = days[0] if length is None else days[-1] - timedelta(days=length - 1)
         water = self._house.settings.lots.water
-        return period(self._home, first, days[-1], self._house.prices, water)
+        with share(10, 45):
+            return period(self._home, first, days[-1], self._house.prices, water)
 
     def _written(self, folder: str, files: dict[str, bytes], told: Told) -> tuple[Path, ...]:
         place = self._home / folder
         place.mkdir(parents=True, exist_ok=True)
-        for number, (name, content) in enumerate(files.items(), start=1):
-            told(85 + 15 * number // len(files))
+        told(90)  # from here on all of them are written, or none
+        for name, content in files.items():
             write_whole(place / name, content)
+        told(100)
         return tuple(place / name for name in files)
 
     # --- signatures ---------------------------------------------------------------------------

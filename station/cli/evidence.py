@@ -10,7 +10,7 @@ import typer
 from station.cli.answer import Answer, Json, run_verb
 from station.cli.options import AsJson, Config, Force, Home, home_of
 from station.cli.page import Weight, facts, heading, listing, note
-from station.cli.progress import tell
+from station.cli.progress import long_work
 from station.cli.purged import with_purged
 from station.core.metrology.clause import RuleRefused
 from station.errors import BadInput, EnvironmentFault
@@ -45,8 +45,10 @@ def evidence(
         from station.reports.files import write_whole
         from station.store.purged import gone_with_lot
 
-        found = _found(folder, run, lot, config)
-        files = evidence_files(found, evidence_pdf(found, lambda n: tell(f"page of run {n + 1}")))
+        with long_work("Gathering the evidence"):
+            found = _found(folder, run, lot, config)
+        with long_work("Setting its pages"):
+            files = evidence_files(found, evidence_pdf(found))
         try:
             out.mkdir(parents=True, exist_ok=True)
         except OSError as fault:
@@ -78,14 +80,11 @@ def _found(home: Path, run: str | None, lot: str | None, config: Path | None) ->
 
         water = load_settings(config).lots.water
 
-    def told(words: str, done: int, parts: int) -> None:
-        tell(f"{done} of {parts}: {words}")
-
     try:
         if run is not None:
-            return evidence_of_run(home, run, software_id(), told, water)
+            return evidence_of_run(home, run, software_id(), water)
         assert lot is not None
-        return evidence_of_lot(home, lot, software_id(), told, water)
+        return evidence_of_lot(home, lot, software_id(), water)
     except RuleRefused as refused:
         raise BadInput("the rules of a run", str(refused)) from refused
 

@@ -13,7 +13,7 @@ import typer
 from station.cli.answer import Answer, Json, run_verb
 from station.cli.options import AsJson, Config, Force, Home, home_of, read_day
 from station.cli.page import facts, heading, listing, note
-from station.cli.progress import tell
+from station.cli.progress import long_work
 from station.cli.purged import with_purged
 from station.core.metrology.exact import plain
 from station.errors import BadInput
@@ -87,8 +87,8 @@ def sums_of(home: Path, first: str | None, last: str | None, config: Path | None
     end = None if last is None else read_day("--to", last)
     if begin is not None and end is not None and begin > end:
         raise BadInput("--from", f"{begin} is later than --to {end}")
-    tell("adding up the bags")
-    return period_sums(home, begin, end, prices_of(config))
+    with long_work("Adding up the bags"):
+        return period_sums(home, begin, end, prices_of(config))
 
 
 def prices_of(config: Path | None) -> Mapping[str, Decimal]:

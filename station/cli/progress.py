@@ -9,6 +9,8 @@ from contextlib import contextmanager
 from rich.console import Console
 from rich.progress import BarColumn, MofNCompleteColumn, Progress, TextColumn
 
+from station.core.long_work import watched
+
 
 @contextmanager
 def progress(words: str, total: int, *, quiet: bool) -> Iterator[Callable[[int], None]]:
@@ -32,7 +34,11 @@ def progress(words: str, total: int, *, quiet: bool) -> Iterator[Callable[[int],
         yield lambda done: bar.update(task, completed=done)
 
 
-def tell(words: str) -> None:
-    """Say what is being done now, where somebody looks at a terminal."""
-    if sys.stderr.isatty():
-        sys.stderr.write(f"{words} …\n")
+@contextmanager
+def long_work(words: str) -> Iterator[None]:
+    """Show the steps of :mod:`station.core.long_work` while the block runs, on a terminal alone."""
+    with (
+        progress(words, 100, quiet=not sys.stderr.isatty()) as told,
+        watched(told, lambda: True),
+    ):
+        yield

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import sys
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
 
@@ -11,8 +10,10 @@ import typer
 from station.cli.answer import Answer, Json, run_verb
 from station.cli.options import AsJson, Config, Force, Home, home_of, read_day
 from station.cli.page import Weight, facts, heading, listing, note
+from station.cli.progress import long_work
 from station.cli.purged import with_purged
 from station.cli.source import Blend, RunUid
+from station.core.long_work import steps
 from station.core.metrology.clause import RuleRefused
 from station.core.metrology.exact import decimal_of, plain
 from station.errors import BadInput
@@ -53,14 +54,15 @@ def record(
         for file in (pdf, csv):
             if file is not None:
                 check_free(file, force=force)
-        records = _records(folder, _chosen(folder, run, blend, day))
+        with long_work("Judging the runs"):
+            records = _records(folder, _chosen(folder, run, blend, day))
         if pdf is not None:
-            _tell(f"writing {pdf}")
             from station.reports.batch_pdf import batch_pdf
 
-            write_whole(pdf, batch_pdf(records))
+            with long_work(f"Setting {pdf}"):
+                content = batch_pdf(records)
+            write_whole(pdf, content)
         if csv is not None:
-            _tell(f"writing {csv}")
             from station.reports.batch_csv import batch_csv
 
             write_whole(csv, batch_csv(records))
@@ -71,12 +73,6 @@ def record(
         return with_purged(answer, gone_between(folder, asked, asked))
 
     run_verb(as_json, work)
-
-
-def _tell(words: str) -> None:
-    """Say what is being done, where somebody looks at a terminal."""
-    if sys.stderr.isatty():
-        sys.stderr.write(f"{words} …\n")
 
 
 def _chosen(
@@ -106,8 +102,7 @@ def _records(home: Path, chosen: tuple[RunPacks, ...]) -> tuple[BatchRecord, ...
     from station.reports.batch import batch_record
 
     records = []
-    for number, packs in enumerate(chosen, start=1):
-        _tell(f"run {number} of {len(chosen)}: {len(packs.packs)} bags")
+    for packs in steps(chosen, len(chosen)):
         try:
             records.append(batch_record(home, packs))
         except RuleRefused as refused:

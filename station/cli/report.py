@@ -12,7 +12,7 @@ from station.cli.answer import Answer, Json, run_verb
 from station.cli.giveaway import First, Last, document, prices_of
 from station.cli.options import AsJson, Config, Force, Home, home_of, read_day
 from station.cli.page import facts, heading, listing, note
-from station.cli.progress import tell
+from station.cli.progress import long_work
 from station.cli.purged import with_purged
 from station.errors import BadInput
 
@@ -43,11 +43,10 @@ def report(
 
     def work() -> Answer:
         folder = home_of(home, config)
-        tell("adding up the bags")
-        found = _found(folder, day, first, last, config)
-        if pdf is not None or out is not None:
-            tell(f"writing the papers of {found.sums.whole.packs} bags")
-        files = _files(found, pdf, out)
+        with long_work("Adding up the bags"):
+            found = _found(folder, day, first, last, config)
+        with long_work("Setting the papers"):
+            files = _files(found, pdf, out)
         from station.reports.files import check_free, write_whole  # slow to load
 
         for path in files:

@@ -7,7 +7,7 @@ and what is still open.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from pathlib import Path
 from zoneinfo import ZoneInfo
@@ -20,6 +20,7 @@ from station.core.checks.rolls import RollAccount
 from station.core.checks.suspect import FiledWindow
 from station.core.facts import FACT_KINDS, FactRecord, texts_of
 from station.core.journal import EntryKind
+from station.core.long_work import share, step, steps
 from station.core.pack import Quality, Residue
 from station.core.pauses import Pause, pauses_of
 from station.errors import BadInput
@@ -39,7 +40,6 @@ from station.store.suspects import filed_windows, suspect_windows
 from station.store.verify import VerifyReport, verify
 from station.store.weighed import packs_of_run, plant_zone
 
-Tell = Callable[[str, int, int], None]
 """Told what is gathered now, how many parts are done, and of how many; may raise to stop."""
 
 
@@ -133,7 +133,7 @@ class Evidence:
 
 
 def evidence_of_run(
-    home: Path, uid: str, software: SoftwareId, tell: Tell, water: Water | None = None
+    home: Path, uid: str, software: SoftwareId, water: Water | None = None
 ) -> Evidence:
     """Gather everything about a run.
 
@@ -141,20 +141,20 @@ def evidence_of_run(
         home: folder of the record.
         uid: id of the run, or ``last``.
         software: what packs and reports.
-        tell: told how far it is.
         water: uptake between weighing a lot and weighing the bags.
 
     Raises:
         BadInput: no such run, or it has no bag.
+        GivenUp: nobody wants it any more.
         RuleRefused: its rules are not known here.
     """
     found = packs_of_run(home, uid).run.id
     trace = of_run(home, found, water or Water())
-    return _gathered(home, (found,), f"run {found}", trace, software, tell)
+    return _gathered(home, (found,), f"run {found}", trace, software)
 
 
 def evidence_of_lot(
-    home: Path, code: str, software: SoftwareId, tell: Tell, water: Water | None = None
+    home: Path, code: str, software: SoftwareId, water: Water | None = None
 ) -> Evidence:
     """Gather everything about every run that could hold an input lot.
 
@@ -162,18 +162,18 @@ def evidence_of_lot(
         home: folder of the record.
         code: of the lot.
         software: what packs and reports.
-        tell: told how far it is.
         water: uptake between weighing a lot and weighing the bags.
 
     Raises:
         BadInput: no such lot, or no bag could hold it.
+        GivenUp: nobody wants it any more.
         RuleRefused: the rules of a run are not known here.
     """
     trace = of_lot(home, code, water or Water())
     uids = tuple(dict.fromkeys(one.run.id for one in trace.transformations))
     if not uids:
         raise BadInput(f"lot {code}", "no labelled bag could hold it: there is no evidence of it")
-    return _gathered(home, uids, f"input lot {code}", trace, software, tell)
+    return _gathered(home, uids, f"input lot {code}", trace, software)
 
 
 def rejects_undecided(run: RunEvidence) -> tuple[str, ...]:
@@ -196,17 +196,13 @@ def _gathered(
     asked: str,
     trace: Traceability,
     software: SoftwareId,
-    tell: Tell,
 ) -> Evidence:
-    parts = len(uids) + 1
     spans = {span.run: span for span in run_spans(home, uids)}
     every = facts(home, FACT_KINDS)
     rolls = roll_accounts(home)
-    runs = []
-    for number, uid in enumerate(uids):
-        tell(f"run {number + 1} of {len(uids)}", number, parts)
-        runs.append(_run(home, spans[uid], every, rolls, trace))
-    tell("the chain of the journal", len(uids), parts)
+    with share(0, 100 * len(uids) / (len(uids) + 1)):
+        runs = [_run(home, spans[uid], every, rolls, trace) for uid in steps(uids, len(uids))]
+        step(100)
     serials = {bag.serial for run in runs for bag in run.record.bags}
     windows = tuple(
         one
@@ -219,7 +215,7 @@ def _gathered(
         if window.cause and any(serials.intersection(part.reweigh) for part in window.runs)
     )
     proof = verify(home)
-    tell("done", parts, parts)
+    step(100)
     return Evidence(
         asked=asked,
         zone=plant_zone(home),

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from io import BytesIO
 
 from PIL import Image as Picture
@@ -12,6 +11,7 @@ from reportlab.platypus import Flowable, Image, PageBreak, Paragraph
 from labels.raster import rasterise_pages
 from station.core.checks.first_off import first_off_of
 from station.core.journal import EntryKind
+from station.core.long_work import steps
 from station.core.metrology.exact import decimal_of
 from station.reports import paper
 from station.reports.batch_pdf import run_story
@@ -32,19 +32,16 @@ _CAUTIONS = (
 )
 
 
-def evidence_pdf(found: Evidence, tell: Callable[[int], None] = lambda _: None) -> bytes:
+def evidence_pdf(found: Evidence) -> bytes:
     """Set an evidence pack; the same evidence gives the same bytes.
 
     Args:
         found: what was gathered.
-        tell: told how many runs are set; may raise to stop.
     """
     paper.load_faces()
     story = [*_front(found), *_lots(found)]
-    for number, run in enumerate(found.runs):
-        tell(number)
+    for run in steps(found.runs, len(found.runs)):
         story += [PageBreak(), *run_story(run.record), *_specimen(run), *run_parts(run, found.zone)]
-    tell(len(found.runs))
     story += [*windows_story(found), *_proof(found), *_cautions()]
     foot = f"Evidence pack, {found.asked}. {software_words(found)}. No official document."
     return paper.write("Evidence pack", foot, story)

@@ -28,6 +28,7 @@ from reportlab.platypus import (
 )
 
 from labels.typeface import Face
+from station.core.long_work import go_on
 
 MARGIN = 16 * mm
 WIDTH = A4[0] - 2 * MARGIN
@@ -175,6 +176,7 @@ class _Stamped(Canvas):  # type: ignore[misc]  # reportlab ships no types
         self._pages: list[dict[str, object]] = []
 
     def showPage(self) -> None:  # noqa: N802  reportlab's name
+        go_on()  # a paper of many pages takes seconds
         self._pages.append(dict(self.__dict__))
         self._startPage()
 

@@ -15,6 +15,7 @@ from station.core.balance import Balance, Water, balance
 from station.core.facts import FACT_KINDS, FactRecord
 from station.core.journal import EntryKind
 from station.core.line_lots import line_of, move_of
+from station.core.long_work import step
 from station.core.pauses import Pause, pauses_of
 from station.core.run import Run
 from station.reports.giveaway import Given, PeriodSums, period_sums
@@ -141,18 +142,25 @@ def period(
 
     Raises:
         BadInput: nothing was packed then.
+        GivenUp: nobody wants it any more.
     """
+    step(0)
     sums, zone = period_sums(home, first, last, prices), plant_zone(home)
+    step(50)
     begin = datetime.combine(sums.first, time(), zone)
     end = datetime.combine(sums.last, time(), zone) + _DAY
     entered = facts(home, FACT_KINDS, since=begin, until=end)
     stops = pauses_of(tuple(one for one in entered if one.fact.kind is EntryKind.PAUSE))
+    step(65)
     spans = run_spans(home, sums.runs)
+    step(80)
+    yields = yields_of(home, tuple(sums.runs.values()), water or Water())
+    step(95)
     return Period(
         sums=sums,
         zone=zone,
         runs=tuple(_run(span, sums, stops) for span in spans),
-        yields=yields_of(home, tuple(sums.runs.values()), water or Water()),
+        yields=yields,
         stops=stops,
         entered=entered,
         holds=open_holds(home),

@@ -12,14 +12,15 @@ from station.line.state import EntryAnswer, Intents
 from station.line.suspected import Suspected
 from station.screens.checks_source import ChecksSource
 from station.screens.checks_words import case_lines, reweigh_rows, window_words
-from station.screens.numbers_work import Tried, Work
 from station.screens.offer import Person
 from station.screens.theme import Face, Palette, Ruler
 from station.screens.widgets.sentence import Sentence
 from station.screens.widgets.sheet import Page, ScanField, Text
 from station.screens.widgets.tiles import Tile, Tiles
 from station.screens.widgets.touch_button import TouchButton
+from station.screens.widgets.wait_card import WaitCard
 from station.screens.widgets.window_picture import WindowPicture, WindowView, window_view
+from station.screens.work import Tried, Work
 
 _REASONS = ("weighed again", "within both bounds", "taken apart")
 """Reasons that are often given; another one is typed."""
@@ -55,6 +56,7 @@ class SuspectPanel(QWidget):
         self.who = ""
         """Who decides."""
         self._reading = Work("suspect windows", self)
+        WaitCard(palette, self).follow(self._reading)
         self.words, self.asked = Sentence(palette, 5.2), Sentence(palette, 6.4)
         self.picture = WindowPicture(palette)
         self.cases = Text(palette, "", Face.TEXT, 3.7)
@@ -85,8 +87,8 @@ class SuspectPanel(QWidget):
         self.reason.textChanged.connect(self._show)
         for button, decision in self._decisions():
             button.held.connect(lambda decision=decision: self._decide(decision))
-        self._reading.done.connect(self.show_windows, Qt.ConnectionType.QueuedConnection)
-        self._reading.failed.connect(self.words.set, Qt.ConnectionType.QueuedConnection)
+        self._reading.done.connect(self.show_windows)
+        self._reading.failed.connect(self.words.set)
         self._show()
 
     def _decisions(self) -> tuple[tuple[TouchButton, Decision], ...]:

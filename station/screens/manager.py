@@ -13,7 +13,6 @@ from PySide6.QtWidgets import (
     QGridLayout,
     QHBoxLayout,
     QLayout,
-    QProgressBar,
     QStackedWidget,
     QWidget,
 )
@@ -26,13 +25,14 @@ from station.screens.doors import DoorPage
 from station.screens.manager_charts import BarsChart, PanChart, TimelineChart
 from station.screens.manager_sign import SignPanel
 from station.screens.manager_source import GivenBy, ManagerSource, Money, Period
-from station.screens.numbers_work import Work
 from station.screens.offer import Person
 from station.screens.theme import LIGHT, Palette, Ruler
 from station.screens.widgets.chart import Chart
 from station.screens.widgets.figure_list import FigureList
 from station.screens.widgets.sentence import Sentence
 from station.screens.widgets.touch_button import TouchButton
+from station.screens.widgets.wait_card import WaitCard
+from station.screens.work import Work
 
 _WORDS_MM = 3.4
 _TABS = (("GIVEN AWAY", "A"), ("LOSSES", "L"), ("TIME", "T"), ("SIGN", "S"), ("PEOPLE", "P"))
@@ -94,8 +94,8 @@ class ManagerPage(DoorPage):
         self.report_button = TouchButton(palette, "REPORT", small="R")
         self.evidence_button = TouchButton(palette, "EVIDENCE", small="E")
         self.reading = Sentence(palette, _WORDS_MM)
-        self.bar = QProgressBar()
         self.looking, self.writing = Work("manager", self), Work("manager papers", self)
+        self.wait_card = WaitCard(palette, self, self.pages)
         self._looks: tuple[tuple[_Look, ...], ...] = (
             (
                 *(
@@ -125,16 +125,6 @@ class ManagerPage(DoorPage):
         for painted in (self.figures, self.people, self.reading):
             painted.set_unit(ruler.px(1))
         self.reading.setFixedHeight(round(ruler.px(2.6 * _WORDS_MM)))
-        self.bar.setRange(0, 100)
-        self.bar.setTextVisible(False)
-        self.bar.setFixedHeight(round(ruler.px(3)))
-        keeps = self.bar.sizePolicy()
-        keeps.setRetainSizeWhenHidden(True)
-        self.bar.setSizePolicy(keeps)
-        self.bar.setStyleSheet(
-            f"QProgressBar {{ background: {self._palette.quiet}; border: none; }}"
-            f"QProgressBar::chunk {{ background: {self._palette.act}; }}"
-        )
         whole = QGridLayout(self)
         whole.setSizeConstraint(QLayout.SizeConstraint.SetNoConstraint)
         margin = round(ruler.px(7))
@@ -145,8 +135,7 @@ class ManagerPage(DoorPage):
         whole.addWidget(self.figures, 1, 0)
         whole.addWidget(self.pages, 1, 1)
         whole.addWidget(self.reading, 2, 0, 1, 2)
-        whole.addWidget(self.bar, 3, 0, 1, 2)
-        whole.addLayout(foot, 4, 0, 1, 2)
+        whole.addLayout(foot, 3, 0, 1, 2)
         whole.setColumnStretch(0, 2)
         whole.setColumnStretch(1, 5)
         whole.setRowStretch(1, 1)
@@ -176,11 +165,12 @@ class ManagerPage(DoorPage):
             key.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
             key.activated.connect(button.click)
         for work in (self.looking, self.writing):
-            work.failed.connect(self._say, Qt.ConnectionType.QueuedConnection)
-            work.counted.connect(self._count, Qt.ConnectionType.QueuedConnection)
+            work.failed.connect(self._say)
             work.ended.connect(self._show_buttons)
-        self.looking.done.connect(self.show_money, Qt.ConnectionType.QueuedConnection)
-        self.writing.done.connect(self._written, Qt.ConnectionType.QueuedConnection)
+            self.wait_card.follow(work)
+        self.wait_card.given_up.connect(lambda: self._say("Given up."))
+        self.looking.done.connect(self.show_money)
+        self.writing.done.connect(self._written)
 
     @override
     def stop(self) -> None:
@@ -208,10 +198,6 @@ class ManagerPage(DoorPage):
     def _written(self, files: tuple[Path, ...]) -> None:
         self._say(f"Written: {files[0].name} and {len(files) - 1} more in {files[0].parent}")
 
-    @Slot(int)
-    def _count(self, percent: int) -> None:
-        self.bar.setValue(percent)
-
     # --- what a person does -----------------------------------------------------------------
 
     def _ask(self) -> None:
@@ -222,10 +208,7 @@ class ManagerPage(DoorPage):
 
     @Slot()
     def _next_period(self) -> None:
-        if self.looking.busy:
-            self.looking.stop()
-            self._say("Given up.")
-            return
+        self.looking.stop()
         periods = list(Period)
         self._period = periods[(periods.index(self._period) + 1) % len(periods)]
         self._ask()
@@ -246,10 +229,7 @@ class ManagerPage(DoorPage):
         self._write(source.evidence)
 
     def _write(self, task: Callable[[Callable[[int], None]], object]) -> None:
-        if self.writing.busy:
-            self.writing.stop()
-            self._say("Given up.")
-        elif self.writing.begin(task):
+        if self.writing.begin(task):
             self._say("Writing …")
         self._show_buttons()
 
@@ -329,16 +309,12 @@ class ManagerPage(DoorPage):
     @Slot()
     def _show_buttons(self) -> None:
         busy = self.writing.busy
-        self.period_button.setText("GIVE UP" if self.looking.busy else self._period.value.upper())
+        self.period_button.setText(self._period.value.upper())
         self.turn_button.setText(self._turn_words())
         self.turn_button.setEnabled(self._at != _SIGN)
         self.keep_button.setEnabled(self._at < _SIGN and self._money is not None)
-        self.report_button.setText("GIVE UP" if busy else "REPORT")
-        self.report_button.setEnabled(busy or self._money is not None)
-        self.evidence_button.setEnabled(not busy and self._money is not None)
-        self.bar.setVisible(busy or self.looking.busy)
-        if not busy and not self.looking.busy:
-            self.bar.setValue(0)
+        for button in (self.report_button, self.evidence_button):
+            button.setEnabled(not busy and self._money is not None)
 
     def _turn_words(self) -> str:
         if self._at >= len(self._looks):

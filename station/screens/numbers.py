@@ -22,13 +22,14 @@ from station.screens.bridge import Bridge
 from station.screens.chart_files import keep
 from station.screens.doors import DoorPage
 from station.screens.numbers_charts import SpreadChart, TargetChart, WeightsChart
+from station.screens.numbers_source import NumbersSource
 from station.screens.numbers_words import advice_words, rows, shown
-from station.screens.numbers_work import NumbersSource, Tried, Work
 from station.screens.theme import LIGHT, Palette, Ruler
 from station.screens.widgets.figure_list import FigureList
 from station.screens.widgets.outlook_plate import OutlookPlate
 from station.screens.widgets.sentence import Sentence
 from station.screens.widgets.touch_button import TouchButton
+from station.screens.work import Tried, Work
 
 _WORDS_MM = 3.4
 LOOK_MS = 1000
@@ -156,11 +157,11 @@ class NumbersPage(DoorPage):
             key.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
             key.activated.connect(button.click)
         self._timer.timeout.connect(self._look)
-        self._looking.done.connect(self.show_figures, Qt.ConnectionType.QueuedConnection)
-        self._looking.failed.connect(self._say, Qt.ConnectionType.QueuedConnection)
-        self._advising.done.connect(self.show_advice, Qt.ConnectionType.QueuedConnection)
-        self._advising.failed.connect(self._say, Qt.ConnectionType.QueuedConnection)
-        self._advising.counted.connect(self._count, Qt.ConnectionType.QueuedConnection)
+        self._looking.done.connect(self.show_figures)
+        self._looking.failed.connect(self._say)
+        self._advising.done.connect(self.show_advice)
+        self._advising.failed.connect(self._say)
+        self._advising.counted.connect(self._count)
         self._advising.ended.connect(self._show_buttons)
         bridge.state_changed.connect(self.show_state, Qt.ConnectionType.DirectConnection)
         bridge.entered.connect(self._entered, Qt.ConnectionType.DirectConnection)
@@ -173,8 +174,8 @@ class NumbersPage(DoorPage):
     def stop(self) -> None:
         """Give up what is worked out and wait for it; before the window goes."""
         self._timer.stop()
-        self._advising.stop()
         for work in (self._looking, self._advising):
+            work.stop()
             work.wait()
 
     @property
@@ -322,7 +323,7 @@ class NumbersPage(DoorPage):
 
     @Slot(int)
     def _count(self, tried: int) -> None:
-        if self._advising.busy and not self._advising.stopping:
+        if self._advising.busy:
             self._say(f"Working a target out from the bags: {tried} tried …")
 
     @Slot(str)
@@ -343,3 +344,5 @@ class NumbersPage(DoorPage):
     @override
     def hideEvent(self, event: QHideEvent) -> None:
         self._timer.stop()
+        for work in (self._looking, self._advising):
+            work.stop()

@@ -37,6 +37,7 @@ from station.screens.theme import KEY_MM, LIGHT, Face, Palette, Ruler
 from station.screens.widgets.sheet import Message, Page, Text
 from station.screens.widgets.tiles import Tile, Tiles
 from station.screens.widgets.touch_button import TouchButton
+from station.screens.widgets.wait_card import WaitCard
 
 T = TypeVar("T")
 _TABS = ("INBOX", "REJECTS", "HOLDS", "CHECKS", "LOOK UP", "INSPECTOR", "WHO")
@@ -128,6 +129,9 @@ class QualityPage(DoorPage):
         )
         self.back_button = TouchButton(palette, "LEAD", small="F10", least_mm=KEY_MM)
         self.message = Message(palette, 4.6)
+        self.wait_card = WaitCard(palette, self, self.pages)
+        self.wait_card.follow(self._asked.work, self._asked.give_up)
+        self.wait_card.given_up.connect(lambda: self.say("Given up."))
         self._compose()
         self._connect(bridge)
         self.go_to(_INBOX)

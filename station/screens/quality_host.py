@@ -6,10 +6,10 @@ from collections import deque
 from collections.abc import Callable
 from typing import Protocol, TypeVar
 
-from PySide6.QtCore import QObject, Qt, Signal, Slot
+from PySide6.QtCore import QObject, Signal, Slot
 
 from station.core.facts import Fact
-from station.screens.numbers_work import Work
+from station.screens.work import Work
 
 T = TypeVar("T")
 
@@ -56,35 +56,39 @@ class Asked(QObject):
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
-        self._work = Work("quality", self)
+        self.work = Work("quality", self)
         self._waiting: deque[tuple[Callable[[], object], Callable[[object], None]]] = deque()
         self._then: Callable[[object], None] | None = None
-        self._work.done.connect(self._done, Qt.ConnectionType.QueuedConnection)
-        self._work.failed.connect(self.failed, Qt.ConnectionType.QueuedConnection)
-        self._work.ended.connect(self._next, Qt.ConnectionType.QueuedConnection)
+        self.work.done.connect(self._done)
+        self.work.failed.connect(self.failed)
+        self.work.ended.connect(self._next)
 
     @property
     def busy(self) -> bool:
         """Whether an answer is still to come."""
-        return self._work.busy or bool(self._waiting)
+        return self.work.busy or bool(self._waiting)
 
     def ask(self, question: Callable[[], object], then: Callable[[object], None]) -> None:
         """Ask, after what was asked before."""
         self._waiting.append((question, then))
         self._next()
 
+    def give_up(self) -> None:
+        """Ask nothing more; what is asked just now is not answered."""
+        self._waiting.clear()
+        self.work.stop()
+
     def stop(self) -> None:
         """Ask nothing more and wait for the thread."""
-        self._waiting.clear()
-        self._work.stop()
-        self._work.wait()
+        self.give_up()
+        self.work.wait()
 
     @Slot()
     def _next(self) -> None:
-        if self._work.busy or not self._waiting:
+        if self.work.busy or not self._waiting:
             return
         question, self._then = self._waiting.popleft()
-        self._work.begin(lambda _: question())
+        self.work.begin(lambda _: question())
 
     @Slot(object)
     def _done(self, answer: object) -> None:

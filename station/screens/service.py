@@ -12,7 +12,6 @@ from typing_extensions import override
 from station.line.state import EntryAnswer, Intents, LineState
 from station.screens.bridge import Bridge
 from station.screens.doors import DoorPage
-from station.screens.numbers_work import Work
 from station.screens.offer import Person
 from station.screens.service_learn import LearnPanel
 from station.screens.service_scale import ScaleFactsPanel
@@ -22,6 +21,7 @@ from station.screens.service_wire import WirePanel
 from station.screens.theme import LIGHT, Palette, Ruler
 from station.screens.widgets.fact_page import FactPage
 from station.screens.widgets.touch_button import TouchButton
+from station.screens.work import Work
 
 _TABS = (("LINE", "1"), ("SCALE", "2"), ("STATION", "3"), ("TEACH", "4"), ("SWAP", "5"))
 _REFRESH_MS = 200

@@ -13,7 +13,6 @@ from typing_extensions import override
 
 from station.core.pins import LEAST_BADGE
 from station.core.rights import Signed, Signer
-from station.screens.numbers_work import Work
 from station.screens.signing import AT_SCREEN, SignedIntents, Then, at_screen
 from station.screens.theme import LIGHT, Face, Palette, Ruler
 from station.screens.tongue import mark, say
@@ -21,6 +20,7 @@ from station.screens.widgets.pin_pad import PinPad
 from station.screens.widgets.sheet import Message, Page, ScanField, Text
 from station.screens.widgets.tiles import Tile, Tiles
 from station.screens.widgets.touch_button import TouchButton
+from station.screens.work import Work
 
 _PATIENCE_MS = 120_000
 _DOT = "●"

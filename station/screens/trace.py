@@ -11,12 +11,13 @@ from typing_extensions import override
 
 from station.core.genealogy import Tree
 from station.screens.doors import DoorPage
-from station.screens.numbers_work import Work
 from station.screens.theme import LIGHT, Face, Palette, Ruler
 from station.screens.trace_source import TraceSource
 from station.screens.widgets.family_tree import FamilyTree
 from station.screens.widgets.sheet import ScanField, Text
 from station.screens.widgets.touch_button import TouchButton
+from station.screens.widgets.wait_card import WaitCard
+from station.screens.work import Work
 
 _LONGEST = 400
 _HINT = "bag, case, pallet or lot"
@@ -45,6 +46,9 @@ class TracePage(DoorPage):
         self.print_button = TouchButton(palette, "PRINT")
         self.back_button = TouchButton(palette, "LEAD", small="F7")
         self.work = Work("trace", self)
+        self.wait_card = WaitCard(palette, self, self.tree)
+        self.wait_card.follow(self.work)
+        self.wait_card.given_up.connect(lambda: self.message.setText("Given up."))
         self._compose()
         self.field.returnPressed.connect(self._typed)
         self.tree.touched.connect(self.ask)

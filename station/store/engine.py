@@ -28,10 +28,13 @@ from pathlib import Path
 from sqlalchemy import Connection, Engine, NullPool, QueuePool, StaticPool, create_engine, event
 from sqlalchemy.exc import DBAPIError
 
+from station.core.long_work import GivenUp, still_wanted
 from station.errors import BadInput, EnvironmentFault
 from station.store.faults import explain
 from station.store.prepared import driver_of
 
+_LOOK_OPS = 20_000
+"""Steps of the database, about a millisecond, between two looks whether its answer is wanted."""
 BUSY_MS = 5000
 """How long a statement waits for another process's lock."""
 
@@ -143,11 +146,17 @@ def reading_file(path: Path) -> Iterator[Connection]:
 
     Raises:
         EnvironmentFault: the file cannot be read.
+        GivenUp: nobody wants the answer any more.
     """
+    wanted = still_wanted()
     try:
         with reader_engine(path).connect() as connection, connection.begin():
+            if wanted is not None:
+                driver_of(connection).set_progress_handler(lambda: not wanted(), _LOOK_OPS)
             yield connection
     except (DBAPIError, sqlite3.Error) as fault:
+        if wanted is not None and not wanted():
+            raise GivenUp from None
         words = explain(fault).words
         if "no such table" in words or "no such column" in words:
             words = "it has another shape than this program: start the station once with it"

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection
+from collections.abc import Collection, Iterator, Sequence
 from datetime import datetime
 from pathlib import Path
 from typing import Any
@@ -11,6 +11,7 @@ from sqlalchemy import Connection, Select, select
 
 from station.core.facts import Fact, FactRecord
 from station.core.journal import Entry, EntryKind
+from station.core.long_work import go_on
 from station.store.engine import reading
 from station.store.journal import read_entry
 from station.store.tables import fact, journal
@@ -92,7 +93,13 @@ def chosen(
 def read_facts(connection: Connection, newest_first: Select[Any]) -> tuple[FactRecord, ...]:
     """Read facts from canonical entries; returned oldest first."""
     found = connection.execute(newest_first).scalars().all()
-    return tuple(fact_record(read_entry(kept)) for kept in reversed(found))
+    return tuple(fact_record(read_entry(kept)) for kept in _wanted(found[::-1]))
+
+
+def _wanted(found: Sequence[bytes]) -> Iterator[bytes]:
+    for kept in found:
+        go_on()
+        yield kept
 
 
 def fact_record(entry: Entry) -> FactRecord:

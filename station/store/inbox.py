@@ -16,6 +16,7 @@ from station.core.facts import FactRecord
 from station.core.holds import reason_of
 from station.core.inbox_items import Grave, Item, Where
 from station.core.journal import EntryKind
+from station.core.long_work import steps
 from station.core.pack import Quality
 from station.store.engine import reading
 from station.store.facts import fact_named, facts
@@ -40,16 +41,11 @@ def inbox(home: Path, today: date) -> tuple[Item, ...]:
         home: folder of the record.
         today: the production day that goes on; it needs no signature yet.
     """
-    found = [
-        *_windows(home),
-        *_checks(home),
-        *_scans(home),
-        *_labels(home),
-        *_holds(home),
-        *_rolls(home),
-        *_days(home, today),
-        *_clock(home, today),
-    ]
+    asked: tuple[Iterator[Item], ...] = (
+        *(_windows(home), _checks(home), _scans(home), _labels(home)),
+        *(_holds(home), _rolls(home), _days(home, today), _clock(home, today)),
+    )
+    found = [item for items in steps(asked, len(asked)) for item in items]
     return tuple(
         sorted(
             found, key=lambda item: (item.grave, item.at is None, item.at and item.at.isoformat())

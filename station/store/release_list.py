@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
-from typing import Any
+from typing import Any, TypeVar
 
 from sqlalchemy import ColumnElement, Connection, Row, and_, case, func, select
 
@@ -15,6 +15,7 @@ from station.core.checks.suspect import FiledWindow
 from station.core.facts import FactRecord
 from station.core.holds import Releasable, reason_of, released_run, scope_of
 from station.core.journal import EntryKind
+from station.core.long_work import step
 from station.core.metrology.scale_check import CheckResult
 from station.core.pack import LabelState, Quality
 from station.store.engine import reading
@@ -22,6 +23,8 @@ from station.store.facts import facts, read_facts
 from station.store.number_range import rows_between
 from station.store.suspects import filed_windows
 from station.store.tables import LABEL_OPEN, REJECTED, blend, fact, hold_range, journal, pack, run
+
+T = TypeVar("T")
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,15 +55,22 @@ def release_list(home: Path, wanted: Wanted, since: date, key: str = "") -> tupl
         ask = _Blockers(connection, wanted, undecided)
         holds = [
             _hold(connection, ask, one)
-            for one in _open_holds(connection)
+            for one in _part(_open_holds(connection), 0, 50)
             if key in ("", one.fact.uid)
         ]
         runs = [
             _run(connection, ask, row)
-            for row in _runs_since(connection, since)
+            for row in _part(_runs_since(connection, since), 50, 100)
             if row.uid not in released and key in ("", row.uid)
         ]
     return (*holds, *(one for one in runs if one.bags))
+
+
+def _part(rows: Sequence[T], first: int, last: int) -> Iterator[T]:
+    """Give rows one by one, all of them a part of the whole list; bounds in percent."""
+    for number, row in enumerate(rows):
+        step(first + (last - first) * number / len(rows))
+        yield row
 
 
 class _Blockers:

@@ -12,6 +12,7 @@ from fractions import Fraction
 from math import sqrt
 from random import Random
 
+from station.core.long_work import steps
 from station.core.mass import Mass
 from station.core.metrology.plans import Plan
 from station.core.metrology.rule_set import Limits
@@ -55,6 +56,7 @@ def rehearse(
 
     Raises:
         ValueError: the plan takes more packs than there are, or no draw is asked for.
+        GivenUp: nobody wants it any more.
     """
     second = plan.second
     needed = plan.n + (second.n if second else 0)
@@ -63,7 +65,7 @@ def rehearse(
     deviations, at_t1, at_t2 = _whole_numbers(nets, limits)
     random = Random(seed)
     passed = mean_failed = t1_failed = t2_failed = 0
-    for _ in range(draws):
+    for _ in steps(range(draws), draws):
         drawn = random.sample(deviations, needed)
         first = drawn[: plan.n]
         below_t1 = sum(value < at_t1 for value in first)

@@ -10,6 +10,7 @@ import pypdfium2
 import pytest
 
 from station.app.week.plan import Planted
+from station.core.long_work import GivenUp, watched
 from station.store.weighed import packs_of_run
 
 
@@ -37,7 +38,8 @@ def failed(week, tmp_path_factory):
     from station.software_id import software_id
 
     said = []
-    found = evidence_of_run(week.home, week.runs[4], software_id(), lambda *told: said.append(told))
+    with watched(said.append, lambda: True):
+        found = evidence_of_run(week.home, week.runs[4], software_id())
     folder = tmp_path_factory.mktemp("evidence")
     for name, content in evidence_files(found, evidence_pdf(found)).items():
         (folder / name).write_bytes(content)
@@ -142,27 +144,22 @@ def test_without_a_signed_head_the_pack_says_why(home):
     from station.reports.evidence import evidence_of_run
     from station.software_id import software_id
 
-    found = evidence_of_run(home, "last", software_id(), lambda *_: None)
+    found = evidence_of_run(home, "last", software_id())
     for one in found.runs[0].proofs:
         assert one.file == ""
         assert "there is no signed head" in one.words
 
 
 def test_progress_goes_from_nothing_to_all(failed):
-    said = failed[2]
-    assert [done for _, done, _ in said] == [0, 1, 2]
-    assert {parts for *_, parts in said} == {2}
+    assert failed[2] == [0, 50, 100]
 
 
-def test_work_can_be_stopped_by_whoever_is_told(week):
+def test_work_stops_where_nobody_wants_it(week):
     from station.reports.evidence import evidence_of_run
     from station.software_id import software_id
 
-    def stop(*_):
-        raise KeyboardInterrupt
-
-    with pytest.raises(KeyboardInterrupt):
-        evidence_of_run(week.home, week.runs[0], software_id(), stop)
+    with watched(lambda _: None, lambda: False), pytest.raises(GivenUp):
+        evidence_of_run(week.home, week.runs[0], software_id())
 
 
 def test_evidence_of_a_lot_takes_in_every_run_that_could_hold_it(station, week, tmp_path):

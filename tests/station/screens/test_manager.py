@@ -115,13 +115,28 @@ def test_report_and_evidence_are_written_with_progress(shown, qtbot, week, tmp_p
 
 def test_what_is_written_can_be_given_up(shown, qtbot):
     page = shown.page
-    with qtbot.waitSignal(page.writing.ended, timeout=60_000):
-        touch(qtbot, page.evidence_button)
-        assert page.report_button.text() == "GIVE UP"
-        assert not page.bar.isHidden()
-        touch(qtbot, page.report_button)
+    page.wait_card._coming.setInterval(0)
+    before = set(shown.desk._home.rglob("*"))
+    touch(qtbot, page.evidence_button)
+    assert not page.evidence_button.isEnabled()
+    qtbot.waitUntil(page.wait_card.isVisible)
+    touch(qtbot, page.wait_card.button)
     assert page.reading.view == "Given up."
-    assert page.report_button.text() == "REPORT"
+    assert page.evidence_button.isEnabled()
+    assert page.wait_card.isHidden()
+    page.writing.wait()
+    assert set(shown.desk._home.rglob("*.pdf")) <= before
+
+
+def test_another_period_needs_no_end_of_the_one_before(shown, qtbot):
+    page = shown.page
+    page._money = None
+    touch(qtbot, page.period_button)
+    touch(qtbot, page.period_button)
+    assert page.looking.busy
+    qtbot.waitUntil(lambda: page._money is not None, timeout=60_000)
+    assert page.period_button.text() == "LAST 7 DAYS"
+    assert not page.looking.busy
 
 
 def test_another_period_is_asked_for(shown, qtbot, week):

@@ -1,5 +1,6 @@
 """The page of QA on a real record: each fault is found, settled and seen settled."""
 
+import time
 from datetime import timedelta
 
 import pytest
@@ -20,6 +21,7 @@ from tests.station.screens.checks_rig import failed_check
 from tests.station.screens.numbers_rig import touch
 from tests.station.screens.quality_rig import NINE, QualityRig
 from tests.station.screens.states import make_offer
+from tests.station.screens.test_work import AT_ONCE_S, count_all
 
 pytestmark = pytest.mark.qt_log_ignore("propagateSizeHints")  # Qt's offscreen platform only
 INBOX, REJECTS, HOLDS, CHECKS, LOOK_UP, INSPECTOR, WHO = range(7)
@@ -595,3 +597,36 @@ def test_held_bags_are_dumped_with_a_witness_and_the_empty_hold_is_let_go(rig):
     assert quality(rig, rig.serials[0]) is Quality.DUMPED
     rig.tab(REJECTS)
     assert len(rig.page.rejects.table.rows) == len(rig.rejects) + 5
+
+
+# --- long questions -------------------------------------------------------------------------------
+
+
+def test_a_long_question_is_given_up_and_the_page_goes_on(rig, qtbot):
+    page, answered = rig.page, []
+    page.ask(lambda: count_all(rig.home), answered.append)
+    page.ask(lambda: "after it", answered.append)
+    qtbot.waitUntil(page.wait_card.isVisible)
+    assert not any(
+        page.wait_card.geometry().intersects(tab.geometry())
+        for tab in (*page.tabs, page.back_button)
+    )
+    began = time.monotonic()
+    touch(qtbot, page.wait_card.button)
+    assert not page.busy
+    assert page.wait_card.isHidden()
+    assert time.monotonic() - began < AT_ONCE_S
+    assert said(rig) == "Given up."
+    touch(qtbot, page.tabs[REJECTS])
+    rig.settle()
+    assert len(page.rejects.rows) == len(rig.rejects)
+    assert answered == []
+
+
+def test_whoever_leaves_the_page_is_asked_nothing_more(rig):
+    rig.page.ask(lambda: count_all(rig.home), lambda _: None)
+    [thread] = [one for one in rig.page._asked.work._threads if one.is_alive()]
+    rig.page.hide()
+    assert not rig.page.busy
+    thread.join(5)
+    assert not thread.is_alive()
