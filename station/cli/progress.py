@@ -42,3 +42,9 @@ def long_work(words: str) -> Iterator[None]:
         watched(told, lambda: True),
     ):
         yield
+
+
+def tell(words: str) -> None:
+    """Say what is being done now, where somebody looks at a terminal and no bar can be shown."""
+    if sys.stderr.isatty():
+        sys.stderr.write(f"{words} …\n")
