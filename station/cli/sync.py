@@ -124,6 +124,7 @@ def _compared(found: list[DayCompared], outcome: _Outcome) -> Answer:
             "net_ug": [one.ours.net_ug, one.theirs.net_ug],
             "root": [one.ours.root.hex(), one.theirs.root.hex()],
             "differing": [list(each) for each in one.differing],
+            "purged": one.purged,
         }
         for one in found
     ]
@@ -133,7 +134,8 @@ def _compared(found: list[DayCompared], outcome: _Outcome) -> Answer:
             f"{one.ours.entries} / {one.theirs.entries}",
             f"{one.ours.packs} / {one.theirs.packs}",
             f"{one.ours.net_ug * _KILO:.3f} / {one.theirs.net_ug * _KILO:.3f}",
-            ", ".join(f"{a}–{b}" for a, b in one.differing) or "equal",
+            (", ".join(f"{a}–{b}" for a, b in one.differing) or "equal")
+            + (f"; {one.purged} purged here" if one.purged else ""),
         )
         for one in found
     ]

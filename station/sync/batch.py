@@ -20,6 +20,8 @@ SIZE = 1 << 20
 LONGEST = 1 << 20
 """Bytes of one entry that the centre keeps among the others; the usual one has 400 to 2000."""
 
+PURGED = "it was purged at the station before it came here: its bytes are in the purge's export"
+
 _SIGNATURE = b"PGCOPY\n\xff\r\n\x00" + bytes(8)
 _END = b"\xff\xff"
 _LENGTH = struct.Struct("!i").pack
@@ -92,7 +94,9 @@ def batch_of(after: int, before: bytes, entries: Sequence[Sent]) -> Batch:
     digest = before
     for entry in entries:
         why = ""
-        if entry_hash(digest, entry.canonical) != entry.hash:
+        if not entry.canonical:
+            why = PURGED
+        elif entry_hash(digest, entry.canonical) != entry.hash:
             why = "it does not follow from the entry before it"
         elif len(entry.canonical) > LONGEST:
             why = f"it has {len(entry.canonical)} bytes, allowed are {LONGEST}"

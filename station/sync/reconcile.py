@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, datetime, timedelta, timezone
 
 from station.core.journal import EntryKind, entry_hash
@@ -60,6 +60,8 @@ class DayCompared:
         first, last: seq of its first and last entry at the station.
         ours, theirs: the station's figures, and the centre's.
         differing: ranges of seq whose entries are not the same, both ends included.
+        purged: entries of the day that the station has purged. Their hashes are compared as they
+            were kept; what the bags weighed only the centre can still say.
     """
 
     day: date
@@ -69,10 +71,13 @@ class DayCompared:
     ours: Figures
     theirs: Figures
     differing: tuple[tuple[int, int], ...]
+    purged: int = 0
 
     @property
     def equal(self) -> bool:
-        """Whether both sides hold the same."""
+        """Whether both sides hold the same, or the centre alone what was purged here."""
+        if self.purged:
+            return replace(self.ours, net_ug=self.theirs.net_ug) == self.theirs
         return self.ours == self.theirs
 
 
@@ -193,7 +198,8 @@ def _compared(
     before = outlet.hash_at(span, first - 1)
     our_leaves, digest = [], before
     for entry in day.entries:
-        digest = entry_hash(digest, entry.canonical)
+        # Of a purged entry the hash is what is left; its purge and the heads hold it.
+        digest = entry_hash(digest, entry.canonical) if entry.canonical else entry.hash
         our_leaves.append(leaf_hash(digest))
         digest = entry.hash
     nets = [_net(entry.canonical) for entry in day.entries if entry.kind == EntryKind.PACK]
@@ -210,7 +216,8 @@ def _compared(
     their_nets = [_micrograms(row[4]) for row in kept if row[1] == EntryKind.PACK]
     theirs = Figures(len(there), len(their_nets), sum(their_nets), root(their_leaves))
     ranges = differing(our_leaves, their_leaves, first)
-    return DayCompared(day.day, span.epoch, first, last, ours, theirs, tuple(ranges))
+    purged = sum(not entry.canonical for entry in day.entries)
+    return DayCompared(day.day, span.epoch, first, last, ours, theirs, tuple(ranges), purged)
 
 
 def _net(canonical: bytes) -> int:
