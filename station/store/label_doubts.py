@@ -24,7 +24,8 @@ def open_labels(home: Path) -> tuple[OpenLabel, ...]:
         .where(LABEL_OPEN, or_(pack.c.label == LabelState.IN_DOUBT, copy_out))
         .order_by(pack.c.id)
     )
-    serial_of = func.json_extract(cast(journal.c.canonical, Text), literal("$.body.serial"))
+    text = func.nullif(cast(journal.c.canonical, Text), "")  # of a purged entry nothing is left
+    serial_of = func.json_extract(text, literal("$.body.serial"))
     found = []
     with reading(home) as connection:
         for row in connection.execute(statement).all():

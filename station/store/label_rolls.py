@@ -26,7 +26,8 @@ def roll_accounts(home: Path, newest: int | None = None) -> tuple[RollAccount, .
     """Return the accounts of rolls that were put in, oldest first.
 
     Every label handed to the printer while a roll was in counts, copies too, and every ticket of a
-    reject; a label times the pieces of paper the first-off of its run says it takes.
+    reject; a label times the pieces of paper the first-off of its run says it takes. A roll whose
+    labels went with a purge has no account any more.
 
     Args:
         home: the station's folder.
@@ -42,8 +43,9 @@ def roll_accounts(home: Path, newest: int | None = None) -> tuple[RollAccount, .
     }
     with reading(home) as connection:
         places = _places(connection)
+        gone = {one.fact.uid for one in put_in if _purged(connection, one, rolls, places)}
         used = [_used(home, connection, one, rolls, places, pieces) for one in put_in]
-    return accounts(rolls, used)
+    return tuple(one for one in accounts(rolls, used) if one.uid not in gone)
 
 
 def _used(
@@ -55,6 +57,18 @@ def _used(
     pieces: dict[str, int],
 ) -> int:
     """Pieces of paper printed from a roll; one that was never taken out ends with the next."""
+    begin, end = _span(put_in, rolls, places)
+    if end is None:
+        found = _printed(connection, begin, end)
+    else:
+        found = _printed_between(home, put_in.fact.uid, begin, end)
+    return sum(count * pieces.get(run, 1) for run, count in found)
+
+
+def _span(
+    put_in: FactRecord, rolls: tuple[FactRecord, ...], places: dict[str, int]
+) -> tuple[int, int | None]:
+    """Rows of the journal between which a roll was in; it is in still where the second is None."""
     uid = put_in.fact.uid
     begin = places[uid]
     ends = [
@@ -62,12 +76,28 @@ def _used(
         for one in rolls
         if is_step(one, RollStep.PUT_IN) or one.fact.details.get("roll") == uid
     ]
-    end = min((row for row in ends if row > begin), default=None)
-    if end is None:
-        found = _printed(connection, begin, end)
-    else:
-        found = _printed_between(home, uid, begin, end)
-    return sum(count * pieces.get(run, 1) for run, count in found)
+    return begin, min((row for row in ends if row > begin), default=None)
+
+
+def _purged(
+    connection: Connection,
+    put_in: FactRecord,
+    rolls: tuple[FactRecord, ...],
+    places: dict[str, int],
+) -> bool:
+    """Whether a label of a roll was purged."""
+    begin, end = _span(put_in, rolls, places)
+    newest = select(fact.c.entry_id).where(fact.c.kind == EntryKind.PURGE)
+    last = connection.execute(newest.order_by(fact.c.id.desc()).limit(1)).scalar_one_or_none()
+    if last is None or last < begin:
+        return False
+    gone = select(journal.c.id).where(
+        journal.c.id > begin,
+        journal.c.id < (end or last),
+        journal.c.kind == EntryKind.LABEL,
+        journal.c.canonical == b"",
+    )
+    return connection.execute(gone.limit(1)).first() is not None
 
 
 @lru_cache(maxsize=_KEPT)
@@ -79,7 +109,7 @@ def _printed_between(home: Path, uid: str, begin: int, end: int) -> _Printed:
 
 def _printed(connection: Connection, begin: int, end: int | None) -> _Printed:
     """Labels handed to the printer by run, and tickets, between two rows of the journal."""
-    text = cast(journal.c.canonical, Text)
+    text = func.nullif(cast(journal.c.canonical, Text), "")  # of a purged label nothing is left
     statement = (
         select(run.c.uid, func.count())
         .select_from(journal)

@@ -41,13 +41,14 @@ _ENTRIES = """
             JOIN gone ON gone.id = blend.run_id
         UNION ALL
         SELECT j.id, run.id FROM journal j
-            JOIN run ON run.uid = json_extract(CAST(j.canonical AS TEXT), '$.body.run')
-            JOIN gone ON gone.id = run.id WHERE j.kind = 'run end' AND j.canonical <> x''
+            JOIN run ON run.uid = json_extract(nullif(CAST(j.canonical AS TEXT), ''), '$.body.run')
+            JOIN gone ON gone.id = run.id WHERE j.kind = 'run end'
         UNION ALL
         SELECT j.id, blend.run_id FROM journal j
-            JOIN pack ON pack.serial = json_extract(CAST(j.canonical AS TEXT), '$.body.serial')
+            JOIN pack ON pack.serial =
+                json_extract(nullif(CAST(j.canonical AS TEXT), ''), '$.body.serial')
             JOIN blend ON blend.id = pack.blend_id JOIN gone ON gone.id = blend.run_id
-            WHERE j.kind = 'label' AND j.canonical <> x'' AND j.id > :first
+            WHERE j.kind = 'label' AND j.id > :first
         UNION ALL
         SELECT fact.entry_id, blend.run_id FROM fact JOIN pack ON pack.serial = fact.subject
             JOIN blend ON blend.id = pack.blend_id JOIN gone ON gone.id = blend.run_id

@@ -13,11 +13,17 @@ from subprocess import run as run_process
 
 import pytest
 
+from station.core.checks.rolls import RollStep
+from station.core.facts import Fact
+from station.core.journal import EntryKind
+from station.core.pack import LabelState
 from station.errors import BadInput, EnvironmentFault
 from station.store import queries
 from station.store.backup import back_up
 from station.store.engine import database, reading
 from station.store.export_check import check_export
+from station.store.label_doubts import open_labels
+from station.store.label_rolls import roll_accounts
 from station.store.lock import HomeLock
 from station.store.proofs import check_proof, prove_entry, prove_growth
 from station.store.quick_verify import verify_since_head
@@ -26,6 +32,7 @@ from station.store.restore import restore
 from station.store.verify import verify
 from tests.station.store.conftest import SITE, STATION, World
 from tests.station.store.old_runs import OldRuns, old_runs
+from tests.station.store.signed_world import DayClock
 
 STEPS = (
     "looking at old runs",
@@ -129,6 +136,40 @@ def test_no_number_comes_again(purged):
         draft = purged.world.draft(run)
         assert int(store.add_pack(draft).serial.rpartition("-")[2]) == last + 1
     assert verify(purged.home).whole
+
+
+def test_questions_that_go_through_the_journal_pass_over_what_went(purged):
+    """Labels in doubt and rolls are asked of the entries of labels, past purged ones too."""
+    put_in = Fact(EntryKind.ROLL, "roll-2", "R2", RollStep.PUT_IN, "", {"issued": 500})
+    with purged.open() as store:
+        purged.record(store, put_in)
+        run = purged.runs[3] = replace(purged.runs[3], id="019cb76f-7160-7000-8000-00000000000b")
+        store.start_run(run, purged.clock.now())
+        serial = store.add_pack(purged.world.draft(run)).serial
+        for state in (LabelState.SUBMITTED, LabelState.SPOOLED):
+            store.mark_label(serial, state, purged.clock.now(), "station", "")
+    with purged.open():
+        pass
+    assert [one.serial for one in open_labels(purged.home)] == [serial]
+    (roll,) = roll_accounts(purged.home)
+    assert (roll.roll, roll.used) == ("R2", 1)
+
+
+def test_a_roll_whose_labels_went_has_no_account(tmp_path):
+    """Run 1 was printed from it, so that its labels cannot be counted any more."""
+    home = tmp_path / "other" / "home"
+    other = OldRuns(World(home), DayClock(World(home).clock))
+    with other.open() as store:
+        old = Fact(EntryKind.ROLL, "roll-1", "R1", RollStep.PUT_IN, "", {"issued": 500})
+        new = Fact(EntryKind.ROLL, "roll-2", "R2", RollStep.PUT_IN, "", {"issued": 500})
+        other.record(store, old)
+        other.pack(store, 1, 70)
+        other.dump(store, 1)
+        other.record(store, new)
+        other.years_on(store)
+    assert [(one.roll, one.used) for one in roll_accounts(home)] == [("R1", 69), ("R2", 5)]
+    other.purge(tmp_path / "out")
+    assert [(one.roll, one.used) for one in roll_accounts(home)] == [("R2", 5)]
 
 
 def test_a_second_purge_finds_nothing_more(purged, tmp_path):
