@@ -4,8 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import Qt, Slot
-from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtCore import QEvent, Qt, Slot
+from PySide6.QtWidgets import (
+    QGridLayout,
+    QHBoxLayout,
+    QLabel,
+    QStackedWidget,
+    QVBoxLayout,
+    QWidget,
+)
+from typing_extensions import override
 
 from station.core.checks.suspect import Decision
 from station.line.state import EntryAnswer, Intents
@@ -13,7 +21,8 @@ from station.line.suspected import Suspected
 from station.screens.checks_source import ChecksSource
 from station.screens.checks_words import case_lines, reweigh_rows, window_words
 from station.screens.offer import Person
-from station.screens.theme import Face, Palette, Ruler
+from station.screens.theme import Face, Palette, Ruler, font_of
+from station.screens.tongue import say
 from station.screens.widgets.sentence import Sentence
 from station.screens.widgets.sheet import Page, ScanField, Text
 from station.screens.widgets.tiles import Tile, Tiles
@@ -61,7 +70,9 @@ class SuspectPanel(QWidget):
         self.picture = WindowPicture(palette)
         self.cases = Text(palette, "", Face.TEXT, 3.7)
         self.list = Page(palette)
-        self.rows = Text(palette, "", Face.CODE, 4.0)
+        self.rows = QLabel()
+        self.rows.setStyleSheet(f"color: {palette.ink}; background: transparent;")
+        self.rows.setFont(font_of(Face.CODE, Ruler.of(self.screen()).px(4.0)))
         self.rows.setTextFormat(Qt.TextFormat.RichText)
         self.list.column.addWidget(Text(palette, _LIST, Face.VERB, 4.4))
         self.list.column.addWidget(self.rows)
@@ -236,6 +247,12 @@ class SuspectPanel(QWidget):
         self.cases.setText("\n".join(lines))
         self.rows.setText(_table(reweigh_rows(one.runs, _MOST_LISTED, zone)))
 
+    @override
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() is QEvent.Type.LanguageChange:
+            self._show()
+
     def _lacking(self) -> str:
         """What a decision still needs."""
         if self._uid:
@@ -249,5 +266,6 @@ class SuspectPanel(QWidget):
 
 def _table(rows: Sequence[Sequence[str]]) -> str:
     """Rows as a table of a rich text; no cell holds what a person typed."""
-    lines = (f"<tr>{''.join(_CELL.format(cell) for cell in row)}</tr>" for row in (_HEAD, *rows))
-    return f"<table>{''.join(lines)}</table>"
+    head = "".join(f"<td align='right'>{say(word)}&nbsp;</td>" for word in _HEAD)
+    lines = ("".join(_CELL.format(cell) for cell in row) for row in rows)
+    return f"<table>{''.join(f'<tr>{line}</tr>' for line in (head, *lines))}</table>"

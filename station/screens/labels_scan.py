@@ -9,6 +9,7 @@ from typing_extensions import override
 
 from station.core.checks.scan_back import Clearing, ScanBack
 from station.screens.theme import Face, Palette, Ruler
+from station.screens.tongue import mark, say
 from station.screens.widgets.lettering import draw, fit
 from station.screens.widgets.painted import Painted, stroke
 from station.screens.widgets.sheet import Page, ScanField, Text, Title
@@ -18,6 +19,7 @@ _MOST_SCANNED = 400
 SEPARATOR = "\x1d"
 _SHOWN = str.maketrans({SEPARATOR: "\u2423"})
 """A separator of elements is drawn as an open box."""
+_OK, _MISMATCH = mark("OK"), mark("MISMATCH")
 
 
 class LabelField(ScanField):
@@ -36,7 +38,7 @@ class Outcome(Painted[bool | None]):
     @override
     def set(self, view: bool | None) -> None:
         super().set(view)
-        self.setAccessibleName({None: "no scan yet", True: "OK", False: "MISMATCH"}[view])
+        self.setAccessibleName({None: "", True: _OK, False: _MISMATCH}[view])
 
     @override
     def paint(self, painter: QPainter) -> None:
@@ -57,7 +59,7 @@ class Outcome(Painted[bool | None]):
             painter.drawRect(mark)
             for one, other in (((0.25, 0.25), (0.75, 0.75)), ((0.75, 0.25), (0.25, 0.75))):
                 painter.drawLine(_in(mark, *one), _in(mark, *other))
-        words = "OK" if self.view else "MISMATCH"
+        words = say(_OK if self.view else _MISMATCH)
         left = mark.right() + side * 0.4
         text = fit(words, Face.VERB, box.height() * 0.4, box.right() - left - side * 0.2)
         draw(painter, text, left, box.center().y() - text.cap / 2, colour)

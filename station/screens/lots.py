@@ -176,7 +176,7 @@ class LotsPage(DoorPage):
         except LotError as why:
             self._refuse(str(why))
             return
-        told = f"Lot {code} received{' and held' if hold else ''}."
+        told = f"Lot {code} received and held." if hold else f"Lot {code} received."
         self._enter(facts, told, receiving=True)
 
     def _enter(self, facts: tuple[Fact, ...], told: str, *, receiving: bool = False) -> None:

@@ -51,7 +51,7 @@ class ReceivePage(QWidget):
         suppliers = [Tile(name, name) for name in source.suppliers]
         self.components = Tiles(palette, components, columns=2)
         self.suppliers = Tiles(palette, suppliers, columns=2)
-        self.told = Text(palette, "", Face.TEXT, 4.0)
+        self.told = Text(palette, "", Face.TEXT, 3.6)
         self.pad = NumberPad(palette)
         self.mass_button = TouchButton(palette, "kg", small="tenths", least_mm=KEY_MM)
         self.warmth_button = TouchButton(palette, "°C", small="tenths", least_mm=KEY_MM)

@@ -11,7 +11,7 @@ from station.core.receiving import Notes
 from station.line.lot_duty import LotRow
 from station.screens.widgets.gap_geometry import mass_text
 from station.screens.widgets.lot_bars import LotBar
-from station.screens.words import long_date, why_not_free
+from station.screens.words import long_date, narrow_date, why_not_free
 
 NOT_WEIGHED = "not weighed in"
 
@@ -59,9 +59,9 @@ def notes_words(notes: Notes) -> str:
     told = (
         ("Lot", notes.code or "a new code is made"),
         ("GTIN", notes.gtin),
-        ("Harvested", notes.harvested and long_date(notes.harvested)),
-        ("Packed", notes.packed and long_date(notes.packed)),
-        ("Last day", notes.use_by and long_date(notes.use_by)),
+        ("Harvested", notes.harvested and narrow_date(notes.harvested)),
+        ("Packed", notes.packed and narrow_date(notes.packed)),
+        ("Last day", notes.use_by and narrow_date(notes.use_by)),
         ("Came", notes.quantity and mass_text(notes.quantity)),
         ("Arrived at", notes.temperature is not None and f"{notes.temperature} °C"),
     )

@@ -3,18 +3,25 @@
 Their English words are the record's words and the keys of the translations. A hole in braces takes
 whatever stands there: a code or figure, which stays, or words that are listed here themselves. A
 test holds each sentence against the code that says it. Sentences not listed are shown in English.
+What one page behind the lead's doors says stands in a module of ``station/screens/catalogue``.
 """
 
 from __future__ import annotations
 
 from enum import StrEnum
 
+from station.core import clearance, clock_guard
 from station.core.alarms import RULES, AlarmKind
+from station.core.checks import first_off, rolls, scan_back, suspect
 from station.core.checks.qa import QaKind
-from station.core.pauses import Reason
+from station.core.label_life import ReprintReason
+from station.core.metrology.scale_check import CheckLoad, CheckStage
+from station.core.metrology.suspect import ErrorSign
+from station.core.pauses import Look, Reason
 from station.core.rights import Act, Role
 from station.core.training import MARK, NO_PRODUCT
 from station.line.state import Verb
+from station.screens.catalogue import alarms, change, checks, labels, lots
 
 PLACES = (
     "RUN, then {door} ({key})",
@@ -187,10 +194,18 @@ SIGNATURES = (
 SENTENCES = (
     *(*PLACES, *READING, *PAN, *LABELS, *CHECKS, *RUN, *DUE),
     *(*LEAD, *PRINTER, *ALARMS, *TRAINING, *SIGNATURES),
+    *(*checks.SENTENCES, *change.SENTENCES, *lots.SENTENCES, *labels.SENTENCES),
+    *alarms.SENTENCES,
 )
 """All of them."""
 
-_TABLES: tuple[type[StrEnum], ...] = (Verb, Reason, Role, Act, QaKind)
+_TABLES: tuple[type[StrEnum], ...] = (
+    *(Verb, Reason, Look, Role, Act, QaKind, CheckLoad, CheckStage, ErrorSign),
+    ReprintReason,
+    *(clearance.Gate, clearance.Point, clearance.Explanation, clock_guard.Reason),
+    *(first_off.Refusal, rolls.Explanation, scan_back.Clearing, suspect.Decision),
+)
+_LOADS = tuple(str(one).upper() for one in CheckLoad)
 
 DOORS = (
     *("NUMBERS", "CHECKS", "LABELS", "LOTS", "TRACE", "CHANGE"),
@@ -200,5 +215,5 @@ SEALS = ("LINE", "LOTS", "STOP", "QA", "SCALE", "SCAN", "TARE", "ROLL", "FIRST-O
 MARKS = ("target", "upper")
 """Of the strip; T2, T1 and N are signs of the trade."""
 
-WORDS = (*(str(one) for table in _TABLES for one in table), *DOORS, *SEALS, *MARKS)
+WORDS = (*(str(one) for table in _TABLES for one in table), *_LOADS, *DOORS, *SEALS, *MARKS)
 """Single words that a screen shows as they are."""

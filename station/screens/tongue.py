@@ -79,36 +79,105 @@ def say(sentence: str) -> str:
     return _said(sentence, _Now.language)
 
 
-@lru_cache(maxsize=1024)
+@lru_cache(maxsize=4096)
 def _said(sentence: str, language: Language) -> str:
-    if language is Language.ENGLISH or not sentence:
+    if language is Language.ENGLISH or not any(map(str.isalpha, sentence)):
         return sentence
     if "\n" in sentence:
         return "\n".join(_said(line, language) for line in sentence.split("\n"))
+    found = _whole(sentence, language)
+    return _in_parts(sentence, language) if found is None else found
+
+
+def _whole(sentence: str, language: Language) -> str | None:
+    """The translation of a sentence, however it begins and ends; None where it is not listed."""
     found = _found(sentence, language)
     if found is None and sentence[0].isupper():
         lower = _found(sentence[0].lower() + sentence[1:], language)
-        return sentence if lower is None else upper_first(lower)
-    return sentence if found is None else found
+        found = None if lower is None else upper_first(lower)
+    if found is None and sentence.endswith(".") and len(sentence) > 1:
+        without = _whole(sentence[:-1], language)
+        found = None if without is None else without + _STOPS.get(language, ".")
+    return found
+
+
+def _in_parts(sentence: str, language: Language) -> str:
+    """Each part of what is put together of sentences, words and codes, by itself."""
+    for sign in _SIGNS:
+        parts = sign.split(sentence)
+        if len(parts) > 1:
+            said = [_said(part, language) for part in parts]
+            if said == parts:
+                continue
+            between = sign.findall(sentence)
+            if language is Language.CHINESE:
+                between = [_CHINESE_SIGNS.get(one, one) for one in between]
+            ends = (*between, "")
+            return "".join(part + end for part, end in zip(said, ends, strict=True))
+    return sentence
+
+
+_END = r"(?<=[.?!]) (?=[^a-z])"
+"""A blank behind which the next sentence begins."""
+_NEXT = re.compile(_END)
+_SIGNS = tuple(map(re.compile, (_END, " {2,}", "; ", " [\u2013\u00b7] ", ": ", ", ")))
+"""What stands between the parts of a text, the widest gap first."""
+_STOPS = {Language.CHINESE: "\u3002", Language.PUNJABI: "\u0964"}
+_CHINESE_SIGNS = {" ": "", "; ": "\uff1b", ": ": "\uff1a", ", ": "\uff0c"}
+"""GB/T 15834."""
 
 
 def _found(sentence: str, language: Language) -> str | None:
-    """The translation of a sentence, or None where it is not listed."""
+    """The translation of a sentence as it stands, or None where it is not listed."""
     whole = tr(sentence)
     if whole != sentence:
         return whole
-    for source, pattern in _patterns():
-        found = pattern.fullmatch(sentence)
-        if found is not None and (words := tr(source)) != source:
-            return words.format(**{k: _said(v, language) for k, v in found.groupdict().items()})
+    for source, pattern in likely(sentence):
+        match = pattern.fullmatch(sentence)
+        if match is None or (words := tr(source)) == source:
+            continue
+        taken = match.groupdict()
+        if not any(map(_NEXT.search, taken.values())):  # a hole takes no end of a sentence
+            return words.format(**{name: _said(one, language) for name, one in taken.items()})
     return None
 
 
+Pattern = tuple[str, re.Pattern[str]]
+"""A sentence with holes, and the regular expression of it."""
+
+
+def likely(sentence: str) -> tuple[Pattern, ...]:
+    """Return the sentences with holes that may fit, those with most words of their own first.
+
+    Only those are tried of which one chosen word stands in the sentence, so that codes, figures
+    and names, of which tables are full, cost no regular expression at all.
+    """
+    by_word = _by_word()
+    found = [one for word in set(_WORD.findall(sentence)) for one in by_word.get(word, ())]
+    return tuple((source, pattern) for _, source, pattern in sorted(found, key=_rank))
+
+
+_WORD = re.compile(r"\w+")
+
+
+def _rank(one: tuple[int, str, re.Pattern[str]]) -> int:
+    return one[0]
+
+
 @cache
-def _patterns() -> tuple[tuple[str, re.Pattern[str]], ...]:
-    """Sentences with holes, those with most words of their own first."""
-    by_words = sorted(SENTENCES, key=lambda one: -len(_HOLE.sub("", one)))
-    return tuple((one, re.compile(pattern_of(one))) for one in by_words)
+def _by_word() -> dict[str, list[tuple[int, str, re.Pattern[str]]]]:
+    """Every sentence with holes under its longest word that touches no hole."""
+    found: dict[str, list[tuple[int, str, re.Pattern[str]]]] = {}
+    for source in filter(holes, SENTENCES):
+        own = _HOLE.sub("\0", source)
+        words = re.findall(r"(?<![\w\0])\w+(?![\w\0])", own)
+        if not words:
+            raise ValueError(f"sentence {source!r} has no word of its own: list it without holes")
+        rank = -len(own.replace("\0", ""))
+        found.setdefault(max(words, key=len), []).append(
+            (rank, source, re.compile(pattern_of(source)))
+        )
+    return found
 
 
 def holes(source: str) -> frozenset[str]:
@@ -116,12 +185,18 @@ def holes(source: str) -> frozenset[str]:
     return frozenset(_HOLE.findall(source))
 
 
+_FIGURES = ("number", "whole")
+"""Holes that take figures alone, where the words beside them are few."""
+
+
 def pattern_of(source: str) -> str:
     """Return the regular expression of a sentence with holes."""
     parts = _HOLE.split(source)
-    return "".join(
-        f"(?P<{part}>.+?)" if index % 2 else re.escape(part) for index, part in enumerate(parts)
-    )
+    for index in range(1, len(parts), 2):
+        takes = r"[-+\u2212]?[\d.:]+" if parts[index] in _FIGURES else ".+?"
+        parts[index] = f"(?P<{parts[index]}>{takes})"
+    parts[::2] = map(re.escape, parts[::2])
+    return "".join(parts)
 
 
 def upper_first(words: str) -> str:

@@ -28,6 +28,18 @@
         <translation type="unfinished">ALARMAS</translation>
     </message>
     <message>
+        <source>APPROVE</source>
+        <translation type="unfinished">APROBAR</translation>
+    </message>
+    <message>
+        <source>An open run keeps the dates it was opened with.</source>
+        <translation type="unfinished">Una tanda abierta conserva las fechas con que se abrió.</translation>
+    </message>
+    <message>
+        <source>Arrived at</source>
+        <translation type="unfinished">Llegó a</translation>
+    </message>
+    <message>
         <source>BACK</source>
         <translation type="unfinished">VOLVER</translation>
     </message>
@@ -52,6 +64,10 @@
         <translation type="unfinished">Consumir preferentemente antes del</translation>
     </message>
     <message>
+        <source>Best before {day}</source>
+        <translation type="unfinished">Consumo preferente: {day}</translation>
+    </message>
+    <message>
         <source>CALL LEAD</source>
         <translation type="unfinished">PIDA AYUDA</translation>
     </message>
@@ -64,6 +80,10 @@
         <translation type="unfinished">CAMBIO, RELOJ</translation>
     </message>
     <message>
+        <source>CHECK THE SCALE</source>
+        <translation type="unfinished">CONTROLE LA BÁSCULA</translation>
+    </message>
+    <message>
         <source>CHECKS</source>
         <translation type="unfinished">CONTROLES</translation>
     </message>
@@ -72,8 +92,16 @@
         <translation type="unfinished">BORRAR</translation>
     </message>
     <message>
-        <source>CO2</source>
-        <translation type="unfinished">CO2</translation>
+        <source>CLEAR LINE</source>
+        <translation type="unfinished">DESPEJE</translation>
+    </message>
+    <message>
+        <source>CLOCK</source>
+        <translation type="unfinished">RELOJ</translation>
+    </message>
+    <message>
+        <source>COUNT</source>
+        <translation type="unfinished">CONTAR</translation>
     </message>
     <message>
         <source>COUNTED</source>
@@ -84,12 +112,28 @@
         <translation type="unfinished">CORTADO EL</translation>
     </message>
     <message>
+        <source>Came</source>
+        <translation type="unfinished">Llegaron</translation>
+    </message>
+    <message>
+        <source>Checked {stage}. Bags wait meanwhile.</source>
+        <translation type="unfinished">Control: {stage}. Las bolsas esperan mientras tanto.</translation>
+    </message>
+    <message>
         <source>DECIDE</source>
         <translation type="unfinished">DECIDIR</translation>
     </message>
     <message>
+        <source>DESTROYED</source>
+        <translation type="unfinished">DESTRUIDA</translation>
+    </message>
+    <message>
         <source>DO NOT SIGN</source>
         <translation type="unfinished">NO FIRMAR</translation>
+    </message>
+    <message>
+        <source>DOUBT</source>
+        <translation type="unfinished">DUDA</translation>
     </message>
     <message>
         <source>DRAW</source>
@@ -100,8 +144,24 @@
         <translation type="unfinished">TIRAR</translation>
     </message>
     <message>
+        <source>Due at {time}.</source>
+        <translation type="unfinished">Toca a las {time}.</translation>
+    </message>
+    <message>
+        <source>EMPTY</source>
+        <translation type="unfinished">VACÍO</translation>
+    </message>
+    <message>
+        <source>EMPTY BAG</source>
+        <translation type="unfinished">BOLSA VACÍA</translation>
+    </message>
+    <message>
         <source>EMPTY PAN</source>
         <translation type="unfinished">VACÍE PLATO</translation>
+    </message>
+    <message>
+        <source>EMPTY THE PAN</source>
+        <translation type="unfinished">VACÍE EL PLATO</translation>
     </message>
     <message>
         <source>END</source>
@@ -116,12 +176,24 @@
         <translation type="unfinished">REGISTRAR</translation>
     </message>
     <message>
+        <source>FAILS</source>
+        <translation type="unfinished">FALLA</translation>
+    </message>
+    <message>
         <source>FILTER</source>
         <translation type="unfinished">FILTRAR</translation>
     </message>
     <message>
+        <source>FINISHING</source>
+        <translation type="unfinished">ACABANDO</translation>
+    </message>
+    <message>
         <source>FIRST-OFF</source>
         <translation type="unfinished">PRIMERA</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation type="unfinished">De quién</translation>
     </message>
     <message>
         <source>GIVE UP</source>
@@ -132,12 +204,20 @@
         <translation type="unfinished">SEGUIR</translation>
     </message>
     <message>
+        <source>Given up: nothing is recorded.</source>
+        <translation type="unfinished">Abandonado: no se registra nada.</translation>
+    </message>
+    <message>
         <source>Good bags: {count} of {order}, set aside: {aside}</source>
         <translation type="unfinished">Bolsas buenas: {count} de {order}, apartadas: {aside}</translation>
     </message>
     <message>
         <source>Good bags: {count}, set aside: {aside}</source>
         <translation type="unfinished">Bolsas buenas: {count}, apartadas: {aside}</translation>
+    </message>
+    <message>
+        <source>HELD</source>
+        <translation type="unfinished">RETENIDO</translation>
     </message>
     <message>
         <source>HOLD</source>
@@ -152,8 +232,20 @@
         <translation type="unfinished">SIGUE RETENIDO</translation>
     </message>
     <message>
+        <source>HOLDS</source>
+        <translation type="unfinished">BIEN</translation>
+    </message>
+    <message>
         <source>I HAVE SEEN IT</source>
         <translation type="unfinished">LO HE VISTO</translation>
+    </message>
+    <message>
+        <source>I see it there</source>
+        <translation type="unfinished">la veo ahí</translation>
+    </message>
+    <message>
+        <source>Issued − used − spoiled − samples − returned</source>
+        <translation type="unfinished">Entregadas − usadas − dañadas − muestras − devueltas</translation>
     </message>
     <message>
         <source>KEEP</source>
@@ -172,6 +264,10 @@
         <translation type="unfinished">IDIOMA</translation>
     </message>
     <message>
+        <source>LAST</source>
+        <translation type="unfinished">ÚLTIMA</translation>
+    </message>
+    <message>
         <source>LEAD</source>
         <translation type="unfinished">JEFE</translation>
     </message>
@@ -180,12 +276,28 @@
         <translation type="unfinished">ALCE BOLSA</translation>
     </message>
     <message>
+        <source>LIFT THE BAG OFF</source>
+        <translation type="unfinished">RETIRE LA BOLSA</translation>
+    </message>
+    <message>
+        <source>LIFT THE WEIGHTS OFF</source>
+        <translation type="unfinished">RETIRE LAS PESAS</translation>
+    </message>
+    <message>
         <source>LINE</source>
         <translation type="unfinished">LÍNEA</translation>
     </message>
     <message>
+        <source>LOAD</source>
+        <translation type="unfinished">CARGAR</translation>
+    </message>
+    <message>
         <source>LOAD AGAIN</source>
         <translation type="unfinished">CARGAR OTRA VEZ</translation>
+    </message>
+    <message>
+        <source>LOAD CLEAN</source>
+        <translation type="unfinished">CARGAR LIMPIO</translation>
     </message>
     <message>
         <source>LOOK UP</source>
@@ -220,8 +332,48 @@
         <translation type="unfinished">Jefe {who}, en la báscula {person}</translation>
     </message>
     <message>
+        <source>Line stands: {reason}. Look, then touch</source>
+        <translation type="unfinished">Línea parada: {reason}. Mire y luego toque</translation>
+    </message>
+    <message>
+        <source>Look, then touch</source>
+        <translation type="unfinished">Mire y luego toque</translation>
+    </message>
+    <message>
+        <source>Looking …</source>
+        <translation type="unfinished">Buscando …</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation type="unfinished">Lote</translation>
+    </message>
+    <message>
+        <source>Lot {lot} is held, and every bag that may hold some of it.</source>
+        <translation type="unfinished">Lote {lot} retenido, y toda bolsa que pueda llevar algo de él.</translation>
+    </message>
+    <message>
+        <source>Lot {lot} is released, and the bags that were held with it.</source>
+        <translation type="unfinished">Lote {lot} liberado, y las bolsas retenidas con él.</translation>
+    </message>
+    <message>
+        <source>Lot {lot} received and held.</source>
+        <translation type="unfinished">Lote {lot} recibido y retenido.</translation>
+    </message>
+    <message>
+        <source>Lot {lot} received.</source>
+        <translation type="unfinished">Lote {lot} recibido.</translation>
+    </message>
+    <message>
+        <source>Lot {lot}: {move}, on record.</source>
+        <translation type="unfinished">Lote {lot}: {move}, registrado.</translation>
+    </message>
+    <message>
         <source>MANAGER</source>
         <translation type="unfinished">GERENTE</translation>
+    </message>
+    <message>
+        <source>MISMATCH</source>
+        <translation type="unfinished">NO COINCIDE</translation>
     </message>
     <message>
         <source>MORE</source>
@@ -232,12 +384,36 @@
         <translation type="unfinished">Neto medio {mass}</translation>
     </message>
     <message>
+        <source>NEAR MAX</source>
+        <translation type="unfinished">CERCA DEL MÁXIMO</translation>
+    </message>
+    <message>
+        <source>NEAR THE TARE</source>
+        <translation type="unfinished">CERCA DE LA TARA</translation>
+    </message>
+    <message>
+        <source>NEVER CAME OUT</source>
+        <translation type="unfinished">NO SALIÓ</translation>
+    </message>
+    <message>
         <source>NEW HOLD</source>
         <translation type="unfinished">NUEVA RETENCIÓN</translation>
     </message>
     <message>
         <source>NO READING</source>
         <translation type="unfinished">SIN LECTURA</translation>
+    </message>
+    <message>
+        <source>NO RUN IS OPEN</source>
+        <translation type="unfinished">NO HAY TANDA ABIERTA</translation>
+    </message>
+    <message>
+        <source>NOMINAL</source>
+        <translation type="unfinished">NOMINAL</translation>
+    </message>
+    <message>
+        <source>NOW</source>
+        <translation type="unfinished">AHORA</translation>
     </message>
     <message>
         <source>NUMBERS</source>
@@ -252,16 +428,52 @@
         <translation type="unfinished">No hay alarmas. Lo que no requiere a nadie se guarda como suceso.</translation>
     </message>
     <message>
+        <source>No bag is suspect.</source>
+        <translation type="unfinished">No hay bolsas sospechosas.</translation>
+    </message>
+    <message>
         <source>No good bag yet</source>
         <translation type="unfinished">Aún ninguna bolsa buena</translation>
+    </message>
+    <message>
+        <source>No label is in doubt</source>
+        <translation type="unfinished">No hay etiquetas dudosas</translation>
+    </message>
+    <message>
+        <source>No lot is on the line: scan one.</source>
+        <translation type="unfinished">No hay lote en la línea: lea uno.</translation>
+    </message>
+    <message>
+        <source>No roll is in</source>
+        <translation type="unfinished">No hay rollo puesto</translation>
+    </message>
+    <message>
+        <source>No run is open</source>
+        <translation type="unfinished">No hay tanda abierta</translation>
     </message>
     <message>
         <source>No run open</source>
         <translation type="unfinished">No hay tanda abierta</translation>
     </message>
     <message>
+        <source>Not recorded: {why}</source>
+        <translation type="unfinished">No registrado: {why}</translation>
+    </message>
+    <message>
+        <source>Nothing is open.</source>
+        <translation type="unfinished">No hay nada pendiente.</translation>
+    </message>
+    <message>
         <source>OF THE PACKER</source>
         <translation type="unfinished">DEL EMPACADOR</translation>
+    </message>
+    <message>
+        <source>OLD ONE DESTROYED</source>
+        <translation type="unfinished">LA VIEJA, DESTRUIDA</translation>
+    </message>
+    <message>
+        <source>ON ITS BAG</source>
+        <translation type="unfinished">EN SU BOLSA</translation>
     </message>
     <message>
         <source>OPEN</source>
@@ -276,8 +488,24 @@
         <translation type="unfinished">TERMINADO</translation>
     </message>
     <message>
+        <source>On record {bags}, counted {count}</source>
+        <translation type="unfinished">Registradas {bags}, contadas {count}</translation>
+    </message>
+    <message>
+        <source>On record {bags}, counted {count}: {difference} fewer. Why?</source>
+        <translation type="unfinished">Registradas {bags}, contadas {count}: {difference} menos. ¿Por qué?</translation>
+    </message>
+    <message>
+        <source>On record {bags}, counted {count}: {difference} more. Why?</source>
+        <translation type="unfinished">Registradas {bags}, contadas {count}: {difference} más. ¿Por qué?</translation>
+    </message>
+    <message>
         <source>On the scale</source>
         <translation type="unfinished">En la báscula</translation>
+    </message>
+    <message>
+        <source>Open a run first: a check is made at its loads.</source>
+        <translation type="unfinished">Abra primero una tanda: el control usa sus cargas.</translation>
     </message>
     <message>
         <source>Order: open</source>
@@ -304,8 +532,32 @@
         <translation type="unfinished">IMPRIMIR</translation>
     </message>
     <message>
-        <source>QA</source>
-        <translation type="unfinished">CALIDAD</translation>
+        <source>PRINT AGAIN</source>
+        <translation type="unfinished">REIMPRIMIR</translation>
+    </message>
+    <message>
+        <source>PUT AN EMPTY BAG ON</source>
+        <translation type="unfinished">PONGA UNA BOLSA VACÍA</translation>
+    </message>
+    <message>
+        <source>PUT ON {weights}</source>
+        <translation type="unfinished">PONGA {weights}</translation>
+    </message>
+    <message>
+        <source>Print again: {what}</source>
+        <translation type="unfinished">Reimprimir: {what}</translation>
+    </message>
+    <message>
+        <source>QA holds the button</source>
+        <translation type="unfinished">calidad mantiene pulsado</translation>
+    </message>
+    <message>
+        <source>QA or a manager releases a lot: touch WHO and choose your name</source>
+        <translation type="unfinished">calidad o un gerente libera un lote: toque QUIÉN y elija su nombre</translation>
+    </message>
+    <message>
+        <source>QA said go on</source>
+        <translation type="unfinished">calidad dijo seguir</translation>
     </message>
     <message>
         <source>QUALITY</source>
@@ -324,6 +576,10 @@
         <translation type="unfinished">REGISTRAR PROPUESTA</translation>
     </message>
     <message>
+        <source>REFUSE</source>
+        <translation type="unfinished">RECHAZAR</translation>
+    </message>
+    <message>
         <source>REHEARSE</source>
         <translation type="unfinished">ENSAYAR</translation>
     </message>
@@ -340,24 +596,92 @@
         <translation type="unfinished">LIBERAR LO ANTERIOR</translation>
     </message>
     <message>
+        <source>REPRINT</source>
+        <translation type="unfinished">OTRA COPIA</translation>
+    </message>
+    <message>
+        <source>RETURN</source>
+        <translation type="unfinished">DEVOLVER</translation>
+    </message>
+    <message>
+        <source>RETURNED</source>
+        <translation type="unfinished">DEVUELTAS</translation>
+    </message>
+    <message>
         <source>ROLL</source>
         <translation type="unfinished">ROLLO</translation>
+    </message>
+    <message>
+        <source>ROLL IN</source>
+        <translation type="unfinished">PONER ROLLO</translation>
+    </message>
+    <message>
+        <source>ROLL OUT</source>
+        <translation type="unfinished">SACAR ROLLO</translation>
     </message>
     <message>
         <source>RUN</source>
         <translation type="unfinished">TANDA</translation>
     </message>
     <message>
+        <source>RUN, then SERVICE (F9), SWAP</source>
+        <translation type="unfinished">TANDA, luego SERVICIO (F9), CAMBIAR</translation>
+    </message>
+    <message>
         <source>RUN, then {door} ({key})</source>
         <translation type="unfinished">TANDA, luego {door} ({key})</translation>
+    </message>
+    <message>
+        <source>Refused</source>
+        <translation type="unfinished">Rechazado</translation>
+    </message>
+    <message>
+        <source>Refused. Count the bags first.</source>
+        <translation type="unfinished">Rechazado. Cuente primero las bolsas.</translation>
+    </message>
+    <message>
+        <source>Refused. Look at another clock and say why first.</source>
+        <translation type="unfinished">Rechazado. Mire otro reloj y diga primero por qué.</translation>
+    </message>
+    <message>
+        <source>Refused. No run is open.</source>
+        <translation type="unfinished">Rechazado. No hay tanda abierta.</translation>
+    </message>
+    <message>
+        <source>Refused. Say which label, why, and where the old one is.</source>
+        <translation type="unfinished">Rechazado. Diga qué etiqueta, por qué y dónde está la vieja.</translation>
+    </message>
+    <message>
+        <source>Refused. Scan the roll and key in its labels first.</source>
+        <translation type="unfinished">Rechazado. Lea primero el rollo y teclee sus etiquetas.</translation>
+    </message>
+    <message>
+        <source>Refused. Touch the two who sign, the lead first.</source>
+        <translation type="unfinished">Rechazado. Toque a los dos que firman, primero el jefe.</translation>
+    </message>
+    <message>
+        <source>Refused. Touch who signs.</source>
+        <translation type="unfinished">Rechazado. Toque quién firma.</translation>
     </message>
     <message>
         <source>Refused. {why}</source>
         <translation type="unfinished">Rechazado. {why}</translation>
     </message>
     <message>
+        <source>Roll {roll} is in. Count it out</source>
+        <translation type="unfinished">Rollo {roll} puesto. Cuéntelo al sacarlo</translation>
+    </message>
+    <message>
+        <source>Roll {roll}: why {difference}?</source>
+        <translation type="unfinished">Rollo {roll}: ¿por qué {difference}?</translation>
+    </message>
+    <message>
         <source>Run open</source>
         <translation type="unfinished">Tanda abierta</translation>
+    </message>
+    <message>
+        <source>SAMPLES</source>
+        <translation type="unfinished">MUESTRAS</translation>
     </message>
     <message>
         <source>SCALE</source>
@@ -366,6 +690,10 @@
     <message>
         <source>SCAN</source>
         <translation type="unfinished">LECTURA</translation>
+    </message>
+    <message>
+        <source>SCAN THE FILM LOT</source>
+        <translation type="unfinished">LEA EL LOTE DE FILM</translation>
     </message>
     <message>
         <source>SEAL</source>
@@ -396,6 +724,10 @@
         <translation type="unfinished">FIRMAR DÍA</translation>
     </message>
     <message>
+        <source>SPOILED</source>
+        <translation type="unfinished">DAÑADAS</translation>
+    </message>
+    <message>
         <source>START CHECK</source>
         <translation type="unfinished">EMPEZAR CONTROL</translation>
     </message>
@@ -412,6 +744,18 @@
         <translation type="unfinished">PARADA</translation>
     </message>
     <message>
+        <source>STUDY {count} BAGS</source>
+        <translation type="unfinished">ESTUDIAR {count} BOLSAS</translation>
+    </message>
+    <message>
+        <source>SUSPECT BAGS</source>
+        <translation type="unfinished">BOLSAS SOSPECHOSAS</translation>
+    </message>
+    <message>
+        <source>Scan the label on a bag</source>
+        <translation type="unfinished">Lea la etiqueta de una bolsa</translation>
+    </message>
+    <message>
         <source>Sign as the second person to {act}</source>
         <translation type="unfinished">Firme como segunda persona para {act}</translation>
     </message>
@@ -420,8 +764,16 @@
         <translation type="unfinished">Firme para {act}</translation>
     </message>
     <message>
+        <source>Signed and on record.</source>
+        <translation type="unfinished">Firmado y registrado.</translation>
+    </message>
+    <message>
         <source>Start a run</source>
         <translation type="unfinished">Abrir una tanda</translation>
+    </message>
+    <message>
+        <source>Study kept: mean {mean}, s {spread}, {count} bags</source>
+        <translation type="unfinished">Estudio guardado: media {mean}, s {spread}, {count} bolsas</translation>
     </message>
     <message>
         <source>T2, T1, nominal</source>
@@ -440,6 +792,18 @@
         <translation type="unfinished">TARA</translation>
     </message>
     <message>
+        <source>THE SCALE FAILS: its bags are held, call maintenance</source>
+        <translation type="unfinished">LA BÁSCULA FALLA: sus bolsas quedan retenidas, llame a mantenimiento</translation>
+    </message>
+    <message>
+        <source>THE SCALE HOLDS</source>
+        <translation type="unfinished">LA BÁSCULA ESTÁ BIEN</translation>
+    </message>
+    <message>
+        <source>THE SCALE HOLDS, beyond its first limit: have it adjusted soon</source>
+        <translation type="unfinished">LA BÁSCULA ESTÁ BIEN, pero pasa su primer límite: hágala ajustar pronto</translation>
+    </message>
+    <message>
         <source>TRACE</source>
         <translation type="unfinished">RASTREO</translation>
     </message>
@@ -448,8 +812,24 @@
         <translation type="unfinished">PRÁCTICA</translation>
     </message>
     <message>
+        <source>The next check is {stage}.</source>
+        <translation type="unfinished">El próximo control es {stage}.</translation>
+    </message>
+    <message>
+        <source>The run ended: nothing is recorded.</source>
+        <translation type="unfinished">La tanda terminó: no se registra nada.</translation>
+    </message>
+    <message>
+        <source>The run ended: the check was given up.</source>
+        <translation type="unfinished">La tanda terminó: el control se abandonó.</translation>
+    </message>
+    <message>
         <source>The scale's own indication counts. If this screen and the scale differ, the scale counts: stop and call the lead.</source>
         <translation type="unfinished">Vale lo que indica la báscula. Si esta pantalla y la báscula difieren, vale la báscula: pare y llame al jefe.</translation>
+    </message>
+    <message>
+        <source>There is no run before</source>
+        <translation type="unfinished">No hay tanda anterior</translation>
     </message>
     <message>
         <source>Touch your name first.</source>
@@ -460,12 +840,32 @@
         <translation type="unfinished">Fecha de caducidad</translation>
     </message>
     <message>
+        <source>Use by {day}</source>
+        <translation type="unfinished">Caducidad: {day}</translation>
+    </message>
+    <message>
         <source>WAIT</source>
         <translation type="unfinished">ESPERE</translation>
     </message>
     <message>
+        <source>WARN</source>
+        <translation type="unfinished">AVISO</translation>
+    </message>
+    <message>
+        <source>WASTE</source>
+        <translation type="unfinished">MERMA</translation>
+    </message>
+    <message>
+        <source>WEIGH AN EMPTY BAG</source>
+        <translation type="unfinished">PESE UNA BOLSA VACÍA</translation>
+    </message>
+    <message>
         <source>WEIGH ONE BAG</source>
         <translation type="unfinished">PESAR UNA BOLSA</translation>
+    </message>
+    <message>
+        <source>WHO</source>
+        <translation type="unfinished">QUIÉN</translation>
     </message>
     <message>
         <source>WIPE PAN</source>
@@ -476,12 +876,52 @@
         <translation type="unfinished">CALCULAR</translation>
     </message>
     <message>
+        <source>Weigh again in this order: net as shown, less the whole error, less even growth</source>
+        <translation type="unfinished">Pesar de nuevo en este orden: neto mostrado, menos todo el error, menos deriva uniforme</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation type="unfinished">Qué</translation>
+    </message>
+    <message>
+        <source>What becomes of the bags?</source>
+        <translation type="unfinished">¿Qué pasa con las bolsas?</translation>
+    </message>
+    <message>
+        <source>Who decides?</source>
+        <translation type="unfinished">¿Quién decide?</translation>
+    </message>
+    <message>
+        <source>Who leads touches why the line may go on</source>
+        <translation type="unfinished">El jefe toca por qué la línea puede seguir</translation>
+    </message>
+    <message>
+        <source>Why does the line stop?</source>
+        <translation type="unfinished">¿Por qué para la línea?</translation>
+    </message>
+    <message>
         <source>Why is it set aside?</source>
         <translation type="unfinished">¿Por qué se aparta?</translation>
     </message>
     <message>
+        <source>Why? Choose or type the reason.</source>
+        <translation type="unfinished">¿Por qué? Elija o escriba el motivo.</translation>
+    </message>
+    <message>
+        <source>Writing …</source>
+        <translation type="unfinished">Escribiendo …</translation>
+    </message>
+    <message>
+        <source>Zero stepped by {step} between {before} and {after}.</source>
+        <translation type="unfinished">El cero saltó {step} entre {before} y {after}.</translation>
+    </message>
+    <message>
         <source>a bag is on the pan: finish it and lift it, then end the run</source>
         <translation type="unfinished">hay una bolsa en el plato: termínela, retírela y cierre la tanda</translation>
+    </message>
+    <message>
+        <source>a case was packed short or over</source>
+        <translation type="unfinished">una caja con bolsas de más o de menos</translation>
     </message>
     <message>
         <source>a check failed</source>
@@ -498,6 +938,10 @@
     <message>
         <source>a check is overdue</source>
         <translation type="unfinished">un control está atrasado</translation>
+    </message>
+    <message>
+        <source>a copy was printed</source>
+        <translation type="unfinished">se imprimió una copia</translation>
     </message>
     <message>
         <source>a cover is open: close it</source>
@@ -524,6 +968,10 @@
         <translation type="unfinished">un lote debería estar vacío</translation>
     </message>
     <message>
+        <source>a new code is made</source>
+        <translation type="unfinished">se crea un código nuevo</translation>
+    </message>
+    <message>
         <source>a new roll begins with a first-off</source>
         <translation type="unfinished">un rollo nuevo empieza con una primera etiqueta</translation>
     </message>
@@ -536,12 +984,52 @@
         <translation type="unfinished">hay una tanda abierta: ciérrela antes de abrir otra</translation>
     </message>
     <message>
+        <source>a run needs a lead and a person on the scale</source>
+        <translation type="unfinished">una tanda necesita un jefe y una persona en la báscula</translation>
+    </message>
+    <message>
+        <source>adds up</source>
+        <translation type="unfinished">cuadra</translation>
+    </message>
+    <message>
         <source>after a stop</source>
         <translation type="unfinished">tras una parada</translation>
     </message>
     <message>
+        <source>all 999 lot codes of {day} are used: give a code by hand</source>
+        <translation type="unfinished">los 999 códigos de lote del {day} están usados: dé un código a mano</translation>
+    </message>
+    <message>
+        <source>all loads are taken</source>
+        <translation type="unfinished">todas las cargas están tomadas</translation>
+    </message>
+    <message>
+        <source>an alarm is not shelved for {minutes} minutes: allowed are {allowed}</source>
+        <translation type="unfinished">una alarma no se aplaza {minutes} minutos: se permiten {allowed}</translation>
+    </message>
+    <message>
+        <source>an empty bag weighs {mass}, {more} more than the tare taken off</source>
+        <translation type="unfinished">una bolsa vacía pesa {mass}, {more} más que la tara descontada</translation>
+    </message>
+    <message>
+        <source>an order of {count} bags: give 1 or more, or leave it open</source>
+        <translation type="unfinished">un pedido de {count} bolsas: dé 1 o más, o déjelo abierto</translation>
+    </message>
+    <message>
         <source>and {count} more, below these</source>
         <translation type="unfinished">y {count} más, debajo de estas</translation>
+    </message>
+    <message>
+        <source>another code was scanned</source>
+        <translation type="unfinished">se leyó otro código</translation>
+    </message>
+    <message>
+        <source>another scale is here, {here}; in use is {known}: take it into use, {where}</source>
+        <translation type="unfinished">hay otra báscula, {here}; en uso está {known}: póngala en uso, {where}</translation>
+    </message>
+    <message>
+        <source>applied</source>
+        <translation type="unfinished">aplicada</translation>
     </message>
     <message>
         <source>approve a label</source>
@@ -556,8 +1044,28 @@
         <translation type="unfinished">aprobar o rechazar un objetivo</translation>
     </message>
     <message>
+        <source>approved</source>
+        <translation type="unfinished">aprobada</translation>
+    </message>
+    <message>
+        <source>as found</source>
+        <translation type="unfinished">como se encontró</translation>
+    </message>
+    <message>
+        <source>as left</source>
+        <translation type="unfinished">como se dejó</translation>
+    </message>
+    <message>
+        <source>as left, after its adjustment</source>
+        <translation type="unfinished">como se dejó, tras su ajuste</translation>
+    </message>
+    <message>
         <source>as people.toml says</source>
         <translation type="unfinished">según people.toml</translation>
+    </message>
+    <message>
+        <source>as weighed</source>
+        <translation type="unfinished">como se pesó</translation>
     </message>
     <message>
         <source>asked the line …</source>
@@ -568,6 +1076,10 @@
         <translation type="unfinished">al azar</translation>
     </message>
     <message>
+        <source>back</source>
+        <translation type="unfinished">atrás</translation>
+    </message>
+    <message>
         <source>bag</source>
         <translation type="unfinished">bolsa</translation>
     </message>
@@ -576,20 +1088,68 @@
         <translation type="unfinished">bolsa {code}, lote de film {lot} sin estudio de tara: hágalo: {where}</translation>
     </message>
     <message>
+        <source>bag {code}: rework of {lot}, last day {day}</source>
+        <translation type="unfinished">bolsa {code}: reproceso de {lot}, último día {day}</translation>
+    </message>
+    <message>
+        <source>bag {serial} has had {copies} already: the lead signs for the next one</source>
+        <translation type="unfinished">la bolsa {serial} ya tuvo {copies}: el jefe firma la siguiente</translation>
+    </message>
+    <message>
+        <source>bag {serial} has had {count} copies: set it aside</source>
+        <translation type="unfinished">la bolsa {serial} ya tuvo {count} copias: apártela</translation>
+    </message>
+    <message>
+        <source>bag {serial} is held: it gets no label before QA has released it</source>
+        <translation type="unfinished">bolsa {serial} retenida: no lleva etiqueta hasta que calidad la libere</translation>
+    </message>
+    <message>
         <source>bags</source>
         <translation type="unfinished">bolsas</translation>
+    </message>
+    <message>
+        <source>bags are taken again: {why}</source>
+        <translation type="unfinished">se toman bolsas de nuevo: {why}</translation>
+    </message>
+    <message>
+        <source>bags left on the line were set aside or cooled</source>
+        <translation type="unfinished">las bolsas de la línea se apartaron o enfriaron</translation>
+    </message>
+    <message>
+        <source>bags since then looked at</source>
+        <translation type="unfinished">vistas las bolsas desde entonces</translation>
+    </message>
+    <message>
+        <source>bin and belt empty</source>
+        <translation type="unfinished">tolva y cinta vacías</translation>
+    </message>
+    <message>
+        <source>both on the label</source>
+        <translation type="unfinished">ambos en la etiqueta</translation>
     </message>
     <message>
         <source>break</source>
         <translation type="unfinished">descanso</translation>
     </message>
     <message>
+        <source>burst after its label, destroyed</source>
+        <translation type="unfinished">reventó tras su etiqueta, destruida</translation>
+    </message>
+    <message>
         <source>burst seal</source>
         <translation type="unfinished">sello abierto</translation>
     </message>
     <message>
+        <source>call QA</source>
+        <translation type="unfinished">llame a calidad</translation>
+    </message>
+    <message>
         <source>call somebody</source>
         <translation type="unfinished">llamar a alguien</translation>
+    </message>
+    <message>
+        <source>chance to pass the official test</source>
+        <translation type="unfinished">probabilidad de pasar el ensayo oficial</translation>
     </message>
     <message>
         <source>change or explain a label roll</source>
@@ -640,8 +1200,16 @@
         <translation type="unfinished">cerrada</translation>
     </message>
     <message>
+        <source>code</source>
+        <translation type="unfinished">código</translation>
+    </message>
+    <message>
         <source>compare the label, then clear the scan</source>
         <translation type="unfinished">compare la etiqueta y resuelva la lectura</translation>
+    </message>
+    <message>
+        <source>component {component} is not known: allowed are {allowed}</source>
+        <translation type="unfinished">componente {component} desconocido: se permiten {allowed}</translation>
     </message>
     <message>
         <source>confirm date and time</source>
@@ -656,12 +1224,20 @@
         <translation type="unfinished">corregir lo registrado</translation>
     </message>
     <message>
+        <source>count on the core was wrong</source>
+        <translation type="unfinished">la cuenta del rollo estaba mal</translation>
+    </message>
+    <message>
         <source>count the bags of the run before: {where}</source>
         <translation type="unfinished">cuente las bolsas de la tanda anterior: {where}</translation>
     </message>
     <message>
         <source>date or time is in doubt</source>
         <translation type="unfinished">fecha u hora dudosa</translation>
+    </message>
+    <message>
+        <source>dated step</source>
+        <translation type="unfinished">salto fechado</translation>
     </message>
     <message>
         <source>day</source>
@@ -676,6 +1252,10 @@
         <translation type="unfinished">día anterior</translation>
     </message>
     <message>
+        <source>day, month</source>
+        <translation type="unfinished">día, mes</translation>
+    </message>
+    <message>
         <source>decide about suspect bags</source>
         <translation type="unfinished">decidir sobre bolsas sospechosas</translation>
     </message>
@@ -684,8 +1264,24 @@
         <translation type="unfinished">decidir qué pasa con una bolsa</translation>
     </message>
     <message>
+        <source>declared tare {mass}</source>
+        <translation type="unfinished">tara declarada {mass}</translation>
+    </message>
+    <message>
+        <source>destroyed</source>
+        <translation type="unfinished">destruida</translation>
+    </message>
+    <message>
         <source>done</source>
         <translation type="unfinished">hecho</translation>
+    </message>
+    <message>
+        <source>empty</source>
+        <translation type="unfinished">vacío</translation>
+    </message>
+    <message>
+        <source>empty by now?</source>
+        <translation type="unfinished">¿ya vacío?</translation>
     </message>
     <message>
         <source>end a run</source>
@@ -700,6 +1296,18 @@
         <translation type="unfinished">registrar esto</translation>
     </message>
     <message>
+        <source>even</source>
+        <translation type="unfinished">igual</translation>
+    </message>
+    <message>
+        <source>even growth</source>
+        <translation type="unfinished">deriva uniforme</translation>
+    </message>
+    <message>
+        <source>expired</source>
+        <translation type="unfinished">caducado</translation>
+    </message>
+    <message>
         <source>expired – take it off the line</source>
         <translation type="unfinished">caducado: sáquelo de la línea</translation>
     </message>
@@ -710,6 +1318,14 @@
     <message>
         <source>fetch the next roll</source>
         <translation type="unfinished">traiga el próximo rollo</translation>
+    </message>
+    <message>
+        <source>fewer</source>
+        <translation type="unfinished">menos</translation>
+    </message>
+    <message>
+        <source>fewer than {count} labels are left</source>
+        <translation type="unfinished">quedan menos de {count} etiquetas</translation>
     </message>
     <message>
         <source>fill a case or close a pallet</source>
@@ -724,6 +1340,10 @@
         <translation type="unfinished">film o etiquetas</translation>
     </message>
     <message>
+        <source>finishing</source>
+        <translation type="unfinished">acabándose</translation>
+    </message>
+    <message>
         <source>first label</source>
         <translation type="unfinished">primera etiqueta</translation>
     </message>
@@ -736,6 +1356,14 @@
         <translation type="unfinished">cuerpo extraño</translation>
     </message>
     <message>
+        <source>forward</source>
+        <translation type="unfinished">adelante</translation>
+    </message>
+    <message>
+        <source>free</source>
+        <translation type="unfinished">libre</translation>
+    </message>
+    <message>
         <source>go on after a pause</source>
         <translation type="unfinished">seguir tras una pausa</translation>
     </message>
@@ -744,8 +1372,32 @@
         <translation type="unfinished">seguir tras una parada</translation>
     </message>
     <message>
+        <source>gone on after a stop: {why}</source>
+        <translation type="unfinished">seguido tras una parada: {why}</translation>
+    </message>
+    <message>
         <source>gross weight</source>
         <translation type="unfinished">peso bruto</translation>
+    </message>
+    <message>
+        <source>guards are shut and tools are counted</source>
+        <translation type="unfinished">protecciones cerradas, herramientas contadas</translation>
+    </message>
+    <message>
+        <source>hands and tools are washed</source>
+        <translation type="unfinished">manos y herramientas lavadas</translation>
+    </message>
+    <message>
+        <source>harvested</source>
+        <translation type="unfinished">cosechado</translation>
+    </message>
+    <message>
+        <source>held</source>
+        <translation type="unfinished">retenido</translation>
+    </message>
+    <message>
+        <source>held at the line</source>
+        <translation type="unfinished">retenido en la línea</translation>
     </message>
     <message>
         <source>held – call QA</source>
@@ -760,20 +1412,60 @@
         <translation type="unfinished">mantener pulsado</translation>
     </message>
     <message>
+        <source>hold stays</source>
+        <translation type="unfinished">sigue retenido</translation>
+    </message>
+    <message>
+        <source>hold the button</source>
+        <translation type="unfinished">mantener pulsado</translation>
+    </message>
+    <message>
         <source>hold, no record</source>
         <translation type="unfinished">retener, sin registro</translation>
+    </message>
+    <message>
+        <source>in doubt</source>
+        <translation type="unfinished">dudosa</translation>
     </message>
     <message>
         <source>in the bag {mass}</source>
         <translation type="unfinished">en la bolsa {mass}</translation>
     </message>
     <message>
+        <source>in the printer</source>
+        <translation type="unfinished">en la impresora</translation>
+    </message>
+    <message>
+        <source>it came too slowly, or was too short, for a scanner</source>
+        <translation type="unfinished">llegó muy lento, o fue muy corto, para un lector</translation>
+    </message>
+    <message>
+        <source>it came too warm, or damaged: QA decides</source>
+        <translation type="unfinished">llegó muy caliente o dañado: decide calidad</translation>
+    </message>
+    <message>
         <source>it does not answer: is it switched on, is its cable in?</source>
         <translation type="unfinished">no responde: ¿está encendida y conectada?</translation>
     </message>
     <message>
+        <source>it does not end with Enter</source>
+        <translation type="unfinished">no termina con Intro</translation>
+    </message>
+    <message>
+        <source>it lacks what the station's scanner types first</source>
+        <translation type="unfinished">falta lo que el lector de la estación teclea primero</translation>
+    </message>
+    <message>
+        <source>it never came out</source>
+        <translation type="unfinished">nunca salió</translation>
+    </message>
+    <message>
         <source>it was not out after {seconds} s: look whether it comes out</source>
         <translation type="unfinished">no salió en {seconds} s: mire si sale</translation>
+    </message>
+    <message>
+        <source>its bag goes out</source>
+        <translation type="unfinished">su bolsa se saca</translation>
     </message>
     <message>
         <source>its run ended before the printer said that it came out</source>
@@ -784,12 +1476,28 @@
         <translation type="unfinished">su fecha de caducidad {day} ya pasó: cierre la tanda</translation>
     </message>
     <message>
+        <source>jammed in the printer</source>
+        <translation type="unfinished">atascada en la impresora</translation>
+    </message>
+    <message>
         <source>keep, restore or purge the record</source>
         <translation type="unfinished">guardar, restaurar o depurar el registro</translation>
     </message>
     <message>
+        <source>label destroyed</source>
+        <translation type="unfinished">etiqueta destruida</translation>
+    </message>
+    <message>
         <source>label is void</source>
         <translation type="unfinished">la etiqueta no vale</translation>
+    </message>
+    <message>
+        <source>label never printed</source>
+        <translation type="unfinished">etiqueta no impresa</translation>
+    </message>
+    <message>
+        <source>label of another run taken out</source>
+        <translation type="unfinished">etiqueta de otra tanda retirada</translation>
     </message>
     <message>
         <source>label of the roll</source>
@@ -808,6 +1516,10 @@
         <translation type="unfinished">la etiqueta {serial} no ha salido: mire la impresora</translation>
     </message>
     <message>
+        <source>label {serial} is printed again, marked {mark}</source>
+        <translation type="unfinished">la etiqueta {serial} se imprime otra vez, con marca {mark}</translation>
+    </message>
+    <message>
         <source>label {serial} may still come out: cancel it at the printer, or wait</source>
         <translation type="unfinished">la etiqueta {serial} aún puede salir: anúlela en la impresora o espere</translation>
     </message>
@@ -820,8 +1532,20 @@
         <translation type="unfinished">hay etiquetas sin recoger: recójalas</translation>
     </message>
     <message>
+        <source>labels on it {count}</source>
+        <translation type="unfinished">etiquetas en él {count}</translation>
+    </message>
+    <message>
+        <source>last day</source>
+        <translation type="unfinished">último día</translation>
+    </message>
+    <message>
         <source>last label</source>
         <translation type="unfinished">última etiqueta</translation>
+    </message>
+    <message>
+        <source>last of it</source>
+        <translation type="unfinished">lo último</translation>
     </message>
     <message>
         <source>last {what}</source>
@@ -838,6 +1562,14 @@
     <message>
         <source>leave the full screen</source>
         <translation type="unfinished">salir de pantalla completa</translation>
+    </message>
+    <message>
+        <source>line cleared</source>
+        <translation type="unfinished">línea despejada</translation>
+    </message>
+    <message>
+        <source>loaded</source>
+        <translation type="unfinished">cargado</translation>
     </message>
     <message>
         <source>look at date and time, then sign</source>
@@ -864,12 +1596,52 @@
         <translation type="unfinished">mire si la etiqueta está entera</translation>
     </message>
     <message>
+        <source>looked at another clock: right now</source>
+        <translation type="unfinished">visto otro reloj: va bien</translation>
+    </message>
+    <message>
+        <source>lot code {code} cannot be printed: allowed are 1 to 20 of the characters A-Z 0-9 . / - (no blanks, no small letters)</source>
+        <translation type="unfinished">el código de lote {code} no se puede imprimir: de 1 a 20 caracteres A-Z 0-9 . / - (sin espacios ni minúsculas)</translation>
+    </message>
+    <message>
+        <source>lot {lot}</source>
+        <translation type="unfinished">lote {lot}</translation>
+    </message>
+    <message>
+        <source>lot {lot} had its last day on {day}: it must not be used</source>
+        <translation type="unfinished">el último día del lote {lot} fue {day}: no se debe usar</translation>
+    </message>
+    <message>
+        <source>lot {lot} is already in the record as another delivery ({component} from {supplier}, received {day}): leave the code empty to get a new one</source>
+        <translation type="unfinished">el lote {lot} ya está registrado como otra entrega ({component} de {supplier}, recibido {day}): deje el código vacío para obtener otro</translation>
+    </message>
+    <message>
+        <source>lot {lot} is held</source>
+        <translation type="unfinished">lote {lot} retenido</translation>
+    </message>
+    <message>
         <source>lot {lot} is held: take it off and load another: {where}</source>
         <translation type="unfinished">lote {lot} retenido: sáquelo y cargue otro: {where}</translation>
     </message>
     <message>
+        <source>lot {lot} is nearly empty</source>
+        <translation type="unfinished">lote {lot} casi vacío</translation>
+    </message>
+    <message>
+        <source>lot {lot} is not in the record: receive it before the run</source>
+        <translation type="unfinished">el lote {lot} no está registrado: recíbalo antes de la tanda</translation>
+    </message>
+    <message>
+        <source>lot {lot} is not known: check the code</source>
+        <translation type="unfinished">lote {lot} desconocido: mire el código</translation>
+    </message>
+    <message>
         <source>lot {lot} is not known: receive it first</source>
         <translation type="unfinished">lote {lot} desconocido: recíbalo primero</translation>
+    </message>
+    <message>
+        <source>lot {lot} is not on the line: on it are {lots}</source>
+        <translation type="unfinished">el lote {lot} no está en la línea: están {lots}</translation>
     </message>
     <message>
         <source>lot {lot} is on the line and on no label: take it off: {where}</source>
@@ -880,8 +1652,48 @@
         <translation type="unfinished">el lote {lot} es {component}, que {product} no lleva: se admiten {allowed}</translation>
     </message>
     <message>
+        <source>lot {lot} is {status}: it must not be used, call QA</source>
+        <translation type="unfinished">lote {lot} {status}: no se debe usar, llame a calidad</translation>
+    </message>
+    <message>
         <source>lot {lot} is {why}</source>
         <translation type="unfinished">lote {lot}: {why}</translation>
+    </message>
+    <message>
+        <source>lot {lot} of {supplier} was received already on {day}: load it, do not receive it again</source>
+        <translation type="unfinished">el lote {lot} de {supplier} ya se recibió el {day}: cárguelo, no lo reciba otra vez</translation>
+    </message>
+    <message>
+        <source>lot {lot}: harvested {harvested} after it was received {received}</source>
+        <translation type="unfinished">lote {lot}: cosechado el {harvested}, después de recibirlo el {received}</translation>
+    </message>
+    <message>
+        <source>lot {lot}: no person holds it; lots.toml says what it is</source>
+        <translation type="unfinished">lote {lot}: ninguna persona lo retiene; lo dice lots.toml</translation>
+    </message>
+    <message>
+        <source>lot {lot}: packed {packed} after it was received {received}</source>
+        <translation type="unfinished">lote {lot}: empacado el {packed}, después de recibirlo el {received}</translation>
+    </message>
+    <message>
+        <source>lot {lot}: waste needs its mass: weigh it</source>
+        <translation type="unfinished">lote {lot}: la merma necesita su peso: pésela</translation>
+    </message>
+    <message>
+        <source>lot {lot}: {mass} came: give more than nothing, or no mass</source>
+        <translation type="unfinished">lote {lot}: llegaron {mass}: dé más que nada, o ningún peso</translation>
+    </message>
+    <message>
+        <source>lot {lot}: {mass} is below nothing</source>
+        <translation type="unfinished">lote {lot}: {mass} es menos que nada</translation>
+    </message>
+    <message>
+        <source>lot {lot}: {warmth} °C on arrival: allowed are {least} to {most} °C</source>
+        <translation type="unfinished">lote {lot}: {warmth} °C al llegar: se permiten {least} a {most} °C</translation>
+    </message>
+    <message>
+        <source>lots changed while a bag was on the pan: lift it before the next change</source>
+        <translation type="unfinished">los lotes cambiaron con una bolsa en el plato: levántela antes del próximo cambio</translation>
     </message>
     <message>
         <source>machine</source>
@@ -896,20 +1708,64 @@
         <translation type="unfinished">gerente</translation>
     </message>
     <message>
+        <source>mean {mean}, s {spread}, {count} bags</source>
+        <translation type="unfinished">media {mean}, s {spread}, {count} bolsas</translation>
+    </message>
+    <message>
         <source>metal detector</source>
         <translation type="unfinished">detector de metales</translation>
+    </message>
+    <message>
+        <source>more</source>
+        <translation type="unfinished">más</translation>
     </message>
     <message>
         <source>move a lot on the line</source>
         <translation type="unfinished">mover un lote en la línea</translation>
     </message>
     <message>
+        <source>near Max</source>
+        <translation type="unfinished">cerca del máximo</translation>
+    </message>
+    <message>
+        <source>near the tare</source>
+        <translation type="unfinished">cerca de la tara</translation>
+    </message>
+    <message>
+        <source>net</source>
+        <translation type="unfinished">neto</translation>
+    </message>
+    <message>
+        <source>never came out</source>
+        <translation type="unfinished">nunca salió</translation>
+    </message>
+    <message>
+        <source>never printed</source>
+        <translation type="unfinished">nunca impresa</translation>
+    </message>
+    <message>
         <source>no PIN or badge yet</source>
         <translation type="unfinished">aún sin PIN ni tarjeta</translation>
     </message>
     <message>
+        <source>no bag is taken: {why}</source>
+        <translation type="unfinished">no se toma ninguna bolsa: {why}</translation>
+    </message>
+    <message>
         <source>no bag of this is a product</source>
         <translation type="unfinished">ninguna de estas bolsas es producto</translation>
+    </message>
+    <message>
+        <source>no bag of this run is labelled yet: pack one, then scan its label</source>
+        <translation type="unfinished">ninguna bolsa de esta tanda tiene etiqueta: empaque una y lea su etiqueta</translation>
+    </message>
+    <message>
+        <source>no copy</source>
+        <translation type="unfinished">ninguna copia</translation>
+    </message>
+    <message>
+        <source>no error at any load</source>
+        <translation type="unfinished">sin error en ninguna carga</translation>
     </message>
     <message>
         <source>no label roll is in: scan one in at {where}</source>
@@ -918,6 +1774,14 @@
     <message>
         <source>no labels left: load a roll</source>
         <translation type="unfinished">no quedan etiquetas: cargue un rollo</translation>
+    </message>
+    <message>
+        <source>no lot of {component} may be used on {day}</source>
+        <translation type="unfinished">ningún lote de {component} se puede usar el {day}</translation>
+    </message>
+    <message>
+        <source>no old product on line, pan or floor</source>
+        <translation type="unfinished">nada viejo en línea, plato ni suelo</translation>
     </message>
     <message>
         <source>no product</source>
@@ -932,12 +1796,24 @@
         <translation type="unfinished">sin lectura con una bolsa en el plato</translation>
     </message>
     <message>
+        <source>no roll is in</source>
+        <translation type="unfinished">no hay rollo puesto</translation>
+    </message>
+    <message>
         <source>no run is open</source>
         <translation type="unfinished">no hay tanda abierta</translation>
     </message>
     <message>
         <source>no run is open: the lead starts one</source>
         <translation type="unfinished">no hay tanda abierta: la abre el jefe</translation>
+    </message>
+    <message>
+        <source>no scan differed: there is nothing to clear</source>
+        <translation type="unfinished">ninguna lectura difirió: no hay nada que resolver</translation>
+    </message>
+    <message>
+        <source>no time service has kept the clock right for {time}</source>
+        <translation type="unfinished">ningún servicio horario ha ajustado el reloj desde hace {time}</translation>
     </message>
     <message>
         <source>nobody signed</source>
@@ -948,20 +1824,96 @@
         <translation type="unfinished">nadie que pueda firmar tiene PIN o tarjeta: station people pin</translation>
     </message>
     <message>
+        <source>nominal</source>
+        <translation type="unfinished">nominal</translation>
+    </message>
+    <message>
+        <source>none left on line</source>
+        <translation type="unfinished">no queda en la línea</translation>
+    </message>
+    <message>
+        <source>not clear yet: {point}</source>
+        <translation type="unfinished">aún sin despejar: {point}</translation>
+    </message>
+    <message>
+        <source>not found: QA decides</source>
+        <translation type="unfinished">no se halló: decide calidad</translation>
+    </message>
+    <message>
+        <source>not judged: {why}</source>
+        <translation type="unfinished">no evaluado: {why}</translation>
+    </message>
+    <message>
         <source>not labelled: {reason}</source>
         <translation type="unfinished">sin etiqueta: {reason}</translation>
+    </message>
+    <message>
+        <source>not printed</source>
+        <translation type="unfinished">no impresa</translation>
+    </message>
+    <message>
+        <source>not weighed</source>
+        <translation type="unfinished">sin pesar</translation>
+    </message>
+    <message>
+        <source>not weighed in</source>
+        <translation type="unfinished">no se pesó al entrar</translation>
     </message>
     <message>
         <source>not yet reviewed</source>
         <translation type="unfinished">sin revisar</translation>
     </message>
     <message>
+        <source>not yet: {what}</source>
+        <translation type="unfinished">todavía no: {what}</translation>
+    </message>
+    <message>
+        <source>nothing about the clock is open</source>
+        <translation type="unfinished">no hay nada pendiente del reloj</translation>
+    </message>
+    <message>
+        <source>nothing on the pan</source>
+        <translation type="unfinished">nada en el plato</translation>
+    </message>
+    <message>
+        <source>of the last bag</source>
+        <translation type="unfinished">de la última bolsa</translation>
+    </message>
+    <message>
         <source>of {count} bags</source>
         <translation type="unfinished">de {count} bolsas</translation>
     </message>
     <message>
+        <source>old labels and film are off the line</source>
+        <translation type="unfinished">etiquetas y film viejos fuera de la línea</translation>
+    </message>
+    <message>
+        <source>old lots are closed or returned</source>
+        <translation type="unfinished">lotes viejos cerrados o devueltos</translation>
+    </message>
+    <message>
+        <source>on another pallet</source>
+        <translation type="unfinished">en otro palé</translation>
+    </message>
+    <message>
+        <source>on no label</source>
+        <translation type="unfinished">en ninguna etiqueta</translation>
+    </message>
+    <message>
         <source>on the scale: {who}</source>
         <translation type="unfinished">en la báscula: {who}</translation>
+    </message>
+    <message>
+        <source>only a lead goes on after a mismatch</source>
+        <translation type="unfinished">tras una diferencia solo sigue un jefe</translation>
+    </message>
+    <message>
+        <source>only where in doubt</source>
+        <translation type="unfinished">solo si está dudosa</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation type="unfinished">pendiente</translation>
     </message>
     <message>
         <source>open order</source>
@@ -980,24 +1932,56 @@
         <translation type="unfinished">otro</translation>
     </message>
     <message>
+        <source>out of bags</source>
+        <translation type="unfinished">de bolsas</translation>
+    </message>
+    <message>
         <source>over capacity: take the load off</source>
         <translation type="unfinished">sobrecarga: retire la carga</translation>
+    </message>
+    <message>
+        <source>packed</source>
+        <translation type="unfinished">empacado</translation>
     </message>
     <message>
         <source>packer</source>
         <translation type="unfinished">empacador</translation>
     </message>
     <message>
+        <source>pan, chute and tools are clean and dry</source>
+        <translation type="unfinished">plato, tolva y útiles limpios y secos</translation>
+    </message>
+    <message>
         <source>plan the check</source>
         <translation type="unfinished">planifique el control</translation>
+    </message>
+    <message>
+        <source>poor print</source>
+        <translation type="unfinished">mala impresión</translation>
     </message>
     <message>
         <source>print a label again</source>
         <translation type="unfinished">imprimir otra vez una etiqueta</translation>
     </message>
     <message>
+        <source>print unreadable</source>
+        <translation type="unfinished">impresión ilegible</translation>
+    </message>
+    <message>
         <source>product temperature</source>
         <translation type="unfinished">temperatura del producto</translation>
+    </message>
+    <message>
+        <source>product {product} cannot run on this scale: {why}</source>
+        <translation type="unfinished">el producto {product} no puede ir en esta báscula: {why}</translation>
+    </message>
+    <message>
+        <source>product {product} is at version {version} now, not {other}: choose it again</source>
+        <translation type="unfinished">el producto {product} está ahora en la versión {version}, no {other}: elíjalo otra vez</translation>
+    </message>
+    <message>
+        <source>product {product} is not known: choose one of {allowed}</source>
+        <translation type="unfinished">producto {product} desconocido: elija uno de {allowed}</translation>
     </message>
     <message>
         <source>production day</source>
@@ -1014,6 +1998,10 @@
     <message>
         <source>qa</source>
         <translation type="unfinished">calidad</translation>
+    </message>
+    <message>
+        <source>read</source>
+        <translation type="unfinished">leído</translation>
     </message>
     <message>
         <source>receive a delivery</source>
@@ -1040,16 +2028,60 @@
         <translation type="unfinished">registrar un control fallido</translation>
     </message>
     <message>
+        <source>recorded</source>
+        <translation type="unfinished">registrado</translation>
+    </message>
+    <message>
+        <source>recounted, stays open</source>
+        <translation type="unfinished">recontadas, queda pendiente</translation>
+    </message>
+    <message>
+        <source>reference</source>
+        <translation type="unfinished">referencia</translation>
+    </message>
+    <message>
         <source>refuse a label</source>
         <translation type="unfinished">rechazar una etiqueta</translation>
+    </message>
+    <message>
+        <source>refused: {why}</source>
+        <translation type="unfinished">rechazado: {why}</translation>
     </message>
     <message>
         <source>release what is held</source>
         <translation type="unfinished">liberar lo retenido</translation>
     </message>
     <message>
+        <source>released</source>
+        <translation type="unfinished">liberado</translation>
+    </message>
+    <message>
+        <source>released at the line by QA</source>
+        <translation type="unfinished">liberado en la línea por calidad</translation>
+    </message>
+    <message>
+        <source>released before the step</source>
+        <translation type="unfinished">liberado lo anterior al salto</translation>
+    </message>
+    <message>
+        <source>returned</source>
+        <translation type="unfinished">devuelto</translation>
+    </message>
+    <message>
+        <source>returned {count}</source>
+        <translation type="unfinished">devueltas {count}</translation>
+    </message>
+    <message>
         <source>review and sign a day</source>
         <translation type="unfinished">revisar y firmar un día</translation>
+    </message>
+    <message>
+        <source>rework</source>
+        <translation type="unfinished">reproceso</translation>
+    </message>
+    <message>
+        <source>rework of {lot} was packed {time} ago: it may go back on the line for {most}</source>
+        <translation type="unfinished">el reproceso de {lot} se empacó hace {time}: puede volver a la línea durante {most}</translation>
     </message>
     <message>
         <source>ribbon or ink is missing: put it in</source>
@@ -1058,6 +2090,14 @@
     <message>
         <source>ribbon or ink is used up: change it</source>
         <translation type="unfinished">cinta o tinta agotada: cámbiela</translation>
+    </message>
+    <message>
+        <source>roll {roll}</source>
+        <translation type="unfinished">rollo {roll}</translation>
+    </message>
+    <message>
+        <source>roll {roll} is in: take it out first</source>
+        <translation type="unfinished">el rollo {roll} está puesto: sáquelo primero</translation>
     </message>
     <message>
         <source>room temperature</source>
@@ -1074,6 +2114,14 @@
     <message>
         <source>run of {product} open, blend lot {lot}</source>
         <translation type="unfinished">tanda de {product} abierta, lote de mezcla {lot}</translation>
+    </message>
+    <message>
+        <source>run reconciled</source>
+        <translation type="unfinished">tanda conciliada</translation>
+    </message>
+    <message>
+        <source>samples {count}</source>
+        <translation type="unfinished">muestras {count}</translation>
     </message>
     <message>
         <source>say that an alarm is seen</source>
@@ -1120,6 +2168,14 @@
         <translation type="unfinished">leer una etiqueta</translation>
     </message>
     <message>
+        <source>scan a lot</source>
+        <translation type="unfinished">lea un lote</translation>
+    </message>
+    <message>
+        <source>scan a lot, or touch one</source>
+        <translation type="unfinished">lea un lote, o toque uno</translation>
+    </message>
+    <message>
         <source>scan of a label</source>
         <translation type="unfinished">lectura de etiqueta</translation>
     </message>
@@ -1128,8 +2184,28 @@
         <translation type="unfinished">lea o teclee un código de lote y pulse Intro</translation>
     </message>
     <message>
+        <source>scan or type the film lot</source>
+        <translation type="unfinished">lea o escriba el lote de film</translation>
+    </message>
+    <message>
+        <source>scan the case label</source>
+        <translation type="unfinished">lea la etiqueta de caja</translation>
+    </message>
+    <message>
+        <source>scan the label</source>
+        <translation type="unfinished">lea la etiqueta</translation>
+    </message>
+    <message>
+        <source>scan the label, or type its serial</source>
+        <translation type="unfinished">lea la etiqueta, o escriba su serie</translation>
+    </message>
+    <message>
         <source>scan the last label</source>
         <translation type="unfinished">lea la última etiqueta</translation>
+    </message>
+    <message>
+        <source>scan the roll, then Enter</source>
+        <translation type="unfinished">lea el rollo, luego Intro</translation>
     </message>
     <message>
         <source>scan the {what}: {where}</source>
@@ -1140,6 +2216,14 @@
         <translation type="unfinished">sello</translation>
     </message>
     <message>
+        <source>seen on its bag</source>
+        <translation type="unfinished">vista en su bolsa</translation>
+    </message>
+    <message>
+        <source>serial</source>
+        <translation type="unfinished">serie</translation>
+    </message>
+    <message>
         <source>service</source>
         <translation type="unfinished">servicio</translation>
     </message>
@@ -1148,12 +2232,20 @@
         <translation type="unfinished">apartada</translation>
     </message>
     <message>
+        <source>set on purpose</source>
+        <translation type="unfinished">cambiada a propósito</translation>
+    </message>
+    <message>
         <source>set people, PINs and badges</source>
         <translation type="unfinished">gestionar personas, PIN y tarjetas</translation>
     </message>
     <message>
         <source>setting aside: {reason}</source>
         <translation type="unfinished">se aparta: {reason}</translation>
+    </message>
+    <message>
+        <source>setting bag {serial} aside needs a reason: choose one</source>
+        <translation type="unfinished">apartar la bolsa {serial} necesita un motivo: elija uno</translation>
     </message>
     <message>
         <source>shelve an alarm</source>
@@ -1172,6 +2264,10 @@
         <translation type="unfinished">firmar un cambio de tanda</translation>
     </message>
     <message>
+        <source>signed with a difference</source>
+        <translation type="unfinished">firmado con diferencia</translation>
+    </message>
+    <message>
         <source>since {time}</source>
         <translation type="unfinished">desde {time}</translation>
     </message>
@@ -1182,6 +2278,22 @@
     <message>
         <source>software</source>
         <translation type="unfinished">programa</translation>
+    </message>
+    <message>
+        <source>solid: {error} from the first bag on, dashed: growing</source>
+        <translation type="unfinished">continua: {error} desde la primera bolsa; a rayas: creciendo</translation>
+    </message>
+    <message>
+        <source>solid: {error} from the first bag on, dashed: growing, step: as dated</source>
+        <translation type="unfinished">continua: {error} desde la primera bolsa; a rayas: creciendo; salto: fechado</translation>
+    </message>
+    <message>
+        <source>spoiled ones not counted</source>
+        <translation type="unfinished">dañadas sin contar</translation>
+    </message>
+    <message>
+        <source>spoiled {count}</source>
+        <translation type="unfinished">dañadas {count}</translation>
     </message>
     <message>
         <source>start a run</source>
@@ -1196,6 +2308,18 @@
         <translation type="unfinished">bolsas guardadas</translation>
     </message>
     <message>
+        <source>stuck on askew</source>
+        <translation type="unfinished">pegada torcida</translation>
+    </message>
+    <message>
+        <source>study of its film lot: {study}</source>
+        <translation type="unfinished">estudio de su lote de film: {study}</translation>
+    </message>
+    <message>
+        <source>take it off the line</source>
+        <translation type="unfinished">sáquelo de la línea</translation>
+    </message>
+    <message>
         <source>take it off: {where}</source>
         <translation type="unfinished">sáquelo: {where}</translation>
     </message>
@@ -1206,6 +2330,18 @@
     <message>
         <source>take the lot off and load another</source>
         <translation type="unfinished">saque el lote y cargue otro</translation>
+    </message>
+    <message>
+        <source>take the old lot off and load the next in one step, or end the run</source>
+        <translation type="unfinished">saque el lote viejo y cargue el siguiente de una vez, o termine la tanda</translation>
+    </message>
+    <message>
+        <source>taken apart</source>
+        <translation type="unfinished">desarmadas</translation>
+    </message>
+    <message>
+        <source>taken by QA</source>
+        <translation type="unfinished">tomadas por calidad</translation>
     </message>
     <message>
         <source>tare</source>
@@ -1224,6 +2360,14 @@
         <translation type="unfinished">décimas</translation>
     </message>
     <message>
+        <source>the bag on the pan may hold lot {lot}, which is held: set it aside and lift it, then change the lot</source>
+        <translation type="unfinished">la bolsa en el plato puede llevar el lote {lot}, retenido: apártela y levántela, luego cambie el lote</translation>
+    </message>
+    <message>
+        <source>the bags scatter too much for a mean tare ({study}): use other bags</source>
+        <translation type="unfinished">las bolsas varían demasiado para una tara media ({study}): use otras bolsas</translation>
+    </message>
+    <message>
         <source>the centre is not reached</source>
         <translation type="unfinished">no se llega a la central</translation>
     </message>
@@ -1240,8 +2384,48 @@
         <translation type="unfinished">el control de {what} está atrasado: {where}</translation>
     </message>
     <message>
+        <source>the clock is {time} behind the newest entry of the record</source>
+        <translation type="unfinished">el reloj va {time} detrás del último registro</translation>
+    </message>
+    <message>
+        <source>the clock jumped {way} by {time}</source>
+        <translation type="unfinished">el reloj saltó {time} hacia {way}</translation>
+    </message>
+    <message>
+        <source>the clock jumped {way} by {time}, to another day</source>
+        <translation type="unfinished">el reloj saltó {time} hacia {way}, a otro día</translation>
+    </message>
+    <message>
+        <source>the clock was set between the checks: the bags have no sure order in time</source>
+        <translation type="unfinished">el reloj se cambió entre los controles: las bolsas no tienen orden seguro</translation>
+    </message>
+    <message>
+        <source>the code holds a character that no code of ours has</source>
+        <translation type="unfinished">el código lleva un carácter que ningún código nuestro tiene</translation>
+    </message>
+    <message>
+        <source>the code presses keys that are no text</source>
+        <translation type="unfinished">el código pulsa teclas que no son texto</translation>
+    </message>
+    <message>
+        <source>the disk cannot be asked: {why}</source>
+        <translation type="unfinished">no se puede consultar el disco: {why}</translation>
+    </message>
+    <message>
         <source>the disk is full: free some space, then print again</source>
         <translation type="unfinished">disco lleno: libere espacio e imprima de nuevo</translation>
+    </message>
+    <message>
+        <source>the disk is nearly full: free {more} on it, then packing goes on by itself</source>
+        <translation type="unfinished">el disco está casi lleno: libere {more} más y el empaque sigue solo</translation>
+    </message>
+    <message>
+        <source>the disk is {percent} % full, {free} free: take old files off it, or call maintenance</source>
+        <translation type="unfinished">disco lleno al {percent} %, {free} libres: quite archivos viejos o llame a mantenimiento</translation>
+    </message>
+    <message>
+        <source>the disk is {percent} % full, {free} free: {why}</source>
+        <translation type="unfinished">disco lleno al {percent} %, {free} libres: {why}</translation>
     </message>
     <message>
         <source>the empty bag of {mass} does not fit its {what}: weigh another: {where}</source>
@@ -1260,12 +2444,32 @@
         <translation type="unfinished">falta la carpeta de etiquetas: cree {folder} otra vez</translation>
     </message>
     <message>
+        <source>the label of bag {serial} is {state}, so it was printed: destroy it first</source>
+        <translation type="unfinished">la etiqueta de la bolsa {serial} está {state}, así que se imprimió: destrúyala primero</translation>
+    </message>
+    <message>
+        <source>the label of bag {serial} is {state}: nothing to answer</source>
+        <translation type="unfinished">la etiqueta de la bolsa {serial} está {state}: nada que responder</translation>
+    </message>
+    <message>
+        <source>the label of bag {serial} is {state}: only one that is {states} is printed again</source>
+        <translation type="unfinished">la etiqueta de la bolsa {serial} está {state}: solo se reimprime si está {states}</translation>
+    </message>
+    <message>
+        <source>the label of bag {serial} is {state}: {fate}</source>
+        <translation type="unfinished">la etiqueta de la bolsa {serial} está {state}: {fate}</translation>
+    </message>
+    <message>
         <source>the label roll ends soon</source>
         <translation type="unfinished">el rollo de etiquetas se acaba</translation>
     </message>
     <message>
         <source>the label was refused ({why}): end the run, or approve it at {where}</source>
         <translation type="unfinished">etiqueta rechazada ({why}): cierre la tanda o apruébela en {where}</translation>
+    </message>
+    <message>
+        <source>the line does not stand</source>
+        <translation type="unfinished">la línea no está parada</translation>
     </message>
     <message>
         <source>the line stands, {reason}: RUN, then CHANGE (F8) to go on</source>
@@ -1276,8 +2480,32 @@
         <translation type="unfinished">la línea se paró</translation>
     </message>
     <message>
+        <source>the machine slept for {time}</source>
+        <translation type="unfinished">la máquina durmió {time}</translation>
+    </message>
+    <message>
         <source>the mean is below nominal</source>
         <translation type="unfinished">la media está bajo el nominal</translation>
+    </message>
+    <message>
+        <source>the new film or roll is the right one</source>
+        <translation type="unfinished">el film o rollo nuevo es el correcto</translation>
+    </message>
+    <message>
+        <source>the newest entry of the record is {time} old</source>
+        <translation type="unfinished">el último registro tiene {time}</translation>
+    </message>
+    <message>
+        <source>the offset from UTC changed by {time}, as daylight saving does</source>
+        <translation type="unfinished">la hora respecto a UTC cambió {time}, como al cambiar de horario</translation>
+    </message>
+    <message>
+        <source>the oldest entry has waited for more than 30 minutes</source>
+        <translation type="unfinished">el registro más viejo espera desde hace más de 30 minutos</translation>
+    </message>
+    <message>
+        <source>the pan is clean, dry and at zero</source>
+        <translation type="unfinished">el plato está limpio, seco y en cero</translation>
     </message>
     <message>
         <source>the pan must be empty before the next bag counts</source>
@@ -1316,6 +2544,10 @@
         <translation type="unfinished">la cola no llega a la impresora: enciéndala, revise el cable</translation>
     </message>
     <message>
+        <source>the record's log takes {size}: another program has been reading the record for long, close it</source>
+        <translation type="unfinished">el diario del registro ocupa {size}: otro programa lo lee desde hace mucho, ciérrelo</translation>
+    </message>
+    <message>
         <source>the run begins with a check of the scale: {where}</source>
         <translation type="unfinished">la tanda empieza con un control de la báscula: {where}</translation>
     </message>
@@ -1328,12 +2560,28 @@
         <translation type="unfinished">la tanda empieza con una primera etiqueta</translation>
     </message>
     <message>
+        <source>the scale failed its check</source>
+        <translation type="unfinished">la báscula no pasó el control</translation>
+    </message>
+    <message>
         <source>the scale failed its check: adjust it, then check it as left: {where}</source>
         <translation type="unfinished">la báscula no pasó el control: ajústela y contrólela de nuevo: {where}</translation>
     </message>
     <message>
         <source>the scale is silent: check its cable and power</source>
         <translation type="unfinished">la báscula no responde: revise cable y corriente</translation>
+    </message>
+    <message>
+        <source>the scale read high at some loads and low at others</source>
+        <translation type="unfinished">la báscula marcó de más en unas cargas y de menos en otras</translation>
+    </message>
+    <message>
+        <source>the scale read high: packs may be short</source>
+        <translation type="unfinished">la báscula marcó de más: puede faltar producto</translation>
+    </message>
+    <message>
+        <source>the scale read low: product was given away</source>
+        <translation type="unfinished">la báscula marcó de menos: se regaló producto</translation>
     </message>
     <message>
         <source>the scale shows a net weight: clear its tare, the station subtracts the bag itself</source>
@@ -1348,12 +2596,48 @@
         <translation type="unfinished">la lectura de una etiqueta está atrasada: {where}</translation>
     </message>
     <message>
+        <source>the scan of label {serial} did not match</source>
+        <translation type="unfinished">la lectura de la etiqueta {serial} no coincidió</translation>
+    </message>
+    <message>
         <source>the scan of label {serial} does not match: the lead clears it at {where}</source>
         <translation type="unfinished">la lectura de la etiqueta {serial} no coincide: el jefe la resuelve en {where}</translation>
     </message>
     <message>
+        <source>the station ended before the label's fate was recorded</source>
+        <translation type="unfinished">la estación se cerró antes de registrar qué fue de la etiqueta</translation>
+    </message>
+    <message>
+        <source>the station has a fault ({what}): call maintenance</source>
+        <translation type="unfinished">la estación tiene una avería ({what}): llame a mantenimiento</translation>
+    </message>
+    <message>
         <source>the station is behind the scale: lift the bag off and wait</source>
         <translation type="unfinished">la estación va atrasada: retire la bolsa y espere</translation>
+    </message>
+    <message>
+        <source>the station stood for long</source>
+        <translation type="unfinished">la estación estuvo parada mucho tiempo</translation>
+    </message>
+    <message>
+        <source>the store is closed</source>
+        <translation type="unfinished">el registro está cerrado</translation>
+    </message>
+    <message>
+        <source>the study has {study}, more than the tare {tare} taken off: raise the tare of {bag}</source>
+        <translation type="unfinished">el estudio da {study}, más que la tara descontada {tare}: suba la tara de {bag}</translation>
+    </message>
+    <message>
+        <source>the year {year} is not believed</source>
+        <translation type="unfinished">no se cree el año {year}</translation>
+    </message>
+    <message>
+        <source>there is no run before: nothing is to be counted</source>
+        <translation type="unfinished">no hay tanda anterior: no hay nada que contar</translation>
+    </message>
+    <message>
+        <source>there is room again: {free} free</source>
+        <translation type="unfinished">vuelve a haber espacio: {free} libres</translation>
     </message>
     <message>
         <source>this PIN is not right</source>
@@ -1376,6 +2660,18 @@
         <translation type="unfinished">esta bolsa no está registrada ni etiquetada: {why}</translation>
     </message>
     <message>
+        <source>this cannot be shelved, {what}: {answer}</source>
+        <translation type="unfinished">esto no se puede aplazar, {what}: {answer}</translation>
+    </message>
+    <message>
+        <source>this one is destroyed</source>
+        <translation type="unfinished">esta está destruida</translation>
+    </message>
+    <message>
+        <source>time</source>
+        <translation type="unfinished">hora</translation>
+    </message>
+    <message>
         <source>too many wrong PINs: wait {time}</source>
         <translation type="unfinished">demasiados PIN erróneos: espere {time}</translation>
     </message>
@@ -1384,16 +2680,48 @@
         <translation type="unfinished">demasiadas tarjetas erróneas: espere {time}</translation>
     </message>
     <message>
+        <source>torn or creased</source>
+        <translation type="unfinished">rota o arrugada</translation>
+    </message>
+    <message>
+        <source>torn up, seen by me</source>
+        <translation type="unfinished">rota, vista por mí</translation>
+    </message>
+    <message>
         <source>touch an alarm first</source>
         <translation type="unfinished">toque primero una alarma</translation>
+    </message>
+    <message>
+        <source>touch and key in all three counts first</source>
+        <translation type="unfinished">toque y teclee primero las tres cuentas</translation>
+    </message>
+    <message>
+        <source>touch to change</source>
+        <translation type="unfinished">toque para cambiar</translation>
     </message>
     <message>
         <source>touch who you are first</source>
         <translation type="unfinished">toque primero quién es usted</translation>
     </message>
     <message>
+        <source>two people sign</source>
+        <translation type="unfinished">firman dos personas</translation>
+    </message>
+    <message>
+        <source>typed below</source>
+        <translation type="unfinished">escrito abajo</translation>
+    </message>
+    <message>
         <source>upper</source>
         <translation type="unfinished">máximo</translation>
+    </message>
+    <message>
+        <source>used to set the printer up</source>
+        <translation type="unfinished">usadas para ajustar la impresora</translation>
+    </message>
+    <message>
+        <source>wait until the scale shows a steady weight</source>
+        <translation type="unfinished">espere a que la báscula muestre un peso estable</translation>
     </message>
     <message>
         <source>waiting for QA</source>
@@ -1408,24 +2736,100 @@
         <translation type="unfinished">caliente o dañado</translation>
     </message>
     <message>
+        <source>was wrong, is set right</source>
+        <translation type="unfinished">iba mal, ya está bien</translation>
+    </message>
+    <message>
         <source>wash record</source>
         <translation type="unfinished">registro de lavado</translation>
+    </message>
+    <message>
+        <source>washed where allergens change</source>
+        <translation type="unfinished">lavado si cambian los alérgenos</translation>
+    </message>
+    <message>
+        <source>wasted</source>
+        <translation type="unfinished">desechado</translation>
     </message>
     <message>
         <source>weigh an empty bag within {count} bags</source>
         <translation type="unfinished">pese una bolsa vacía antes de {count} bolsas</translation>
     </message>
     <message>
+        <source>weigh it</source>
+        <translation type="unfinished">péselo</translation>
+    </message>
+    <message>
+        <source>weigh the rest</source>
+        <translation type="unfinished">pese el resto</translation>
+    </message>
+    <message>
+        <source>weighed again</source>
+        <translation type="unfinished">pesadas de nuevo</translation>
+    </message>
+    <message>
+        <source>which label?</source>
+        <translation type="unfinished">¿qué etiqueta?</translation>
+    </message>
+    <message>
+        <source>who says so? Touch WHO and choose your name</source>
+        <translation type="unfinished">¿quién lo dice? Toque QUIÉN y elija su nombre</translation>
+    </message>
+    <message>
+        <source>whole</source>
+        <translation type="unfinished">todo</translation>
+    </message>
+    <message>
+        <source>whole error</source>
+        <translation type="unfinished">todo el error</translation>
+    </message>
+    <message>
+        <source>why: scan or type the reason</source>
+        <translation type="unfinished">por qué: lea o escriba</translation>
+    </message>
+    <message>
         <source>wipe the pan, then zero the scale</source>
         <translation type="unfinished">limpie el plato y ponga a cero</translation>
+    </message>
+    <message>
+        <source>within both bounds</source>
+        <translation type="unfinished">dentro de ambos límites</translation>
     </message>
     <message>
         <source>work at this screen</source>
         <translation type="unfinished">trabajar en esta pantalla</translation>
     </message>
     <message>
+        <source>wrong date</source>
+        <translation type="unfinished">fecha mala</translation>
+    </message>
+    <message>
+        <source>wrong lots</source>
+        <translation type="unfinished">lotes malos</translation>
+    </message>
+    <message>
+        <source>wrong roll taken out</source>
+        <translation type="unfinished">rollo equivocado retirado</translation>
+    </message>
+    <message>
+        <source>wrong text</source>
+        <translation type="unfinished">texto malo</translation>
+    </message>
+    <message>
         <source>wrong weight</source>
         <translation type="unfinished">peso incorrecto</translation>
+    </message>
+    <message>
+        <source>{case}: mean {mean}, {count} below T1: FAILS</source>
+        <translation type="unfinished">{case}: media {mean}, {count} bajo T1: FALLA</translation>
+    </message>
+    <message>
+        <source>{case}: mean {mean}, {count} below T1: passes</source>
+        <translation type="unfinished">{case}: media {mean}, {count} bajo T1: pasa</translation>
+    </message>
+    <message>
+        <source>{code} is not known: receive it first</source>
+        <translation type="unfinished">{code} desconocido: recíbalo primero</translation>
     </message>
     <message>
         <source>{count} bags</source>
@@ -1440,8 +2844,44 @@
         <translation type="unfinished">{count} bolsas listas: el jefe cierra la tanda</translation>
     </message>
     <message>
+        <source>{count} bags from {begin} to {end} are held: {why}.</source>
+        <translation type="unfinished">{count} bolsas de {begin} a {end} retenidas: {why}.</translation>
+    </message>
+    <message>
+        <source>{count} bags weigh less than {mass} in the mean</source>
+        <translation type="unfinished">{count} bolsas pesan de media menos de {mass}</translation>
+    </message>
+    <message>
+        <source>{count} bags {more} than recorded: count again, or say why</source>
+        <translation type="unfinished">{count} bolsas {more} que las registradas: cuente otra vez, o diga por qué</translation>
+    </message>
+    <message>
+        <source>{count} characters, allowed are {least} to {most}</source>
+        <translation type="unfinished">{count} caracteres, se permiten {least} a {most}</translation>
+    </message>
+    <message>
+        <source>{count} characters, at most {most}</source>
+        <translation type="unfinished">{count} caracteres, máximo {most}</translation>
+    </message>
+    <message>
+        <source>{count} issued, {used} used so far</source>
+        <translation type="unfinished">{count} entregadas, {used} usadas hasta ahora</translation>
+    </message>
+    <message>
         <source>{count} labels in doubt, first {serial}: answer in {where}</source>
         <translation type="unfinished">{count} etiquetas dudosas, primera {serial}: responda en {where}</translation>
+    </message>
+    <message>
+        <source>{count} labels to answer for: look at each bag</source>
+        <translation type="unfinished">{count} etiquetas por responder: mire cada bolsa</translation>
+    </message>
+    <message>
+        <source>{count} minutes</source>
+        <translation type="unfinished">{count} minutos</translation>
+    </message>
+    <message>
+        <source>{count} more windows wait.</source>
+        <translation type="unfinished">Esperan {count} ventanas más.</translation>
     </message>
     <message>
         <source>{count} set aside</source>
@@ -1450,6 +2890,78 @@
     <message>
         <source>{count} suspect bags are held: QA or the lead decides: {where}</source>
         <translation type="unfinished">{count} bolsas sospechosas retenidas: decide calidad o el jefe: {where}</translation>
+    </message>
+    <message>
+        <source>{digits} is no day: give day and month, like 2411 for 24 November</source>
+        <translation type="unfinished">{digits} no es un día: dé día y mes, como 2411 para el 24 de noviembre</translation>
+    </message>
+    <message>
+        <source>{error}, beyond {limit}</source>
+        <translation type="unfinished">{error}, pasa de {limit}</translation>
+    </message>
+    <message>
+        <source>{error}, may be {limit}</source>
+        <translation type="unfinished">{error}, se permite {limit}</translation>
+    </message>
+    <message>
+        <source>{first}, and {count} more</source>
+        <translation type="unfinished">{first}, y {count} más</translation>
+    </message>
+    <message>
+        <source>{mass} DOES NOT FIT ({against})</source>
+        <translation type="unfinished">{mass} NO CUADRA ({against})</translation>
+    </message>
+    <message>
+        <source>{mass} FITS ({against})</source>
+        <translation type="unfinished">{mass} CUADRA ({against})</translation>
+    </message>
+    <message>
+        <source>{name} stands for {first} and for {second}: look at the case and keep one</source>
+        <translation type="unfinished">{name} es {first} y también {second}: mire la caja y deje uno</translation>
+    </message>
+    <message>
+        <source>{number} failed</source>
+        <translation type="unfinished">falló a las {number}</translation>
+    </message>
+    <message>
+        <source>{number} held</source>
+        <translation type="unfinished">retenido desde {number}</translation>
+    </message>
+    <message>
+        <source>{number} missing</source>
+        <translation type="unfinished">faltan {number}</translation>
+    </message>
+    <message>
+        <source>{number} of {whole}</source>
+        <translation type="unfinished">{number} de {whole}</translation>
+    </message>
+    <message>
+        <source>{number} too many</source>
+        <translation type="unfinished">sobran {number}</translation>
+    </message>
+    <message>
+        <source>{product}, version {version}</source>
+        <translation type="unfinished">{product}, versión {version}</translation>
+    </message>
+    <message>
+        <source>{product}, weighed {time}</source>
+        <translation type="unfinished">{product}, pesada {time}</translation>
+    </message>
+    <message>
+        <source>{product}: {mass} kg net</source>
+        <translation type="unfinished">{product}: {mass} kg netos</translation>
+    </message>
+    <message>
+        <source>{serial} must say</source>
+        <translation type="unfinished">{serial} debe decir</translation>
+    </message>
+    <message>
+        <source>{serial}: as recorded</source>
+        <translation type="unfinished">{serial}: como está registrada</translation>
+    </message>
+    <message>
+        <source>{what} failed its check</source>
+        <translation type="unfinished">{what}: no pasó el control</translation>
     </message>
     <message>
         <source>{what} failed its check: put it right, then check it again: {where}</source>
@@ -1474,6 +2986,18 @@
     <message>
         <source>{who} did not sign: to {act}, a PIN or badge is needed</source>
         <translation type="unfinished">{who} no firmó: para {act} hace falta PIN o tarjeta</translation>
+    </message>
+    <message>
+        <source>{who} does not lead: the lead signs first</source>
+        <translation type="unfinished">{who} no es jefe: el jefe firma primero</translation>
+    </message>
+    <message>
+        <source>{who} has no PIN: the manager sets one, station people pin {id}</source>
+        <translation type="unfinished">{who} no tiene PIN: lo pone el gerente, station people pin {id}</translation>
+    </message>
+    <message>
+        <source>{who} is nobody in people.toml</source>
+        <translation type="unfinished">{who} no está en people.toml</translation>
     </message>
     <message>
         <source>{who} may not sign here</source>

@@ -28,6 +28,18 @@
         <translation type="unfinished">ALARMES</translation>
     </message>
     <message>
+        <source>APPROVE</source>
+        <translation type="unfinished">APPROUVER</translation>
+    </message>
+    <message>
+        <source>An open run keeps the dates it was opened with.</source>
+        <translation type="unfinished">Une série ouverte garde ses dates d'ouverture.</translation>
+    </message>
+    <message>
+        <source>Arrived at</source>
+        <translation type="unfinished">Arrivé à</translation>
+    </message>
+    <message>
         <source>BACK</source>
         <translation type="unfinished">RETOUR</translation>
     </message>
@@ -52,6 +64,10 @@
         <translation type="unfinished">À consommer de préférence avant le</translation>
     </message>
     <message>
+        <source>Best before {day}</source>
+        <translation type="unfinished">De préférence avant le {day}</translation>
+    </message>
+    <message>
         <source>CALL LEAD</source>
         <translation type="unfinished">APPEL CHEF</translation>
     </message>
@@ -64,6 +80,10 @@
         <translation type="unfinished">CHANGEMENT, HORLOGE</translation>
     </message>
     <message>
+        <source>CHECK THE SCALE</source>
+        <translation type="unfinished">CONTRÔLEZ LA BALANCE</translation>
+    </message>
+    <message>
         <source>CHECKS</source>
         <translation type="unfinished">CONTRÔLES</translation>
     </message>
@@ -72,8 +92,16 @@
         <translation type="unfinished">EFFACER</translation>
     </message>
     <message>
-        <source>CO2</source>
-        <translation type="unfinished">CO2</translation>
+        <source>CLEAR LINE</source>
+        <translation type="unfinished">LIGNE VIDE</translation>
+    </message>
+    <message>
+        <source>CLOCK</source>
+        <translation type="unfinished">HORLOGE</translation>
+    </message>
+    <message>
+        <source>COUNT</source>
+        <translation type="unfinished">COMPTER</translation>
     </message>
     <message>
         <source>COUNTED</source>
@@ -84,12 +112,28 @@
         <translation type="unfinished">COUPÉ LE</translation>
     </message>
     <message>
+        <source>Came</source>
+        <translation type="unfinished">Reçu</translation>
+    </message>
+    <message>
+        <source>Checked {stage}. Bags wait meanwhile.</source>
+        <translation type="unfinished">Contrôle : {stage}. Les sacs attendent.</translation>
+    </message>
+    <message>
         <source>DECIDE</source>
         <translation type="unfinished">DÉCIDER</translation>
     </message>
     <message>
+        <source>DESTROYED</source>
+        <translation type="unfinished">DÉTRUITE</translation>
+    </message>
+    <message>
         <source>DO NOT SIGN</source>
         <translation type="unfinished">NE PAS SIGNER</translation>
+    </message>
+    <message>
+        <source>DOUBT</source>
+        <translation type="unfinished">DOUTE</translation>
     </message>
     <message>
         <source>DRAW</source>
@@ -100,8 +144,24 @@
         <translation type="unfinished">JETER</translation>
     </message>
     <message>
+        <source>Due at {time}.</source>
+        <translation type="unfinished">À faire à {time}.</translation>
+    </message>
+    <message>
+        <source>EMPTY</source>
+        <translation type="unfinished">VIDE</translation>
+    </message>
+    <message>
+        <source>EMPTY BAG</source>
+        <translation type="unfinished">SAC VIDE</translation>
+    </message>
+    <message>
         <source>EMPTY PAN</source>
         <translation type="unfinished">VIDEZ</translation>
+    </message>
+    <message>
+        <source>EMPTY THE PAN</source>
+        <translation type="unfinished">VIDEZ LE PLATEAU</translation>
     </message>
     <message>
         <source>END</source>
@@ -116,12 +176,24 @@
         <translation type="unfinished">ENTRER</translation>
     </message>
     <message>
+        <source>FAILS</source>
+        <translation type="unfinished">ÉCHEC</translation>
+    </message>
+    <message>
         <source>FILTER</source>
         <translation type="unfinished">FILTRER</translation>
     </message>
     <message>
+        <source>FINISHING</source>
+        <translation type="unfinished">SE TERMINE</translation>
+    </message>
+    <message>
         <source>FIRST-OFF</source>
         <translation type="unfinished">PREMIÈRE</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation type="unfinished">De qui</translation>
     </message>
     <message>
         <source>GIVE UP</source>
@@ -132,12 +204,20 @@
         <translation type="unfinished">CONTINUER</translation>
     </message>
     <message>
+        <source>Given up: nothing is recorded.</source>
+        <translation type="unfinished">Abandonné : rien n'est enregistré.</translation>
+    </message>
+    <message>
         <source>Good bags: {count} of {order}, set aside: {aside}</source>
         <translation type="unfinished">Sacs bons : {count} sur {order}, écartés : {aside}</translation>
     </message>
     <message>
         <source>Good bags: {count}, set aside: {aside}</source>
         <translation type="unfinished">Sacs bons : {count}, écartés : {aside}</translation>
+    </message>
+    <message>
+        <source>HELD</source>
+        <translation type="unfinished">BLOQUÉ</translation>
     </message>
     <message>
         <source>HOLD</source>
@@ -152,8 +232,20 @@
         <translation type="unfinished">RESTE BLOQUÉ</translation>
     </message>
     <message>
+        <source>HOLDS</source>
+        <translation type="unfinished">BON</translation>
+    </message>
+    <message>
         <source>I HAVE SEEN IT</source>
         <translation type="unfinished">JE L'AI VU</translation>
+    </message>
+    <message>
+        <source>I see it there</source>
+        <translation type="unfinished">je l'y vois</translation>
+    </message>
+    <message>
+        <source>Issued − used − spoiled − samples − returned</source>
+        <translation type="unfinished">Sorties − utilisées − gâchées − échantillons − rendues</translation>
     </message>
     <message>
         <source>KEEP</source>
@@ -172,6 +264,10 @@
         <translation type="unfinished">LANGUE</translation>
     </message>
     <message>
+        <source>LAST</source>
+        <translation type="unfinished">DERNIÈRE</translation>
+    </message>
+    <message>
         <source>LEAD</source>
         <translation type="unfinished">CHEF</translation>
     </message>
@@ -180,12 +276,28 @@
         <translation type="unfinished">LEVEZ SAC</translation>
     </message>
     <message>
+        <source>LIFT THE BAG OFF</source>
+        <translation type="unfinished">RETIREZ LE SAC</translation>
+    </message>
+    <message>
+        <source>LIFT THE WEIGHTS OFF</source>
+        <translation type="unfinished">RETIREZ LES POIDS</translation>
+    </message>
+    <message>
         <source>LINE</source>
         <translation type="unfinished">LIGNE</translation>
     </message>
     <message>
+        <source>LOAD</source>
+        <translation type="unfinished">CHARGER</translation>
+    </message>
+    <message>
         <source>LOAD AGAIN</source>
         <translation type="unfinished">RECHARGER</translation>
+    </message>
+    <message>
+        <source>LOAD CLEAN</source>
+        <translation type="unfinished">CHARGER PROPRE</translation>
     </message>
     <message>
         <source>LOOK UP</source>
@@ -220,8 +332,48 @@
         <translation type="unfinished">Chef {who}, à la balance {person}</translation>
     </message>
     <message>
+        <source>Line stands: {reason}. Look, then touch</source>
+        <translation type="unfinished">Ligne arrêtée : {reason}. Regardez, puis touchez</translation>
+    </message>
+    <message>
+        <source>Look, then touch</source>
+        <translation type="unfinished">Regardez, puis touchez</translation>
+    </message>
+    <message>
+        <source>Looking …</source>
+        <translation type="unfinished">Recherche …</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation type="unfinished">Lot</translation>
+    </message>
+    <message>
+        <source>Lot {lot} is held, and every bag that may hold some of it.</source>
+        <translation type="unfinished">Lot {lot} bloqué, et tout sac qui peut en contenir.</translation>
+    </message>
+    <message>
+        <source>Lot {lot} is released, and the bags that were held with it.</source>
+        <translation type="unfinished">Lot {lot} libéré, et les sacs bloqués avec lui.</translation>
+    </message>
+    <message>
+        <source>Lot {lot} received and held.</source>
+        <translation type="unfinished">Lot {lot} reçu et bloqué.</translation>
+    </message>
+    <message>
+        <source>Lot {lot} received.</source>
+        <translation type="unfinished">Lot {lot} reçu.</translation>
+    </message>
+    <message>
+        <source>Lot {lot}: {move}, on record.</source>
+        <translation type="unfinished">Lot {lot} : {move}, enregistré.</translation>
+    </message>
+    <message>
         <source>MANAGER</source>
         <translation type="unfinished">GÉRANT</translation>
+    </message>
+    <message>
+        <source>MISMATCH</source>
+        <translation type="unfinished">DIFFÉRENT</translation>
     </message>
     <message>
         <source>MORE</source>
@@ -232,12 +384,36 @@
         <translation type="unfinished">Net moyen {mass}</translation>
     </message>
     <message>
+        <source>NEAR MAX</source>
+        <translation type="unfinished">PRÈS DU MAX</translation>
+    </message>
+    <message>
+        <source>NEAR THE TARE</source>
+        <translation type="unfinished">PRÈS DE LA TARE</translation>
+    </message>
+    <message>
+        <source>NEVER CAME OUT</source>
+        <translation type="unfinished">JAMAIS SORTIE</translation>
+    </message>
+    <message>
         <source>NEW HOLD</source>
         <translation type="unfinished">NOUVEAU BLOCAGE</translation>
     </message>
     <message>
         <source>NO READING</source>
         <translation type="unfinished">SANS POIDS</translation>
+    </message>
+    <message>
+        <source>NO RUN IS OPEN</source>
+        <translation type="unfinished">AUCUNE SÉRIE OUVERTE</translation>
+    </message>
+    <message>
+        <source>NOMINAL</source>
+        <translation type="unfinished">NOMINAL</translation>
+    </message>
+    <message>
+        <source>NOW</source>
+        <translation type="unfinished">MAINTENANT</translation>
     </message>
     <message>
         <source>NUMBERS</source>
@@ -252,16 +428,52 @@
         <translation type="unfinished">Aucune alarme. Ce qui ne demande personne est gardé comme événement.</translation>
     </message>
     <message>
+        <source>No bag is suspect.</source>
+        <translation type="unfinished">Aucun sac suspect.</translation>
+    </message>
+    <message>
         <source>No good bag yet</source>
         <translation type="unfinished">Pas encore de sac bon</translation>
+    </message>
+    <message>
+        <source>No label is in doubt</source>
+        <translation type="unfinished">Aucune étiquette douteuse</translation>
+    </message>
+    <message>
+        <source>No lot is on the line: scan one.</source>
+        <translation type="unfinished">Aucun lot sur la ligne : lisez-en un.</translation>
+    </message>
+    <message>
+        <source>No roll is in</source>
+        <translation type="unfinished">Aucun rouleau en place</translation>
+    </message>
+    <message>
+        <source>No run is open</source>
+        <translation type="unfinished">Aucune série ouverte</translation>
     </message>
     <message>
         <source>No run open</source>
         <translation type="unfinished">Aucune série ouverte</translation>
     </message>
     <message>
+        <source>Not recorded: {why}</source>
+        <translation type="unfinished">Non enregistré : {why}</translation>
+    </message>
+    <message>
+        <source>Nothing is open.</source>
+        <translation type="unfinished">Rien n'est ouvert.</translation>
+    </message>
+    <message>
         <source>OF THE PACKER</source>
         <translation type="unfinished">DE L'EMBALLEUR</translation>
+    </message>
+    <message>
+        <source>OLD ONE DESTROYED</source>
+        <translation type="unfinished">ANCIENNE DÉTRUITE</translation>
+    </message>
+    <message>
+        <source>ON ITS BAG</source>
+        <translation type="unfinished">SUR SON SAC</translation>
     </message>
     <message>
         <source>OPEN</source>
@@ -276,8 +488,24 @@
         <translation type="unfinished">TERMINÉ</translation>
     </message>
     <message>
+        <source>On record {bags}, counted {count}</source>
+        <translation type="unfinished">Enregistrés {bags}, comptés {count}</translation>
+    </message>
+    <message>
+        <source>On record {bags}, counted {count}: {difference} fewer. Why?</source>
+        <translation type="unfinished">Enregistrés {bags}, comptés {count} : {difference} de moins. Pourquoi ?</translation>
+    </message>
+    <message>
+        <source>On record {bags}, counted {count}: {difference} more. Why?</source>
+        <translation type="unfinished">Enregistrés {bags}, comptés {count} : {difference} de plus. Pourquoi ?</translation>
+    </message>
+    <message>
         <source>On the scale</source>
         <translation type="unfinished">À la balance</translation>
+    </message>
+    <message>
+        <source>Open a run first: a check is made at its loads.</source>
+        <translation type="unfinished">Ouvrez d'abord une série : le contrôle se fait à ses charges.</translation>
     </message>
     <message>
         <source>Order: open</source>
@@ -297,15 +525,39 @@
     </message>
     <message>
         <source>PAPER</source>
-        <translation type="unfinished">PAPIER</translation>
+        <translation type="unfinished">BON</translation>
     </message>
     <message>
         <source>PRINT</source>
         <translation type="unfinished">IMPRIMER</translation>
     </message>
     <message>
-        <source>QA</source>
-        <translation type="unfinished">QUALITÉ</translation>
+        <source>PRINT AGAIN</source>
+        <translation type="unfinished">RÉIMPRIMER</translation>
+    </message>
+    <message>
+        <source>PUT AN EMPTY BAG ON</source>
+        <translation type="unfinished">POSEZ UN SAC VIDE</translation>
+    </message>
+    <message>
+        <source>PUT ON {weights}</source>
+        <translation type="unfinished">POSEZ {weights}</translation>
+    </message>
+    <message>
+        <source>Print again: {what}</source>
+        <translation type="unfinished">Réimprimer : {what}</translation>
+    </message>
+    <message>
+        <source>QA holds the button</source>
+        <translation type="unfinished">la qualité maintient</translation>
+    </message>
+    <message>
+        <source>QA or a manager releases a lot: touch WHO and choose your name</source>
+        <translation type="unfinished">la qualité ou un responsable libère un lot : touchez QUI et votre nom</translation>
+    </message>
+    <message>
+        <source>QA said go on</source>
+        <translation type="unfinished">la qualité dit de continuer</translation>
     </message>
     <message>
         <source>QUALITY</source>
@@ -324,6 +576,10 @@
         <translation type="unfinished">ENREGISTRER PROPOSITION</translation>
     </message>
     <message>
+        <source>REFUSE</source>
+        <translation type="unfinished">REFUSER</translation>
+    </message>
+    <message>
         <source>REHEARSE</source>
         <translation type="unfinished">RÉPÉTER</translation>
     </message>
@@ -340,24 +596,92 @@
         <translation type="unfinished">LIBÉRER L'AVANT</translation>
     </message>
     <message>
+        <source>REPRINT</source>
+        <translation type="unfinished">RÉIMPRESSION</translation>
+    </message>
+    <message>
+        <source>RETURN</source>
+        <translation type="unfinished">RENDRE</translation>
+    </message>
+    <message>
+        <source>RETURNED</source>
+        <translation type="unfinished">RENDUES</translation>
+    </message>
+    <message>
         <source>ROLL</source>
         <translation type="unfinished">ROULEAU</translation>
+    </message>
+    <message>
+        <source>ROLL IN</source>
+        <translation type="unfinished">METTRE ROULEAU</translation>
+    </message>
+    <message>
+        <source>ROLL OUT</source>
+        <translation type="unfinished">SORTIR ROULEAU</translation>
     </message>
     <message>
         <source>RUN</source>
         <translation type="unfinished">SÉRIE</translation>
     </message>
     <message>
+        <source>RUN, then SERVICE (F9), SWAP</source>
+        <translation type="unfinished">SÉRIE, puis SERVICE (F9), ÉCHANGE</translation>
+    </message>
+    <message>
         <source>RUN, then {door} ({key})</source>
         <translation type="unfinished">SÉRIE, puis {door} ({key})</translation>
+    </message>
+    <message>
+        <source>Refused</source>
+        <translation type="unfinished">Refusé</translation>
+    </message>
+    <message>
+        <source>Refused. Count the bags first.</source>
+        <translation type="unfinished">Refusé. Comptez d'abord les sacs.</translation>
+    </message>
+    <message>
+        <source>Refused. Look at another clock and say why first.</source>
+        <translation type="unfinished">Refusé. Regardez une autre horloge et dites d'abord pourquoi.</translation>
+    </message>
+    <message>
+        <source>Refused. No run is open.</source>
+        <translation type="unfinished">Refusé. Aucune série ouverte.</translation>
+    </message>
+    <message>
+        <source>Refused. Say which label, why, and where the old one is.</source>
+        <translation type="unfinished">Refusé. Dites quelle étiquette, pourquoi, et où est l'ancienne.</translation>
+    </message>
+    <message>
+        <source>Refused. Scan the roll and key in its labels first.</source>
+        <translation type="unfinished">Refusé. Lisez d'abord le rouleau et tapez ses étiquettes.</translation>
+    </message>
+    <message>
+        <source>Refused. Touch the two who sign, the lead first.</source>
+        <translation type="unfinished">Refusé. Touchez les deux qui signent, le chef d'abord.</translation>
+    </message>
+    <message>
+        <source>Refused. Touch who signs.</source>
+        <translation type="unfinished">Refusé. Touchez qui signe.</translation>
     </message>
     <message>
         <source>Refused. {why}</source>
         <translation type="unfinished">Refusé. {why}</translation>
     </message>
     <message>
+        <source>Roll {roll} is in. Count it out</source>
+        <translation type="unfinished">Rouleau {roll} en place. Comptez-le à la sortie</translation>
+    </message>
+    <message>
+        <source>Roll {roll}: why {difference}?</source>
+        <translation type="unfinished">Rouleau {roll} : pourquoi {difference} ?</translation>
+    </message>
+    <message>
         <source>Run open</source>
         <translation type="unfinished">Série ouverte</translation>
+    </message>
+    <message>
+        <source>SAMPLES</source>
+        <translation type="unfinished">ÉCHANTILLONS</translation>
     </message>
     <message>
         <source>SCALE</source>
@@ -366,6 +690,10 @@
     <message>
         <source>SCAN</source>
         <translation type="unfinished">LECTURE</translation>
+    </message>
+    <message>
+        <source>SCAN THE FILM LOT</source>
+        <translation type="unfinished">LISEZ LE LOT DE FILM</translation>
     </message>
     <message>
         <source>SEAL</source>
@@ -396,6 +724,10 @@
         <translation type="unfinished">SIGNER LE JOUR</translation>
     </message>
     <message>
+        <source>SPOILED</source>
+        <translation type="unfinished">GÂCHÉES</translation>
+    </message>
+    <message>
         <source>START CHECK</source>
         <translation type="unfinished">COMMENCER CONTRÔLE</translation>
     </message>
@@ -412,6 +744,18 @@
         <translation type="unfinished">ARRÊT</translation>
     </message>
     <message>
+        <source>STUDY {count} BAGS</source>
+        <translation type="unfinished">ÉTUDE DE {count} SACS</translation>
+    </message>
+    <message>
+        <source>SUSPECT BAGS</source>
+        <translation type="unfinished">SACS SUSPECTS</translation>
+    </message>
+    <message>
+        <source>Scan the label on a bag</source>
+        <translation type="unfinished">Lisez l'étiquette d'un sac</translation>
+    </message>
+    <message>
         <source>Sign as the second person to {act}</source>
         <translation type="unfinished">Signez en second pour {act}</translation>
     </message>
@@ -420,8 +764,16 @@
         <translation type="unfinished">Signez pour {act}</translation>
     </message>
     <message>
+        <source>Signed and on record.</source>
+        <translation type="unfinished">Signé et enregistré.</translation>
+    </message>
+    <message>
         <source>Start a run</source>
         <translation type="unfinished">Ouvrir une série</translation>
+    </message>
+    <message>
+        <source>Study kept: mean {mean}, s {spread}, {count} bags</source>
+        <translation type="unfinished">Étude gardée : moyenne {mean}, s {spread}, {count} sacs</translation>
     </message>
     <message>
         <source>T2, T1, nominal</source>
@@ -440,6 +792,18 @@
         <translation type="unfinished">TARE</translation>
     </message>
     <message>
+        <source>THE SCALE FAILS: its bags are held, call maintenance</source>
+        <translation type="unfinished">LA BALANCE ÉCHOUE : ses sacs sont bloqués, appelez la maintenance</translation>
+    </message>
+    <message>
+        <source>THE SCALE HOLDS</source>
+        <translation type="unfinished">LA BALANCE EST BONNE</translation>
+    </message>
+    <message>
+        <source>THE SCALE HOLDS, beyond its first limit: have it adjusted soon</source>
+        <translation type="unfinished">LA BALANCE EST BONNE, au-delà de sa première limite : faites-la régler bientôt</translation>
+    </message>
+    <message>
         <source>TRACE</source>
         <translation type="unfinished">TRAÇAGE</translation>
     </message>
@@ -448,8 +812,24 @@
         <translation type="unfinished">FORMATION</translation>
     </message>
     <message>
+        <source>The next check is {stage}.</source>
+        <translation type="unfinished">Le prochain contrôle : {stage}.</translation>
+    </message>
+    <message>
+        <source>The run ended: nothing is recorded.</source>
+        <translation type="unfinished">La série est close : rien n'est enregistré.</translation>
+    </message>
+    <message>
+        <source>The run ended: the check was given up.</source>
+        <translation type="unfinished">La série est close : contrôle abandonné.</translation>
+    </message>
+    <message>
         <source>The scale's own indication counts. If this screen and the scale differ, the scale counts: stop and call the lead.</source>
         <translation type="unfinished">L'indication de la balance fait foi. Si cet écran et la balance diffèrent, c'est la balance qui compte : arrêtez et appelez le chef.</translation>
+    </message>
+    <message>
+        <source>There is no run before</source>
+        <translation type="unfinished">Aucune série avant</translation>
     </message>
     <message>
         <source>Touch your name first.</source>
@@ -460,12 +840,32 @@
         <translation type="unfinished">À consommer jusqu'au</translation>
     </message>
     <message>
+        <source>Use by {day}</source>
+        <translation type="unfinished">À consommer jusqu'au {day}</translation>
+    </message>
+    <message>
         <source>WAIT</source>
         <translation type="unfinished">ATTENDEZ</translation>
     </message>
     <message>
+        <source>WARN</source>
+        <translation type="unfinished">ALERTE</translation>
+    </message>
+    <message>
+        <source>WASTE</source>
+        <translation type="unfinished">PERTE</translation>
+    </message>
+    <message>
+        <source>WEIGH AN EMPTY BAG</source>
+        <translation type="unfinished">PESEZ UN SAC VIDE</translation>
+    </message>
+    <message>
         <source>WEIGH ONE BAG</source>
         <translation type="unfinished">PESER UN SAC</translation>
+    </message>
+    <message>
+        <source>WHO</source>
+        <translation type="unfinished">QUI</translation>
     </message>
     <message>
         <source>WIPE PAN</source>
@@ -476,12 +876,52 @@
         <translation type="unfinished">CALCULER</translation>
     </message>
     <message>
+        <source>Weigh again in this order: net as shown, less the whole error, less even growth</source>
+        <translation type="unfinished">Repeser dans cet ordre : net affiché, moins l'erreur entière, moins la dérive régulière</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation type="unfinished">Quoi</translation>
+    </message>
+    <message>
+        <source>What becomes of the bags?</source>
+        <translation type="unfinished">Que deviennent les sacs ?</translation>
+    </message>
+    <message>
+        <source>Who decides?</source>
+        <translation type="unfinished">Qui décide ?</translation>
+    </message>
+    <message>
+        <source>Who leads touches why the line may go on</source>
+        <translation type="unfinished">Le chef touche pourquoi la ligne peut continuer</translation>
+    </message>
+    <message>
+        <source>Why does the line stop?</source>
+        <translation type="unfinished">Pourquoi la ligne s'arrête-t-elle ?</translation>
+    </message>
+    <message>
         <source>Why is it set aside?</source>
         <translation type="unfinished">Pourquoi l'écarter ?</translation>
     </message>
     <message>
+        <source>Why? Choose or type the reason.</source>
+        <translation type="unfinished">Pourquoi ? Choisissez ou tapez la raison.</translation>
+    </message>
+    <message>
+        <source>Writing …</source>
+        <translation type="unfinished">Écriture …</translation>
+    </message>
+    <message>
+        <source>Zero stepped by {step} between {before} and {after}.</source>
+        <translation type="unfinished">Le zéro a sauté de {step} entre {before} et {after}.</translation>
+    </message>
+    <message>
         <source>a bag is on the pan: finish it and lift it, then end the run</source>
         <translation type="unfinished">un sac est sur le plateau : finissez-le, levez-le, puis closez la série</translation>
+    </message>
+    <message>
+        <source>a case was packed short or over</source>
+        <translation type="unfinished">une caisse mal comptée</translation>
     </message>
     <message>
         <source>a check failed</source>
@@ -498,6 +938,10 @@
     <message>
         <source>a check is overdue</source>
         <translation type="unfinished">un contrôle est en retard</translation>
+    </message>
+    <message>
+        <source>a copy was printed</source>
+        <translation type="unfinished">une copie a été imprimée</translation>
     </message>
     <message>
         <source>a cover is open: close it</source>
@@ -524,6 +968,10 @@
         <translation type="unfinished">un lot devrait être vide</translation>
     </message>
     <message>
+        <source>a new code is made</source>
+        <translation type="unfinished">un nouveau code est créé</translation>
+    </message>
+    <message>
         <source>a new roll begins with a first-off</source>
         <translation type="unfinished">un nouveau rouleau commence par une première étiquette</translation>
     </message>
@@ -536,12 +984,52 @@
         <translation type="unfinished">une série est ouverte : closez-la avant la suivante</translation>
     </message>
     <message>
+        <source>a run needs a lead and a person on the scale</source>
+        <translation type="unfinished">une série demande un chef et une personne à la balance</translation>
+    </message>
+    <message>
+        <source>adds up</source>
+        <translation type="unfinished">le compte y est</translation>
+    </message>
+    <message>
         <source>after a stop</source>
         <translation type="unfinished">après un arrêt</translation>
     </message>
     <message>
+        <source>all 999 lot codes of {day} are used: give a code by hand</source>
+        <translation type="unfinished">les 999 codes de lot du {day} sont pris : donnez un code à la main</translation>
+    </message>
+    <message>
+        <source>all loads are taken</source>
+        <translation type="unfinished">toutes les charges sont prises</translation>
+    </message>
+    <message>
+        <source>an alarm is not shelved for {minutes} minutes: allowed are {allowed}</source>
+        <translation type="unfinished">une alarme ne se reporte pas de {minutes} minutes : permis {allowed}</translation>
+    </message>
+    <message>
+        <source>an empty bag weighs {mass}, {more} more than the tare taken off</source>
+        <translation type="unfinished">un sac vide pèse {mass}, {more} de plus que la tare retirée</translation>
+    </message>
+    <message>
+        <source>an order of {count} bags: give 1 or more, or leave it open</source>
+        <translation type="unfinished">une commande de {count} sacs : donnez 1 ou plus, ou laissez ouvert</translation>
+    </message>
+    <message>
         <source>and {count} more, below these</source>
         <translation type="unfinished">et {count} de plus, au-dessous</translation>
+    </message>
+    <message>
+        <source>another code was scanned</source>
+        <translation type="unfinished">un autre code a été lu</translation>
+    </message>
+    <message>
+        <source>another scale is here, {here}; in use is {known}: take it into use, {where}</source>
+        <translation type="unfinished">une autre balance est là, {here} ; en service : {known} : mettez-la en service, {where}</translation>
+    </message>
+    <message>
+        <source>applied</source>
+        <translation type="unfinished">collée</translation>
     </message>
     <message>
         <source>approve a label</source>
@@ -556,8 +1044,28 @@
         <translation type="unfinished">approuver ou refuser une cible</translation>
     </message>
     <message>
+        <source>approved</source>
+        <translation type="unfinished">approuvée</translation>
+    </message>
+    <message>
+        <source>as found</source>
+        <translation type="unfinished">avant réglage</translation>
+    </message>
+    <message>
+        <source>as left</source>
+        <translation type="unfinished">après réglage</translation>
+    </message>
+    <message>
+        <source>as left, after its adjustment</source>
+        <translation type="unfinished">après son réglage</translation>
+    </message>
+    <message>
         <source>as people.toml says</source>
         <translation type="unfinished">selon people.toml</translation>
+    </message>
+    <message>
+        <source>as weighed</source>
+        <translation type="unfinished">comme pesé</translation>
     </message>
     <message>
         <source>asked the line …</source>
@@ -568,6 +1076,10 @@
         <translation type="unfinished">au hasard</translation>
     </message>
     <message>
+        <source>back</source>
+        <translation type="unfinished">en arrière</translation>
+    </message>
+    <message>
         <source>bag</source>
         <translation type="unfinished">sac</translation>
     </message>
@@ -576,20 +1088,68 @@
         <translation type="unfinished">sac {code}, lot de film {lot} sans étude de tare : faites-la : {where}</translation>
     </message>
     <message>
+        <source>bag {code}: rework of {lot}, last day {day}</source>
+        <translation type="unfinished">sac {code} : reprise de {lot}, dernier jour {day}</translation>
+    </message>
+    <message>
+        <source>bag {serial} has had {copies} already: the lead signs for the next one</source>
+        <translation type="unfinished">le sac {serial} a déjà eu {copies} : le chef signe la suivante</translation>
+    </message>
+    <message>
+        <source>bag {serial} has had {count} copies: set it aside</source>
+        <translation type="unfinished">le sac {serial} a eu {count} copies : écartez-le</translation>
+    </message>
+    <message>
+        <source>bag {serial} is held: it gets no label before QA has released it</source>
+        <translation type="unfinished">sac {serial} bloqué : pas d'étiquette avant que la qualité le libère</translation>
+    </message>
+    <message>
         <source>bags</source>
         <translation type="unfinished">sacs</translation>
+    </message>
+    <message>
+        <source>bags are taken again: {why}</source>
+        <translation type="unfinished">les sacs sont repris : {why}</translation>
+    </message>
+    <message>
+        <source>bags left on the line were set aside or cooled</source>
+        <translation type="unfinished">les sacs restés sur la ligne sont écartés ou refroidis</translation>
+    </message>
+    <message>
+        <source>bags since then looked at</source>
+        <translation type="unfinished">sacs depuis lors vérifiés</translation>
+    </message>
+    <message>
+        <source>bin and belt empty</source>
+        <translation type="unfinished">bac et tapis vides</translation>
+    </message>
+    <message>
+        <source>both on the label</source>
+        <translation type="unfinished">les deux sur l'étiquette</translation>
     </message>
     <message>
         <source>break</source>
         <translation type="unfinished">pause</translation>
     </message>
     <message>
+        <source>burst after its label, destroyed</source>
+        <translation type="unfinished">éclaté après étiquette, détruit</translation>
+    </message>
+    <message>
         <source>burst seal</source>
         <translation type="unfinished">soudure ouverte</translation>
     </message>
     <message>
+        <source>call QA</source>
+        <translation type="unfinished">appelez la qualité</translation>
+    </message>
+    <message>
         <source>call somebody</source>
         <translation type="unfinished">appeler quelqu'un</translation>
+    </message>
+    <message>
+        <source>chance to pass the official test</source>
+        <translation type="unfinished">chance de passer le test officiel</translation>
     </message>
     <message>
         <source>change or explain a label roll</source>
@@ -640,8 +1200,16 @@
         <translation type="unfinished">fermée</translation>
     </message>
     <message>
+        <source>code</source>
+        <translation type="unfinished">code</translation>
+    </message>
+    <message>
         <source>compare the label, then clear the scan</source>
         <translation type="unfinished">comparez l'étiquette, puis réglez la lecture</translation>
+    </message>
+    <message>
+        <source>component {component} is not known: allowed are {allowed}</source>
+        <translation type="unfinished">composant {component} inconnu : permis {allowed}</translation>
     </message>
     <message>
         <source>confirm date and time</source>
@@ -656,12 +1224,20 @@
         <translation type="unfinished">corriger ce qui est enregistré</translation>
     </message>
     <message>
+        <source>count on the core was wrong</source>
+        <translation type="unfinished">le compte du rouleau était faux</translation>
+    </message>
+    <message>
         <source>count the bags of the run before: {where}</source>
         <translation type="unfinished">comptez les sacs de la série d'avant : {where}</translation>
     </message>
     <message>
         <source>date or time is in doubt</source>
         <translation type="unfinished">date ou heure douteuse</translation>
+    </message>
+    <message>
+        <source>dated step</source>
+        <translation type="unfinished">saut daté</translation>
     </message>
     <message>
         <source>day</source>
@@ -676,6 +1252,10 @@
         <translation type="unfinished">veille</translation>
     </message>
     <message>
+        <source>day, month</source>
+        <translation type="unfinished">jour, mois</translation>
+    </message>
+    <message>
         <source>decide about suspect bags</source>
         <translation type="unfinished">décider des sacs suspects</translation>
     </message>
@@ -684,8 +1264,24 @@
         <translation type="unfinished">décider du sort d'un sac</translation>
     </message>
     <message>
+        <source>declared tare {mass}</source>
+        <translation type="unfinished">tare déclarée {mass}</translation>
+    </message>
+    <message>
+        <source>destroyed</source>
+        <translation type="unfinished">détruite</translation>
+    </message>
+    <message>
         <source>done</source>
         <translation type="unfinished">fait</translation>
+    </message>
+    <message>
+        <source>empty</source>
+        <translation type="unfinished">vide</translation>
+    </message>
+    <message>
+        <source>empty by now?</source>
+        <translation type="unfinished">déjà vide ?</translation>
     </message>
     <message>
         <source>end a run</source>
@@ -700,6 +1296,18 @@
         <translation type="unfinished">enregistrer ceci</translation>
     </message>
     <message>
+        <source>even</source>
+        <translation type="unfinished">régul.</translation>
+    </message>
+    <message>
+        <source>even growth</source>
+        <translation type="unfinished">dérive régulière</translation>
+    </message>
+    <message>
+        <source>expired</source>
+        <translation type="unfinished">périmé</translation>
+    </message>
+    <message>
         <source>expired – take it off the line</source>
         <translation type="unfinished">périmé – retirez-le de la ligne</translation>
     </message>
@@ -710,6 +1318,14 @@
     <message>
         <source>fetch the next roll</source>
         <translation type="unfinished">apportez le rouleau suivant</translation>
+    </message>
+    <message>
+        <source>fewer</source>
+        <translation type="unfinished">de moins</translation>
+    </message>
+    <message>
+        <source>fewer than {count} labels are left</source>
+        <translation type="unfinished">il reste moins de {count} étiquettes</translation>
     </message>
     <message>
         <source>fill a case or close a pallet</source>
@@ -724,6 +1340,10 @@
         <translation type="unfinished">film ou étiquettes</translation>
     </message>
     <message>
+        <source>finishing</source>
+        <translation type="unfinished">se termine</translation>
+    </message>
+    <message>
         <source>first label</source>
         <translation type="unfinished">première étiquette</translation>
     </message>
@@ -736,6 +1356,14 @@
         <translation type="unfinished">corps étranger</translation>
     </message>
     <message>
+        <source>forward</source>
+        <translation type="unfinished">en avant</translation>
+    </message>
+    <message>
+        <source>free</source>
+        <translation type="unfinished">libre</translation>
+    </message>
+    <message>
         <source>go on after a pause</source>
         <translation type="unfinished">reprendre après une pause</translation>
     </message>
@@ -744,8 +1372,32 @@
         <translation type="unfinished">reprendre après un arrêt</translation>
     </message>
     <message>
+        <source>gone on after a stop: {why}</source>
+        <translation type="unfinished">repris après un arrêt : {why}</translation>
+    </message>
+    <message>
         <source>gross weight</source>
         <translation type="unfinished">poids brut</translation>
+    </message>
+    <message>
+        <source>guards are shut and tools are counted</source>
+        <translation type="unfinished">protecteurs fermés, outils comptés</translation>
+    </message>
+    <message>
+        <source>hands and tools are washed</source>
+        <translation type="unfinished">mains et outils lavés</translation>
+    </message>
+    <message>
+        <source>harvested</source>
+        <translation type="unfinished">récolté</translation>
+    </message>
+    <message>
+        <source>held</source>
+        <translation type="unfinished">bloqué</translation>
+    </message>
+    <message>
+        <source>held at the line</source>
+        <translation type="unfinished">bloqué à la ligne</translation>
     </message>
     <message>
         <source>held – call QA</source>
@@ -760,20 +1412,60 @@
         <translation type="unfinished">maintenir appuyé</translation>
     </message>
     <message>
+        <source>hold stays</source>
+        <translation type="unfinished">reste bloqué</translation>
+    </message>
+    <message>
+        <source>hold the button</source>
+        <translation type="unfinished">maintenir appuyé</translation>
+    </message>
+    <message>
         <source>hold, no record</source>
         <translation type="unfinished">bloquer, sans relevé</translation>
+    </message>
+    <message>
+        <source>in doubt</source>
+        <translation type="unfinished">douteuse</translation>
     </message>
     <message>
         <source>in the bag {mass}</source>
         <translation type="unfinished">dans le sac {mass}</translation>
     </message>
     <message>
+        <source>in the printer</source>
+        <translation type="unfinished">dans l'imprimante</translation>
+    </message>
+    <message>
+        <source>it came too slowly, or was too short, for a scanner</source>
+        <translation type="unfinished">trop lent, ou trop court, pour un lecteur</translation>
+    </message>
+    <message>
+        <source>it came too warm, or damaged: QA decides</source>
+        <translation type="unfinished">arrivé trop chaud ou abîmé : la qualité décide</translation>
+    </message>
+    <message>
         <source>it does not answer: is it switched on, is its cable in?</source>
         <translation type="unfinished">elle ne répond pas : allumée, câble branché ?</translation>
     </message>
     <message>
+        <source>it does not end with Enter</source>
+        <translation type="unfinished">il ne finit pas par Entrée</translation>
+    </message>
+    <message>
+        <source>it lacks what the station's scanner types first</source>
+        <translation type="unfinished">il manque ce que le lecteur du poste tape d'abord</translation>
+    </message>
+    <message>
+        <source>it never came out</source>
+        <translation type="unfinished">jamais sortie</translation>
+    </message>
+    <message>
         <source>it was not out after {seconds} s: look whether it comes out</source>
         <translation type="unfinished">pas sortie après {seconds} s : regardez si elle sort</translation>
+    </message>
+    <message>
+        <source>its bag goes out</source>
+        <translation type="unfinished">son sac sort</translation>
     </message>
     <message>
         <source>its run ended before the printer said that it came out</source>
@@ -784,12 +1476,28 @@
         <translation type="unfinished">sa date limite {day} est passée : closez la série</translation>
     </message>
     <message>
+        <source>jammed in the printer</source>
+        <translation type="unfinished">coincée dans l'imprimante</translation>
+    </message>
+    <message>
         <source>keep, restore or purge the record</source>
         <translation type="unfinished">garder, restaurer ou purger le registre</translation>
     </message>
     <message>
+        <source>label destroyed</source>
+        <translation type="unfinished">étiquette détruite</translation>
+    </message>
+    <message>
         <source>label is void</source>
         <translation type="unfinished">étiquette annulée</translation>
+    </message>
+    <message>
+        <source>label never printed</source>
+        <translation type="unfinished">étiquette jamais imprimée</translation>
+    </message>
+    <message>
+        <source>label of another run taken out</source>
+        <translation type="unfinished">étiquette d'une autre série retirée</translation>
     </message>
     <message>
         <source>label of the roll</source>
@@ -808,6 +1516,10 @@
         <translation type="unfinished">l'étiquette {serial} n'est pas sortie : voyez l'imprimante</translation>
     </message>
     <message>
+        <source>label {serial} is printed again, marked {mark}</source>
+        <translation type="unfinished">l'étiquette {serial} est réimprimée, marquée {mark}</translation>
+    </message>
+    <message>
         <source>label {serial} may still come out: cancel it at the printer, or wait</source>
         <translation type="unfinished">l'étiquette {serial} peut encore sortir : annulez-la à l'imprimante ou attendez</translation>
     </message>
@@ -820,8 +1532,20 @@
         <translation type="unfinished">étiquettes non retirées : retirez-les</translation>
     </message>
     <message>
+        <source>labels on it {count}</source>
+        <translation type="unfinished">étiquettes dessus {count}</translation>
+    </message>
+    <message>
+        <source>last day</source>
+        <translation type="unfinished">dernier jour</translation>
+    </message>
+    <message>
         <source>last label</source>
         <translation type="unfinished">dernière étiquette</translation>
+    </message>
+    <message>
+        <source>last of it</source>
+        <translation type="unfinished">le reste</translation>
     </message>
     <message>
         <source>last {what}</source>
@@ -838,6 +1562,14 @@
     <message>
         <source>leave the full screen</source>
         <translation type="unfinished">quitter le plein écran</translation>
+    </message>
+    <message>
+        <source>line cleared</source>
+        <translation type="unfinished">ligne vidée</translation>
+    </message>
+    <message>
+        <source>loaded</source>
+        <translation type="unfinished">chargé</translation>
     </message>
     <message>
         <source>look at date and time, then sign</source>
@@ -864,12 +1596,52 @@
         <translation type="unfinished">regardez si l'étiquette est entière</translation>
     </message>
     <message>
+        <source>looked at another clock: right now</source>
+        <translation type="unfinished">autre horloge vue : à l'heure</translation>
+    </message>
+    <message>
+        <source>lot code {code} cannot be printed: allowed are 1 to 20 of the characters A-Z 0-9 . / - (no blanks, no small letters)</source>
+        <translation type="unfinished">le code de lot {code} ne peut être imprimé : 1 à 20 caractères A-Z 0-9 . / - (ni blancs ni minuscules)</translation>
+    </message>
+    <message>
+        <source>lot {lot}</source>
+        <translation type="unfinished">lot {lot}</translation>
+    </message>
+    <message>
+        <source>lot {lot} had its last day on {day}: it must not be used</source>
+        <translation type="unfinished">le dernier jour du lot {lot} était le {day} : ne pas l'utiliser</translation>
+    </message>
+    <message>
+        <source>lot {lot} is already in the record as another delivery ({component} from {supplier}, received {day}): leave the code empty to get a new one</source>
+        <translation type="unfinished">le lot {lot} est déjà enregistré pour une autre livraison ({component} de {supplier}, reçu le {day}) : laissez le code vide pour en avoir un nouveau</translation>
+    </message>
+    <message>
+        <source>lot {lot} is held</source>
+        <translation type="unfinished">lot {lot} bloqué</translation>
+    </message>
+    <message>
         <source>lot {lot} is held: take it off and load another: {where}</source>
         <translation type="unfinished">lot {lot} bloqué : retirez-le et chargez-en un autre : {where}</translation>
     </message>
     <message>
+        <source>lot {lot} is nearly empty</source>
+        <translation type="unfinished">lot {lot} presque vide</translation>
+    </message>
+    <message>
+        <source>lot {lot} is not in the record: receive it before the run</source>
+        <translation type="unfinished">le lot {lot} n'est pas enregistré : recevez-le avant la série</translation>
+    </message>
+    <message>
+        <source>lot {lot} is not known: check the code</source>
+        <translation type="unfinished">lot {lot} inconnu : vérifiez le code</translation>
+    </message>
+    <message>
         <source>lot {lot} is not known: receive it first</source>
         <translation type="unfinished">lot {lot} inconnu : réceptionnez-le d'abord</translation>
+    </message>
+    <message>
+        <source>lot {lot} is not on the line: on it are {lots}</source>
+        <translation type="unfinished">le lot {lot} n'est pas sur la ligne : il y a {lots}</translation>
     </message>
     <message>
         <source>lot {lot} is on the line and on no label: take it off: {where}</source>
@@ -880,8 +1652,48 @@
         <translation type="unfinished">le lot {lot} est {component}, absent de {product} : sont admis {allowed}</translation>
     </message>
     <message>
+        <source>lot {lot} is {status}: it must not be used, call QA</source>
+        <translation type="unfinished">lot {lot} {status} : ne pas l'utiliser, appelez la qualité</translation>
+    </message>
+    <message>
         <source>lot {lot} is {why}</source>
         <translation type="unfinished">lot {lot} : {why}</translation>
+    </message>
+    <message>
+        <source>lot {lot} of {supplier} was received already on {day}: load it, do not receive it again</source>
+        <translation type="unfinished">le lot {lot} de {supplier} a déjà été reçu le {day} : chargez-le, ne le recevez pas deux fois</translation>
+    </message>
+    <message>
+        <source>lot {lot}: harvested {harvested} after it was received {received}</source>
+        <translation type="unfinished">lot {lot} : récolté le {harvested}, après sa réception le {received}</translation>
+    </message>
+    <message>
+        <source>lot {lot}: no person holds it; lots.toml says what it is</source>
+        <translation type="unfinished">lot {lot} : personne ne le bloque ; lots.toml le dit</translation>
+    </message>
+    <message>
+        <source>lot {lot}: packed {packed} after it was received {received}</source>
+        <translation type="unfinished">lot {lot} : emballé le {packed}, après sa réception le {received}</translation>
+    </message>
+    <message>
+        <source>lot {lot}: waste needs its mass: weigh it</source>
+        <translation type="unfinished">lot {lot} : la perte demande son poids : pesez-la</translation>
+    </message>
+    <message>
+        <source>lot {lot}: {mass} came: give more than nothing, or no mass</source>
+        <translation type="unfinished">lot {lot} : reçu {mass} : donnez plus que rien, ou pas de poids</translation>
+    </message>
+    <message>
+        <source>lot {lot}: {mass} is below nothing</source>
+        <translation type="unfinished">lot {lot} : {mass} est moins que rien</translation>
+    </message>
+    <message>
+        <source>lot {lot}: {warmth} °C on arrival: allowed are {least} to {most} °C</source>
+        <translation type="unfinished">lot {lot} : {warmth} °C à l'arrivée : permis {least} à {most} °C</translation>
+    </message>
+    <message>
+        <source>lots changed while a bag was on the pan: lift it before the next change</source>
+        <translation type="unfinished">les lots ont changé avec un sac sur le plateau : retirez-le avant le prochain changement</translation>
     </message>
     <message>
         <source>machine</source>
@@ -896,20 +1708,64 @@
         <translation type="unfinished">gérant</translation>
     </message>
     <message>
+        <source>mean {mean}, s {spread}, {count} bags</source>
+        <translation type="unfinished">moyenne {mean}, s {spread}, {count} sacs</translation>
+    </message>
+    <message>
         <source>metal detector</source>
         <translation type="unfinished">détecteur de métaux</translation>
+    </message>
+    <message>
+        <source>more</source>
+        <translation type="unfinished">de plus</translation>
     </message>
     <message>
         <source>move a lot on the line</source>
         <translation type="unfinished">déplacer un lot sur la ligne</translation>
     </message>
     <message>
+        <source>near Max</source>
+        <translation type="unfinished">près du max</translation>
+    </message>
+    <message>
+        <source>near the tare</source>
+        <translation type="unfinished">près de la tare</translation>
+    </message>
+    <message>
+        <source>net</source>
+        <translation type="unfinished">net</translation>
+    </message>
+    <message>
+        <source>never came out</source>
+        <translation type="unfinished">jamais sortie</translation>
+    </message>
+    <message>
+        <source>never printed</source>
+        <translation type="unfinished">jamais imprimée</translation>
+    </message>
+    <message>
         <source>no PIN or badge yet</source>
         <translation type="unfinished">ni PIN ni badge</translation>
     </message>
     <message>
+        <source>no bag is taken: {why}</source>
+        <translation type="unfinished">aucun sac n'est pris : {why}</translation>
+    </message>
+    <message>
         <source>no bag of this is a product</source>
         <translation type="unfinished">aucun de ces sacs n'est un produit</translation>
+    </message>
+    <message>
+        <source>no bag of this run is labelled yet: pack one, then scan its label</source>
+        <translation type="unfinished">aucun sac de cette série n'est étiqueté : emballez-en un, puis lisez son étiquette</translation>
+    </message>
+    <message>
+        <source>no copy</source>
+        <translation type="unfinished">aucune copie</translation>
+    </message>
+    <message>
+        <source>no error at any load</source>
+        <translation type="unfinished">aucune erreur à aucune charge</translation>
     </message>
     <message>
         <source>no label roll is in: scan one in at {where}</source>
@@ -918,6 +1774,14 @@
     <message>
         <source>no labels left: load a roll</source>
         <translation type="unfinished">plus d'étiquettes : chargez un rouleau</translation>
+    </message>
+    <message>
+        <source>no lot of {component} may be used on {day}</source>
+        <translation type="unfinished">aucun lot de {component} n'est utilisable le {day}</translation>
+    </message>
+    <message>
+        <source>no old product on line, pan or floor</source>
+        <translation type="unfinished">plus d'ancien produit sur ligne, plateau, sol</translation>
     </message>
     <message>
         <source>no product</source>
@@ -932,12 +1796,24 @@
         <translation type="unfinished">pas de mesure avec un sac sur le plateau</translation>
     </message>
     <message>
+        <source>no roll is in</source>
+        <translation type="unfinished">aucun rouleau en place</translation>
+    </message>
+    <message>
         <source>no run is open</source>
         <translation type="unfinished">aucune série ouverte</translation>
     </message>
     <message>
         <source>no run is open: the lead starts one</source>
         <translation type="unfinished">aucune série ouverte : le chef en ouvre une</translation>
+    </message>
+    <message>
+        <source>no scan differed: there is nothing to clear</source>
+        <translation type="unfinished">aucune lecture n'a différé : rien à régler</translation>
+    </message>
+    <message>
+        <source>no time service has kept the clock right for {time}</source>
+        <translation type="unfinished">aucun service de temps n'a réglé l'horloge depuis {time}</translation>
     </message>
     <message>
         <source>nobody signed</source>
@@ -948,20 +1824,96 @@
         <translation type="unfinished">personne pouvant signer n'a de PIN ni de badge : station people pin</translation>
     </message>
     <message>
+        <source>nominal</source>
+        <translation type="unfinished">nominal</translation>
+    </message>
+    <message>
+        <source>none left on line</source>
+        <translation type="unfinished">plus rien sur la ligne</translation>
+    </message>
+    <message>
+        <source>not clear yet: {point}</source>
+        <translation type="unfinished">pas encore vidée : {point}</translation>
+    </message>
+    <message>
+        <source>not found: QA decides</source>
+        <translation type="unfinished">introuvable : la qualité décide</translation>
+    </message>
+    <message>
+        <source>not judged: {why}</source>
+        <translation type="unfinished">non jugé : {why}</translation>
+    </message>
+    <message>
         <source>not labelled: {reason}</source>
         <translation type="unfinished">sans étiquette : {reason}</translation>
+    </message>
+    <message>
+        <source>not printed</source>
+        <translation type="unfinished">non imprimée</translation>
+    </message>
+    <message>
+        <source>not weighed</source>
+        <translation type="unfinished">non pesé</translation>
+    </message>
+    <message>
+        <source>not weighed in</source>
+        <translation type="unfinished">pas pesé à l'entrée</translation>
     </message>
     <message>
         <source>not yet reviewed</source>
         <translation type="unfinished">pas encore relu</translation>
     </message>
     <message>
+        <source>not yet: {what}</source>
+        <translation type="unfinished">pas encore : {what}</translation>
+    </message>
+    <message>
+        <source>nothing about the clock is open</source>
+        <translation type="unfinished">rien n'est ouvert pour l'horloge</translation>
+    </message>
+    <message>
+        <source>nothing on the pan</source>
+        <translation type="unfinished">rien sur le plateau</translation>
+    </message>
+    <message>
+        <source>of the last bag</source>
+        <translation type="unfinished">du dernier sac</translation>
+    </message>
+    <message>
         <source>of {count} bags</source>
         <translation type="unfinished">sur {count} sacs</translation>
     </message>
     <message>
+        <source>old labels and film are off the line</source>
+        <translation type="unfinished">anciens films et étiquettes enlevés</translation>
+    </message>
+    <message>
+        <source>old lots are closed or returned</source>
+        <translation type="unfinished">anciens lots fermés ou rendus</translation>
+    </message>
+    <message>
+        <source>on another pallet</source>
+        <translation type="unfinished">sur une autre palette</translation>
+    </message>
+    <message>
+        <source>on no label</source>
+        <translation type="unfinished">sur aucune étiquette</translation>
+    </message>
+    <message>
         <source>on the scale: {who}</source>
         <translation type="unfinished">à la balance : {who}</translation>
+    </message>
+    <message>
+        <source>only a lead goes on after a mismatch</source>
+        <translation type="unfinished">seul un chef continue après un écart</translation>
+    </message>
+    <message>
+        <source>only where in doubt</source>
+        <translation type="unfinished">seulement si douteuse</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation type="unfinished">ouvert</translation>
     </message>
     <message>
         <source>open order</source>
@@ -980,24 +1932,56 @@
         <translation type="unfinished">autre</translation>
     </message>
     <message>
+        <source>out of bags</source>
+        <translation type="unfinished">sorti des sacs</translation>
+    </message>
+    <message>
         <source>over capacity: take the load off</source>
         <translation type="unfinished">surcharge : retirez la charge</translation>
+    </message>
+    <message>
+        <source>packed</source>
+        <translation type="unfinished">emballé</translation>
     </message>
     <message>
         <source>packer</source>
         <translation type="unfinished">emballeur</translation>
     </message>
     <message>
+        <source>pan, chute and tools are clean and dry</source>
+        <translation type="unfinished">plateau, goulotte, outils propres et secs</translation>
+    </message>
+    <message>
         <source>plan the check</source>
         <translation type="unfinished">prévoyez le contrôle</translation>
+    </message>
+    <message>
+        <source>poor print</source>
+        <translation type="unfinished">mauvaise impression</translation>
     </message>
     <message>
         <source>print a label again</source>
         <translation type="unfinished">réimprimer une étiquette</translation>
     </message>
     <message>
+        <source>print unreadable</source>
+        <translation type="unfinished">impression illisible</translation>
+    </message>
+    <message>
         <source>product temperature</source>
         <translation type="unfinished">température du produit</translation>
+    </message>
+    <message>
+        <source>product {product} cannot run on this scale: {why}</source>
+        <translation type="unfinished">le produit {product} ne peut passer sur cette balance : {why}</translation>
+    </message>
+    <message>
+        <source>product {product} is at version {version} now, not {other}: choose it again</source>
+        <translation type="unfinished">le produit {product} est maintenant en version {version}, pas {other} : choisissez-le à nouveau</translation>
+    </message>
+    <message>
+        <source>product {product} is not known: choose one of {allowed}</source>
+        <translation type="unfinished">produit {product} inconnu : choisissez parmi {allowed}</translation>
     </message>
     <message>
         <source>production day</source>
@@ -1014,6 +1998,10 @@
     <message>
         <source>qa</source>
         <translation type="unfinished">qualité</translation>
+    </message>
+    <message>
+        <source>read</source>
+        <translation type="unfinished">lu</translation>
     </message>
     <message>
         <source>receive a delivery</source>
@@ -1040,16 +2028,60 @@
         <translation type="unfinished">enregistrer un contrôle raté</translation>
     </message>
     <message>
+        <source>recorded</source>
+        <translation type="unfinished">enregistré</translation>
+    </message>
+    <message>
+        <source>recounted, stays open</source>
+        <translation type="unfinished">recomptées, reste ouvert</translation>
+    </message>
+    <message>
+        <source>reference</source>
+        <translation type="unfinished">référence</translation>
+    </message>
+    <message>
         <source>refuse a label</source>
         <translation type="unfinished">refuser une étiquette</translation>
+    </message>
+    <message>
+        <source>refused: {why}</source>
+        <translation type="unfinished">refusé : {why}</translation>
     </message>
     <message>
         <source>release what is held</source>
         <translation type="unfinished">libérer ce qui est bloqué</translation>
     </message>
     <message>
+        <source>released</source>
+        <translation type="unfinished">libéré</translation>
+    </message>
+    <message>
+        <source>released at the line by QA</source>
+        <translation type="unfinished">libéré à la ligne par la qualité</translation>
+    </message>
+    <message>
+        <source>released before the step</source>
+        <translation type="unfinished">libéré avant le saut</translation>
+    </message>
+    <message>
+        <source>returned</source>
+        <translation type="unfinished">rendu</translation>
+    </message>
+    <message>
+        <source>returned {count}</source>
+        <translation type="unfinished">rendues {count}</translation>
+    </message>
+    <message>
         <source>review and sign a day</source>
         <translation type="unfinished">relire et signer une journée</translation>
+    </message>
+    <message>
+        <source>rework</source>
+        <translation type="unfinished">reprise</translation>
+    </message>
+    <message>
+        <source>rework of {lot} was packed {time} ago: it may go back on the line for {most}</source>
+        <translation type="unfinished">la reprise de {lot} a été emballée il y a {time} : elle peut revenir sur la ligne pendant {most}</translation>
     </message>
     <message>
         <source>ribbon or ink is missing: put it in</source>
@@ -1058,6 +2090,14 @@
     <message>
         <source>ribbon or ink is used up: change it</source>
         <translation type="unfinished">ruban ou encre épuisé : changez-le</translation>
+    </message>
+    <message>
+        <source>roll {roll}</source>
+        <translation type="unfinished">rouleau {roll}</translation>
+    </message>
+    <message>
+        <source>roll {roll} is in: take it out first</source>
+        <translation type="unfinished">le rouleau {roll} est en place : sortez-le d'abord</translation>
     </message>
     <message>
         <source>room temperature</source>
@@ -1074,6 +2114,14 @@
     <message>
         <source>run of {product} open, blend lot {lot}</source>
         <translation type="unfinished">série de {product} ouverte, lot de mélange {lot}</translation>
+    </message>
+    <message>
+        <source>run reconciled</source>
+        <translation type="unfinished">série rapprochée</translation>
+    </message>
+    <message>
+        <source>samples {count}</source>
+        <translation type="unfinished">échantillons {count}</translation>
     </message>
     <message>
         <source>say that an alarm is seen</source>
@@ -1120,6 +2168,14 @@
         <translation type="unfinished">lire une étiquette</translation>
     </message>
     <message>
+        <source>scan a lot</source>
+        <translation type="unfinished">lisez un lot</translation>
+    </message>
+    <message>
+        <source>scan a lot, or touch one</source>
+        <translation type="unfinished">lisez un lot, ou touchez-en un</translation>
+    </message>
+    <message>
         <source>scan of a label</source>
         <translation type="unfinished">lecture d'étiquette</translation>
     </message>
@@ -1128,8 +2184,28 @@
         <translation type="unfinished">lisez ou tapez un code de lot, puis Entrée</translation>
     </message>
     <message>
+        <source>scan or type the film lot</source>
+        <translation type="unfinished">lisez ou tapez le lot de film</translation>
+    </message>
+    <message>
+        <source>scan the case label</source>
+        <translation type="unfinished">lisez l'étiquette de caisse</translation>
+    </message>
+    <message>
+        <source>scan the label</source>
+        <translation type="unfinished">lisez l'étiquette</translation>
+    </message>
+    <message>
+        <source>scan the label, or type its serial</source>
+        <translation type="unfinished">lisez l'étiquette, ou tapez son numéro</translation>
+    </message>
+    <message>
         <source>scan the last label</source>
         <translation type="unfinished">lisez la dernière étiquette</translation>
+    </message>
+    <message>
+        <source>scan the roll, then Enter</source>
+        <translation type="unfinished">lisez le rouleau, puis Entrée</translation>
     </message>
     <message>
         <source>scan the {what}: {where}</source>
@@ -1140,6 +2216,14 @@
         <translation type="unfinished">soudure</translation>
     </message>
     <message>
+        <source>seen on its bag</source>
+        <translation type="unfinished">vue sur son sac</translation>
+    </message>
+    <message>
+        <source>serial</source>
+        <translation type="unfinished">numéro</translation>
+    </message>
+    <message>
         <source>service</source>
         <translation type="unfinished">service</translation>
     </message>
@@ -1148,12 +2232,20 @@
         <translation type="unfinished">écarté</translation>
     </message>
     <message>
+        <source>set on purpose</source>
+        <translation type="unfinished">changée exprès</translation>
+    </message>
+    <message>
         <source>set people, PINs and badges</source>
         <translation type="unfinished">gérer personnes, PIN et badges</translation>
     </message>
     <message>
         <source>setting aside: {reason}</source>
         <translation type="unfinished">mise à l'écart : {reason}</translation>
+    </message>
+    <message>
+        <source>setting bag {serial} aside needs a reason: choose one</source>
+        <translation type="unfinished">écarter le sac {serial} demande une raison : choisissez-en une</translation>
     </message>
     <message>
         <source>shelve an alarm</source>
@@ -1172,6 +2264,10 @@
         <translation type="unfinished">signer un changement de série</translation>
     </message>
     <message>
+        <source>signed with a difference</source>
+        <translation type="unfinished">signé avec un écart</translation>
+    </message>
+    <message>
         <source>since {time}</source>
         <translation type="unfinished">depuis {time}</translation>
     </message>
@@ -1182,6 +2278,22 @@
     <message>
         <source>software</source>
         <translation type="unfinished">logiciel</translation>
+    </message>
+    <message>
+        <source>solid: {error} from the first bag on, dashed: growing</source>
+        <translation type="unfinished">trait plein : {error} dès le premier sac ; tirets : croissante</translation>
+    </message>
+    <message>
+        <source>solid: {error} from the first bag on, dashed: growing, step: as dated</source>
+        <translation type="unfinished">trait plein : {error} dès le premier sac ; tirets : croissante ; saut : daté</translation>
+    </message>
+    <message>
+        <source>spoiled ones not counted</source>
+        <translation type="unfinished">gâchées non comptées</translation>
+    </message>
+    <message>
+        <source>spoiled {count}</source>
+        <translation type="unfinished">gâchées {count}</translation>
     </message>
     <message>
         <source>start a run</source>
@@ -1196,6 +2308,18 @@
         <translation type="unfinished">sacs stockés</translation>
     </message>
     <message>
+        <source>stuck on askew</source>
+        <translation type="unfinished">collée de travers</translation>
+    </message>
+    <message>
+        <source>study of its film lot: {study}</source>
+        <translation type="unfinished">étude de son lot de film : {study}</translation>
+    </message>
+    <message>
+        <source>take it off the line</source>
+        <translation type="unfinished">retirez-le de la ligne</translation>
+    </message>
+    <message>
         <source>take it off: {where}</source>
         <translation type="unfinished">retirez-le : {where}</translation>
     </message>
@@ -1206,6 +2330,18 @@
     <message>
         <source>take the lot off and load another</source>
         <translation type="unfinished">retirez le lot et chargez-en un autre</translation>
+    </message>
+    <message>
+        <source>take the old lot off and load the next in one step, or end the run</source>
+        <translation type="unfinished">retirez l'ancien lot et chargez le suivant d'un coup, ou clôturez la série</translation>
+    </message>
+    <message>
+        <source>taken apart</source>
+        <translation type="unfinished">démontés</translation>
+    </message>
+    <message>
+        <source>taken by QA</source>
+        <translation type="unfinished">pris par la qualité</translation>
     </message>
     <message>
         <source>tare</source>
@@ -1224,6 +2360,14 @@
         <translation type="unfinished">dixièmes</translation>
     </message>
     <message>
+        <source>the bag on the pan may hold lot {lot}, which is held: set it aside and lift it, then change the lot</source>
+        <translation type="unfinished">le sac sur le plateau peut contenir le lot {lot}, bloqué : écartez-le et retirez-le, puis changez le lot</translation>
+    </message>
+    <message>
+        <source>the bags scatter too much for a mean tare ({study}): use other bags</source>
+        <translation type="unfinished">les sacs varient trop pour une tare moyenne ({study}) : prenez d'autres sacs</translation>
+    </message>
+    <message>
         <source>the centre is not reached</source>
         <translation type="unfinished">centrale injoignable</translation>
     </message>
@@ -1240,8 +2384,48 @@
         <translation type="unfinished">le contrôle ({what}) est en retard : {where}</translation>
     </message>
     <message>
+        <source>the clock is {time} behind the newest entry of the record</source>
+        <translation type="unfinished">l'horloge retarde de {time} sur la dernière entrée</translation>
+    </message>
+    <message>
+        <source>the clock jumped {way} by {time}</source>
+        <translation type="unfinished">l'horloge a sauté de {time} {way}</translation>
+    </message>
+    <message>
+        <source>the clock jumped {way} by {time}, to another day</source>
+        <translation type="unfinished">l'horloge a sauté de {time} {way}, à un autre jour</translation>
+    </message>
+    <message>
+        <source>the clock was set between the checks: the bags have no sure order in time</source>
+        <translation type="unfinished">l'horloge a été réglée entre les contrôles : l'ordre des sacs n'est pas sûr</translation>
+    </message>
+    <message>
+        <source>the code holds a character that no code of ours has</source>
+        <translation type="unfinished">le code contient un caractère qu'aucun des nôtres n'a</translation>
+    </message>
+    <message>
+        <source>the code presses keys that are no text</source>
+        <translation type="unfinished">le code presse des touches qui ne sont pas du texte</translation>
+    </message>
+    <message>
+        <source>the disk cannot be asked: {why}</source>
+        <translation type="unfinished">le disque ne répond pas : {why}</translation>
+    </message>
+    <message>
         <source>the disk is full: free some space, then print again</source>
         <translation type="unfinished">disque plein : libérez de la place, puis réimprimez</translation>
+    </message>
+    <message>
+        <source>the disk is nearly full: free {more} on it, then packing goes on by itself</source>
+        <translation type="unfinished">le disque est presque plein : libérez encore {more}, puis l'emballage reprend seul</translation>
+    </message>
+    <message>
+        <source>the disk is {percent} % full, {free} free: take old files off it, or call maintenance</source>
+        <translation type="unfinished">disque plein à {percent} %, {free} libres : retirez de vieux fichiers ou appelez la maintenance</translation>
+    </message>
+    <message>
+        <source>the disk is {percent} % full, {free} free: {why}</source>
+        <translation type="unfinished">disque plein à {percent} %, {free} libres : {why}</translation>
     </message>
     <message>
         <source>the empty bag of {mass} does not fit its {what}: weigh another: {where}</source>
@@ -1260,12 +2444,32 @@
         <translation type="unfinished">le dossier d'étiquettes manque : recréez {folder}</translation>
     </message>
     <message>
+        <source>the label of bag {serial} is {state}, so it was printed: destroy it first</source>
+        <translation type="unfinished">l'étiquette du sac {serial} est {state}, donc imprimée : détruisez-la d'abord</translation>
+    </message>
+    <message>
+        <source>the label of bag {serial} is {state}: nothing to answer</source>
+        <translation type="unfinished">l'étiquette du sac {serial} est {state} : rien à répondre</translation>
+    </message>
+    <message>
+        <source>the label of bag {serial} is {state}: only one that is {states} is printed again</source>
+        <translation type="unfinished">l'étiquette du sac {serial} est {state} : on ne réimprime que {states}</translation>
+    </message>
+    <message>
+        <source>the label of bag {serial} is {state}: {fate}</source>
+        <translation type="unfinished">l'étiquette du sac {serial} est {state} : {fate}</translation>
+    </message>
+    <message>
         <source>the label roll ends soon</source>
         <translation type="unfinished">le rouleau finit bientôt</translation>
     </message>
     <message>
         <source>the label was refused ({why}): end the run, or approve it at {where}</source>
         <translation type="unfinished">étiquette refusée ({why}) : closez la série ou approuvez dans {where}</translation>
+    </message>
+    <message>
+        <source>the line does not stand</source>
+        <translation type="unfinished">la ligne n'est pas arrêtée</translation>
     </message>
     <message>
         <source>the line stands, {reason}: RUN, then CHANGE (F8) to go on</source>
@@ -1276,8 +2480,32 @@
         <translation type="unfinished">la ligne s'est arrêtée</translation>
     </message>
     <message>
+        <source>the machine slept for {time}</source>
+        <translation type="unfinished">la machine a dormi {time}</translation>
+    </message>
+    <message>
         <source>the mean is below nominal</source>
         <translation type="unfinished">la moyenne est sous le nominal</translation>
+    </message>
+    <message>
+        <source>the new film or roll is the right one</source>
+        <translation type="unfinished">le nouveau film ou rouleau est le bon</translation>
+    </message>
+    <message>
+        <source>the newest entry of the record is {time} old</source>
+        <translation type="unfinished">la dernière entrée date de {time}</translation>
+    </message>
+    <message>
+        <source>the offset from UTC changed by {time}, as daylight saving does</source>
+        <translation type="unfinished">le décalage d'UTC a changé de {time}, comme à l'heure d'été</translation>
+    </message>
+    <message>
+        <source>the oldest entry has waited for more than 30 minutes</source>
+        <translation type="unfinished">la plus ancienne entrée attend depuis plus de 30 minutes</translation>
+    </message>
+    <message>
+        <source>the pan is clean, dry and at zero</source>
+        <translation type="unfinished">le plateau est propre, sec et à zéro</translation>
     </message>
     <message>
         <source>the pan must be empty before the next bag counts</source>
@@ -1316,6 +2544,10 @@
         <translation type="unfinished">la file n'atteint pas l'imprimante : allumez-la, vérifiez le câble</translation>
     </message>
     <message>
+        <source>the record's log takes {size}: another program has been reading the record for long, close it</source>
+        <translation type="unfinished">le journal de l'enregistrement prend {size} : un autre programme le lit depuis longtemps, fermez-le</translation>
+    </message>
+    <message>
         <source>the run begins with a check of the scale: {where}</source>
         <translation type="unfinished">la série commence par un contrôle de la balance : {where}</translation>
     </message>
@@ -1328,12 +2560,28 @@
         <translation type="unfinished">la série commence par une première étiquette</translation>
     </message>
     <message>
+        <source>the scale failed its check</source>
+        <translation type="unfinished">la balance a échoué au contrôle</translation>
+    </message>
+    <message>
         <source>the scale failed its check: adjust it, then check it as left: {where}</source>
         <translation type="unfinished">la balance a échoué au contrôle : réglez-la, puis recontrôlez : {where}</translation>
     </message>
     <message>
         <source>the scale is silent: check its cable and power</source>
         <translation type="unfinished">la balance ne répond pas : vérifiez câble et courant</translation>
+    </message>
+    <message>
+        <source>the scale read high at some loads and low at others</source>
+        <translation type="unfinished">la balance a lu trop à certaines charges et trop peu à d'autres</translation>
+    </message>
+    <message>
+        <source>the scale read high: packs may be short</source>
+        <translation type="unfinished">la balance a lu trop : il peut manquer du produit</translation>
+    </message>
+    <message>
+        <source>the scale read low: product was given away</source>
+        <translation type="unfinished">la balance a lu trop peu : du produit a été donné</translation>
     </message>
     <message>
         <source>the scale shows a net weight: clear its tare, the station subtracts the bag itself</source>
@@ -1348,12 +2596,48 @@
         <translation type="unfinished">la lecture d'une étiquette est en retard : {where}</translation>
     </message>
     <message>
+        <source>the scan of label {serial} did not match</source>
+        <translation type="unfinished">la lecture de l'étiquette {serial} a différé</translation>
+    </message>
+    <message>
         <source>the scan of label {serial} does not match: the lead clears it at {where}</source>
         <translation type="unfinished">la lecture de l'étiquette {serial} diffère : le chef la règle dans {where}</translation>
     </message>
     <message>
+        <source>the station ended before the label's fate was recorded</source>
+        <translation type="unfinished">le poste s'est arrêté avant de noter le sort de l'étiquette</translation>
+    </message>
+    <message>
+        <source>the station has a fault ({what}): call maintenance</source>
+        <translation type="unfinished">le poste a un défaut ({what}) : appelez la maintenance</translation>
+    </message>
+    <message>
         <source>the station is behind the scale: lift the bag off and wait</source>
         <translation type="unfinished">la station est en retard : levez le sac et attendez</translation>
+    </message>
+    <message>
+        <source>the station stood for long</source>
+        <translation type="unfinished">le poste est resté arrêté longtemps</translation>
+    </message>
+    <message>
+        <source>the store is closed</source>
+        <translation type="unfinished">l'enregistrement est fermé</translation>
+    </message>
+    <message>
+        <source>the study has {study}, more than the tare {tare} taken off: raise the tare of {bag}</source>
+        <translation type="unfinished">l'étude donne {study}, plus que la tare retirée {tare} : augmentez la tare de {bag}</translation>
+    </message>
+    <message>
+        <source>the year {year} is not believed</source>
+        <translation type="unfinished">l'année {year} n'est pas crue</translation>
+    </message>
+    <message>
+        <source>there is no run before: nothing is to be counted</source>
+        <translation type="unfinished">aucune série avant : rien à compter</translation>
+    </message>
+    <message>
+        <source>there is room again: {free} free</source>
+        <translation type="unfinished">il y a de nouveau de la place : {free} libres</translation>
     </message>
     <message>
         <source>this PIN is not right</source>
@@ -1376,6 +2660,18 @@
         <translation type="unfinished">ce sac n'est ni enregistré ni étiqueté : {why}</translation>
     </message>
     <message>
+        <source>this cannot be shelved, {what}: {answer}</source>
+        <translation type="unfinished">ceci ne peut être reporté, {what} : {answer}</translation>
+    </message>
+    <message>
+        <source>this one is destroyed</source>
+        <translation type="unfinished">celle-ci est détruite</translation>
+    </message>
+    <message>
+        <source>time</source>
+        <translation type="unfinished">heure</translation>
+    </message>
+    <message>
         <source>too many wrong PINs: wait {time}</source>
         <translation type="unfinished">trop de PIN faux : attendez {time}</translation>
     </message>
@@ -1384,16 +2680,48 @@
         <translation type="unfinished">trop de badges faux : attendez {time}</translation>
     </message>
     <message>
+        <source>torn or creased</source>
+        <translation type="unfinished">déchirée ou froissée</translation>
+    </message>
+    <message>
+        <source>torn up, seen by me</source>
+        <translation type="unfinished">déchirée, vue par moi</translation>
+    </message>
+    <message>
         <source>touch an alarm first</source>
         <translation type="unfinished">touchez d'abord une alarme</translation>
+    </message>
+    <message>
+        <source>touch and key in all three counts first</source>
+        <translation type="unfinished">touchez et tapez d'abord les trois comptes</translation>
+    </message>
+    <message>
+        <source>touch to change</source>
+        <translation type="unfinished">toucher pour changer</translation>
     </message>
     <message>
         <source>touch who you are first</source>
         <translation type="unfinished">touchez d'abord qui vous êtes</translation>
     </message>
     <message>
+        <source>two people sign</source>
+        <translation type="unfinished">deux personnes signent</translation>
+    </message>
+    <message>
+        <source>typed below</source>
+        <translation type="unfinished">saisi dessous</translation>
+    </message>
+    <message>
         <source>upper</source>
         <translation type="unfinished">maximum</translation>
+    </message>
+    <message>
+        <source>used to set the printer up</source>
+        <translation type="unfinished">utilisées pour régler l'imprimante</translation>
+    </message>
+    <message>
+        <source>wait until the scale shows a steady weight</source>
+        <translation type="unfinished">attendez que la balance montre un poids stable</translation>
     </message>
     <message>
         <source>waiting for QA</source>
@@ -1408,24 +2736,100 @@
         <translation type="unfinished">chaud ou abîmé</translation>
     </message>
     <message>
+        <source>was wrong, is set right</source>
+        <translation type="unfinished">était fausse, est réglée</translation>
+    </message>
+    <message>
         <source>wash record</source>
         <translation type="unfinished">relevé de lavage</translation>
+    </message>
+    <message>
+        <source>washed where allergens change</source>
+        <translation type="unfinished">lavé si les allergènes changent</translation>
+    </message>
+    <message>
+        <source>wasted</source>
+        <translation type="unfinished">jeté</translation>
     </message>
     <message>
         <source>weigh an empty bag within {count} bags</source>
         <translation type="unfinished">pesez un sac vide d'ici {count} sacs</translation>
     </message>
     <message>
+        <source>weigh it</source>
+        <translation type="unfinished">pesez-la</translation>
+    </message>
+    <message>
+        <source>weigh the rest</source>
+        <translation type="unfinished">pesez le reste</translation>
+    </message>
+    <message>
+        <source>weighed again</source>
+        <translation type="unfinished">repesés</translation>
+    </message>
+    <message>
+        <source>which label?</source>
+        <translation type="unfinished">quelle étiquette ?</translation>
+    </message>
+    <message>
+        <source>who says so? Touch WHO and choose your name</source>
+        <translation type="unfinished">qui le dit ? Touchez QUI et votre nom</translation>
+    </message>
+    <message>
+        <source>whole</source>
+        <translation type="unfinished">tout</translation>
+    </message>
+    <message>
+        <source>whole error</source>
+        <translation type="unfinished">erreur entière</translation>
+    </message>
+    <message>
+        <source>why: scan or type the reason</source>
+        <translation type="unfinished">pourquoi : lisez ou tapez</translation>
+    </message>
+    <message>
         <source>wipe the pan, then zero the scale</source>
         <translation type="unfinished">essuyez le plateau, puis remettez à zéro</translation>
+    </message>
+    <message>
+        <source>within both bounds</source>
+        <translation type="unfinished">dans les deux limites</translation>
     </message>
     <message>
         <source>work at this screen</source>
         <translation type="unfinished">travailler sur cet écran</translation>
     </message>
     <message>
+        <source>wrong date</source>
+        <translation type="unfinished">date fausse</translation>
+    </message>
+    <message>
+        <source>wrong lots</source>
+        <translation type="unfinished">lots faux</translation>
+    </message>
+    <message>
+        <source>wrong roll taken out</source>
+        <translation type="unfinished">mauvais rouleau retiré</translation>
+    </message>
+    <message>
+        <source>wrong text</source>
+        <translation type="unfinished">texte faux</translation>
+    </message>
+    <message>
         <source>wrong weight</source>
         <translation type="unfinished">mauvais poids</translation>
+    </message>
+    <message>
+        <source>{case}: mean {mean}, {count} below T1: FAILS</source>
+        <translation type="unfinished">{case} : moyenne {mean}, {count} sous T1 : ÉCHEC</translation>
+    </message>
+    <message>
+        <source>{case}: mean {mean}, {count} below T1: passes</source>
+        <translation type="unfinished">{case} : moyenne {mean}, {count} sous T1 : passe</translation>
+    </message>
+    <message>
+        <source>{code} is not known: receive it first</source>
+        <translation type="unfinished">{code} inconnu : recevez-le d'abord</translation>
     </message>
     <message>
         <source>{count} bags</source>
@@ -1440,8 +2844,44 @@
         <translation type="unfinished">{count} sacs emballés : le chef clôt la série</translation>
     </message>
     <message>
+        <source>{count} bags from {begin} to {end} are held: {why}.</source>
+        <translation type="unfinished">{count} sacs de {begin} à {end} bloqués : {why}.</translation>
+    </message>
+    <message>
+        <source>{count} bags weigh less than {mass} in the mean</source>
+        <translation type="unfinished">{count} sacs pèsent en moyenne moins de {mass}</translation>
+    </message>
+    <message>
+        <source>{count} bags {more} than recorded: count again, or say why</source>
+        <translation type="unfinished">{count} sacs {more} que l'enregistré : recomptez, ou dites pourquoi</translation>
+    </message>
+    <message>
+        <source>{count} characters, allowed are {least} to {most}</source>
+        <translation type="unfinished">{count} caractères, permis {least} à {most}</translation>
+    </message>
+    <message>
+        <source>{count} characters, at most {most}</source>
+        <translation type="unfinished">{count} caractères, au plus {most}</translation>
+    </message>
+    <message>
+        <source>{count} issued, {used} used so far</source>
+        <translation type="unfinished">{count} sorties, {used} utilisées jusqu'ici</translation>
+    </message>
+    <message>
         <source>{count} labels in doubt, first {serial}: answer in {where}</source>
         <translation type="unfinished">{count} étiquettes douteuses, première {serial} : répondez dans {where}</translation>
+    </message>
+    <message>
+        <source>{count} labels to answer for: look at each bag</source>
+        <translation type="unfinished">{count} étiquettes à régler : regardez chaque sac</translation>
+    </message>
+    <message>
+        <source>{count} minutes</source>
+        <translation type="unfinished">{count} minutes</translation>
+    </message>
+    <message>
+        <source>{count} more windows wait.</source>
+        <translation type="unfinished">{count} autres fenêtres attendent.</translation>
     </message>
     <message>
         <source>{count} set aside</source>
@@ -1450,6 +2890,78 @@
     <message>
         <source>{count} suspect bags are held: QA or the lead decides: {where}</source>
         <translation type="unfinished">{count} sacs suspects bloqués : qualité ou chef décide : {where}</translation>
+    </message>
+    <message>
+        <source>{digits} is no day: give day and month, like 2411 for 24 November</source>
+        <translation type="unfinished">{digits} n'est pas un jour : donnez jour et mois, comme 2411 pour le 24 novembre</translation>
+    </message>
+    <message>
+        <source>{error}, beyond {limit}</source>
+        <translation type="unfinished">{error}, au-delà de {limit}</translation>
+    </message>
+    <message>
+        <source>{error}, may be {limit}</source>
+        <translation type="unfinished">{error}, permis {limit}</translation>
+    </message>
+    <message>
+        <source>{first}, and {count} more</source>
+        <translation type="unfinished">{first}, et {count} de plus</translation>
+    </message>
+    <message>
+        <source>{mass} DOES NOT FIT ({against})</source>
+        <translation type="unfinished">{mass} NE CONVIENT PAS ({against})</translation>
+    </message>
+    <message>
+        <source>{mass} FITS ({against})</source>
+        <translation type="unfinished">{mass} CONVIENT ({against})</translation>
+    </message>
+    <message>
+        <source>{name} stands for {first} and for {second}: look at the case and keep one</source>
+        <translation type="unfinished">{name} : {first} et aussi {second} : regardez la caisse et gardez-en un</translation>
+    </message>
+    <message>
+        <source>{number} failed</source>
+        <translation type="unfinished">échec à {number}</translation>
+    </message>
+    <message>
+        <source>{number} held</source>
+        <translation type="unfinished">bloqué dès {number}</translation>
+    </message>
+    <message>
+        <source>{number} missing</source>
+        <translation type="unfinished">{number} manquantes</translation>
+    </message>
+    <message>
+        <source>{number} of {whole}</source>
+        <translation type="unfinished">{number} sur {whole}</translation>
+    </message>
+    <message>
+        <source>{number} too many</source>
+        <translation type="unfinished">{number} de trop</translation>
+    </message>
+    <message>
+        <source>{product}, version {version}</source>
+        <translation type="unfinished">{product}, version {version}</translation>
+    </message>
+    <message>
+        <source>{product}, weighed {time}</source>
+        <translation type="unfinished">{product}, pesé à {time}</translation>
+    </message>
+    <message>
+        <source>{product}: {mass} kg net</source>
+        <translation type="unfinished">{product} : {mass} kg nets</translation>
+    </message>
+    <message>
+        <source>{serial} must say</source>
+        <translation type="unfinished">{serial} doit dire</translation>
+    </message>
+    <message>
+        <source>{serial}: as recorded</source>
+        <translation type="unfinished">{serial} : conforme</translation>
+    </message>
+    <message>
+        <source>{what} failed its check</source>
+        <translation type="unfinished">{what} : échec du contrôle</translation>
     </message>
     <message>
         <source>{what} failed its check: put it right, then check it again: {where}</source>
@@ -1474,6 +2986,18 @@
     <message>
         <source>{who} did not sign: to {act}, a PIN or badge is needed</source>
         <translation type="unfinished">{who} n'a pas signé : pour {act}, il faut un PIN ou un badge</translation>
+    </message>
+    <message>
+        <source>{who} does not lead: the lead signs first</source>
+        <translation type="unfinished">{who} n'est pas chef : le chef signe d'abord</translation>
+    </message>
+    <message>
+        <source>{who} has no PIN: the manager sets one, station people pin {id}</source>
+        <translation type="unfinished">{who} n'a pas de PIN : le responsable en donne un, station people pin {id}</translation>
+    </message>
+    <message>
+        <source>{who} is nobody in people.toml</source>
+        <translation type="unfinished">{who} n'est pas dans people.toml</translation>
     </message>
     <message>
         <source>{who} may not sign here</source>

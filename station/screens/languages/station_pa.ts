@@ -28,6 +28,18 @@
         <translation type="unfinished">ਅਲਾਰਮ</translation>
     </message>
     <message>
+        <source>APPROVE</source>
+        <translation type="unfinished">ਮਨਜ਼ੂਰ</translation>
+    </message>
+    <message>
+        <source>An open run keeps the dates it was opened with.</source>
+        <translation type="unfinished">ਖੁੱਲ੍ਹਾ ਦੌਰ ਆਪਣੀਆਂ ਸ਼ੁਰੂ ਦੀਆਂ ਤਾਰੀਖਾਂ ਰੱਖਦਾ ਹੈ।</translation>
+    </message>
+    <message>
+        <source>Arrived at</source>
+        <translation type="unfinished">ਪਹੁੰਚਣ ਵੇਲੇ</translation>
+    </message>
+    <message>
         <source>BACK</source>
         <translation type="unfinished">ਵਾਪਸ</translation>
     </message>
@@ -52,6 +64,10 @@
         <translation type="unfinished">ਇਸ ਤੋਂ ਪਹਿਲਾਂ ਸਭ ਤੋਂ ਵਧੀਆ</translation>
     </message>
     <message>
+        <source>Best before {day}</source>
+        <translation type="unfinished">ਬਿਹਤਰ ਇਸ ਤੋਂ ਪਹਿਲਾਂ: {day}</translation>
+    </message>
+    <message>
         <source>CALL LEAD</source>
         <translation type="unfinished">ਲੀਡ ਬੁਲਾਓ</translation>
     </message>
@@ -64,6 +80,10 @@
         <translation type="unfinished">ਬਦਲੀ, ਘੜੀ</translation>
     </message>
     <message>
+        <source>CHECK THE SCALE</source>
+        <translation type="unfinished">ਕੰਡਾ ਜਾਂਚੋ</translation>
+    </message>
+    <message>
         <source>CHECKS</source>
         <translation type="unfinished">ਜਾਂਚਾਂ</translation>
     </message>
@@ -72,8 +92,16 @@
         <translation type="unfinished">ਮਿਟਾਓ</translation>
     </message>
     <message>
-        <source>CO2</source>
-        <translation type="unfinished">CO2</translation>
+        <source>CLEAR LINE</source>
+        <translation type="unfinished">ਲਾਈਨ ਸਾਫ਼</translation>
+    </message>
+    <message>
+        <source>CLOCK</source>
+        <translation type="unfinished">ਘੜੀ</translation>
+    </message>
+    <message>
+        <source>COUNT</source>
+        <translation type="unfinished">ਗਿਣਤੀ</translation>
     </message>
     <message>
         <source>COUNTED</source>
@@ -84,12 +112,28 @@
         <translation type="unfinished">ਕੱਟਿਆ</translation>
     </message>
     <message>
+        <source>Came</source>
+        <translation type="unfinished">ਆਇਆ</translation>
+    </message>
+    <message>
+        <source>Checked {stage}. Bags wait meanwhile.</source>
+        <translation type="unfinished">ਜਾਂਚ: {stage}। ਬੈਗ ਉਦੋਂ ਤੱਕ ਉਡੀਕਦੇ ਹਨ।</translation>
+    </message>
+    <message>
         <source>DECIDE</source>
         <translation type="unfinished">ਫੈਸਲਾ</translation>
     </message>
     <message>
+        <source>DESTROYED</source>
+        <translation type="unfinished">ਨਸ਼ਟ</translation>
+    </message>
+    <message>
         <source>DO NOT SIGN</source>
         <translation type="unfinished">ਦਸਤਖਤ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>DOUBT</source>
+        <translation type="unfinished">ਸ਼ੱਕ</translation>
     </message>
     <message>
         <source>DRAW</source>
@@ -100,8 +144,24 @@
         <translation type="unfinished">ਸੁੱਟੋ</translation>
     </message>
     <message>
+        <source>Due at {time}.</source>
+        <translation type="unfinished">ਸਮਾਂ {time}।</translation>
+    </message>
+    <message>
+        <source>EMPTY</source>
+        <translation type="unfinished">ਖਾਲੀ</translation>
+    </message>
+    <message>
+        <source>EMPTY BAG</source>
+        <translation type="unfinished">ਖਾਲੀ ਬੈਗ</translation>
+    </message>
+    <message>
         <source>EMPTY PAN</source>
         <translation type="unfinished">ਪੈਨ ਖਾਲੀ ਕਰੋ</translation>
+    </message>
+    <message>
+        <source>EMPTY THE PAN</source>
+        <translation type="unfinished">ਪੱਲਾ ਖਾਲੀ ਕਰੋ</translation>
     </message>
     <message>
         <source>END</source>
@@ -116,12 +176,24 @@
         <translation type="unfinished">ਦਰਜ ਕਰੋ</translation>
     </message>
     <message>
+        <source>FAILS</source>
+        <translation type="unfinished">ਫੇਲ੍ਹ</translation>
+    </message>
+    <message>
         <source>FILTER</source>
         <translation type="unfinished">ਛਾਂਟੋ</translation>
     </message>
     <message>
+        <source>FINISHING</source>
+        <translation type="unfinished">ਮੁੱਕ ਰਿਹਾ</translation>
+    </message>
+    <message>
         <source>FIRST-OFF</source>
         <translation type="unfinished">ਪਹਿਲਾ ਲੇਬਲ</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation type="unfinished">ਕਿਸ ਤੋਂ</translation>
     </message>
     <message>
         <source>GIVE UP</source>
@@ -132,12 +204,20 @@
         <translation type="unfinished">ਜਾਰੀ ਰੱਖੋ</translation>
     </message>
     <message>
+        <source>Given up: nothing is recorded.</source>
+        <translation type="unfinished">ਛੱਡਿਆ: ਕੁਝ ਦਰਜ ਨਹੀਂ।</translation>
+    </message>
+    <message>
         <source>Good bags: {count} of {order}, set aside: {aside}</source>
         <translation type="unfinished">ਚੰਗੇ ਬੈਗ: {order} ਵਿੱਚੋਂ {count}, ਵੱਖ ਰੱਖੇ: {aside}</translation>
     </message>
     <message>
         <source>Good bags: {count}, set aside: {aside}</source>
         <translation type="unfinished">ਚੰਗੇ ਬੈਗ: {count}, ਵੱਖ ਰੱਖੇ: {aside}</translation>
+    </message>
+    <message>
+        <source>HELD</source>
+        <translation type="unfinished">ਰੋਕਿਆ</translation>
     </message>
     <message>
         <source>HOLD</source>
@@ -152,8 +232,20 @@
         <translation type="unfinished">ਰੋਕ ਰਹੇਗੀ</translation>
     </message>
     <message>
+        <source>HOLDS</source>
+        <translation type="unfinished">ਠੀਕ</translation>
+    </message>
+    <message>
         <source>I HAVE SEEN IT</source>
         <translation type="unfinished">ਮੈਂ ਦੇਖ ਲਿਆ</translation>
+    </message>
+    <message>
+        <source>I see it there</source>
+        <translation type="unfinished">ਮੈਂ ਉੱਥੇ ਦੇਖਿਆ</translation>
+    </message>
+    <message>
+        <source>Issued − used − spoiled − samples − returned</source>
+        <translation type="unfinished">ਦਿੱਤੇ − ਵਰਤੇ − ਖਰਾਬ − ਨਮੂਨੇ − ਮੋੜੇ</translation>
     </message>
     <message>
         <source>KEEP</source>
@@ -172,6 +264,10 @@
         <translation type="unfinished">ਭਾਸ਼ਾ</translation>
     </message>
     <message>
+        <source>LAST</source>
+        <translation type="unfinished">ਆਖਰੀ</translation>
+    </message>
+    <message>
         <source>LEAD</source>
         <translation type="unfinished">ਲੀਡ</translation>
     </message>
@@ -180,12 +276,28 @@
         <translation type="unfinished">ਬੈਗ ਚੁੱਕੋ</translation>
     </message>
     <message>
+        <source>LIFT THE BAG OFF</source>
+        <translation type="unfinished">ਬੈਗ ਚੁੱਕੋ</translation>
+    </message>
+    <message>
+        <source>LIFT THE WEIGHTS OFF</source>
+        <translation type="unfinished">ਵੱਟੇ ਚੁੱਕੋ</translation>
+    </message>
+    <message>
         <source>LINE</source>
         <translation type="unfinished">ਲਾਈਨ</translation>
     </message>
     <message>
+        <source>LOAD</source>
+        <translation type="unfinished">ਲਗਾਓ</translation>
+    </message>
+    <message>
         <source>LOAD AGAIN</source>
         <translation type="unfinished">ਦੁਬਾਰਾ ਲੱਦੋ</translation>
+    </message>
+    <message>
+        <source>LOAD CLEAN</source>
+        <translation type="unfinished">ਸਾਫ਼ ਲਗਾਓ</translation>
     </message>
     <message>
         <source>LOOK UP</source>
@@ -220,8 +332,48 @@
         <translation type="unfinished">ਲੀਡ {who}, ਕੰਡੇ 'ਤੇ {person}</translation>
     </message>
     <message>
+        <source>Line stands: {reason}. Look, then touch</source>
+        <translation type="unfinished">ਲਾਈਨ ਖੜ੍ਹੀ: {reason}। ਦੇਖੋ, ਫਿਰ ਛੂਹੋ</translation>
+    </message>
+    <message>
+        <source>Look, then touch</source>
+        <translation type="unfinished">ਦੇਖੋ, ਫਿਰ ਛੂਹੋ</translation>
+    </message>
+    <message>
+        <source>Looking …</source>
+        <translation type="unfinished">ਲੱਭ ਰਹੇ ਹਾਂ …</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation type="unfinished">ਲਾਟ</translation>
+    </message>
+    <message>
+        <source>Lot {lot} is held, and every bag that may hold some of it.</source>
+        <translation type="unfinished">ਲਾਟ {lot} ਰੋਕਿਆ, ਤੇ ਹਰ ਬੈਗ ਜਿਸ ਵਿੱਚ ਇਹ ਹੋ ਸਕਦਾ ਹੈ।</translation>
+    </message>
+    <message>
+        <source>Lot {lot} is released, and the bags that were held with it.</source>
+        <translation type="unfinished">ਲਾਟ {lot} ਛੱਡਿਆ, ਤੇ ਇਸ ਨਾਲ ਰੋਕੇ ਬੈਗ ਵੀ।</translation>
+    </message>
+    <message>
+        <source>Lot {lot} received and held.</source>
+        <translation type="unfinished">ਲਾਟ {lot} ਲਿਆ ਤੇ ਰੋਕਿਆ।</translation>
+    </message>
+    <message>
+        <source>Lot {lot} received.</source>
+        <translation type="unfinished">ਲਾਟ {lot} ਲਿਆ।</translation>
+    </message>
+    <message>
+        <source>Lot {lot}: {move}, on record.</source>
+        <translation type="unfinished">ਲਾਟ {lot}: {move}, ਦਰਜ।</translation>
+    </message>
+    <message>
         <source>MANAGER</source>
         <translation type="unfinished">ਮੈਨੇਜਰ</translation>
+    </message>
+    <message>
+        <source>MISMATCH</source>
+        <translation type="unfinished">ਨਹੀਂ ਮਿਲਦਾ</translation>
     </message>
     <message>
         <source>MORE</source>
@@ -232,12 +384,36 @@
         <translation type="unfinished">ਔਸਤ ਸ਼ੁੱਧ ਭਾਰ {mass}</translation>
     </message>
     <message>
+        <source>NEAR MAX</source>
+        <translation type="unfinished">ਵੱਧ ਤੋਂ ਵੱਧ ਨੇੜੇ</translation>
+    </message>
+    <message>
+        <source>NEAR THE TARE</source>
+        <translation type="unfinished">ਟੇਅਰ ਦੇ ਨੇੜੇ</translation>
+    </message>
+    <message>
+        <source>NEVER CAME OUT</source>
+        <translation type="unfinished">ਨਿਕਲਿਆ ਨਹੀਂ</translation>
+    </message>
+    <message>
         <source>NEW HOLD</source>
         <translation type="unfinished">ਨਵੀਂ ਰੋਕ</translation>
     </message>
     <message>
         <source>NO READING</source>
         <translation type="unfinished">ਰੀਡਿੰਗ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>NO RUN IS OPEN</source>
+        <translation type="unfinished">ਕੋਈ ਦੌਰ ਖੁੱਲ੍ਹਾ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>NOMINAL</source>
+        <translation type="unfinished">ਨਾਮਾਤਰ</translation>
+    </message>
+    <message>
+        <source>NOW</source>
+        <translation type="unfinished">ਹੁਣ</translation>
     </message>
     <message>
         <source>NUMBERS</source>
@@ -252,16 +428,52 @@
         <translation type="unfinished">ਕੋਈ ਅਲਾਰਮ ਨਹੀਂ। ਬਾਕੀ ਗੱਲਾਂ ਘਟਨਾ ਵਜੋਂ ਰੱਖੀਆਂ ਜਾਂਦੀਆਂ ਹਨ।</translation>
     </message>
     <message>
+        <source>No bag is suspect.</source>
+        <translation type="unfinished">ਕੋਈ ਬੈਗ ਸ਼ੱਕੀ ਨਹੀਂ।</translation>
+    </message>
+    <message>
         <source>No good bag yet</source>
         <translation type="unfinished">ਹਾਲੇ ਕੋਈ ਚੰਗਾ ਬੈਗ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>No label is in doubt</source>
+        <translation type="unfinished">ਕਿਸੇ ਲੇਬਲ ਬਾਰੇ ਸ਼ੱਕ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>No lot is on the line: scan one.</source>
+        <translation type="unfinished">ਲਾਈਨ ਤੇ ਕੋਈ ਲਾਟ ਨਹੀਂ: ਸਕੈਨ ਕਰੋ।</translation>
+    </message>
+    <message>
+        <source>No roll is in</source>
+        <translation type="unfinished">ਕੋਈ ਰੋਲ ਨਹੀਂ ਲੱਗਾ</translation>
+    </message>
+    <message>
+        <source>No run is open</source>
+        <translation type="unfinished">ਕੋਈ ਦੌਰ ਖੁੱਲ੍ਹਾ ਨਹੀਂ</translation>
     </message>
     <message>
         <source>No run open</source>
         <translation type="unfinished">ਕੋਈ ਦੌਰ ਨਹੀਂ ਚੱਲ ਰਿਹਾ</translation>
     </message>
     <message>
+        <source>Not recorded: {why}</source>
+        <translation type="unfinished">ਦਰਜ ਨਹੀਂ ਹੋਇਆ: {why}</translation>
+    </message>
+    <message>
+        <source>Nothing is open.</source>
+        <translation type="unfinished">ਕੁਝ ਬਾਕੀ ਨਹੀਂ।</translation>
+    </message>
+    <message>
         <source>OF THE PACKER</source>
         <translation type="unfinished">ਪੈਕਰ ਦੀ</translation>
+    </message>
+    <message>
+        <source>OLD ONE DESTROYED</source>
+        <translation type="unfinished">ਪੁਰਾਣਾ ਨਸ਼ਟ</translation>
+    </message>
+    <message>
+        <source>ON ITS BAG</source>
+        <translation type="unfinished">ਆਪਣੇ ਬੈਗ ਤੇ</translation>
     </message>
     <message>
         <source>OPEN</source>
@@ -276,8 +488,24 @@
         <translation type="unfinished">ਆਰਡਰ ਪੂਰਾ</translation>
     </message>
     <message>
+        <source>On record {bags}, counted {count}</source>
+        <translation type="unfinished">ਦਰਜ {bags}, ਗਿਣੇ {count}</translation>
+    </message>
+    <message>
+        <source>On record {bags}, counted {count}: {difference} fewer. Why?</source>
+        <translation type="unfinished">ਦਰਜ {bags}, ਗਿਣੇ {count}: {difference} ਘੱਟ। ਕਿਉਂ?</translation>
+    </message>
+    <message>
+        <source>On record {bags}, counted {count}: {difference} more. Why?</source>
+        <translation type="unfinished">ਦਰਜ {bags}, ਗਿਣੇ {count}: {difference} ਵੱਧ। ਕਿਉਂ?</translation>
+    </message>
+    <message>
         <source>On the scale</source>
         <translation type="unfinished">ਕੰਡੇ 'ਤੇ</translation>
+    </message>
+    <message>
+        <source>Open a run first: a check is made at its loads.</source>
+        <translation type="unfinished">ਪਹਿਲਾਂ ਦੌਰ ਖੋਲ੍ਹੋ: ਜਾਂਚ ਉਸ ਦੇ ਭਾਰਾਂ ਤੇ ਹੁੰਦੀ ਹੈ।</translation>
     </message>
     <message>
         <source>Order: open</source>
@@ -297,15 +525,39 @@
     </message>
     <message>
         <source>PAPER</source>
-        <translation type="unfinished">ਕਾਗਜ਼</translation>
+        <translation type="unfinished">ਪਰਚੀ</translation>
     </message>
     <message>
         <source>PRINT</source>
         <translation type="unfinished">ਛਾਪੋ</translation>
     </message>
     <message>
-        <source>QA</source>
-        <translation type="unfinished">QA</translation>
+        <source>PRINT AGAIN</source>
+        <translation type="unfinished">ਮੁੜ ਛਾਪੋ</translation>
+    </message>
+    <message>
+        <source>PUT AN EMPTY BAG ON</source>
+        <translation type="unfinished">ਖਾਲੀ ਬੈਗ ਰੱਖੋ</translation>
+    </message>
+    <message>
+        <source>PUT ON {weights}</source>
+        <translation type="unfinished">{weights} ਰੱਖੋ</translation>
+    </message>
+    <message>
+        <source>Print again: {what}</source>
+        <translation type="unfinished">ਮੁੜ ਛਾਪੋ: {what}</translation>
+    </message>
+    <message>
+        <source>QA holds the button</source>
+        <translation type="unfinished">QA ਬਟਨ ਦਬਾਏ</translation>
+    </message>
+    <message>
+        <source>QA or a manager releases a lot: touch WHO and choose your name</source>
+        <translation type="unfinished">QA ਜਾਂ ਮੈਨੇਜਰ ਲਾਟ ਛੱਡਦਾ ਹੈ: ਕੌਣ ਛੂਹੋ ਤੇ ਨਾਂ ਚੁਣੋ</translation>
+    </message>
+    <message>
+        <source>QA said go on</source>
+        <translation type="unfinished">QA ਨੇ ਕਿਹਾ ਜਾਰੀ ਰੱਖੋ</translation>
     </message>
     <message>
         <source>QUALITY</source>
@@ -324,6 +576,10 @@
         <translation type="unfinished">ਸੁਝਾਅ ਦਰਜ ਕਰੋ</translation>
     </message>
     <message>
+        <source>REFUSE</source>
+        <translation type="unfinished">ਰੱਦ</translation>
+    </message>
+    <message>
         <source>REHEARSE</source>
         <translation type="unfinished">ਅਭਿਆਸ</translation>
     </message>
@@ -340,24 +596,92 @@
         <translation type="unfinished">ਪਹਿਲੇ ਛੱਡੋ</translation>
     </message>
     <message>
+        <source>REPRINT</source>
+        <translation type="unfinished">ਮੁੜ ਛਪਾਈ</translation>
+    </message>
+    <message>
+        <source>RETURN</source>
+        <translation type="unfinished">ਮੋੜੋ</translation>
+    </message>
+    <message>
+        <source>RETURNED</source>
+        <translation type="unfinished">ਮੋੜੇ</translation>
+    </message>
+    <message>
         <source>ROLL</source>
         <translation type="unfinished">ਰੋਲ</translation>
+    </message>
+    <message>
+        <source>ROLL IN</source>
+        <translation type="unfinished">ਰੋਲ ਲਗਾਓ</translation>
+    </message>
+    <message>
+        <source>ROLL OUT</source>
+        <translation type="unfinished">ਰੋਲ ਕੱਢੋ</translation>
     </message>
     <message>
         <source>RUN</source>
         <translation type="unfinished">ਦੌਰ</translation>
     </message>
     <message>
+        <source>RUN, then SERVICE (F9), SWAP</source>
+        <translation type="unfinished">ਦੌਰ, ਫਿਰ ਸੇਵਾ (F9), ਬਦਲੋ</translation>
+    </message>
+    <message>
         <source>RUN, then {door} ({key})</source>
         <translation type="unfinished">ਦੌਰ, ਫਿਰ {door} ({key})</translation>
+    </message>
+    <message>
+        <source>Refused</source>
+        <translation type="unfinished">ਨਾਮਨਜ਼ੂਰ</translation>
+    </message>
+    <message>
+        <source>Refused. Count the bags first.</source>
+        <translation type="unfinished">ਨਾਮਨਜ਼ੂਰ। ਪਹਿਲਾਂ ਬੈਗ ਗਿਣੋ।</translation>
+    </message>
+    <message>
+        <source>Refused. Look at another clock and say why first.</source>
+        <translation type="unfinished">ਨਾਮਨਜ਼ੂਰ। ਪਹਿਲਾਂ ਹੋਰ ਘੜੀ ਦੇਖੋ ਤੇ ਕਾਰਨ ਦੱਸੋ।</translation>
+    </message>
+    <message>
+        <source>Refused. No run is open.</source>
+        <translation type="unfinished">ਨਾਮਨਜ਼ੂਰ। ਕੋਈ ਦੌਰ ਖੁੱਲ੍ਹਾ ਨਹੀਂ।</translation>
+    </message>
+    <message>
+        <source>Refused. Say which label, why, and where the old one is.</source>
+        <translation type="unfinished">ਨਾਮਨਜ਼ੂਰ। ਦੱਸੋ ਕਿਹੜਾ ਲੇਬਲ, ਕਿਉਂ, ਤੇ ਪੁਰਾਣਾ ਕਿੱਥੇ ਹੈ।</translation>
+    </message>
+    <message>
+        <source>Refused. Scan the roll and key in its labels first.</source>
+        <translation type="unfinished">ਨਾਮਨਜ਼ੂਰ। ਪਹਿਲਾਂ ਰੋਲ ਸਕੈਨ ਕਰੋ ਤੇ ਲੇਬਲ ਗਿਣਤੀ ਭਰੋ।</translation>
+    </message>
+    <message>
+        <source>Refused. Touch the two who sign, the lead first.</source>
+        <translation type="unfinished">ਨਾਮਨਜ਼ੂਰ। ਦੋਵੇਂ ਦਸਤਖਤ ਵਾਲੇ ਛੂਹੋ, ਪਹਿਲਾਂ ਲੀਡ।</translation>
+    </message>
+    <message>
+        <source>Refused. Touch who signs.</source>
+        <translation type="unfinished">ਨਾਮਨਜ਼ੂਰ। ਦਸਤਖਤ ਕਰਨ ਵਾਲਾ ਛੂਹੋ।</translation>
     </message>
     <message>
         <source>Refused. {why}</source>
         <translation type="unfinished">ਨਾਮਨਜ਼ੂਰ। {why}</translation>
     </message>
     <message>
+        <source>Roll {roll} is in. Count it out</source>
+        <translation type="unfinished">ਰੋਲ {roll} ਲੱਗਾ ਹੈ। ਗਿਣ ਕੇ ਕੱਢੋ</translation>
+    </message>
+    <message>
+        <source>Roll {roll}: why {difference}?</source>
+        <translation type="unfinished">ਰੋਲ {roll}: {difference} ਕਿਉਂ?</translation>
+    </message>
+    <message>
         <source>Run open</source>
         <translation type="unfinished">ਦੌਰ ਚੱਲ ਰਿਹਾ</translation>
+    </message>
+    <message>
+        <source>SAMPLES</source>
+        <translation type="unfinished">ਨਮੂਨੇ</translation>
     </message>
     <message>
         <source>SCALE</source>
@@ -366,6 +690,10 @@
     <message>
         <source>SCAN</source>
         <translation type="unfinished">ਸਕੈਨ</translation>
+    </message>
+    <message>
+        <source>SCAN THE FILM LOT</source>
+        <translation type="unfinished">ਫਿਲਮ ਲਾਟ ਸਕੈਨ ਕਰੋ</translation>
     </message>
     <message>
         <source>SEAL</source>
@@ -396,6 +724,10 @@
         <translation type="unfinished">ਦਿਨ 'ਤੇ ਦਸਤਖਤ</translation>
     </message>
     <message>
+        <source>SPOILED</source>
+        <translation type="unfinished">ਖਰਾਬ</translation>
+    </message>
+    <message>
         <source>START CHECK</source>
         <translation type="unfinished">ਜਾਂਚ ਸ਼ੁਰੂ</translation>
     </message>
@@ -412,6 +744,18 @@
         <translation type="unfinished">ਰੋਕ</translation>
     </message>
     <message>
+        <source>STUDY {count} BAGS</source>
+        <translation type="unfinished">{count} ਬੈਗਾਂ ਦੀ ਜਾਂਚ</translation>
+    </message>
+    <message>
+        <source>SUSPECT BAGS</source>
+        <translation type="unfinished">ਸ਼ੱਕੀ ਬੈਗ</translation>
+    </message>
+    <message>
+        <source>Scan the label on a bag</source>
+        <translation type="unfinished">ਬੈਗ ਦਾ ਲੇਬਲ ਸਕੈਨ ਕਰੋ</translation>
+    </message>
+    <message>
         <source>Sign as the second person to {act}</source>
         <translation type="unfinished">ਦੂਜੇ ਵਜੋਂ ਦਸਤਖਤ ਕਰੋ: {act}</translation>
     </message>
@@ -420,8 +764,16 @@
         <translation type="unfinished">ਦਸਤਖਤ ਕਰੋ: {act}</translation>
     </message>
     <message>
+        <source>Signed and on record.</source>
+        <translation type="unfinished">ਦਸਤਖਤ ਹੋਏ ਤੇ ਦਰਜ।</translation>
+    </message>
+    <message>
         <source>Start a run</source>
         <translation type="unfinished">ਦੌਰ ਸ਼ੁਰੂ ਕਰੋ</translation>
+    </message>
+    <message>
+        <source>Study kept: mean {mean}, s {spread}, {count} bags</source>
+        <translation type="unfinished">ਜਾਂਚ ਰੱਖੀ: ਔਸਤ {mean}, s {spread}, {count} ਬੈਗ</translation>
     </message>
     <message>
         <source>T2, T1, nominal</source>
@@ -440,6 +792,18 @@
         <translation type="unfinished">ਟੇਅਰ</translation>
     </message>
     <message>
+        <source>THE SCALE FAILS: its bags are held, call maintenance</source>
+        <translation type="unfinished">ਕੰਡਾ ਫੇਲ੍ਹ: ਇਸ ਦੇ ਬੈਗ ਰੋਕੇ, ਮੁਰੰਮਤ ਵਾਲੇ ਬੁਲਾਓ</translation>
+    </message>
+    <message>
+        <source>THE SCALE HOLDS</source>
+        <translation type="unfinished">ਕੰਡਾ ਠੀਕ ਹੈ</translation>
+    </message>
+    <message>
+        <source>THE SCALE HOLDS, beyond its first limit: have it adjusted soon</source>
+        <translation type="unfinished">ਕੰਡਾ ਠੀਕ ਹੈ, ਪਰ ਪਹਿਲੀ ਹੱਦ ਤੋਂ ਪਰੇ: ਜਲਦੀ ਠੀਕ ਕਰਵਾਓ</translation>
+    </message>
+    <message>
         <source>TRACE</source>
         <translation type="unfinished">ਖੋਜ</translation>
     </message>
@@ -448,8 +812,24 @@
         <translation type="unfinished">ਸਿਖਲਾਈ</translation>
     </message>
     <message>
+        <source>The next check is {stage}.</source>
+        <translation type="unfinished">ਅਗਲੀ ਜਾਂਚ: {stage}।</translation>
+    </message>
+    <message>
+        <source>The run ended: nothing is recorded.</source>
+        <translation type="unfinished">ਦੌਰ ਮੁੱਕਿਆ: ਕੁਝ ਦਰਜ ਨਹੀਂ।</translation>
+    </message>
+    <message>
+        <source>The run ended: the check was given up.</source>
+        <translation type="unfinished">ਦੌਰ ਮੁੱਕਿਆ: ਜਾਂਚ ਛੱਡੀ ਗਈ।</translation>
+    </message>
+    <message>
         <source>The scale's own indication counts. If this screen and the scale differ, the scale counts: stop and call the lead.</source>
         <translation type="unfinished">ਕੰਡੇ ਦੀ ਆਪਣੀ ਰੀਡਿੰਗ ਹੀ ਮੰਨੀ ਜਾਵੇਗੀ। ਜੇ ਸਕ੍ਰੀਨ ਤੇ ਕੰਡਾ ਵੱਖਰੇ ਹੋਣ ਤਾਂ ਕੰਡਾ ਸਹੀ ਹੈ: ਰੁਕੋ ਤੇ ਲੀਡ ਨੂੰ ਬੁਲਾਓ।</translation>
+    </message>
+    <message>
+        <source>There is no run before</source>
+        <translation type="unfinished">ਪਹਿਲਾਂ ਕੋਈ ਦੌਰ ਨਹੀਂ</translation>
     </message>
     <message>
         <source>Touch your name first.</source>
@@ -460,12 +840,32 @@
         <translation type="unfinished">ਇਸ ਤੋਂ ਪਹਿਲਾਂ ਵਰਤੋ</translation>
     </message>
     <message>
+        <source>Use by {day}</source>
+        <translation type="unfinished">ਇਸ ਤੋਂ ਪਹਿਲਾਂ ਵਰਤੋ: {day}</translation>
+    </message>
+    <message>
         <source>WAIT</source>
         <translation type="unfinished">ਰੁਕੋ</translation>
     </message>
     <message>
+        <source>WARN</source>
+        <translation type="unfinished">ਚੇਤਾਵਨੀ</translation>
+    </message>
+    <message>
+        <source>WASTE</source>
+        <translation type="unfinished">ਕੂੜਾ</translation>
+    </message>
+    <message>
+        <source>WEIGH AN EMPTY BAG</source>
+        <translation type="unfinished">ਖਾਲੀ ਬੈਗ ਤੋਲੋ</translation>
+    </message>
+    <message>
         <source>WEIGH ONE BAG</source>
         <translation type="unfinished">ਇੱਕ ਬੈਗ ਤੋਲੋ</translation>
+    </message>
+    <message>
+        <source>WHO</source>
+        <translation type="unfinished">ਕੌਣ</translation>
     </message>
     <message>
         <source>WIPE PAN</source>
@@ -476,12 +876,52 @@
         <translation type="unfinished">ਹਿਸਾਬ ਲਾਓ</translation>
     </message>
     <message>
+        <source>Weigh again in this order: net as shown, less the whole error, less even growth</source>
+        <translation type="unfinished">ਇਸ ਕ੍ਰਮ ਵਿੱਚ ਮੁੜ ਤੋਲੋ: ਦਿਖਾਇਆ ਸ਼ੁੱਧ, ਪੂਰੀ ਗਲਤੀ ਘਟਾ ਕੇ, ਬਰਾਬਰ ਵਾਧਾ ਘਟਾ ਕੇ</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation type="unfinished">ਕੀ</translation>
+    </message>
+    <message>
+        <source>What becomes of the bags?</source>
+        <translation type="unfinished">ਬੈਗਾਂ ਦਾ ਕੀ ਹੋਵੇ?</translation>
+    </message>
+    <message>
+        <source>Who decides?</source>
+        <translation type="unfinished">ਫੈਸਲਾ ਕੌਣ ਕਰੇ?</translation>
+    </message>
+    <message>
+        <source>Who leads touches why the line may go on</source>
+        <translation type="unfinished">ਲੀਡ ਛੂਹੇ ਕਿ ਲਾਈਨ ਕਿਉਂ ਚੱਲ ਸਕਦੀ ਹੈ</translation>
+    </message>
+    <message>
+        <source>Why does the line stop?</source>
+        <translation type="unfinished">ਲਾਈਨ ਕਿਉਂ ਰੁਕੀ?</translation>
+    </message>
+    <message>
         <source>Why is it set aside?</source>
         <translation type="unfinished">ਕਿਉਂ ਵੱਖ ਰੱਖਿਆ?</translation>
     </message>
     <message>
+        <source>Why? Choose or type the reason.</source>
+        <translation type="unfinished">ਕਿਉਂ? ਕਾਰਨ ਚੁਣੋ ਜਾਂ ਲਿਖੋ।</translation>
+    </message>
+    <message>
+        <source>Writing …</source>
+        <translation type="unfinished">ਲਿਖ ਰਹੇ ਹਾਂ …</translation>
+    </message>
+    <message>
+        <source>Zero stepped by {step} between {before} and {after}.</source>
+        <translation type="unfinished">ਜ਼ੀਰੋ {before} ਤੇ {after} ਵਿਚਕਾਰ {step} ਹਿੱਲਿਆ।</translation>
+    </message>
+    <message>
         <source>a bag is on the pan: finish it and lift it, then end the run</source>
         <translation type="unfinished">ਪੈਨ 'ਤੇ ਬੈਗ ਹੈ: ਪੂਰਾ ਕਰੋ, ਚੁੱਕੋ, ਫਿਰ ਦੌਰ ਖਤਮ ਕਰੋ</translation>
+    </message>
+    <message>
+        <source>a case was packed short or over</source>
+        <translation type="unfinished">ਇੱਕ ਡੱਬੇ ਵਿੱਚ ਘੱਟ ਜਾਂ ਵੱਧ</translation>
     </message>
     <message>
         <source>a check failed</source>
@@ -498,6 +938,10 @@
     <message>
         <source>a check is overdue</source>
         <translation type="unfinished">ਜਾਂਚ ਵਿੱਚ ਦੇਰੀ</translation>
+    </message>
+    <message>
+        <source>a copy was printed</source>
+        <translation type="unfinished">ਇੱਕ ਕਾਪੀ ਛਪੀ</translation>
     </message>
     <message>
         <source>a cover is open: close it</source>
@@ -524,6 +968,10 @@
         <translation type="unfinished">ਲਾਟ ਖਾਲੀ ਹੋਣਾ ਚਾਹੀਦਾ</translation>
     </message>
     <message>
+        <source>a new code is made</source>
+        <translation type="unfinished">ਨਵਾਂ ਕੋਡ ਬਣੇਗਾ</translation>
+    </message>
+    <message>
         <source>a new roll begins with a first-off</source>
         <translation type="unfinished">ਨਵਾਂ ਰੋਲ ਪਹਿਲੇ ਲੇਬਲ ਨਾਲ ਸ਼ੁਰੂ ਹੁੰਦਾ ਹੈ</translation>
     </message>
@@ -536,12 +984,52 @@
         <translation type="unfinished">ਦੌਰ ਚੱਲ ਰਿਹਾ ਹੈ: ਅਗਲੇ ਤੋਂ ਪਹਿਲਾਂ ਖਤਮ ਕਰੋ</translation>
     </message>
     <message>
+        <source>a run needs a lead and a person on the scale</source>
+        <translation type="unfinished">ਦੌਰ ਲਈ ਲੀਡ ਤੇ ਕੰਡੇ ਤੇ ਬੰਦਾ ਚਾਹੀਦਾ</translation>
+    </message>
+    <message>
+        <source>adds up</source>
+        <translation type="unfinished">ਹਿਸਾਬ ਠੀਕ</translation>
+    </message>
+    <message>
         <source>after a stop</source>
         <translation type="unfinished">ਰੋਕ ਤੋਂ ਬਾਅਦ</translation>
     </message>
     <message>
+        <source>all 999 lot codes of {day} are used: give a code by hand</source>
+        <translation type="unfinished">{day} ਦੇ ਸਾਰੇ 999 ਲਾਟ ਕੋਡ ਵਰਤੇ ਗਏ: ਕੋਡ ਹੱਥੀਂ ਦਿਓ</translation>
+    </message>
+    <message>
+        <source>all loads are taken</source>
+        <translation type="unfinished">ਸਾਰੇ ਭਾਰ ਲਏ ਗਏ</translation>
+    </message>
+    <message>
+        <source>an alarm is not shelved for {minutes} minutes: allowed are {allowed}</source>
+        <translation type="unfinished">ਅਲਾਰਮ {minutes} ਮਿੰਟ ਨਹੀਂ ਟਲਦਾ: ਇਜਾਜ਼ਤ {allowed}</translation>
+    </message>
+    <message>
+        <source>an empty bag weighs {mass}, {more} more than the tare taken off</source>
+        <translation type="unfinished">ਖਾਲੀ ਬੈਗ {mass}, ਘਟਾਈ ਟੇਅਰ ਤੋਂ {more} ਵੱਧ</translation>
+    </message>
+    <message>
+        <source>an order of {count} bags: give 1 or more, or leave it open</source>
+        <translation type="unfinished">{count} ਬੈਗਾਂ ਦਾ ਆਰਡਰ: 1 ਜਾਂ ਵੱਧ ਦਿਓ, ਜਾਂ ਖੁੱਲ੍ਹਾ ਛੱਡੋ</translation>
+    </message>
+    <message>
         <source>and {count} more, below these</source>
         <translation type="unfinished">ਤੇ {count} ਹੋਰ, ਹੇਠਾਂ</translation>
+    </message>
+    <message>
+        <source>another code was scanned</source>
+        <translation type="unfinished">ਕੋਈ ਹੋਰ ਕੋਡ ਸਕੈਨ ਹੋਇਆ</translation>
+    </message>
+    <message>
+        <source>another scale is here, {here}; in use is {known}: take it into use, {where}</source>
+        <translation type="unfinished">ਹੋਰ ਕੰਡਾ ਹੈ, {here}; ਵਰਤੋਂ ਵਿੱਚ {known}: ਇਸ ਨੂੰ ਵਰਤੋਂ ਵਿੱਚ ਲਓ, {where}</translation>
+    </message>
+    <message>
+        <source>applied</source>
+        <translation type="unfinished">ਲੱਗਿਆ</translation>
     </message>
     <message>
         <source>approve a label</source>
@@ -556,8 +1044,28 @@
         <translation type="unfinished">ਟੀਚਾ ਮਨਜ਼ੂਰ ਜਾਂ ਨਾਮਨਜ਼ੂਰ ਕਰਨਾ</translation>
     </message>
     <message>
+        <source>approved</source>
+        <translation type="unfinished">ਮਨਜ਼ੂਰ</translation>
+    </message>
+    <message>
+        <source>as found</source>
+        <translation type="unfinished">ਜਿਵੇਂ ਮਿਲਿਆ</translation>
+    </message>
+    <message>
+        <source>as left</source>
+        <translation type="unfinished">ਜਿਵੇਂ ਛੱਡਿਆ</translation>
+    </message>
+    <message>
+        <source>as left, after its adjustment</source>
+        <translation type="unfinished">ਠੀਕ ਕਰਨ ਤੋਂ ਬਾਅਦ</translation>
+    </message>
+    <message>
         <source>as people.toml says</source>
         <translation type="unfinished">people.toml ਅਨੁਸਾਰ</translation>
+    </message>
+    <message>
+        <source>as weighed</source>
+        <translation type="unfinished">ਜਿਵੇਂ ਤੋਲਿਆ</translation>
     </message>
     <message>
         <source>asked the line …</source>
@@ -568,6 +1076,10 @@
         <translation type="unfinished">ਬੇਤਰਤੀਬ</translation>
     </message>
     <message>
+        <source>back</source>
+        <translation type="unfinished">ਪਿੱਛੇ</translation>
+    </message>
+    <message>
         <source>bag</source>
         <translation type="unfinished">ਬੈਗ</translation>
     </message>
@@ -576,20 +1088,68 @@
         <translation type="unfinished">ਬੈਗ {code}, ਫਿਲਮ ਲਾਟ {lot} ਦੀ ਟੇਅਰ ਜਾਂਚ ਨਹੀਂ: ਕਰੋ: {where}</translation>
     </message>
     <message>
+        <source>bag {code}: rework of {lot}, last day {day}</source>
+        <translation type="unfinished">ਬੈਗ {code}: {lot} ਦਾ ਮੁੜ ਕੰਮ, ਆਖਰੀ ਦਿਨ {day}</translation>
+    </message>
+    <message>
+        <source>bag {serial} has had {copies} already: the lead signs for the next one</source>
+        <translation type="unfinished">ਬੈਗ {serial} ਨੂੰ {copies} ਮਿਲ ਚੁੱਕੀ: ਅਗਲੀ ਲਈ ਲੀਡ ਦਸਤਖਤ ਕਰੇ</translation>
+    </message>
+    <message>
+        <source>bag {serial} has had {count} copies: set it aside</source>
+        <translation type="unfinished">ਬੈਗ {serial} ਦੀਆਂ {count} ਕਾਪੀਆਂ ਹੋ ਗਈਆਂ: ਵੱਖ ਰੱਖੋ</translation>
+    </message>
+    <message>
+        <source>bag {serial} is held: it gets no label before QA has released it</source>
+        <translation type="unfinished">ਬੈਗ {serial} ਰੋਕਿਆ: QA ਦੇ ਛੱਡਣ ਤੱਕ ਲੇਬਲ ਨਹੀਂ</translation>
+    </message>
+    <message>
         <source>bags</source>
         <translation type="unfinished">ਬੈਗ</translation>
+    </message>
+    <message>
+        <source>bags are taken again: {why}</source>
+        <translation type="unfinished">ਬੈਗ ਮੁੜ ਲਏ ਜਾਂਦੇ ਹਨ: {why}</translation>
+    </message>
+    <message>
+        <source>bags left on the line were set aside or cooled</source>
+        <translation type="unfinished">ਲਾਈਨ ਤੇ ਰਹੇ ਬੈਗ ਵੱਖ ਜਾਂ ਠੰਢੇ ਕੀਤੇ</translation>
+    </message>
+    <message>
+        <source>bags since then looked at</source>
+        <translation type="unfinished">ਉਸ ਤੋਂ ਬਾਅਦ ਦੇ ਬੈਗ ਦੇਖੇ</translation>
+    </message>
+    <message>
+        <source>bin and belt empty</source>
+        <translation type="unfinished">ਬਿਨ ਤੇ ਬੈਲਟ ਖਾਲੀ</translation>
+    </message>
+    <message>
+        <source>both on the label</source>
+        <translation type="unfinished">ਦੋਵੇਂ ਲੇਬਲ ਤੇ</translation>
     </message>
     <message>
         <source>break</source>
         <translation type="unfinished">ਬਰੇਕ</translation>
     </message>
     <message>
+        <source>burst after its label, destroyed</source>
+        <translation type="unfinished">ਲੇਬਲ ਬਾਅਦ ਫਟਿਆ, ਨਸ਼ਟ</translation>
+    </message>
+    <message>
         <source>burst seal</source>
         <translation type="unfinished">ਸੀਲ ਖੁੱਲ੍ਹੀ</translation>
     </message>
     <message>
+        <source>call QA</source>
+        <translation type="unfinished">QA ਨੂੰ ਬੁਲਾਓ</translation>
+    </message>
+    <message>
         <source>call somebody</source>
         <translation type="unfinished">ਕਿਸੇ ਨੂੰ ਬੁਲਾਉਣਾ</translation>
+    </message>
+    <message>
+        <source>chance to pass the official test</source>
+        <translation type="unfinished">ਸਰਕਾਰੀ ਜਾਂਚ ਪਾਸ ਹੋਣ ਦੀ ਸੰਭਾਵਨਾ</translation>
     </message>
     <message>
         <source>change or explain a label roll</source>
@@ -640,8 +1200,16 @@
         <translation type="unfinished">ਬੰਦ</translation>
     </message>
     <message>
+        <source>code</source>
+        <translation type="unfinished">ਕੋਡ</translation>
+    </message>
+    <message>
         <source>compare the label, then clear the scan</source>
         <translation type="unfinished">ਲੇਬਲ ਮਿਲਾਓ, ਫਿਰ ਸਕੈਨ ਠੀਕ ਕਰੋ</translation>
+    </message>
+    <message>
+        <source>component {component} is not known: allowed are {allowed}</source>
+        <translation type="unfinished">ਹਿੱਸਾ {component} ਅਣਜਾਣ: ਇਜਾਜ਼ਤ {allowed}</translation>
     </message>
     <message>
         <source>confirm date and time</source>
@@ -656,12 +1224,20 @@
         <translation type="unfinished">ਦਰਜ ਗੱਲ ਠੀਕ ਕਰਨਾ</translation>
     </message>
     <message>
+        <source>count on the core was wrong</source>
+        <translation type="unfinished">ਰੋਲ ਦੀ ਗਿਣਤੀ ਗਲਤ ਸੀ</translation>
+    </message>
+    <message>
         <source>count the bags of the run before: {where}</source>
         <translation type="unfinished">ਪਿਛਲੇ ਦੌਰ ਦੇ ਬੈਗ ਗਿਣੋ: {where}</translation>
     </message>
     <message>
         <source>date or time is in doubt</source>
         <translation type="unfinished">ਤਾਰੀਖ ਜਾਂ ਸਮੇਂ ਬਾਰੇ ਸ਼ੱਕ</translation>
+    </message>
+    <message>
+        <source>dated step</source>
+        <translation type="unfinished">ਸਮੇਂ ਵਾਲੀ ਛਾਲ</translation>
     </message>
     <message>
         <source>day</source>
@@ -676,6 +1252,10 @@
         <translation type="unfinished">ਪਿਛਲਾ ਦਿਨ</translation>
     </message>
     <message>
+        <source>day, month</source>
+        <translation type="unfinished">ਦਿਨ, ਮਹੀਨਾ</translation>
+    </message>
+    <message>
         <source>decide about suspect bags</source>
         <translation type="unfinished">ਸ਼ੱਕੀ ਬੈਗਾਂ ਦਾ ਫੈਸਲਾ</translation>
     </message>
@@ -684,8 +1264,24 @@
         <translation type="unfinished">ਬੈਗ ਦਾ ਕੀ ਕਰਨਾ ਹੈ, ਫੈਸਲਾ</translation>
     </message>
     <message>
+        <source>declared tare {mass}</source>
+        <translation type="unfinished">ਦੱਸੀ ਟੇਅਰ {mass}</translation>
+    </message>
+    <message>
+        <source>destroyed</source>
+        <translation type="unfinished">ਨਸ਼ਟ</translation>
+    </message>
+    <message>
         <source>done</source>
         <translation type="unfinished">ਹੋ ਗਿਆ</translation>
+    </message>
+    <message>
+        <source>empty</source>
+        <translation type="unfinished">ਖਾਲੀ</translation>
+    </message>
+    <message>
+        <source>empty by now?</source>
+        <translation type="unfinished">ਹੁਣ ਖਾਲੀ?</translation>
     </message>
     <message>
         <source>end a run</source>
@@ -700,6 +1296,18 @@
         <translation type="unfinished">ਇਹ ਦਰਜ ਕਰਨਾ</translation>
     </message>
     <message>
+        <source>even</source>
+        <translation type="unfinished">ਬਰਾਬਰ</translation>
+    </message>
+    <message>
+        <source>even growth</source>
+        <translation type="unfinished">ਬਰਾਬਰ ਵਾਧਾ</translation>
+    </message>
+    <message>
+        <source>expired</source>
+        <translation type="unfinished">ਮਿਆਦ ਪੁੱਗੀ</translation>
+    </message>
+    <message>
         <source>expired – take it off the line</source>
         <translation type="unfinished">ਮਿਆਦ ਪੁੱਗੀ – ਲਾਈਨ ਤੋਂ ਹਟਾਓ</translation>
     </message>
@@ -710,6 +1318,14 @@
     <message>
         <source>fetch the next roll</source>
         <translation type="unfinished">ਅਗਲਾ ਰੋਲ ਲਿਆਓ</translation>
+    </message>
+    <message>
+        <source>fewer</source>
+        <translation type="unfinished">ਘੱਟ</translation>
+    </message>
+    <message>
+        <source>fewer than {count} labels are left</source>
+        <translation type="unfinished">{count} ਤੋਂ ਘੱਟ ਲੇਬਲ ਬਚੇ</translation>
     </message>
     <message>
         <source>fill a case or close a pallet</source>
@@ -724,6 +1340,10 @@
         <translation type="unfinished">ਫਿਲਮ ਜਾਂ ਲੇਬਲ</translation>
     </message>
     <message>
+        <source>finishing</source>
+        <translation type="unfinished">ਮੁੱਕ ਰਿਹਾ</translation>
+    </message>
+    <message>
         <source>first label</source>
         <translation type="unfinished">ਪਹਿਲਾ ਲੇਬਲ</translation>
     </message>
@@ -736,6 +1356,14 @@
         <translation type="unfinished">ਬਾਹਰੀ ਚੀਜ਼</translation>
     </message>
     <message>
+        <source>forward</source>
+        <translation type="unfinished">ਅੱਗੇ</translation>
+    </message>
+    <message>
+        <source>free</source>
+        <translation type="unfinished">ਖੁੱਲ੍ਹਾ</translation>
+    </message>
+    <message>
         <source>go on after a pause</source>
         <translation type="unfinished">ਵਿਰਾਮ ਬਾਅਦ ਜਾਰੀ ਰੱਖਣਾ</translation>
     </message>
@@ -744,8 +1372,32 @@
         <translation type="unfinished">ਰੋਕ ਬਾਅਦ ਜਾਰੀ ਰੱਖਣਾ</translation>
     </message>
     <message>
+        <source>gone on after a stop: {why}</source>
+        <translation type="unfinished">ਰੁਕਣ ਬਾਅਦ ਜਾਰੀ: {why}</translation>
+    </message>
+    <message>
         <source>gross weight</source>
         <translation type="unfinished">ਕੁੱਲ ਭਾਰ</translation>
+    </message>
+    <message>
+        <source>guards are shut and tools are counted</source>
+        <translation type="unfinished">ਗਾਰਡ ਬੰਦ, ਸੰਦ ਗਿਣੇ</translation>
+    </message>
+    <message>
+        <source>hands and tools are washed</source>
+        <translation type="unfinished">ਹੱਥ ਤੇ ਸੰਦ ਧੋਤੇ</translation>
+    </message>
+    <message>
+        <source>harvested</source>
+        <translation type="unfinished">ਵੱਢਿਆ</translation>
+    </message>
+    <message>
+        <source>held</source>
+        <translation type="unfinished">ਰੋਕਿਆ</translation>
+    </message>
+    <message>
+        <source>held at the line</source>
+        <translation type="unfinished">ਲਾਈਨ ਤੇ ਰੋਕਿਆ</translation>
     </message>
     <message>
         <source>held – call QA</source>
@@ -760,20 +1412,60 @@
         <translation type="unfinished">ਦਬਾ ਕੇ ਰੱਖੋ</translation>
     </message>
     <message>
+        <source>hold stays</source>
+        <translation type="unfinished">ਰੋਕ ਰਹੇਗੀ</translation>
+    </message>
+    <message>
+        <source>hold the button</source>
+        <translation type="unfinished">ਬਟਨ ਦਬਾ ਰੱਖੋ</translation>
+    </message>
+    <message>
         <source>hold, no record</source>
         <translation type="unfinished">ਰੋਕੋ, ਰਿਕਾਰਡ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>in doubt</source>
+        <translation type="unfinished">ਸ਼ੱਕ ਹੇਠ</translation>
     </message>
     <message>
         <source>in the bag {mass}</source>
         <translation type="unfinished">ਬੈਗ ਵਿੱਚ {mass}</translation>
     </message>
     <message>
+        <source>in the printer</source>
+        <translation type="unfinished">ਪ੍ਰਿੰਟਰ ਵਿੱਚ</translation>
+    </message>
+    <message>
+        <source>it came too slowly, or was too short, for a scanner</source>
+        <translation type="unfinished">ਸਕੈਨਰ ਲਈ ਬਹੁਤ ਹੌਲੀ ਜਾਂ ਛੋਟਾ</translation>
+    </message>
+    <message>
+        <source>it came too warm, or damaged: QA decides</source>
+        <translation type="unfinished">ਬਹੁਤ ਗਰਮ ਜਾਂ ਖਰਾਬ ਆਇਆ: QA ਫੈਸਲਾ ਕਰੇ</translation>
+    </message>
+    <message>
         <source>it does not answer: is it switched on, is its cable in?</source>
         <translation type="unfinished">ਜਵਾਬ ਨਹੀਂ: ਚਾਲੂ ਹੈ, ਤਾਰ ਲੱਗੀ ਹੈ?</translation>
     </message>
     <message>
+        <source>it does not end with Enter</source>
+        <translation type="unfinished">ਇਹ Enter ਨਾਲ ਨਹੀਂ ਮੁੱਕਦਾ</translation>
+    </message>
+    <message>
+        <source>it lacks what the station's scanner types first</source>
+        <translation type="unfinished">ਸਟੇਸ਼ਨ ਸਕੈਨਰ ਵਾਲਾ ਅਗੇਤਰ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>it never came out</source>
+        <translation type="unfinished">ਨਿਕਲਿਆ ਨਹੀਂ</translation>
+    </message>
+    <message>
         <source>it was not out after {seconds} s: look whether it comes out</source>
         <translation type="unfinished">{seconds} s ਬਾਅਦ ਵੀ ਨਹੀਂ ਨਿਕਲਿਆ: ਦੇਖੋ ਨਿਕਲਦਾ ਹੈ ਕਿ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>its bag goes out</source>
+        <translation type="unfinished">ਇਸ ਦਾ ਬੈਗ ਬਾਹਰ</translation>
     </message>
     <message>
         <source>its run ended before the printer said that it came out</source>
@@ -784,12 +1476,28 @@
         <translation type="unfinished">ਇਸਦੀ ਮਿਆਦ {day} ਲੰਘ ਗਈ: ਦੌਰ ਖਤਮ ਕਰੋ</translation>
     </message>
     <message>
+        <source>jammed in the printer</source>
+        <translation type="unfinished">ਪ੍ਰਿੰਟਰ ਵਿੱਚ ਫਸਿਆ</translation>
+    </message>
+    <message>
         <source>keep, restore or purge the record</source>
         <translation type="unfinished">ਰਿਕਾਰਡ ਰੱਖਣਾ, ਬਹਾਲ ਜਾਂ ਸਾਫ ਕਰਨਾ</translation>
     </message>
     <message>
+        <source>label destroyed</source>
+        <translation type="unfinished">ਲੇਬਲ ਨਸ਼ਟ</translation>
+    </message>
+    <message>
         <source>label is void</source>
         <translation type="unfinished">ਲੇਬਲ ਰੱਦ ਹੈ</translation>
+    </message>
+    <message>
+        <source>label never printed</source>
+        <translation type="unfinished">ਲੇਬਲ ਛਪਿਆ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>label of another run taken out</source>
+        <translation type="unfinished">ਹੋਰ ਦੌਰ ਦਾ ਲੇਬਲ ਕੱਢਿਆ</translation>
     </message>
     <message>
         <source>label of the roll</source>
@@ -808,6 +1516,10 @@
         <translation type="unfinished">ਲੇਬਲ {serial} ਨਹੀਂ ਨਿਕਲਿਆ: ਪ੍ਰਿੰਟਰ ਦੇਖੋ</translation>
     </message>
     <message>
+        <source>label {serial} is printed again, marked {mark}</source>
+        <translation type="unfinished">ਲੇਬਲ {serial} ਮੁੜ ਛਪਦਾ ਹੈ, ਨਿਸ਼ਾਨ {mark}</translation>
+    </message>
+    <message>
         <source>label {serial} may still come out: cancel it at the printer, or wait</source>
         <translation type="unfinished">ਲੇਬਲ {serial} ਹਾਲੇ ਨਿਕਲ ਸਕਦਾ ਹੈ: ਪ੍ਰਿੰਟਰ 'ਤੇ ਰੱਦ ਕਰੋ ਜਾਂ ਉਡੀਕੋ</translation>
     </message>
@@ -820,8 +1532,20 @@
         <translation type="unfinished">ਲੇਬਲ ਚੁੱਕੇ ਨਹੀਂ ਗਏ: ਚੁੱਕੋ</translation>
     </message>
     <message>
+        <source>labels on it {count}</source>
+        <translation type="unfinished">ਇਸ ਤੇ ਲੇਬਲ {count}</translation>
+    </message>
+    <message>
+        <source>last day</source>
+        <translation type="unfinished">ਆਖਰੀ ਦਿਨ</translation>
+    </message>
+    <message>
         <source>last label</source>
         <translation type="unfinished">ਪਿਛਲਾ ਲੇਬਲ</translation>
+    </message>
+    <message>
+        <source>last of it</source>
+        <translation type="unfinished">ਆਖਰੀ ਹਿੱਸਾ</translation>
     </message>
     <message>
         <source>last {what}</source>
@@ -838,6 +1562,14 @@
     <message>
         <source>leave the full screen</source>
         <translation type="unfinished">ਪੂਰੀ ਸਕ੍ਰੀਨ ਛੱਡਣਾ</translation>
+    </message>
+    <message>
+        <source>line cleared</source>
+        <translation type="unfinished">ਲਾਈਨ ਸਾਫ਼</translation>
+    </message>
+    <message>
+        <source>loaded</source>
+        <translation type="unfinished">ਲਗਾਇਆ</translation>
     </message>
     <message>
         <source>look at date and time, then sign</source>
@@ -864,12 +1596,52 @@
         <translation type="unfinished">ਦੇਖੋ ਲੇਬਲ ਪੂਰਾ ਹੈ</translation>
     </message>
     <message>
+        <source>looked at another clock: right now</source>
+        <translation type="unfinished">ਹੋਰ ਘੜੀ ਦੇਖੀ: ਹੁਣ ਠੀਕ</translation>
+    </message>
+    <message>
+        <source>lot code {code} cannot be printed: allowed are 1 to 20 of the characters A-Z 0-9 . / - (no blanks, no small letters)</source>
+        <translation type="unfinished">ਲਾਟ ਕੋਡ {code} ਛਪ ਨਹੀਂ ਸਕਦਾ: 1 ਤੋਂ 20 ਅੱਖਰ A-Z 0-9 . / - (ਖਾਲੀ ਥਾਂ ਤੇ ਛੋਟੇ ਅੱਖਰ ਨਹੀਂ)</translation>
+    </message>
+    <message>
+        <source>lot {lot}</source>
+        <translation type="unfinished">ਲਾਟ {lot}</translation>
+    </message>
+    <message>
+        <source>lot {lot} had its last day on {day}: it must not be used</source>
+        <translation type="unfinished">ਲਾਟ {lot} ਦਾ ਆਖਰੀ ਦਿਨ {day} ਸੀ: ਨਾ ਵਰਤੋ</translation>
+    </message>
+    <message>
+        <source>lot {lot} is already in the record as another delivery ({component} from {supplier}, received {day}): leave the code empty to get a new one</source>
+        <translation type="unfinished">ਲਾਟ {lot} ਪਹਿਲਾਂ ਹੀ ਹੋਰ ਡਿਲਿਵਰੀ ਵਜੋਂ ਦਰਜ ਹੈ ({component}, {supplier}, {day}): ਨਵੇਂ ਕੋਡ ਲਈ ਖਾਲੀ ਛੱਡੋ</translation>
+    </message>
+    <message>
+        <source>lot {lot} is held</source>
+        <translation type="unfinished">ਲਾਟ {lot} ਰੋਕਿਆ</translation>
+    </message>
+    <message>
         <source>lot {lot} is held: take it off and load another: {where}</source>
         <translation type="unfinished">ਲਾਟ {lot} ਰੋਕਿਆ: ਹਟਾਓ ਤੇ ਹੋਰ ਲਗਾਓ: {where}</translation>
     </message>
     <message>
+        <source>lot {lot} is nearly empty</source>
+        <translation type="unfinished">ਲਾਟ {lot} ਲਗਭਗ ਖਾਲੀ</translation>
+    </message>
+    <message>
+        <source>lot {lot} is not in the record: receive it before the run</source>
+        <translation type="unfinished">ਲਾਟ {lot} ਦਰਜ ਨਹੀਂ: ਦੌਰ ਤੋਂ ਪਹਿਲਾਂ ਲਓ</translation>
+    </message>
+    <message>
+        <source>lot {lot} is not known: check the code</source>
+        <translation type="unfinished">ਲਾਟ {lot} ਅਣਜਾਣ: ਕੋਡ ਦੇਖੋ</translation>
+    </message>
+    <message>
         <source>lot {lot} is not known: receive it first</source>
         <translation type="unfinished">ਲਾਟ {lot} ਪਤਾ ਨਹੀਂ: ਪਹਿਲਾਂ ਪ੍ਰਾਪਤ ਕਰੋ</translation>
+    </message>
+    <message>
+        <source>lot {lot} is not on the line: on it are {lots}</source>
+        <translation type="unfinished">ਲਾਟ {lot} ਲਾਈਨ ਤੇ ਨਹੀਂ: ਉੱਥੇ {lots}</translation>
     </message>
     <message>
         <source>lot {lot} is on the line and on no label: take it off: {where}</source>
@@ -880,8 +1652,48 @@
         <translation type="unfinished">ਲਾਟ {lot} {component} ਹੈ, ਜੋ {product} ਵਿੱਚ ਨਹੀਂ: ਮਨਜ਼ੂਰ {allowed}</translation>
     </message>
     <message>
+        <source>lot {lot} is {status}: it must not be used, call QA</source>
+        <translation type="unfinished">ਲਾਟ {lot} {status}: ਨਾ ਵਰਤੋ, QA ਨੂੰ ਬੁਲਾਓ</translation>
+    </message>
+    <message>
         <source>lot {lot} is {why}</source>
         <translation type="unfinished">ਲਾਟ {lot}: {why}</translation>
+    </message>
+    <message>
+        <source>lot {lot} of {supplier} was received already on {day}: load it, do not receive it again</source>
+        <translation type="unfinished">{supplier} ਦਾ ਲਾਟ {lot} {day} ਨੂੰ ਲਿਆ ਜਾ ਚੁੱਕਾ: ਲਗਾਓ, ਮੁੜ ਨਾ ਲਓ</translation>
+    </message>
+    <message>
+        <source>lot {lot}: harvested {harvested} after it was received {received}</source>
+        <translation type="unfinished">ਲਾਟ {lot}: ਲੈਣ ({received}) ਤੋਂ ਬਾਅਦ {harvested} ਨੂੰ ਵੱਢਿਆ</translation>
+    </message>
+    <message>
+        <source>lot {lot}: no person holds it; lots.toml says what it is</source>
+        <translation type="unfinished">ਲਾਟ {lot}: ਕਿਸੇ ਬੰਦੇ ਨੇ ਨਹੀਂ ਰੋਕਿਆ; lots.toml ਦੱਸਦਾ ਹੈ</translation>
+    </message>
+    <message>
+        <source>lot {lot}: packed {packed} after it was received {received}</source>
+        <translation type="unfinished">ਲਾਟ {lot}: ਲੈਣ ({received}) ਤੋਂ ਬਾਅਦ {packed} ਨੂੰ ਪੈਕ</translation>
+    </message>
+    <message>
+        <source>lot {lot}: waste needs its mass: weigh it</source>
+        <translation type="unfinished">ਲਾਟ {lot}: ਕੂੜੇ ਦਾ ਭਾਰ ਚਾਹੀਦਾ: ਤੋਲੋ</translation>
+    </message>
+    <message>
+        <source>lot {lot}: {mass} came: give more than nothing, or no mass</source>
+        <translation type="unfinished">ਲਾਟ {lot}: {mass} ਆਇਆ: ਸਿਫ਼ਰ ਤੋਂ ਵੱਧ ਦਿਓ, ਜਾਂ ਕੋਈ ਭਾਰ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>lot {lot}: {mass} is below nothing</source>
+        <translation type="unfinished">ਲਾਟ {lot}: {mass} ਸਿਫ਼ਰ ਤੋਂ ਘੱਟ</translation>
+    </message>
+    <message>
+        <source>lot {lot}: {warmth} °C on arrival: allowed are {least} to {most} °C</source>
+        <translation type="unfinished">ਲਾਟ {lot}: ਪਹੁੰਚਣ ਵੇਲੇ {warmth} °C: ਇਜਾਜ਼ਤ {least} ਤੋਂ {most} °C</translation>
+    </message>
+    <message>
+        <source>lots changed while a bag was on the pan: lift it before the next change</source>
+        <translation type="unfinished">ਬੈਗ ਪੱਲੇ ਤੇ ਸੀ ਜਦ ਲਾਟ ਬਦਲੇ: ਅਗਲੀ ਬਦਲੀ ਤੋਂ ਪਹਿਲਾਂ ਚੁੱਕੋ</translation>
     </message>
     <message>
         <source>machine</source>
@@ -896,20 +1708,64 @@
         <translation type="unfinished">ਮੈਨੇਜਰ</translation>
     </message>
     <message>
+        <source>mean {mean}, s {spread}, {count} bags</source>
+        <translation type="unfinished">ਔਸਤ {mean}, s {spread}, {count} ਬੈਗ</translation>
+    </message>
+    <message>
         <source>metal detector</source>
         <translation type="unfinished">ਧਾਤ ਡਿਟੈਕਟਰ</translation>
+    </message>
+    <message>
+        <source>more</source>
+        <translation type="unfinished">ਵੱਧ</translation>
     </message>
     <message>
         <source>move a lot on the line</source>
         <translation type="unfinished">ਲਾਈਨ 'ਤੇ ਲਾਟ ਬਦਲਣਾ</translation>
     </message>
     <message>
+        <source>near Max</source>
+        <translation type="unfinished">ਵੱਧ ਤੋਂ ਵੱਧ ਨੇੜੇ</translation>
+    </message>
+    <message>
+        <source>near the tare</source>
+        <translation type="unfinished">ਟੇਅਰ ਦੇ ਨੇੜੇ</translation>
+    </message>
+    <message>
+        <source>net</source>
+        <translation type="unfinished">ਸ਼ੁੱਧ</translation>
+    </message>
+    <message>
+        <source>never came out</source>
+        <translation type="unfinished">ਨਿਕਲਿਆ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>never printed</source>
+        <translation type="unfinished">ਛਪਿਆ ਨਹੀਂ</translation>
+    </message>
+    <message>
         <source>no PIN or badge yet</source>
         <translation type="unfinished">ਹਾਲੇ PIN ਜਾਂ ਬੈਜ ਨਹੀਂ</translation>
     </message>
     <message>
+        <source>no bag is taken: {why}</source>
+        <translation type="unfinished">ਕੋਈ ਬੈਗ ਨਹੀਂ ਲਿਆ ਜਾਂਦਾ: {why}</translation>
+    </message>
+    <message>
         <source>no bag of this is a product</source>
         <translation type="unfinished">ਇਹ ਬੈਗ ਉਤਪਾਦ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>no bag of this run is labelled yet: pack one, then scan its label</source>
+        <translation type="unfinished">ਇਸ ਦੌਰ ਦੇ ਕਿਸੇ ਬੈਗ ਤੇ ਲੇਬਲ ਨਹੀਂ: ਇੱਕ ਪੈਕ ਕਰੋ, ਫਿਰ ਸਕੈਨ ਕਰੋ</translation>
+    </message>
+    <message>
+        <source>no copy</source>
+        <translation type="unfinished">ਕੋਈ ਕਾਪੀ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>no error at any load</source>
+        <translation type="unfinished">ਕਿਸੇ ਭਾਰ ਤੇ ਗਲਤੀ ਨਹੀਂ</translation>
     </message>
     <message>
         <source>no label roll is in: scan one in at {where}</source>
@@ -918,6 +1774,14 @@
     <message>
         <source>no labels left: load a roll</source>
         <translation type="unfinished">ਲੇਬਲ ਮੁੱਕ ਗਏ: ਰੋਲ ਪਾਓ</translation>
+    </message>
+    <message>
+        <source>no lot of {component} may be used on {day}</source>
+        <translation type="unfinished">{day} ਨੂੰ {component} ਦਾ ਕੋਈ ਲਾਟ ਨਹੀਂ ਵਰਤ ਸਕਦੇ</translation>
+    </message>
+    <message>
+        <source>no old product on line, pan or floor</source>
+        <translation type="unfinished">ਲਾਈਨ, ਪੱਲੇ, ਫਰਸ਼ ਤੇ ਪੁਰਾਣਾ ਮਾਲ ਨਹੀਂ</translation>
     </message>
     <message>
         <source>no product</source>
@@ -932,12 +1796,24 @@
         <translation type="unfinished">ਪੈਨ 'ਤੇ ਬੈਗ ਪਰ ਰੀਡਿੰਗ ਨਹੀਂ</translation>
     </message>
     <message>
+        <source>no roll is in</source>
+        <translation type="unfinished">ਕੋਈ ਰੋਲ ਨਹੀਂ ਲੱਗਾ</translation>
+    </message>
+    <message>
         <source>no run is open</source>
         <translation type="unfinished">ਕੋਈ ਦੌਰ ਨਹੀਂ</translation>
     </message>
     <message>
         <source>no run is open: the lead starts one</source>
         <translation type="unfinished">ਕੋਈ ਦੌਰ ਨਹੀਂ: ਲੀਡ ਸ਼ੁਰੂ ਕਰੇਗਾ</translation>
+    </message>
+    <message>
+        <source>no scan differed: there is nothing to clear</source>
+        <translation type="unfinished">ਕੋਈ ਸਕੈਨ ਵੱਖਰਾ ਨਹੀਂ ਸੀ: ਕੁਝ ਠੀਕ ਨਹੀਂ ਕਰਨਾ</translation>
+    </message>
+    <message>
+        <source>no time service has kept the clock right for {time}</source>
+        <translation type="unfinished">{time} ਤੋਂ ਕਿਸੇ ਸਮਾਂ ਸੇਵਾ ਨੇ ਘੜੀ ਠੀਕ ਨਹੀਂ ਰੱਖੀ</translation>
     </message>
     <message>
         <source>nobody signed</source>
@@ -948,20 +1824,96 @@
         <translation type="unfinished">ਦਸਤਖਤ ਕਰਨ ਵਾਲੇ ਕਿਸੇ ਕੋਲ PIN ਜਾਂ ਬੈਜ ਨਹੀਂ: station people pin</translation>
     </message>
     <message>
+        <source>nominal</source>
+        <translation type="unfinished">ਨਾਮਾਤਰ</translation>
+    </message>
+    <message>
+        <source>none left on line</source>
+        <translation type="unfinished">ਲਾਈਨ ਤੇ ਕੁਝ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>not clear yet: {point}</source>
+        <translation type="unfinished">ਹਾਲੇ ਸਾਫ਼ ਨਹੀਂ: {point}</translation>
+    </message>
+    <message>
+        <source>not found: QA decides</source>
+        <translation type="unfinished">ਨਹੀਂ ਮਿਲਿਆ: QA ਫੈਸਲਾ ਕਰੇ</translation>
+    </message>
+    <message>
+        <source>not judged: {why}</source>
+        <translation type="unfinished">ਪਰਖਿਆ ਨਹੀਂ: {why}</translation>
+    </message>
+    <message>
         <source>not labelled: {reason}</source>
         <translation type="unfinished">ਲੇਬਲ ਨਹੀਂ ਲੱਗਾ: {reason}</translation>
+    </message>
+    <message>
+        <source>not printed</source>
+        <translation type="unfinished">ਨਹੀਂ ਛਪਿਆ</translation>
+    </message>
+    <message>
+        <source>not weighed</source>
+        <translation type="unfinished">ਤੋਲਿਆ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>not weighed in</source>
+        <translation type="unfinished">ਆਉਣ ਵੇਲੇ ਤੋਲਿਆ ਨਹੀਂ</translation>
     </message>
     <message>
         <source>not yet reviewed</source>
         <translation type="unfinished">ਹਾਲੇ ਜਾਂਚਿਆ ਨਹੀਂ</translation>
     </message>
     <message>
+        <source>not yet: {what}</source>
+        <translation type="unfinished">ਹਾਲੇ ਨਹੀਂ: {what}</translation>
+    </message>
+    <message>
+        <source>nothing about the clock is open</source>
+        <translation type="unfinished">ਘੜੀ ਬਾਰੇ ਕੁਝ ਬਾਕੀ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>nothing on the pan</source>
+        <translation type="unfinished">ਪੱਲੇ ਤੇ ਕੁਝ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>of the last bag</source>
+        <translation type="unfinished">ਆਖਰੀ ਬੈਗ ਦਾ</translation>
+    </message>
+    <message>
         <source>of {count} bags</source>
         <translation type="unfinished">{count} ਬੈਗਾਂ ਵਿੱਚੋਂ</translation>
     </message>
     <message>
+        <source>old labels and film are off the line</source>
+        <translation type="unfinished">ਪੁਰਾਣੇ ਲੇਬਲ ਤੇ ਫਿਲਮ ਹਟਾਏ</translation>
+    </message>
+    <message>
+        <source>old lots are closed or returned</source>
+        <translation type="unfinished">ਪੁਰਾਣੇ ਲਾਟ ਬੰਦ ਜਾਂ ਮੋੜੇ</translation>
+    </message>
+    <message>
+        <source>on another pallet</source>
+        <translation type="unfinished">ਹੋਰ ਪੈਲੇਟ ਤੇ</translation>
+    </message>
+    <message>
+        <source>on no label</source>
+        <translation type="unfinished">ਕਿਸੇ ਲੇਬਲ ਤੇ ਨਹੀਂ</translation>
+    </message>
+    <message>
         <source>on the scale: {who}</source>
         <translation type="unfinished">ਕੰਡੇ 'ਤੇ: {who}</translation>
+    </message>
+    <message>
+        <source>only a lead goes on after a mismatch</source>
+        <translation type="unfinished">ਫ਼ਰਕ ਤੋਂ ਬਾਅਦ ਸਿਰਫ਼ ਲੀਡ ਜਾਰੀ ਕਰੇ</translation>
+    </message>
+    <message>
+        <source>only where in doubt</source>
+        <translation type="unfinished">ਸਿਰਫ਼ ਸ਼ੱਕ ਵਾਲਾ</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation type="unfinished">ਬਾਕੀ</translation>
     </message>
     <message>
         <source>open order</source>
@@ -980,24 +1932,56 @@
         <translation type="unfinished">ਹੋਰ ਕਾਰਨ</translation>
     </message>
     <message>
+        <source>out of bags</source>
+        <translation type="unfinished">ਬੈਗਾਂ ਵਿੱਚੋਂ</translation>
+    </message>
+    <message>
         <source>over capacity: take the load off</source>
         <translation type="unfinished">ਹੱਦ ਤੋਂ ਵੱਧ ਭਾਰ: ਭਾਰ ਚੁੱਕੋ</translation>
+    </message>
+    <message>
+        <source>packed</source>
+        <translation type="unfinished">ਪੈਕ ਹੋਇਆ</translation>
     </message>
     <message>
         <source>packer</source>
         <translation type="unfinished">ਪੈਕਰ</translation>
     </message>
     <message>
+        <source>pan, chute and tools are clean and dry</source>
+        <translation type="unfinished">ਪੱਲਾ, ਚੂਟ ਤੇ ਸੰਦ ਸਾਫ਼ ਤੇ ਸੁੱਕੇ</translation>
+    </message>
+    <message>
         <source>plan the check</source>
         <translation type="unfinished">ਜਾਂਚ ਦੀ ਤਿਆਰੀ ਕਰੋ</translation>
+    </message>
+    <message>
+        <source>poor print</source>
+        <translation type="unfinished">ਮਾੜੀ ਛਪਾਈ</translation>
     </message>
     <message>
         <source>print a label again</source>
         <translation type="unfinished">ਲੇਬਲ ਦੁਬਾਰਾ ਛਾਪਣਾ</translation>
     </message>
     <message>
+        <source>print unreadable</source>
+        <translation type="unfinished">ਛਪਾਈ ਪੜ੍ਹੀ ਨਹੀਂ ਜਾਂਦੀ</translation>
+    </message>
+    <message>
         <source>product temperature</source>
         <translation type="unfinished">ਉਤਪਾਦ ਦਾ ਤਾਪਮਾਨ</translation>
+    </message>
+    <message>
+        <source>product {product} cannot run on this scale: {why}</source>
+        <translation type="unfinished">ਉਤਪਾਦ {product} ਇਸ ਕੰਡੇ ਤੇ ਨਹੀਂ ਚੱਲ ਸਕਦਾ: {why}</translation>
+    </message>
+    <message>
+        <source>product {product} is at version {version} now, not {other}: choose it again</source>
+        <translation type="unfinished">ਉਤਪਾਦ {product} ਹੁਣ ਰੂਪ {version} ਹੈ, {other} ਨਹੀਂ: ਮੁੜ ਚੁਣੋ</translation>
+    </message>
+    <message>
+        <source>product {product} is not known: choose one of {allowed}</source>
+        <translation type="unfinished">ਉਤਪਾਦ {product} ਅਣਜਾਣ: ਇਹਨਾਂ ਵਿੱਚੋਂ ਚੁਣੋ {allowed}</translation>
     </message>
     <message>
         <source>production day</source>
@@ -1014,6 +1998,10 @@
     <message>
         <source>qa</source>
         <translation type="unfinished">QA</translation>
+    </message>
+    <message>
+        <source>read</source>
+        <translation type="unfinished">ਪੜ੍ਹਿਆ</translation>
     </message>
     <message>
         <source>receive a delivery</source>
@@ -1040,16 +2028,60 @@
         <translation type="unfinished">ਫੇਲ੍ਹ ਜਾਂਚ ਦਰਜ ਕਰਨਾ</translation>
     </message>
     <message>
+        <source>recorded</source>
+        <translation type="unfinished">ਦਰਜ</translation>
+    </message>
+    <message>
+        <source>recounted, stays open</source>
+        <translation type="unfinished">ਮੁੜ ਗਿਣੇ, ਬਾਕੀ ਰਹੇ</translation>
+    </message>
+    <message>
+        <source>reference</source>
+        <translation type="unfinished">ਹਵਾਲਾ</translation>
+    </message>
+    <message>
         <source>refuse a label</source>
         <translation type="unfinished">ਲੇਬਲ ਨਾਮਨਜ਼ੂਰ ਕਰਨਾ</translation>
+    </message>
+    <message>
+        <source>refused: {why}</source>
+        <translation type="unfinished">ਨਾਮਨਜ਼ੂਰ: {why}</translation>
     </message>
     <message>
         <source>release what is held</source>
         <translation type="unfinished">ਰੋਕੀ ਚੀਜ਼ ਛੱਡਣਾ</translation>
     </message>
     <message>
+        <source>released</source>
+        <translation type="unfinished">ਛੱਡਿਆ</translation>
+    </message>
+    <message>
+        <source>released at the line by QA</source>
+        <translation type="unfinished">QA ਨੇ ਲਾਈਨ ਤੇ ਛੱਡਿਆ</translation>
+    </message>
+    <message>
+        <source>released before the step</source>
+        <translation type="unfinished">ਛਾਲ ਤੋਂ ਪਹਿਲੇ ਛੱਡੇ</translation>
+    </message>
+    <message>
+        <source>returned</source>
+        <translation type="unfinished">ਮੋੜਿਆ</translation>
+    </message>
+    <message>
+        <source>returned {count}</source>
+        <translation type="unfinished">ਮੋੜੇ {count}</translation>
+    </message>
+    <message>
         <source>review and sign a day</source>
         <translation type="unfinished">ਦਿਨ ਦੇਖਣਾ ਤੇ ਦਸਤਖਤ ਕਰਨਾ</translation>
+    </message>
+    <message>
+        <source>rework</source>
+        <translation type="unfinished">ਮੁੜ ਕੰਮ</translation>
+    </message>
+    <message>
+        <source>rework of {lot} was packed {time} ago: it may go back on the line for {most}</source>
+        <translation type="unfinished">{lot} ਦਾ ਮੁੜ ਕੰਮ {time} ਪਹਿਲਾਂ ਪੈਕ ਹੋਇਆ: {most} ਤੱਕ ਲਾਈਨ ਤੇ ਮੁੜ ਸਕਦਾ</translation>
     </message>
     <message>
         <source>ribbon or ink is missing: put it in</source>
@@ -1058,6 +2090,14 @@
     <message>
         <source>ribbon or ink is used up: change it</source>
         <translation type="unfinished">ਰਿਬਨ ਜਾਂ ਸਿਆਹੀ ਮੁੱਕੀ: ਬਦਲੋ</translation>
+    </message>
+    <message>
+        <source>roll {roll}</source>
+        <translation type="unfinished">ਰੋਲ {roll}</translation>
+    </message>
+    <message>
+        <source>roll {roll} is in: take it out first</source>
+        <translation type="unfinished">ਰੋਲ {roll} ਲੱਗਾ ਹੈ: ਪਹਿਲਾਂ ਕੱਢੋ</translation>
     </message>
     <message>
         <source>room temperature</source>
@@ -1074,6 +2114,14 @@
     <message>
         <source>run of {product} open, blend lot {lot}</source>
         <translation type="unfinished">{product} ਦਾ ਦੌਰ ਸ਼ੁਰੂ, ਮਿਸ਼ਰਣ ਲਾਟ {lot}</translation>
+    </message>
+    <message>
+        <source>run reconciled</source>
+        <translation type="unfinished">ਦੌਰ ਮਿਲਾਇਆ</translation>
+    </message>
+    <message>
+        <source>samples {count}</source>
+        <translation type="unfinished">ਨਮੂਨੇ {count}</translation>
     </message>
     <message>
         <source>say that an alarm is seen</source>
@@ -1120,6 +2168,14 @@
         <translation type="unfinished">ਲੇਬਲ ਸਕੈਨ ਕਰਨਾ</translation>
     </message>
     <message>
+        <source>scan a lot</source>
+        <translation type="unfinished">ਲਾਟ ਸਕੈਨ ਕਰੋ</translation>
+    </message>
+    <message>
+        <source>scan a lot, or touch one</source>
+        <translation type="unfinished">ਲਾਟ ਸਕੈਨ ਕਰੋ, ਜਾਂ ਛੂਹੋ</translation>
+    </message>
+    <message>
         <source>scan of a label</source>
         <translation type="unfinished">ਲੇਬਲ ਸਕੈਨ</translation>
     </message>
@@ -1128,8 +2184,28 @@
         <translation type="unfinished">ਲਾਟ ਕੋਡ ਸਕੈਨ ਜਾਂ ਟਾਈਪ ਕਰੋ, ਫਿਰ Enter</translation>
     </message>
     <message>
+        <source>scan or type the film lot</source>
+        <translation type="unfinished">ਫਿਲਮ ਲਾਟ ਸਕੈਨ ਜਾਂ ਟਾਈਪ ਕਰੋ</translation>
+    </message>
+    <message>
+        <source>scan the case label</source>
+        <translation type="unfinished">ਡੱਬੇ ਦਾ ਲੇਬਲ ਸਕੈਨ ਕਰੋ</translation>
+    </message>
+    <message>
+        <source>scan the label</source>
+        <translation type="unfinished">ਲੇਬਲ ਸਕੈਨ ਕਰੋ</translation>
+    </message>
+    <message>
+        <source>scan the label, or type its serial</source>
+        <translation type="unfinished">ਲੇਬਲ ਸਕੈਨ ਕਰੋ, ਜਾਂ ਨੰਬਰ ਲਿਖੋ</translation>
+    </message>
+    <message>
         <source>scan the last label</source>
         <translation type="unfinished">ਆਖਰੀ ਲੇਬਲ ਸਕੈਨ ਕਰੋ</translation>
+    </message>
+    <message>
+        <source>scan the roll, then Enter</source>
+        <translation type="unfinished">ਰੋਲ ਸਕੈਨ ਕਰੋ, ਫਿਰ Enter</translation>
     </message>
     <message>
         <source>scan the {what}: {where}</source>
@@ -1140,6 +2216,14 @@
         <translation type="unfinished">ਸੀਲ</translation>
     </message>
     <message>
+        <source>seen on its bag</source>
+        <translation type="unfinished">ਬੈਗ ਤੇ ਦੇਖਿਆ</translation>
+    </message>
+    <message>
+        <source>serial</source>
+        <translation type="unfinished">ਨੰਬਰ</translation>
+    </message>
+    <message>
         <source>service</source>
         <translation type="unfinished">ਸੇਵਾ</translation>
     </message>
@@ -1148,12 +2232,20 @@
         <translation type="unfinished">ਵੱਖ ਰੱਖਿਆ</translation>
     </message>
     <message>
+        <source>set on purpose</source>
+        <translation type="unfinished">ਜਾਣ ਬੁੱਝ ਕੇ ਬਦਲੀ</translation>
+    </message>
+    <message>
         <source>set people, PINs and badges</source>
         <translation type="unfinished">ਲੋਕ, PIN ਤੇ ਬੈਜ ਤੈਅ ਕਰਨਾ</translation>
     </message>
     <message>
         <source>setting aside: {reason}</source>
         <translation type="unfinished">ਵੱਖ ਰੱਖ ਰਹੇ ਹਾਂ: {reason}</translation>
+    </message>
+    <message>
+        <source>setting bag {serial} aside needs a reason: choose one</source>
+        <translation type="unfinished">ਬੈਗ {serial} ਵੱਖ ਰੱਖਣ ਲਈ ਕਾਰਨ ਚਾਹੀਦਾ: ਚੁਣੋ</translation>
     </message>
     <message>
         <source>shelve an alarm</source>
@@ -1172,6 +2264,10 @@
         <translation type="unfinished">ਦੌਰ ਬਦਲੀ 'ਤੇ ਦਸਤਖਤ</translation>
     </message>
     <message>
+        <source>signed with a difference</source>
+        <translation type="unfinished">ਫ਼ਰਕ ਨਾਲ ਦਸਤਖਤ</translation>
+    </message>
+    <message>
         <source>since {time}</source>
         <translation type="unfinished">{time} ਤੋਂ</translation>
     </message>
@@ -1182,6 +2278,22 @@
     <message>
         <source>software</source>
         <translation type="unfinished">ਸਾਫਟਵੇਅਰ</translation>
+    </message>
+    <message>
+        <source>solid: {error} from the first bag on, dashed: growing</source>
+        <translation type="unfinished">ਪੂਰੀ: ਪਹਿਲੇ ਬੈਗ ਤੋਂ {error}, ਟੁੱਟਵੀਂ: ਵਧਦੀ</translation>
+    </message>
+    <message>
+        <source>solid: {error} from the first bag on, dashed: growing, step: as dated</source>
+        <translation type="unfinished">ਪੂਰੀ: ਪਹਿਲੇ ਬੈਗ ਤੋਂ {error}, ਟੁੱਟਵੀਂ: ਵਧਦੀ, ਛਾਲ: ਸਮੇਂ ਵਾਲੀ</translation>
+    </message>
+    <message>
+        <source>spoiled ones not counted</source>
+        <translation type="unfinished">ਖਰਾਬ ਗਿਣੇ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>spoiled {count}</source>
+        <translation type="unfinished">ਖਰਾਬ {count}</translation>
     </message>
     <message>
         <source>start a run</source>
@@ -1196,6 +2308,18 @@
         <translation type="unfinished">ਰੱਖੇ ਬੈਗ</translation>
     </message>
     <message>
+        <source>stuck on askew</source>
+        <translation type="unfinished">ਟੇਢਾ ਲੱਗਾ</translation>
+    </message>
+    <message>
+        <source>study of its film lot: {study}</source>
+        <translation type="unfinished">ਇਸ ਦੇ ਫਿਲਮ ਲਾਟ ਦੀ ਜਾਂਚ: {study}</translation>
+    </message>
+    <message>
+        <source>take it off the line</source>
+        <translation type="unfinished">ਲਾਈਨ ਤੋਂ ਹਟਾਓ</translation>
+    </message>
+    <message>
         <source>take it off: {where}</source>
         <translation type="unfinished">ਹਟਾਓ: {where}</translation>
     </message>
@@ -1206,6 +2330,18 @@
     <message>
         <source>take the lot off and load another</source>
         <translation type="unfinished">ਲਾਟ ਹਟਾਓ ਤੇ ਹੋਰ ਲਗਾਓ</translation>
+    </message>
+    <message>
+        <source>take the old lot off and load the next in one step, or end the run</source>
+        <translation type="unfinished">ਪੁਰਾਣਾ ਲਾਟ ਹਟਾਓ ਤੇ ਅਗਲਾ ਨਾਲ ਹੀ ਲਗਾਓ, ਜਾਂ ਦੌਰ ਮੁਕਾਓ</translation>
+    </message>
+    <message>
+        <source>taken apart</source>
+        <translation type="unfinished">ਖੋਲ੍ਹੇ ਗਏ</translation>
+    </message>
+    <message>
+        <source>taken by QA</source>
+        <translation type="unfinished">QA ਨੇ ਲਏ</translation>
     </message>
     <message>
         <source>tare</source>
@@ -1224,6 +2360,14 @@
         <translation type="unfinished">ਦਸਵੇਂ</translation>
     </message>
     <message>
+        <source>the bag on the pan may hold lot {lot}, which is held: set it aside and lift it, then change the lot</source>
+        <translation type="unfinished">ਪੱਲੇ ਵਾਲੇ ਬੈਗ ਵਿੱਚ ਰੋਕਿਆ ਲਾਟ {lot} ਹੋ ਸਕਦਾ: ਵੱਖ ਰੱਖੋ ਤੇ ਚੁੱਕੋ, ਫਿਰ ਲਾਟ ਬਦਲੋ</translation>
+    </message>
+    <message>
+        <source>the bags scatter too much for a mean tare ({study}): use other bags</source>
+        <translation type="unfinished">ਔਸਤ ਟੇਅਰ ਲਈ ਬੈਗ ਬਹੁਤ ਵੱਖਰੇ ({study}): ਹੋਰ ਬੈਗ ਵਰਤੋ</translation>
+    </message>
+    <message>
         <source>the centre is not reached</source>
         <translation type="unfinished">ਕੇਂਦਰ ਨਾਲ ਸੰਪਰਕ ਨਹੀਂ</translation>
     </message>
@@ -1240,8 +2384,48 @@
         <translation type="unfinished">{what} ਦੀ ਜਾਂਚ ਵਿੱਚ ਦੇਰੀ: {where}</translation>
     </message>
     <message>
+        <source>the clock is {time} behind the newest entry of the record</source>
+        <translation type="unfinished">ਘੜੀ ਆਖਰੀ ਦਰਜ ਤੋਂ {time} ਪਿੱਛੇ ਹੈ</translation>
+    </message>
+    <message>
+        <source>the clock jumped {way} by {time}</source>
+        <translation type="unfinished">ਘੜੀ {time} {way} ਗਈ</translation>
+    </message>
+    <message>
+        <source>the clock jumped {way} by {time}, to another day</source>
+        <translation type="unfinished">ਘੜੀ {time} {way} ਗਈ, ਹੋਰ ਦਿਨ ਤੇ</translation>
+    </message>
+    <message>
+        <source>the clock was set between the checks: the bags have no sure order in time</source>
+        <translation type="unfinished">ਜਾਂਚਾਂ ਵਿਚਕਾਰ ਘੜੀ ਬਦਲੀ: ਬੈਗਾਂ ਦਾ ਕ੍ਰਮ ਪੱਕਾ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>the code holds a character that no code of ours has</source>
+        <translation type="unfinished">ਕੋਡ ਵਿੱਚ ਅਜਿਹਾ ਅੱਖਰ ਹੈ ਜੋ ਸਾਡੇ ਕਿਸੇ ਕੋਡ ਵਿੱਚ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>the code presses keys that are no text</source>
+        <translation type="unfinished">ਕੋਡ ਅਜਿਹੀਆਂ ਕੁੰਜੀਆਂ ਦੱਬਦਾ ਹੈ ਜੋ ਲਿਖਤ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>the disk cannot be asked: {why}</source>
+        <translation type="unfinished">ਡਿਸਕ ਪੁੱਛੀ ਨਹੀਂ ਜਾ ਸਕਦੀ: {why}</translation>
+    </message>
+    <message>
         <source>the disk is full: free some space, then print again</source>
         <translation type="unfinished">ਡਿਸਕ ਭਰੀ ਹੈ: ਥਾਂ ਬਣਾਓ, ਫਿਰ ਛਾਪੋ</translation>
+    </message>
+    <message>
+        <source>the disk is nearly full: free {more} on it, then packing goes on by itself</source>
+        <translation type="unfinished">ਡਿਸਕ ਲਗਭਗ ਭਰੀ: {more} ਖਾਲੀ ਕਰੋ, ਫਿਰ ਪੈਕਿੰਗ ਆਪੇ ਚੱਲੇਗੀ</translation>
+    </message>
+    <message>
+        <source>the disk is {percent} % full, {free} free: take old files off it, or call maintenance</source>
+        <translation type="unfinished">ਡਿਸਕ {percent} % ਭਰੀ, {free} ਖਾਲੀ: ਪੁਰਾਣੀਆਂ ਫਾਈਲਾਂ ਹਟਾਓ, ਜਾਂ ਮੁਰੰਮਤ ਵਾਲੇ ਬੁਲਾਓ</translation>
+    </message>
+    <message>
+        <source>the disk is {percent} % full, {free} free: {why}</source>
+        <translation type="unfinished">ਡਿਸਕ {percent} % ਭਰੀ, {free} ਖਾਲੀ: {why}</translation>
     </message>
     <message>
         <source>the empty bag of {mass} does not fit its {what}: weigh another: {where}</source>
@@ -1260,12 +2444,32 @@
         <translation type="unfinished">ਲੇਬਲਾਂ ਦਾ ਫੋਲਡਰ ਨਹੀਂ: {folder} ਮੁੜ ਬਣਾਓ</translation>
     </message>
     <message>
+        <source>the label of bag {serial} is {state}, so it was printed: destroy it first</source>
+        <translation type="unfinished">ਬੈਗ {serial} ਦਾ ਲੇਬਲ {state}, ਭਾਵ ਛਪਿਆ: ਪਹਿਲਾਂ ਨਸ਼ਟ ਕਰੋ</translation>
+    </message>
+    <message>
+        <source>the label of bag {serial} is {state}: nothing to answer</source>
+        <translation type="unfinished">ਬੈਗ {serial} ਦਾ ਲੇਬਲ {state}: ਜਵਾਬ ਦੀ ਲੋੜ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>the label of bag {serial} is {state}: only one that is {states} is printed again</source>
+        <translation type="unfinished">ਬੈਗ {serial} ਦਾ ਲੇਬਲ {state}: ਸਿਰਫ਼ {states} ਮੁੜ ਛਪਦਾ ਹੈ</translation>
+    </message>
+    <message>
+        <source>the label of bag {serial} is {state}: {fate}</source>
+        <translation type="unfinished">ਬੈਗ {serial} ਦਾ ਲੇਬਲ {state}: {fate}</translation>
+    </message>
+    <message>
         <source>the label roll ends soon</source>
         <translation type="unfinished">ਲੇਬਲ ਰੋਲ ਜਲਦੀ ਮੁੱਕੇਗਾ</translation>
     </message>
     <message>
         <source>the label was refused ({why}): end the run, or approve it at {where}</source>
         <translation type="unfinished">ਲੇਬਲ ਨਾਮਨਜ਼ੂਰ ({why}): ਦੌਰ ਖਤਮ ਕਰੋ ਜਾਂ ਮਨਜ਼ੂਰੀ {where}</translation>
+    </message>
+    <message>
+        <source>the line does not stand</source>
+        <translation type="unfinished">ਲਾਈਨ ਖੜ੍ਹੀ ਨਹੀਂ</translation>
     </message>
     <message>
         <source>the line stands, {reason}: RUN, then CHANGE (F8) to go on</source>
@@ -1276,8 +2480,32 @@
         <translation type="unfinished">ਲਾਈਨ ਰੁਕੀ</translation>
     </message>
     <message>
+        <source>the machine slept for {time}</source>
+        <translation type="unfinished">ਮਸ਼ੀਨ {time} ਸੁੱਤੀ ਰਹੀ</translation>
+    </message>
+    <message>
         <source>the mean is below nominal</source>
         <translation type="unfinished">ਔਸਤ ਨਾਮਾਤਰ ਤੋਂ ਘੱਟ</translation>
+    </message>
+    <message>
+        <source>the new film or roll is the right one</source>
+        <translation type="unfinished">ਨਵੀਂ ਫਿਲਮ ਜਾਂ ਰੋਲ ਸਹੀ ਹੈ</translation>
+    </message>
+    <message>
+        <source>the newest entry of the record is {time} old</source>
+        <translation type="unfinished">ਆਖਰੀ ਦਰਜ {time} ਪੁਰਾਣੀ ਹੈ</translation>
+    </message>
+    <message>
+        <source>the offset from UTC changed by {time}, as daylight saving does</source>
+        <translation type="unfinished">UTC ਤੋਂ ਫ਼ਰਕ {time} ਬਦਲਿਆ, ਜਿਵੇਂ ਗਰਮੀ ਸਮਾਂ</translation>
+    </message>
+    <message>
+        <source>the oldest entry has waited for more than 30 minutes</source>
+        <translation type="unfinished">ਸਭ ਤੋਂ ਪੁਰਾਣੀ ਦਰਜ 30 ਮਿੰਟ ਤੋਂ ਉਡੀਕ ਵਿੱਚ</translation>
+    </message>
+    <message>
+        <source>the pan is clean, dry and at zero</source>
+        <translation type="unfinished">ਪੱਲਾ ਸਾਫ਼, ਸੁੱਕਾ ਤੇ ਜ਼ੀਰੋ ਤੇ</translation>
     </message>
     <message>
         <source>the pan must be empty before the next bag counts</source>
@@ -1316,6 +2544,10 @@
         <translation type="unfinished">ਪ੍ਰਿੰਟਰ ਤੱਕ ਨਹੀਂ ਪਹੁੰਚਦਾ: ਚਾਲੂ ਕਰੋ, ਤਾਰ ਦੇਖੋ</translation>
     </message>
     <message>
+        <source>the record's log takes {size}: another program has been reading the record for long, close it</source>
+        <translation type="unfinished">ਰਿਕਾਰਡ ਦਾ ਲੌਗ {size} ਲੈਂਦਾ ਹੈ: ਹੋਰ ਪ੍ਰੋਗਰਾਮ ਚਿਰ ਤੋਂ ਪੜ੍ਹ ਰਿਹਾ, ਬੰਦ ਕਰੋ</translation>
+    </message>
+    <message>
         <source>the run begins with a check of the scale: {where}</source>
         <translation type="unfinished">ਦੌਰ ਕੰਡੇ ਦੀ ਜਾਂਚ ਨਾਲ ਸ਼ੁਰੂ ਹੁੰਦਾ ਹੈ: {where}</translation>
     </message>
@@ -1328,12 +2560,28 @@
         <translation type="unfinished">ਦੌਰ ਪਹਿਲੇ ਲੇਬਲ ਨਾਲ ਸ਼ੁਰੂ ਹੁੰਦਾ ਹੈ</translation>
     </message>
     <message>
+        <source>the scale failed its check</source>
+        <translation type="unfinished">ਕੰਡਾ ਜਾਂਚ ਵਿੱਚ ਫੇਲ੍ਹ</translation>
+    </message>
+    <message>
         <source>the scale failed its check: adjust it, then check it as left: {where}</source>
         <translation type="unfinished">ਕੰਡਾ ਜਾਂਚ ਵਿੱਚ ਫੇਲ੍ਹ: ਠੀਕ ਕਰੋ, ਫਿਰ ਜਾਂਚੋ: {where}</translation>
     </message>
     <message>
         <source>the scale is silent: check its cable and power</source>
         <translation type="unfinished">ਕੰਡਾ ਚੁੱਪ ਹੈ: ਤਾਰ ਤੇ ਬਿਜਲੀ ਦੇਖੋ</translation>
+    </message>
+    <message>
+        <source>the scale read high at some loads and low at others</source>
+        <translation type="unfinished">ਕੰਡੇ ਨੇ ਕੁਝ ਭਾਰ ਵੱਧ ਤੇ ਕੁਝ ਘੱਟ ਪੜ੍ਹੇ</translation>
+    </message>
+    <message>
+        <source>the scale read high: packs may be short</source>
+        <translation type="unfinished">ਕੰਡੇ ਨੇ ਵੱਧ ਪੜ੍ਹਿਆ: ਬੈਗ ਘੱਟ ਹੋ ਸਕਦੇ ਹਨ</translation>
+    </message>
+    <message>
+        <source>the scale read low: product was given away</source>
+        <translation type="unfinished">ਕੰਡੇ ਨੇ ਘੱਟ ਪੜ੍ਹਿਆ: ਮਾਲ ਵੱਧ ਗਿਆ</translation>
     </message>
     <message>
         <source>the scale shows a net weight: clear its tare, the station subtracts the bag itself</source>
@@ -1348,12 +2596,48 @@
         <translation type="unfinished">ਲੇਬਲ ਸਕੈਨ ਵਿੱਚ ਦੇਰੀ: {where}</translation>
     </message>
     <message>
+        <source>the scan of label {serial} did not match</source>
+        <translation type="unfinished">ਲੇਬਲ {serial} ਦਾ ਸਕੈਨ ਨਹੀਂ ਮਿਲਿਆ</translation>
+    </message>
+    <message>
         <source>the scan of label {serial} does not match: the lead clears it at {where}</source>
         <translation type="unfinished">ਲੇਬਲ {serial} ਦਾ ਸਕੈਨ ਨਹੀਂ ਮਿਲਦਾ: ਲੀਡ ਠੀਕ ਕਰੇ {where}</translation>
     </message>
     <message>
+        <source>the station ended before the label's fate was recorded</source>
+        <translation type="unfinished">ਲੇਬਲ ਦਾ ਹਾਲ ਦਰਜ ਹੋਣ ਤੋਂ ਪਹਿਲਾਂ ਸਟੇਸ਼ਨ ਬੰਦ ਹੋਇਆ</translation>
+    </message>
+    <message>
+        <source>the station has a fault ({what}): call maintenance</source>
+        <translation type="unfinished">ਸਟੇਸ਼ਨ ਵਿੱਚ ਨੁਕਸ ({what}): ਮੁਰੰਮਤ ਵਾਲੇ ਬੁਲਾਓ</translation>
+    </message>
+    <message>
         <source>the station is behind the scale: lift the bag off and wait</source>
         <translation type="unfinished">ਸਟੇਸ਼ਨ ਪਿੱਛੇ ਹੈ: ਬੈਗ ਚੁੱਕੋ ਤੇ ਰੁਕੋ</translation>
+    </message>
+    <message>
+        <source>the station stood for long</source>
+        <translation type="unfinished">ਸਟੇਸ਼ਨ ਚਿਰ ਤੱਕ ਖੜ੍ਹਾ ਰਿਹਾ</translation>
+    </message>
+    <message>
+        <source>the store is closed</source>
+        <translation type="unfinished">ਰਿਕਾਰਡ ਬੰਦ ਹੈ</translation>
+    </message>
+    <message>
+        <source>the study has {study}, more than the tare {tare} taken off: raise the tare of {bag}</source>
+        <translation type="unfinished">ਜਾਂਚ {study}, ਘਟਾਈ ਟੇਅਰ {tare} ਤੋਂ ਵੱਧ: {bag} ਦੀ ਟੇਅਰ ਵਧਾਓ</translation>
+    </message>
+    <message>
+        <source>the year {year} is not believed</source>
+        <translation type="unfinished">ਸਾਲ {year} ਮੰਨਣ ਯੋਗ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>there is no run before: nothing is to be counted</source>
+        <translation type="unfinished">ਪਹਿਲਾਂ ਕੋਈ ਦੌਰ ਨਹੀਂ: ਕੁਝ ਗਿਣਨਾ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>there is room again: {free} free</source>
+        <translation type="unfinished">ਮੁੜ ਥਾਂ ਹੈ: {free} ਖਾਲੀ</translation>
     </message>
     <message>
         <source>this PIN is not right</source>
@@ -1376,6 +2660,18 @@
         <translation type="unfinished">ਇਹ ਬੈਗ ਦਰਜ ਨਹੀਂ ਤੇ ਲੇਬਲ ਨਹੀਂ: {why}</translation>
     </message>
     <message>
+        <source>this cannot be shelved, {what}: {answer}</source>
+        <translation type="unfinished">ਇਹ ਟਲ ਨਹੀਂ ਸਕਦਾ, {what}: {answer}</translation>
+    </message>
+    <message>
+        <source>this one is destroyed</source>
+        <translation type="unfinished">ਇਹ ਨਸ਼ਟ ਹੈ</translation>
+    </message>
+    <message>
+        <source>time</source>
+        <translation type="unfinished">ਸਮਾਂ</translation>
+    </message>
+    <message>
         <source>too many wrong PINs: wait {time}</source>
         <translation type="unfinished">ਬਹੁਤ ਗਲਤ PIN: {time} ਰੁਕੋ</translation>
     </message>
@@ -1384,16 +2680,48 @@
         <translation type="unfinished">ਬਹੁਤ ਗਲਤ ਬੈਜ: {time} ਰੁਕੋ</translation>
     </message>
     <message>
+        <source>torn or creased</source>
+        <translation type="unfinished">ਪਾਟਿਆ ਜਾਂ ਵੱਟ ਵਾਲਾ</translation>
+    </message>
+    <message>
+        <source>torn up, seen by me</source>
+        <translation type="unfinished">ਮੇਰੇ ਸਾਹਮਣੇ ਪਾੜਿਆ</translation>
+    </message>
+    <message>
         <source>touch an alarm first</source>
         <translation type="unfinished">ਪਹਿਲਾਂ ਅਲਾਰਮ ਛੂਹੋ</translation>
+    </message>
+    <message>
+        <source>touch and key in all three counts first</source>
+        <translation type="unfinished">ਪਹਿਲਾਂ ਤਿੰਨੇ ਗਿਣਤੀਆਂ ਭਰੋ</translation>
+    </message>
+    <message>
+        <source>touch to change</source>
+        <translation type="unfinished">ਬਦਲਣ ਲਈ ਛੂਹੋ</translation>
     </message>
     <message>
         <source>touch who you are first</source>
         <translation type="unfinished">ਪਹਿਲਾਂ ਆਪਣਾ ਨਾਂ ਛੂਹੋ</translation>
     </message>
     <message>
+        <source>two people sign</source>
+        <translation type="unfinished">ਦੋ ਬੰਦੇ ਦਸਤਖਤ ਕਰਨ</translation>
+    </message>
+    <message>
+        <source>typed below</source>
+        <translation type="unfinished">ਹੇਠਾਂ ਲਿਖੋ</translation>
+    </message>
+    <message>
         <source>upper</source>
         <translation type="unfinished">ਉਪਰਲੀ</translation>
+    </message>
+    <message>
+        <source>used to set the printer up</source>
+        <translation type="unfinished">ਪ੍ਰਿੰਟਰ ਸੈੱਟ ਕਰਨ ਵਿੱਚ ਵਰਤੇ</translation>
+    </message>
+    <message>
+        <source>wait until the scale shows a steady weight</source>
+        <translation type="unfinished">ਉਡੀਕੋ ਜਦ ਤੱਕ ਕੰਡਾ ਟਿਕਿਆ ਭਾਰ ਦਿਖਾਵੇ</translation>
     </message>
     <message>
         <source>waiting for QA</source>
@@ -1408,24 +2736,100 @@
         <translation type="unfinished">ਗਰਮ ਜਾਂ ਖਰਾਬ</translation>
     </message>
     <message>
+        <source>was wrong, is set right</source>
+        <translation type="unfinished">ਗਲਤ ਸੀ, ਠੀਕ ਕੀਤੀ</translation>
+    </message>
+    <message>
         <source>wash record</source>
         <translation type="unfinished">ਧੋਣ ਦਾ ਰਿਕਾਰਡ</translation>
+    </message>
+    <message>
+        <source>washed where allergens change</source>
+        <translation type="unfinished">ਐਲਰਜਨ ਬਦਲਣ ਤੇ ਧੋਤਾ</translation>
+    </message>
+    <message>
+        <source>wasted</source>
+        <translation type="unfinished">ਸੁੱਟਿਆ</translation>
     </message>
     <message>
         <source>weigh an empty bag within {count} bags</source>
         <translation type="unfinished">{count} ਬੈਗਾਂ ਵਿੱਚ ਖਾਲੀ ਬੈਗ ਤੋਲੋ</translation>
     </message>
     <message>
+        <source>weigh it</source>
+        <translation type="unfinished">ਤੋਲੋ</translation>
+    </message>
+    <message>
+        <source>weigh the rest</source>
+        <translation type="unfinished">ਬਾਕੀ ਤੋਲੋ</translation>
+    </message>
+    <message>
+        <source>weighed again</source>
+        <translation type="unfinished">ਮੁੜ ਤੋਲੇ</translation>
+    </message>
+    <message>
+        <source>which label?</source>
+        <translation type="unfinished">ਕਿਹੜਾ ਲੇਬਲ?</translation>
+    </message>
+    <message>
+        <source>who says so? Touch WHO and choose your name</source>
+        <translation type="unfinished">ਕੌਣ ਕਹਿੰਦਾ? ਕੌਣ ਛੂਹੋ ਤੇ ਨਾਂ ਚੁਣੋ</translation>
+    </message>
+    <message>
+        <source>whole</source>
+        <translation type="unfinished">ਪੂਰੀ</translation>
+    </message>
+    <message>
+        <source>whole error</source>
+        <translation type="unfinished">ਪੂਰੀ ਗਲਤੀ</translation>
+    </message>
+    <message>
+        <source>why: scan or type the reason</source>
+        <translation type="unfinished">ਕਿਉਂ: ਸਕੈਨ ਜਾਂ ਟਾਈਪ ਕਰੋ</translation>
+    </message>
+    <message>
         <source>wipe the pan, then zero the scale</source>
         <translation type="unfinished">ਪੈਨ ਪੂੰਝੋ, ਫਿਰ ਜ਼ੀਰੋ ਕਰੋ</translation>
+    </message>
+    <message>
+        <source>within both bounds</source>
+        <translation type="unfinished">ਦੋਹਾਂ ਹੱਦਾਂ ਵਿੱਚ</translation>
     </message>
     <message>
         <source>work at this screen</source>
         <translation type="unfinished">ਇਸ ਸਕ੍ਰੀਨ 'ਤੇ ਕੰਮ</translation>
     </message>
     <message>
+        <source>wrong date</source>
+        <translation type="unfinished">ਤਾਰੀਖ ਗਲਤ</translation>
+    </message>
+    <message>
+        <source>wrong lots</source>
+        <translation type="unfinished">ਲਾਟ ਗਲਤ</translation>
+    </message>
+    <message>
+        <source>wrong roll taken out</source>
+        <translation type="unfinished">ਗਲਤ ਰੋਲ ਕੱਢਿਆ</translation>
+    </message>
+    <message>
+        <source>wrong text</source>
+        <translation type="unfinished">ਲਿਖਤ ਗਲਤ</translation>
+    </message>
+    <message>
         <source>wrong weight</source>
         <translation type="unfinished">ਗਲਤ ਭਾਰ</translation>
+    </message>
+    <message>
+        <source>{case}: mean {mean}, {count} below T1: FAILS</source>
+        <translation type="unfinished">{case}: ਔਸਤ {mean}, T1 ਤੋਂ ਹੇਠਾਂ {count}: ਫੇਲ੍ਹ</translation>
+    </message>
+    <message>
+        <source>{case}: mean {mean}, {count} below T1: passes</source>
+        <translation type="unfinished">{case}: ਔਸਤ {mean}, T1 ਤੋਂ ਹੇਠਾਂ {count}: ਪਾਸ</translation>
+    </message>
+    <message>
+        <source>{code} is not known: receive it first</source>
+        <translation type="unfinished">{code} ਅਣਜਾਣ: ਪਹਿਲਾਂ ਲਓ</translation>
     </message>
     <message>
         <source>{count} bags</source>
@@ -1440,8 +2844,44 @@
         <translation type="unfinished">{count} ਬੈਗ ਪੈਕ ਹੋ ਗਏ: ਲੀਡ ਦੌਰ ਖਤਮ ਕਰੇਗਾ</translation>
     </message>
     <message>
+        <source>{count} bags from {begin} to {end} are held: {why}.</source>
+        <translation type="unfinished">{begin} ਤੋਂ {end} ਤੱਕ {count} ਬੈਗ ਰੋਕੇ: {why}।</translation>
+    </message>
+    <message>
+        <source>{count} bags weigh less than {mass} in the mean</source>
+        <translation type="unfinished">{count} ਬੈਗਾਂ ਦੀ ਔਸਤ {mass} ਤੋਂ ਘੱਟ</translation>
+    </message>
+    <message>
+        <source>{count} bags {more} than recorded: count again, or say why</source>
+        <translation type="unfinished">ਦਰਜ ਨਾਲੋਂ {count} ਬੈਗ {more}: ਮੁੜ ਗਿਣੋ, ਜਾਂ ਕਾਰਨ ਦੱਸੋ</translation>
+    </message>
+    <message>
+        <source>{count} characters, allowed are {least} to {most}</source>
+        <translation type="unfinished">{count} ਅੱਖਰ, ਇਜਾਜ਼ਤ {least} ਤੋਂ {most}</translation>
+    </message>
+    <message>
+        <source>{count} characters, at most {most}</source>
+        <translation type="unfinished">{count} ਅੱਖਰ, ਵੱਧ ਤੋਂ ਵੱਧ {most}</translation>
+    </message>
+    <message>
+        <source>{count} issued, {used} used so far</source>
+        <translation type="unfinished">{count} ਦਿੱਤੇ, ਹੁਣ ਤੱਕ {used} ਵਰਤੇ</translation>
+    </message>
+    <message>
         <source>{count} labels in doubt, first {serial}: answer in {where}</source>
         <translation type="unfinished">{count} ਲੇਬਲਾਂ ਬਾਰੇ ਸ਼ੱਕ, ਪਹਿਲਾ {serial}: ਜਵਾਬ ਦਿਓ {where}</translation>
+    </message>
+    <message>
+        <source>{count} labels to answer for: look at each bag</source>
+        <translation type="unfinished">{count} ਲੇਬਲਾਂ ਦਾ ਜਵਾਬ ਦਿਓ: ਹਰ ਬੈਗ ਦੇਖੋ</translation>
+    </message>
+    <message>
+        <source>{count} minutes</source>
+        <translation type="unfinished">{count} ਮਿੰਟ</translation>
+    </message>
+    <message>
+        <source>{count} more windows wait.</source>
+        <translation type="unfinished">{count} ਹੋਰ ਸਮੇਂ ਉਡੀਕ ਵਿੱਚ।</translation>
     </message>
     <message>
         <source>{count} set aside</source>
@@ -1450,6 +2890,78 @@
     <message>
         <source>{count} suspect bags are held: QA or the lead decides: {where}</source>
         <translation type="unfinished">{count} ਸ਼ੱਕੀ ਬੈਗ ਰੋਕੇ: QA ਜਾਂ ਲੀਡ ਫੈਸਲਾ ਕਰੇ: {where}</translation>
+    </message>
+    <message>
+        <source>{digits} is no day: give day and month, like 2411 for 24 November</source>
+        <translation type="unfinished">{digits} ਕੋਈ ਦਿਨ ਨਹੀਂ: ਦਿਨ ਤੇ ਮਹੀਨਾ ਦਿਓ, ਜਿਵੇਂ 24 ਨਵੰਬਰ ਲਈ 2411</translation>
+    </message>
+    <message>
+        <source>{error}, beyond {limit}</source>
+        <translation type="unfinished">{error}, {limit} ਤੋਂ ਪਰੇ</translation>
+    </message>
+    <message>
+        <source>{error}, may be {limit}</source>
+        <translation type="unfinished">{error}, ਇਜਾਜ਼ਤ {limit}</translation>
+    </message>
+    <message>
+        <source>{first}, and {count} more</source>
+        <translation type="unfinished">{first}, ਤੇ {count} ਹੋਰ</translation>
+    </message>
+    <message>
+        <source>{mass} DOES NOT FIT ({against})</source>
+        <translation type="unfinished">{mass} ਨਹੀਂ ਮਿਲਦਾ ({against})</translation>
+    </message>
+    <message>
+        <source>{mass} FITS ({against})</source>
+        <translation type="unfinished">{mass} ਮਿਲਦਾ ਹੈ ({against})</translation>
+    </message>
+    <message>
+        <source>{name} stands for {first} and for {second}: look at the case and keep one</source>
+        <translation type="unfinished">{name}: {first} ਵੀ ਤੇ {second} ਵੀ: ਡੱਬਾ ਦੇਖੋ ਤੇ ਇੱਕ ਰੱਖੋ</translation>
+    </message>
+    <message>
+        <source>{number} failed</source>
+        <translation type="unfinished">{number} ਫੇਲ੍ਹ</translation>
+    </message>
+    <message>
+        <source>{number} held</source>
+        <translation type="unfinished">{number} ਤੋਂ ਰੋਕੇ</translation>
+    </message>
+    <message>
+        <source>{number} missing</source>
+        <translation type="unfinished">{number} ਘੱਟ</translation>
+    </message>
+    <message>
+        <source>{number} of {whole}</source>
+        <translation type="unfinished">{whole} ਵਿੱਚੋਂ {number}</translation>
+    </message>
+    <message>
+        <source>{number} too many</source>
+        <translation type="unfinished">{number} ਵਾਧੂ</translation>
+    </message>
+    <message>
+        <source>{product}, version {version}</source>
+        <translation type="unfinished">{product}, ਰੂਪ {version}</translation>
+    </message>
+    <message>
+        <source>{product}, weighed {time}</source>
+        <translation type="unfinished">{product}, ਤੋਲਿਆ {time}</translation>
+    </message>
+    <message>
+        <source>{product}: {mass} kg net</source>
+        <translation type="unfinished">{product}: {mass} kg ਸ਼ੁੱਧ</translation>
+    </message>
+    <message>
+        <source>{serial} must say</source>
+        <translation type="unfinished">{serial} ਤੇ ਇਹ ਹੋਵੇ</translation>
+    </message>
+    <message>
+        <source>{serial}: as recorded</source>
+        <translation type="unfinished">{serial}: ਜਿਵੇਂ ਦਰਜ</translation>
+    </message>
+    <message>
+        <source>{what} failed its check</source>
+        <translation type="unfinished">{what} ਜਾਂਚ ਵਿੱਚ ਫੇਲ੍ਹ</translation>
     </message>
     <message>
         <source>{what} failed its check: put it right, then check it again: {where}</source>
@@ -1474,6 +2986,18 @@
     <message>
         <source>{who} did not sign: to {act}, a PIN or badge is needed</source>
         <translation type="unfinished">{who} ਨੇ ਦਸਤਖਤ ਨਹੀਂ ਕੀਤੇ: {act}, PIN ਜਾਂ ਬੈਜ ਚਾਹੀਦਾ</translation>
+    </message>
+    <message>
+        <source>{who} does not lead: the lead signs first</source>
+        <translation type="unfinished">{who} ਲੀਡ ਨਹੀਂ: ਲੀਡ ਪਹਿਲਾਂ ਦਸਤਖਤ ਕਰੇ</translation>
+    </message>
+    <message>
+        <source>{who} has no PIN: the manager sets one, station people pin {id}</source>
+        <translation type="unfinished">{who} ਦਾ PIN ਨਹੀਂ: ਮੈਨੇਜਰ ਬਣਾਵੇ, station people pin {id}</translation>
+    </message>
+    <message>
+        <source>{who} is nobody in people.toml</source>
+        <translation type="unfinished">{who} people.toml ਵਿੱਚ ਨਹੀਂ</translation>
     </message>
     <message>
         <source>{who} may not sign here</source>

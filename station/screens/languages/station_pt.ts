@@ -28,6 +28,18 @@
         <translation type="unfinished">ALARMES</translation>
     </message>
     <message>
+        <source>APPROVE</source>
+        <translation type="unfinished">APROVAR</translation>
+    </message>
+    <message>
+        <source>An open run keeps the dates it was opened with.</source>
+        <translation type="unfinished">Uma série aberta mantém as datas com que foi aberta.</translation>
+    </message>
+    <message>
+        <source>Arrived at</source>
+        <translation type="unfinished">Chegou a</translation>
+    </message>
+    <message>
         <source>BACK</source>
         <translation type="unfinished">VOLTAR</translation>
     </message>
@@ -52,6 +64,10 @@
         <translation type="unfinished">Consumir de preferência antes de</translation>
     </message>
     <message>
+        <source>Best before {day}</source>
+        <translation type="unfinished">Consumir de preferência antes de {day}</translation>
+    </message>
+    <message>
         <source>CALL LEAD</source>
         <translation type="unfinished">PEÇA AJUDA</translation>
     </message>
@@ -64,6 +80,10 @@
         <translation type="unfinished">MUDANÇA, RELÓGIO</translation>
     </message>
     <message>
+        <source>CHECK THE SCALE</source>
+        <translation type="unfinished">CONTROLE A BALANÇA</translation>
+    </message>
+    <message>
         <source>CHECKS</source>
         <translation type="unfinished">CONTROLOS</translation>
     </message>
@@ -72,8 +92,16 @@
         <translation type="unfinished">APAGAR</translation>
     </message>
     <message>
-        <source>CO2</source>
-        <translation type="unfinished">CO2</translation>
+        <source>CLEAR LINE</source>
+        <translation type="unfinished">LIMPAR LINHA</translation>
+    </message>
+    <message>
+        <source>CLOCK</source>
+        <translation type="unfinished">RELÓGIO</translation>
+    </message>
+    <message>
+        <source>COUNT</source>
+        <translation type="unfinished">CONTAR</translation>
     </message>
     <message>
         <source>COUNTED</source>
@@ -84,12 +112,28 @@
         <translation type="unfinished">CORTADO EM</translation>
     </message>
     <message>
+        <source>Came</source>
+        <translation type="unfinished">Chegaram</translation>
+    </message>
+    <message>
+        <source>Checked {stage}. Bags wait meanwhile.</source>
+        <translation type="unfinished">Controlo: {stage}. Os sacos esperam.</translation>
+    </message>
+    <message>
         <source>DECIDE</source>
         <translation type="unfinished">DECIDIR</translation>
     </message>
     <message>
+        <source>DESTROYED</source>
+        <translation type="unfinished">DESTRUÍDA</translation>
+    </message>
+    <message>
         <source>DO NOT SIGN</source>
         <translation type="unfinished">NÃO ASSINAR</translation>
+    </message>
+    <message>
+        <source>DOUBT</source>
+        <translation type="unfinished">DÚVIDA</translation>
     </message>
     <message>
         <source>DRAW</source>
@@ -100,8 +144,24 @@
         <translation type="unfinished">DEITAR FORA</translation>
     </message>
     <message>
+        <source>Due at {time}.</source>
+        <translation type="unfinished">Prevista às {time}.</translation>
+    </message>
+    <message>
+        <source>EMPTY</source>
+        <translation type="unfinished">VAZIO</translation>
+    </message>
+    <message>
+        <source>EMPTY BAG</source>
+        <translation type="unfinished">SACO VAZIO</translation>
+    </message>
+    <message>
         <source>EMPTY PAN</source>
         <translation type="unfinished">ESVAZIE</translation>
+    </message>
+    <message>
+        <source>EMPTY THE PAN</source>
+        <translation type="unfinished">ESVAZIE O PRATO</translation>
     </message>
     <message>
         <source>END</source>
@@ -116,12 +176,24 @@
         <translation type="unfinished">REGISTAR</translation>
     </message>
     <message>
+        <source>FAILS</source>
+        <translation type="unfinished">FALHA</translation>
+    </message>
+    <message>
         <source>FILTER</source>
         <translation type="unfinished">FILTRAR</translation>
     </message>
     <message>
+        <source>FINISHING</source>
+        <translation type="unfinished">A ACABAR</translation>
+    </message>
+    <message>
         <source>FIRST-OFF</source>
         <translation type="unfinished">PRIMEIRA</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation type="unfinished">De quem</translation>
     </message>
     <message>
         <source>GIVE UP</source>
@@ -132,12 +204,20 @@
         <translation type="unfinished">CONTINUAR</translation>
     </message>
     <message>
+        <source>Given up: nothing is recorded.</source>
+        <translation type="unfinished">Desistiu: nada fica registado.</translation>
+    </message>
+    <message>
         <source>Good bags: {count} of {order}, set aside: {aside}</source>
         <translation type="unfinished">Sacos bons: {count} de {order}, separados: {aside}</translation>
     </message>
     <message>
         <source>Good bags: {count}, set aside: {aside}</source>
         <translation type="unfinished">Sacos bons: {count}, separados: {aside}</translation>
+    </message>
+    <message>
+        <source>HELD</source>
+        <translation type="unfinished">RETIDO</translation>
     </message>
     <message>
         <source>HOLD</source>
@@ -152,8 +232,20 @@
         <translation type="unfinished">FICA RETIDO</translation>
     </message>
     <message>
+        <source>HOLDS</source>
+        <translation type="unfinished">CERTA</translation>
+    </message>
+    <message>
         <source>I HAVE SEEN IT</source>
         <translation type="unfinished">JÁ VI</translation>
+    </message>
+    <message>
+        <source>I see it there</source>
+        <translation type="unfinished">vejo-a lá</translation>
+    </message>
+    <message>
+        <source>Issued − used − spoiled − samples − returned</source>
+        <translation type="unfinished">Saídas − usadas − estragadas − amostras − devolvidas</translation>
     </message>
     <message>
         <source>KEEP</source>
@@ -172,6 +264,10 @@
         <translation type="unfinished">IDIOMA</translation>
     </message>
     <message>
+        <source>LAST</source>
+        <translation type="unfinished">ÚLTIMA</translation>
+    </message>
+    <message>
         <source>LEAD</source>
         <translation type="unfinished">LÍDER</translation>
     </message>
@@ -180,12 +276,28 @@
         <translation type="unfinished">LEVE O SACO</translation>
     </message>
     <message>
+        <source>LIFT THE BAG OFF</source>
+        <translation type="unfinished">RETIRE O SACO</translation>
+    </message>
+    <message>
+        <source>LIFT THE WEIGHTS OFF</source>
+        <translation type="unfinished">RETIRE OS PESOS</translation>
+    </message>
+    <message>
         <source>LINE</source>
         <translation type="unfinished">LINHA</translation>
     </message>
     <message>
+        <source>LOAD</source>
+        <translation type="unfinished">CARREGAR</translation>
+    </message>
+    <message>
         <source>LOAD AGAIN</source>
         <translation type="unfinished">CARREGAR DE NOVO</translation>
+    </message>
+    <message>
+        <source>LOAD CLEAN</source>
+        <translation type="unfinished">CARREGAR LIMPO</translation>
     </message>
     <message>
         <source>LOOK UP</source>
@@ -220,8 +332,48 @@
         <translation type="unfinished">Líder {who}, na balança {person}</translation>
     </message>
     <message>
+        <source>Line stands: {reason}. Look, then touch</source>
+        <translation type="unfinished">Linha parada: {reason}. Veja e depois toque</translation>
+    </message>
+    <message>
+        <source>Look, then touch</source>
+        <translation type="unfinished">Veja e depois toque</translation>
+    </message>
+    <message>
+        <source>Looking …</source>
+        <translation type="unfinished">A procurar …</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation type="unfinished">Lote</translation>
+    </message>
+    <message>
+        <source>Lot {lot} is held, and every bag that may hold some of it.</source>
+        <translation type="unfinished">Lote {lot} retido, e todos os sacos que o possam conter.</translation>
+    </message>
+    <message>
+        <source>Lot {lot} is released, and the bags that were held with it.</source>
+        <translation type="unfinished">Lote {lot} libertado, e os sacos retidos com ele.</translation>
+    </message>
+    <message>
+        <source>Lot {lot} received and held.</source>
+        <translation type="unfinished">Lote {lot} recebido e retido.</translation>
+    </message>
+    <message>
+        <source>Lot {lot} received.</source>
+        <translation type="unfinished">Lote {lot} recebido.</translation>
+    </message>
+    <message>
+        <source>Lot {lot}: {move}, on record.</source>
+        <translation type="unfinished">Lote {lot}: {move}, registado.</translation>
+    </message>
+    <message>
         <source>MANAGER</source>
         <translation type="unfinished">GERENTE</translation>
+    </message>
+    <message>
+        <source>MISMATCH</source>
+        <translation type="unfinished">NÃO CONFERE</translation>
     </message>
     <message>
         <source>MORE</source>
@@ -232,12 +384,36 @@
         <translation type="unfinished">Líquido médio {mass}</translation>
     </message>
     <message>
+        <source>NEAR MAX</source>
+        <translation type="unfinished">PERTO DO MÁX</translation>
+    </message>
+    <message>
+        <source>NEAR THE TARE</source>
+        <translation type="unfinished">PERTO DA TARA</translation>
+    </message>
+    <message>
+        <source>NEVER CAME OUT</source>
+        <translation type="unfinished">NÃO SAIU</translation>
+    </message>
+    <message>
         <source>NEW HOLD</source>
         <translation type="unfinished">NOVA RETENÇÃO</translation>
     </message>
     <message>
         <source>NO READING</source>
         <translation type="unfinished">SEM LEITURA</translation>
+    </message>
+    <message>
+        <source>NO RUN IS OPEN</source>
+        <translation type="unfinished">NENHUMA SÉRIE ABERTA</translation>
+    </message>
+    <message>
+        <source>NOMINAL</source>
+        <translation type="unfinished">NOMINAL</translation>
+    </message>
+    <message>
+        <source>NOW</source>
+        <translation type="unfinished">AGORA</translation>
     </message>
     <message>
         <source>NUMBERS</source>
@@ -252,16 +428,52 @@
         <translation type="unfinished">Nenhum alarme. O que não precisa de ninguém fica como evento.</translation>
     </message>
     <message>
+        <source>No bag is suspect.</source>
+        <translation type="unfinished">Não há sacos suspeitos.</translation>
+    </message>
+    <message>
         <source>No good bag yet</source>
         <translation type="unfinished">Ainda nenhum saco bom</translation>
+    </message>
+    <message>
+        <source>No label is in doubt</source>
+        <translation type="unfinished">Não há etiquetas em dúvida</translation>
+    </message>
+    <message>
+        <source>No lot is on the line: scan one.</source>
+        <translation type="unfinished">Não há lote na linha: leia um.</translation>
+    </message>
+    <message>
+        <source>No roll is in</source>
+        <translation type="unfinished">Não há rolo colocado</translation>
+    </message>
+    <message>
+        <source>No run is open</source>
+        <translation type="unfinished">Nenhuma série aberta</translation>
     </message>
     <message>
         <source>No run open</source>
         <translation type="unfinished">Nenhuma série aberta</translation>
     </message>
     <message>
+        <source>Not recorded: {why}</source>
+        <translation type="unfinished">Não registado: {why}</translation>
+    </message>
+    <message>
+        <source>Nothing is open.</source>
+        <translation type="unfinished">Nada está pendente.</translation>
+    </message>
+    <message>
         <source>OF THE PACKER</source>
         <translation type="unfinished">DO EMBALADOR</translation>
+    </message>
+    <message>
+        <source>OLD ONE DESTROYED</source>
+        <translation type="unfinished">A ANTIGA, DESTRUÍDA</translation>
+    </message>
+    <message>
+        <source>ON ITS BAG</source>
+        <translation type="unfinished">NO SEU SACO</translation>
     </message>
     <message>
         <source>OPEN</source>
@@ -276,8 +488,24 @@
         <translation type="unfinished">TERMINADO</translation>
     </message>
     <message>
+        <source>On record {bags}, counted {count}</source>
+        <translation type="unfinished">Registados {bags}, contados {count}</translation>
+    </message>
+    <message>
+        <source>On record {bags}, counted {count}: {difference} fewer. Why?</source>
+        <translation type="unfinished">Registados {bags}, contados {count}: {difference} a menos. Porquê?</translation>
+    </message>
+    <message>
+        <source>On record {bags}, counted {count}: {difference} more. Why?</source>
+        <translation type="unfinished">Registados {bags}, contados {count}: {difference} a mais. Porquê?</translation>
+    </message>
+    <message>
         <source>On the scale</source>
         <translation type="unfinished">Na balança</translation>
+    </message>
+    <message>
+        <source>Open a run first: a check is made at its loads.</source>
+        <translation type="unfinished">Abra primeiro uma série: o controlo usa as suas cargas.</translation>
     </message>
     <message>
         <source>Order: open</source>
@@ -297,15 +525,39 @@
     </message>
     <message>
         <source>PAPER</source>
-        <translation type="unfinished">PAPEL</translation>
+        <translation type="unfinished">GUIA</translation>
     </message>
     <message>
         <source>PRINT</source>
         <translation type="unfinished">IMPRIMIR</translation>
     </message>
     <message>
-        <source>QA</source>
-        <translation type="unfinished">QA</translation>
+        <source>PRINT AGAIN</source>
+        <translation type="unfinished">REIMPRIMIR</translation>
+    </message>
+    <message>
+        <source>PUT AN EMPTY BAG ON</source>
+        <translation type="unfinished">PONHA UM SACO VAZIO</translation>
+    </message>
+    <message>
+        <source>PUT ON {weights}</source>
+        <translation type="unfinished">PONHA {weights}</translation>
+    </message>
+    <message>
+        <source>Print again: {what}</source>
+        <translation type="unfinished">Reimprimir: {what}</translation>
+    </message>
+    <message>
+        <source>QA holds the button</source>
+        <translation type="unfinished">a QA mantém premido</translation>
+    </message>
+    <message>
+        <source>QA or a manager releases a lot: touch WHO and choose your name</source>
+        <translation type="unfinished">a QA ou um gestor liberta um lote: toque em QUEM e escolha o nome</translation>
+    </message>
+    <message>
+        <source>QA said go on</source>
+        <translation type="unfinished">a QA disse para continuar</translation>
     </message>
     <message>
         <source>QUALITY</source>
@@ -324,6 +576,10 @@
         <translation type="unfinished">REGISTAR PROPOSTA</translation>
     </message>
     <message>
+        <source>REFUSE</source>
+        <translation type="unfinished">RECUSAR</translation>
+    </message>
+    <message>
         <source>REHEARSE</source>
         <translation type="unfinished">ENSAIAR</translation>
     </message>
@@ -340,24 +596,92 @@
         <translation type="unfinished">LIBERTAR OS DE ANTES</translation>
     </message>
     <message>
+        <source>REPRINT</source>
+        <translation type="unfinished">REIMPRESSÃO</translation>
+    </message>
+    <message>
+        <source>RETURN</source>
+        <translation type="unfinished">DEVOLVER</translation>
+    </message>
+    <message>
+        <source>RETURNED</source>
+        <translation type="unfinished">DEVOLVIDAS</translation>
+    </message>
+    <message>
         <source>ROLL</source>
         <translation type="unfinished">ROLO</translation>
+    </message>
+    <message>
+        <source>ROLL IN</source>
+        <translation type="unfinished">PÔR ROLO</translation>
+    </message>
+    <message>
+        <source>ROLL OUT</source>
+        <translation type="unfinished">TIRAR ROLO</translation>
     </message>
     <message>
         <source>RUN</source>
         <translation type="unfinished">SÉRIE</translation>
     </message>
     <message>
+        <source>RUN, then SERVICE (F9), SWAP</source>
+        <translation type="unfinished">SÉRIE, depois SERVIÇO (F9), TROCA</translation>
+    </message>
+    <message>
         <source>RUN, then {door} ({key})</source>
         <translation type="unfinished">SÉRIE, depois {door} ({key})</translation>
+    </message>
+    <message>
+        <source>Refused</source>
+        <translation type="unfinished">Recusado</translation>
+    </message>
+    <message>
+        <source>Refused. Count the bags first.</source>
+        <translation type="unfinished">Recusado. Conte primeiro os sacos.</translation>
+    </message>
+    <message>
+        <source>Refused. Look at another clock and say why first.</source>
+        <translation type="unfinished">Recusado. Veja primeiro outro relógio e diga porquê.</translation>
+    </message>
+    <message>
+        <source>Refused. No run is open.</source>
+        <translation type="unfinished">Recusado. Nenhuma série aberta.</translation>
+    </message>
+    <message>
+        <source>Refused. Say which label, why, and where the old one is.</source>
+        <translation type="unfinished">Recusado. Diga que etiqueta, porquê e onde está a antiga.</translation>
+    </message>
+    <message>
+        <source>Refused. Scan the roll and key in its labels first.</source>
+        <translation type="unfinished">Recusado. Leia primeiro o rolo e digite as suas etiquetas.</translation>
+    </message>
+    <message>
+        <source>Refused. Touch the two who sign, the lead first.</source>
+        <translation type="unfinished">Recusado. Toque nos dois que assinam, primeiro o líder.</translation>
+    </message>
+    <message>
+        <source>Refused. Touch who signs.</source>
+        <translation type="unfinished">Recusado. Toque em quem assina.</translation>
     </message>
     <message>
         <source>Refused. {why}</source>
         <translation type="unfinished">Recusado. {why}</translation>
     </message>
     <message>
+        <source>Roll {roll} is in. Count it out</source>
+        <translation type="unfinished">Rolo {roll} colocado. Conte-o ao tirar</translation>
+    </message>
+    <message>
+        <source>Roll {roll}: why {difference}?</source>
+        <translation type="unfinished">Rolo {roll}: porquê {difference}?</translation>
+    </message>
+    <message>
         <source>Run open</source>
         <translation type="unfinished">Série aberta</translation>
+    </message>
+    <message>
+        <source>SAMPLES</source>
+        <translation type="unfinished">AMOSTRAS</translation>
     </message>
     <message>
         <source>SCALE</source>
@@ -366,6 +690,10 @@
     <message>
         <source>SCAN</source>
         <translation type="unfinished">LEITURA</translation>
+    </message>
+    <message>
+        <source>SCAN THE FILM LOT</source>
+        <translation type="unfinished">LEIA O LOTE DE FILME</translation>
     </message>
     <message>
         <source>SEAL</source>
@@ -396,6 +724,10 @@
         <translation type="unfinished">ASSINAR DIA</translation>
     </message>
     <message>
+        <source>SPOILED</source>
+        <translation type="unfinished">ESTRAGADAS</translation>
+    </message>
+    <message>
         <source>START CHECK</source>
         <translation type="unfinished">COMEÇAR CONTROLO</translation>
     </message>
@@ -412,6 +744,18 @@
         <translation type="unfinished">PARAGEM</translation>
     </message>
     <message>
+        <source>STUDY {count} BAGS</source>
+        <translation type="unfinished">ESTUDAR {count} SACOS</translation>
+    </message>
+    <message>
+        <source>SUSPECT BAGS</source>
+        <translation type="unfinished">SACOS SUSPEITOS</translation>
+    </message>
+    <message>
+        <source>Scan the label on a bag</source>
+        <translation type="unfinished">Leia a etiqueta de um saco</translation>
+    </message>
+    <message>
         <source>Sign as the second person to {act}</source>
         <translation type="unfinished">Assine como segunda pessoa para {act}</translation>
     </message>
@@ -420,8 +764,16 @@
         <translation type="unfinished">Assine para {act}</translation>
     </message>
     <message>
+        <source>Signed and on record.</source>
+        <translation type="unfinished">Assinado e registado.</translation>
+    </message>
+    <message>
         <source>Start a run</source>
         <translation type="unfinished">Abrir uma série</translation>
+    </message>
+    <message>
+        <source>Study kept: mean {mean}, s {spread}, {count} bags</source>
+        <translation type="unfinished">Estudo guardado: média {mean}, s {spread}, {count} sacos</translation>
     </message>
     <message>
         <source>T2, T1, nominal</source>
@@ -440,6 +792,18 @@
         <translation type="unfinished">TARA</translation>
     </message>
     <message>
+        <source>THE SCALE FAILS: its bags are held, call maintenance</source>
+        <translation type="unfinished">A BALANÇA FALHA: os seus sacos ficam retidos, chame a manutenção</translation>
+    </message>
+    <message>
+        <source>THE SCALE HOLDS</source>
+        <translation type="unfinished">A BALANÇA ESTÁ CERTA</translation>
+    </message>
+    <message>
+        <source>THE SCALE HOLDS, beyond its first limit: have it adjusted soon</source>
+        <translation type="unfinished">A BALANÇA ESTÁ CERTA, mas passa o primeiro limite: mande ajustá-la em breve</translation>
+    </message>
+    <message>
         <source>TRACE</source>
         <translation type="unfinished">RASTREIO</translation>
     </message>
@@ -448,8 +812,24 @@
         <translation type="unfinished">FORMAÇÃO</translation>
     </message>
     <message>
+        <source>The next check is {stage}.</source>
+        <translation type="unfinished">O próximo controlo é {stage}.</translation>
+    </message>
+    <message>
+        <source>The run ended: nothing is recorded.</source>
+        <translation type="unfinished">A série acabou: nada fica registado.</translation>
+    </message>
+    <message>
+        <source>The run ended: the check was given up.</source>
+        <translation type="unfinished">A série acabou: o controlo foi abandonado.</translation>
+    </message>
+    <message>
         <source>The scale's own indication counts. If this screen and the scale differ, the scale counts: stop and call the lead.</source>
         <translation type="unfinished">Vale a indicação da balança. Se este ecrã e a balança diferem, vale a balança: pare e chame o líder.</translation>
+    </message>
+    <message>
+        <source>There is no run before</source>
+        <translation type="unfinished">Não há série anterior</translation>
     </message>
     <message>
         <source>Touch your name first.</source>
@@ -460,12 +840,32 @@
         <translation type="unfinished">Consumir até</translation>
     </message>
     <message>
+        <source>Use by {day}</source>
+        <translation type="unfinished">Consumir até {day}</translation>
+    </message>
+    <message>
         <source>WAIT</source>
         <translation type="unfinished">ESPERE</translation>
     </message>
     <message>
+        <source>WARN</source>
+        <translation type="unfinished">AVISO</translation>
+    </message>
+    <message>
+        <source>WASTE</source>
+        <translation type="unfinished">PERDA</translation>
+    </message>
+    <message>
+        <source>WEIGH AN EMPTY BAG</source>
+        <translation type="unfinished">PESE UM SACO VAZIO</translation>
+    </message>
+    <message>
         <source>WEIGH ONE BAG</source>
         <translation type="unfinished">PESAR UM SACO</translation>
+    </message>
+    <message>
+        <source>WHO</source>
+        <translation type="unfinished">QUEM</translation>
     </message>
     <message>
         <source>WIPE PAN</source>
@@ -476,12 +876,52 @@
         <translation type="unfinished">CALCULAR</translation>
     </message>
     <message>
+        <source>Weigh again in this order: net as shown, less the whole error, less even growth</source>
+        <translation type="unfinished">Pesar de novo por esta ordem: líquido mostrado, menos todo o erro, menos deriva uniforme</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation type="unfinished">O quê</translation>
+    </message>
+    <message>
+        <source>What becomes of the bags?</source>
+        <translation type="unfinished">O que acontece aos sacos?</translation>
+    </message>
+    <message>
+        <source>Who decides?</source>
+        <translation type="unfinished">Quem decide?</translation>
+    </message>
+    <message>
+        <source>Who leads touches why the line may go on</source>
+        <translation type="unfinished">O líder toca porque a linha pode continuar</translation>
+    </message>
+    <message>
+        <source>Why does the line stop?</source>
+        <translation type="unfinished">Porque para a linha?</translation>
+    </message>
+    <message>
         <source>Why is it set aside?</source>
         <translation type="unfinished">Porque é separado?</translation>
     </message>
     <message>
+        <source>Why? Choose or type the reason.</source>
+        <translation type="unfinished">Porquê? Escolha ou escreva o motivo.</translation>
+    </message>
+    <message>
+        <source>Writing …</source>
+        <translation type="unfinished">A escrever …</translation>
+    </message>
+    <message>
+        <source>Zero stepped by {step} between {before} and {after}.</source>
+        <translation type="unfinished">O zero saltou {step} entre {before} e {after}.</translation>
+    </message>
+    <message>
         <source>a bag is on the pan: finish it and lift it, then end the run</source>
         <translation type="unfinished">há um saco no prato: termine-o, levante-o e feche a série</translation>
+    </message>
+    <message>
+        <source>a case was packed short or over</source>
+        <translation type="unfinished">uma caixa com sacos a mais ou a menos</translation>
     </message>
     <message>
         <source>a check failed</source>
@@ -498,6 +938,10 @@
     <message>
         <source>a check is overdue</source>
         <translation type="unfinished">um controlo está atrasado</translation>
+    </message>
+    <message>
+        <source>a copy was printed</source>
+        <translation type="unfinished">foi impressa uma cópia</translation>
     </message>
     <message>
         <source>a cover is open: close it</source>
@@ -524,6 +968,10 @@
         <translation type="unfinished">um lote devia estar vazio</translation>
     </message>
     <message>
+        <source>a new code is made</source>
+        <translation type="unfinished">é criado um código novo</translation>
+    </message>
+    <message>
         <source>a new roll begins with a first-off</source>
         <translation type="unfinished">um rolo novo começa com uma primeira etiqueta</translation>
     </message>
@@ -536,12 +984,52 @@
         <translation type="unfinished">há uma série aberta: feche-a antes da próxima</translation>
     </message>
     <message>
+        <source>a run needs a lead and a person on the scale</source>
+        <translation type="unfinished">uma série precisa de um líder e de uma pessoa na balança</translation>
+    </message>
+    <message>
+        <source>adds up</source>
+        <translation type="unfinished">bate certo</translation>
+    </message>
+    <message>
         <source>after a stop</source>
         <translation type="unfinished">após paragem</translation>
     </message>
     <message>
+        <source>all 999 lot codes of {day} are used: give a code by hand</source>
+        <translation type="unfinished">os 999 códigos de lote de {day} estão usados: dê um código à mão</translation>
+    </message>
+    <message>
+        <source>all loads are taken</source>
+        <translation type="unfinished">todas as cargas foram tomadas</translation>
+    </message>
+    <message>
+        <source>an alarm is not shelved for {minutes} minutes: allowed are {allowed}</source>
+        <translation type="unfinished">um alarme não se adia {minutes} minutos: permitidos {allowed}</translation>
+    </message>
+    <message>
+        <source>an empty bag weighs {mass}, {more} more than the tare taken off</source>
+        <translation type="unfinished">um saco vazio pesa {mass}, mais {more} do que a tara descontada</translation>
+    </message>
+    <message>
+        <source>an order of {count} bags: give 1 or more, or leave it open</source>
+        <translation type="unfinished">uma encomenda de {count} sacos: dê 1 ou mais, ou deixe aberta</translation>
+    </message>
+    <message>
         <source>and {count} more, below these</source>
         <translation type="unfinished">e mais {count}, abaixo destes</translation>
+    </message>
+    <message>
+        <source>another code was scanned</source>
+        <translation type="unfinished">foi lido outro código</translation>
+    </message>
+    <message>
+        <source>another scale is here, {here}; in use is {known}: take it into use, {where}</source>
+        <translation type="unfinished">está outra balança, {here}; em uso está {known}: ponha-a em uso, {where}</translation>
+    </message>
+    <message>
+        <source>applied</source>
+        <translation type="unfinished">aplicada</translation>
     </message>
     <message>
         <source>approve a label</source>
@@ -556,8 +1044,28 @@
         <translation type="unfinished">aprovar ou recusar um alvo</translation>
     </message>
     <message>
+        <source>approved</source>
+        <translation type="unfinished">aprovada</translation>
+    </message>
+    <message>
+        <source>as found</source>
+        <translation type="unfinished">como se encontrou</translation>
+    </message>
+    <message>
+        <source>as left</source>
+        <translation type="unfinished">como se deixou</translation>
+    </message>
+    <message>
+        <source>as left, after its adjustment</source>
+        <translation type="unfinished">como se deixou, após o ajuste</translation>
+    </message>
+    <message>
         <source>as people.toml says</source>
         <translation type="unfinished">conforme people.toml</translation>
+    </message>
+    <message>
+        <source>as weighed</source>
+        <translation type="unfinished">como se pesou</translation>
     </message>
     <message>
         <source>asked the line …</source>
@@ -568,6 +1076,10 @@
         <translation type="unfinished">ao acaso</translation>
     </message>
     <message>
+        <source>back</source>
+        <translation type="unfinished">para trás</translation>
+    </message>
+    <message>
         <source>bag</source>
         <translation type="unfinished">saco</translation>
     </message>
@@ -576,20 +1088,68 @@
         <translation type="unfinished">saco {code}, lote de filme {lot} sem estudo de tara: faça um: {where}</translation>
     </message>
     <message>
+        <source>bag {code}: rework of {lot}, last day {day}</source>
+        <translation type="unfinished">saco {code}: reprocesso de {lot}, último dia {day}</translation>
+    </message>
+    <message>
+        <source>bag {serial} has had {copies} already: the lead signs for the next one</source>
+        <translation type="unfinished">o saco {serial} já teve {copies}: o líder assina a seguinte</translation>
+    </message>
+    <message>
+        <source>bag {serial} has had {count} copies: set it aside</source>
+        <translation type="unfinished">o saco {serial} já teve {count} cópias: separe-o</translation>
+    </message>
+    <message>
+        <source>bag {serial} is held: it gets no label before QA has released it</source>
+        <translation type="unfinished">saco {serial} retido: não leva etiqueta até a QA o libertar</translation>
+    </message>
+    <message>
         <source>bags</source>
         <translation type="unfinished">sacos</translation>
+    </message>
+    <message>
+        <source>bags are taken again: {why}</source>
+        <translation type="unfinished">aceitam-se sacos de novo: {why}</translation>
+    </message>
+    <message>
+        <source>bags left on the line were set aside or cooled</source>
+        <translation type="unfinished">os sacos da linha foram separados ou arrefecidos</translation>
+    </message>
+    <message>
+        <source>bags since then looked at</source>
+        <translation type="unfinished">vistos os sacos desde então</translation>
+    </message>
+    <message>
+        <source>bin and belt empty</source>
+        <translation type="unfinished">cuba e tapete vazios</translation>
+    </message>
+    <message>
+        <source>both on the label</source>
+        <translation type="unfinished">ambos na etiqueta</translation>
     </message>
     <message>
         <source>break</source>
         <translation type="unfinished">intervalo</translation>
     </message>
     <message>
+        <source>burst after its label, destroyed</source>
+        <translation type="unfinished">rebentou depois da etiqueta, destruído</translation>
+    </message>
+    <message>
         <source>burst seal</source>
         <translation type="unfinished">selagem aberta</translation>
     </message>
     <message>
+        <source>call QA</source>
+        <translation type="unfinished">chame a QA</translation>
+    </message>
+    <message>
         <source>call somebody</source>
         <translation type="unfinished">chamar alguém</translation>
+    </message>
+    <message>
+        <source>chance to pass the official test</source>
+        <translation type="unfinished">probabilidade de passar o ensaio oficial</translation>
     </message>
     <message>
         <source>change or explain a label roll</source>
@@ -640,8 +1200,16 @@
         <translation type="unfinished">fechada</translation>
     </message>
     <message>
+        <source>code</source>
+        <translation type="unfinished">código</translation>
+    </message>
+    <message>
         <source>compare the label, then clear the scan</source>
         <translation type="unfinished">compare a etiqueta e resolva a leitura</translation>
+    </message>
+    <message>
+        <source>component {component} is not known: allowed are {allowed}</source>
+        <translation type="unfinished">componente {component} desconhecido: permitidos {allowed}</translation>
     </message>
     <message>
         <source>confirm date and time</source>
@@ -656,12 +1224,20 @@
         <translation type="unfinished">corrigir o que foi registado</translation>
     </message>
     <message>
+        <source>count on the core was wrong</source>
+        <translation type="unfinished">a conta do rolo estava errada</translation>
+    </message>
+    <message>
         <source>count the bags of the run before: {where}</source>
         <translation type="unfinished">conte os sacos da série anterior: {where}</translation>
     </message>
     <message>
         <source>date or time is in doubt</source>
         <translation type="unfinished">data ou hora em dúvida</translation>
+    </message>
+    <message>
+        <source>dated step</source>
+        <translation type="unfinished">salto datado</translation>
     </message>
     <message>
         <source>day</source>
@@ -676,6 +1252,10 @@
         <translation type="unfinished">dia anterior</translation>
     </message>
     <message>
+        <source>day, month</source>
+        <translation type="unfinished">dia, mês</translation>
+    </message>
+    <message>
         <source>decide about suspect bags</source>
         <translation type="unfinished">decidir sobre sacos suspeitos</translation>
     </message>
@@ -684,8 +1264,24 @@
         <translation type="unfinished">decidir o destino de um saco</translation>
     </message>
     <message>
+        <source>declared tare {mass}</source>
+        <translation type="unfinished">tara declarada {mass}</translation>
+    </message>
+    <message>
+        <source>destroyed</source>
+        <translation type="unfinished">destruída</translation>
+    </message>
+    <message>
         <source>done</source>
         <translation type="unfinished">feito</translation>
+    </message>
+    <message>
+        <source>empty</source>
+        <translation type="unfinished">vazio</translation>
+    </message>
+    <message>
+        <source>empty by now?</source>
+        <translation type="unfinished">já vazio?</translation>
     </message>
     <message>
         <source>end a run</source>
@@ -700,6 +1296,18 @@
         <translation type="unfinished">registar isto</translation>
     </message>
     <message>
+        <source>even</source>
+        <translation type="unfinished">igual</translation>
+    </message>
+    <message>
+        <source>even growth</source>
+        <translation type="unfinished">deriva uniforme</translation>
+    </message>
+    <message>
+        <source>expired</source>
+        <translation type="unfinished">fora de prazo</translation>
+    </message>
+    <message>
         <source>expired – take it off the line</source>
         <translation type="unfinished">fora de prazo – retire da linha</translation>
     </message>
@@ -710,6 +1318,14 @@
     <message>
         <source>fetch the next roll</source>
         <translation type="unfinished">traga o próximo rolo</translation>
+    </message>
+    <message>
+        <source>fewer</source>
+        <translation type="unfinished">a menos</translation>
+    </message>
+    <message>
+        <source>fewer than {count} labels are left</source>
+        <translation type="unfinished">restam menos de {count} etiquetas</translation>
     </message>
     <message>
         <source>fill a case or close a pallet</source>
@@ -724,6 +1340,10 @@
         <translation type="unfinished">filme ou etiquetas</translation>
     </message>
     <message>
+        <source>finishing</source>
+        <translation type="unfinished">a acabar</translation>
+    </message>
+    <message>
         <source>first label</source>
         <translation type="unfinished">primeira etiqueta</translation>
     </message>
@@ -736,6 +1356,14 @@
         <translation type="unfinished">corpo estranho</translation>
     </message>
     <message>
+        <source>forward</source>
+        <translation type="unfinished">para a frente</translation>
+    </message>
+    <message>
+        <source>free</source>
+        <translation type="unfinished">livre</translation>
+    </message>
+    <message>
         <source>go on after a pause</source>
         <translation type="unfinished">continuar após uma pausa</translation>
     </message>
@@ -744,8 +1372,32 @@
         <translation type="unfinished">continuar após uma paragem</translation>
     </message>
     <message>
+        <source>gone on after a stop: {why}</source>
+        <translation type="unfinished">continuou depois de uma paragem: {why}</translation>
+    </message>
+    <message>
         <source>gross weight</source>
         <translation type="unfinished">peso bruto</translation>
+    </message>
+    <message>
+        <source>guards are shut and tools are counted</source>
+        <translation type="unfinished">proteções fechadas, ferramentas contadas</translation>
+    </message>
+    <message>
+        <source>hands and tools are washed</source>
+        <translation type="unfinished">mãos e ferramentas lavadas</translation>
+    </message>
+    <message>
+        <source>harvested</source>
+        <translation type="unfinished">colhido</translation>
+    </message>
+    <message>
+        <source>held</source>
+        <translation type="unfinished">retido</translation>
+    </message>
+    <message>
+        <source>held at the line</source>
+        <translation type="unfinished">retido na linha</translation>
     </message>
     <message>
         <source>held – call QA</source>
@@ -760,20 +1412,60 @@
         <translation type="unfinished">manter premido</translation>
     </message>
     <message>
+        <source>hold stays</source>
+        <translation type="unfinished">fica retido</translation>
+    </message>
+    <message>
+        <source>hold the button</source>
+        <translation type="unfinished">manter premido</translation>
+    </message>
+    <message>
         <source>hold, no record</source>
         <translation type="unfinished">reter, sem registo</translation>
+    </message>
+    <message>
+        <source>in doubt</source>
+        <translation type="unfinished">em dúvida</translation>
     </message>
     <message>
         <source>in the bag {mass}</source>
         <translation type="unfinished">no saco {mass}</translation>
     </message>
     <message>
+        <source>in the printer</source>
+        <translation type="unfinished">na impressora</translation>
+    </message>
+    <message>
+        <source>it came too slowly, or was too short, for a scanner</source>
+        <translation type="unfinished">veio lento demais, ou curto demais, para um leitor</translation>
+    </message>
+    <message>
+        <source>it came too warm, or damaged: QA decides</source>
+        <translation type="unfinished">chegou quente demais ou danificado: decide a QA</translation>
+    </message>
+    <message>
         <source>it does not answer: is it switched on, is its cable in?</source>
         <translation type="unfinished">não responde: está ligada, o cabo está posto?</translation>
     </message>
     <message>
+        <source>it does not end with Enter</source>
+        <translation type="unfinished">não acaba com Enter</translation>
+    </message>
+    <message>
+        <source>it lacks what the station's scanner types first</source>
+        <translation type="unfinished">falta o que o leitor da estação escreve primeiro</translation>
+    </message>
+    <message>
+        <source>it never came out</source>
+        <translation type="unfinished">não saiu</translation>
+    </message>
+    <message>
         <source>it was not out after {seconds} s: look whether it comes out</source>
         <translation type="unfinished">não saiu em {seconds} s: veja se sai</translation>
+    </message>
+    <message>
+        <source>its bag goes out</source>
+        <translation type="unfinished">o seu saco sai</translation>
     </message>
     <message>
         <source>its run ended before the printer said that it came out</source>
@@ -784,12 +1476,28 @@
         <translation type="unfinished">a data-limite {day} já passou: feche a série</translation>
     </message>
     <message>
+        <source>jammed in the printer</source>
+        <translation type="unfinished">presa na impressora</translation>
+    </message>
+    <message>
         <source>keep, restore or purge the record</source>
         <translation type="unfinished">guardar, repor ou limpar o registo</translation>
     </message>
     <message>
+        <source>label destroyed</source>
+        <translation type="unfinished">etiqueta destruída</translation>
+    </message>
+    <message>
         <source>label is void</source>
         <translation type="unfinished">etiqueta anulada</translation>
+    </message>
+    <message>
+        <source>label never printed</source>
+        <translation type="unfinished">etiqueta não impressa</translation>
+    </message>
+    <message>
+        <source>label of another run taken out</source>
+        <translation type="unfinished">etiqueta de outra série retirada</translation>
     </message>
     <message>
         <source>label of the roll</source>
@@ -808,6 +1516,10 @@
         <translation type="unfinished">a etiqueta {serial} ainda não saiu: veja a impressora</translation>
     </message>
     <message>
+        <source>label {serial} is printed again, marked {mark}</source>
+        <translation type="unfinished">a etiqueta {serial} é reimpressa, com a marca {mark}</translation>
+    </message>
+    <message>
         <source>label {serial} may still come out: cancel it at the printer, or wait</source>
         <translation type="unfinished">a etiqueta {serial} ainda pode sair: anule na impressora ou espere</translation>
     </message>
@@ -820,8 +1532,20 @@
         <translation type="unfinished">etiquetas por retirar: retire-as</translation>
     </message>
     <message>
+        <source>labels on it {count}</source>
+        <translation type="unfinished">etiquetas nele {count}</translation>
+    </message>
+    <message>
+        <source>last day</source>
+        <translation type="unfinished">último dia</translation>
+    </message>
+    <message>
         <source>last label</source>
         <translation type="unfinished">última etiqueta</translation>
+    </message>
+    <message>
+        <source>last of it</source>
+        <translation type="unfinished">o resto</translation>
     </message>
     <message>
         <source>last {what}</source>
@@ -838,6 +1562,14 @@
     <message>
         <source>leave the full screen</source>
         <translation type="unfinished">sair do ecrã inteiro</translation>
+    </message>
+    <message>
+        <source>line cleared</source>
+        <translation type="unfinished">linha limpa</translation>
+    </message>
+    <message>
+        <source>loaded</source>
+        <translation type="unfinished">carregado</translation>
     </message>
     <message>
         <source>look at date and time, then sign</source>
@@ -864,12 +1596,52 @@
         <translation type="unfinished">veja se a etiqueta está inteira</translation>
     </message>
     <message>
+        <source>looked at another clock: right now</source>
+        <translation type="unfinished">visto outro relógio: está certo</translation>
+    </message>
+    <message>
+        <source>lot code {code} cannot be printed: allowed are 1 to 20 of the characters A-Z 0-9 . / - (no blanks, no small letters)</source>
+        <translation type="unfinished">o código de lote {code} não se pode imprimir: 1 a 20 caracteres A-Z 0-9 . / - (sem espaços nem minúsculas)</translation>
+    </message>
+    <message>
+        <source>lot {lot}</source>
+        <translation type="unfinished">lote {lot}</translation>
+    </message>
+    <message>
+        <source>lot {lot} had its last day on {day}: it must not be used</source>
+        <translation type="unfinished">o último dia do lote {lot} foi {day}: não se pode usar</translation>
+    </message>
+    <message>
+        <source>lot {lot} is already in the record as another delivery ({component} from {supplier}, received {day}): leave the code empty to get a new one</source>
+        <translation type="unfinished">o lote {lot} já está registado como outra entrega ({component} de {supplier}, recebido {day}): deixe o código vazio para ter um novo</translation>
+    </message>
+    <message>
+        <source>lot {lot} is held</source>
+        <translation type="unfinished">lote {lot} retido</translation>
+    </message>
+    <message>
         <source>lot {lot} is held: take it off and load another: {where}</source>
         <translation type="unfinished">lote {lot} retido: retire-o e carregue outro: {where}</translation>
     </message>
     <message>
+        <source>lot {lot} is nearly empty</source>
+        <translation type="unfinished">lote {lot} quase vazio</translation>
+    </message>
+    <message>
+        <source>lot {lot} is not in the record: receive it before the run</source>
+        <translation type="unfinished">o lote {lot} não está registado: receba-o antes da série</translation>
+    </message>
+    <message>
+        <source>lot {lot} is not known: check the code</source>
+        <translation type="unfinished">lote {lot} desconhecido: verifique o código</translation>
+    </message>
+    <message>
         <source>lot {lot} is not known: receive it first</source>
         <translation type="unfinished">lote {lot} desconhecido: receba-o primeiro</translation>
+    </message>
+    <message>
+        <source>lot {lot} is not on the line: on it are {lots}</source>
+        <translation type="unfinished">o lote {lot} não está na linha: estão {lots}</translation>
     </message>
     <message>
         <source>lot {lot} is on the line and on no label: take it off: {where}</source>
@@ -880,8 +1652,48 @@
         <translation type="unfinished">o lote {lot} é {component}, que {product} não leva: permitidos {allowed}</translation>
     </message>
     <message>
+        <source>lot {lot} is {status}: it must not be used, call QA</source>
+        <translation type="unfinished">lote {lot} {status}: não se pode usar, chame a QA</translation>
+    </message>
+    <message>
         <source>lot {lot} is {why}</source>
         <translation type="unfinished">lote {lot}: {why}</translation>
+    </message>
+    <message>
+        <source>lot {lot} of {supplier} was received already on {day}: load it, do not receive it again</source>
+        <translation type="unfinished">o lote {lot} de {supplier} já foi recebido em {day}: carregue-o, não o receba outra vez</translation>
+    </message>
+    <message>
+        <source>lot {lot}: harvested {harvested} after it was received {received}</source>
+        <translation type="unfinished">lote {lot}: colhido em {harvested}, depois de recebido em {received}</translation>
+    </message>
+    <message>
+        <source>lot {lot}: no person holds it; lots.toml says what it is</source>
+        <translation type="unfinished">lote {lot}: ninguém o retém; di-lo lots.toml</translation>
+    </message>
+    <message>
+        <source>lot {lot}: packed {packed} after it was received {received}</source>
+        <translation type="unfinished">lote {lot}: embalado em {packed}, depois de recebido em {received}</translation>
+    </message>
+    <message>
+        <source>lot {lot}: waste needs its mass: weigh it</source>
+        <translation type="unfinished">lote {lot}: a perda precisa do peso: pese-a</translation>
+    </message>
+    <message>
+        <source>lot {lot}: {mass} came: give more than nothing, or no mass</source>
+        <translation type="unfinished">lote {lot}: chegaram {mass}: dê mais do que zero, ou nenhum peso</translation>
+    </message>
+    <message>
+        <source>lot {lot}: {mass} is below nothing</source>
+        <translation type="unfinished">lote {lot}: {mass} é menos do que nada</translation>
+    </message>
+    <message>
+        <source>lot {lot}: {warmth} °C on arrival: allowed are {least} to {most} °C</source>
+        <translation type="unfinished">lote {lot}: {warmth} °C à chegada: permitidos {least} a {most} °C</translation>
+    </message>
+    <message>
+        <source>lots changed while a bag was on the pan: lift it before the next change</source>
+        <translation type="unfinished">os lotes mudaram com um saco no prato: retire-o antes da próxima mudança</translation>
     </message>
     <message>
         <source>machine</source>
@@ -896,20 +1708,64 @@
         <translation type="unfinished">gerente</translation>
     </message>
     <message>
+        <source>mean {mean}, s {spread}, {count} bags</source>
+        <translation type="unfinished">média {mean}, s {spread}, {count} sacos</translation>
+    </message>
+    <message>
         <source>metal detector</source>
         <translation type="unfinished">detetor de metais</translation>
+    </message>
+    <message>
+        <source>more</source>
+        <translation type="unfinished">a mais</translation>
     </message>
     <message>
         <source>move a lot on the line</source>
         <translation type="unfinished">mover um lote na linha</translation>
     </message>
     <message>
+        <source>near Max</source>
+        <translation type="unfinished">perto do máx</translation>
+    </message>
+    <message>
+        <source>near the tare</source>
+        <translation type="unfinished">perto da tara</translation>
+    </message>
+    <message>
+        <source>net</source>
+        <translation type="unfinished">líq.</translation>
+    </message>
+    <message>
+        <source>never came out</source>
+        <translation type="unfinished">não saiu</translation>
+    </message>
+    <message>
+        <source>never printed</source>
+        <translation type="unfinished">nunca impressa</translation>
+    </message>
+    <message>
         <source>no PIN or badge yet</source>
         <translation type="unfinished">ainda sem PIN nem cartão</translation>
     </message>
     <message>
+        <source>no bag is taken: {why}</source>
+        <translation type="unfinished">não se aceita nenhum saco: {why}</translation>
+    </message>
+    <message>
         <source>no bag of this is a product</source>
         <translation type="unfinished">nenhum destes sacos é produto</translation>
+    </message>
+    <message>
+        <source>no bag of this run is labelled yet: pack one, then scan its label</source>
+        <translation type="unfinished">nenhum saco desta série tem etiqueta: embale um e leia a sua etiqueta</translation>
+    </message>
+    <message>
+        <source>no copy</source>
+        <translation type="unfinished">nenhuma cópia</translation>
+    </message>
+    <message>
+        <source>no error at any load</source>
+        <translation type="unfinished">nenhum erro em nenhuma carga</translation>
     </message>
     <message>
         <source>no label roll is in: scan one in at {where}</source>
@@ -918,6 +1774,14 @@
     <message>
         <source>no labels left: load a roll</source>
         <translation type="unfinished">sem etiquetas: ponha um rolo</translation>
+    </message>
+    <message>
+        <source>no lot of {component} may be used on {day}</source>
+        <translation type="unfinished">nenhum lote de {component} se pode usar em {day}</translation>
+    </message>
+    <message>
+        <source>no old product on line, pan or floor</source>
+        <translation type="unfinished">nada antigo na linha, prato ou chão</translation>
     </message>
     <message>
         <source>no product</source>
@@ -932,12 +1796,24 @@
         <translation type="unfinished">sem leitura com um saco no prato</translation>
     </message>
     <message>
+        <source>no roll is in</source>
+        <translation type="unfinished">não há rolo colocado</translation>
+    </message>
+    <message>
         <source>no run is open</source>
         <translation type="unfinished">nenhuma série aberta</translation>
     </message>
     <message>
         <source>no run is open: the lead starts one</source>
         <translation type="unfinished">nenhuma série aberta: o líder abre uma</translation>
+    </message>
+    <message>
+        <source>no scan differed: there is nothing to clear</source>
+        <translation type="unfinished">nenhuma leitura diferiu: nada a resolver</translation>
+    </message>
+    <message>
+        <source>no time service has kept the clock right for {time}</source>
+        <translation type="unfinished">nenhum serviço de hora acertou o relógio há {time}</translation>
     </message>
     <message>
         <source>nobody signed</source>
@@ -948,20 +1824,96 @@
         <translation type="unfinished">ninguém que possa assinar tem PIN ou cartão: station people pin</translation>
     </message>
     <message>
+        <source>nominal</source>
+        <translation type="unfinished">nominal</translation>
+    </message>
+    <message>
+        <source>none left on line</source>
+        <translation type="unfinished">nada na linha</translation>
+    </message>
+    <message>
+        <source>not clear yet: {point}</source>
+        <translation type="unfinished">ainda por limpar: {point}</translation>
+    </message>
+    <message>
+        <source>not found: QA decides</source>
+        <translation type="unfinished">não se encontrou: decide a QA</translation>
+    </message>
+    <message>
+        <source>not judged: {why}</source>
+        <translation type="unfinished">não avaliado: {why}</translation>
+    </message>
+    <message>
         <source>not labelled: {reason}</source>
         <translation type="unfinished">sem etiqueta: {reason}</translation>
+    </message>
+    <message>
+        <source>not printed</source>
+        <translation type="unfinished">não impressa</translation>
+    </message>
+    <message>
+        <source>not weighed</source>
+        <translation type="unfinished">não pesado</translation>
+    </message>
+    <message>
+        <source>not weighed in</source>
+        <translation type="unfinished">não pesado à entrada</translation>
     </message>
     <message>
         <source>not yet reviewed</source>
         <translation type="unfinished">ainda não revisto</translation>
     </message>
     <message>
+        <source>not yet: {what}</source>
+        <translation type="unfinished">ainda não: {what}</translation>
+    </message>
+    <message>
+        <source>nothing about the clock is open</source>
+        <translation type="unfinished">nada está pendente do relógio</translation>
+    </message>
+    <message>
+        <source>nothing on the pan</source>
+        <translation type="unfinished">nada no prato</translation>
+    </message>
+    <message>
+        <source>of the last bag</source>
+        <translation type="unfinished">do último saco</translation>
+    </message>
+    <message>
         <source>of {count} bags</source>
         <translation type="unfinished">de {count} sacos</translation>
     </message>
     <message>
+        <source>old labels and film are off the line</source>
+        <translation type="unfinished">etiquetas e filme antigos fora da linha</translation>
+    </message>
+    <message>
+        <source>old lots are closed or returned</source>
+        <translation type="unfinished">lotes antigos fechados ou devolvidos</translation>
+    </message>
+    <message>
+        <source>on another pallet</source>
+        <translation type="unfinished">noutra palete</translation>
+    </message>
+    <message>
+        <source>on no label</source>
+        <translation type="unfinished">em nenhuma etiqueta</translation>
+    </message>
+    <message>
         <source>on the scale: {who}</source>
         <translation type="unfinished">na balança: {who}</translation>
+    </message>
+    <message>
+        <source>only a lead goes on after a mismatch</source>
+        <translation type="unfinished">só um líder continua depois de uma diferença</translation>
+    </message>
+    <message>
+        <source>only where in doubt</source>
+        <translation type="unfinished">só se em dúvida</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation type="unfinished">em aberto</translation>
     </message>
     <message>
         <source>open order</source>
@@ -980,24 +1932,56 @@
         <translation type="unfinished">outro</translation>
     </message>
     <message>
+        <source>out of bags</source>
+        <translation type="unfinished">de sacos</translation>
+    </message>
+    <message>
         <source>over capacity: take the load off</source>
         <translation type="unfinished">excesso de carga: retire a carga</translation>
+    </message>
+    <message>
+        <source>packed</source>
+        <translation type="unfinished">embalado</translation>
     </message>
     <message>
         <source>packer</source>
         <translation type="unfinished">embalador</translation>
     </message>
     <message>
+        <source>pan, chute and tools are clean and dry</source>
+        <translation type="unfinished">prato, calha e utensílios limpos e secos</translation>
+    </message>
+    <message>
         <source>plan the check</source>
         <translation type="unfinished">planeie o controlo</translation>
+    </message>
+    <message>
+        <source>poor print</source>
+        <translation type="unfinished">má impressão</translation>
     </message>
     <message>
         <source>print a label again</source>
         <translation type="unfinished">imprimir de novo uma etiqueta</translation>
     </message>
     <message>
+        <source>print unreadable</source>
+        <translation type="unfinished">impressão ilegível</translation>
+    </message>
+    <message>
         <source>product temperature</source>
         <translation type="unfinished">temperatura do produto</translation>
+    </message>
+    <message>
+        <source>product {product} cannot run on this scale: {why}</source>
+        <translation type="unfinished">o produto {product} não pode ir nesta balança: {why}</translation>
+    </message>
+    <message>
+        <source>product {product} is at version {version} now, not {other}: choose it again</source>
+        <translation type="unfinished">o produto {product} está agora na versão {version}, não {other}: escolha-o de novo</translation>
+    </message>
+    <message>
+        <source>product {product} is not known: choose one of {allowed}</source>
+        <translation type="unfinished">produto {product} desconhecido: escolha um de {allowed}</translation>
     </message>
     <message>
         <source>production day</source>
@@ -1014,6 +1998,10 @@
     <message>
         <source>qa</source>
         <translation type="unfinished">QA</translation>
+    </message>
+    <message>
+        <source>read</source>
+        <translation type="unfinished">lido</translation>
     </message>
     <message>
         <source>receive a delivery</source>
@@ -1040,16 +2028,60 @@
         <translation type="unfinished">registar um controlo falhado</translation>
     </message>
     <message>
+        <source>recorded</source>
+        <translation type="unfinished">registado</translation>
+    </message>
+    <message>
+        <source>recounted, stays open</source>
+        <translation type="unfinished">recontadas, fica em aberto</translation>
+    </message>
+    <message>
+        <source>reference</source>
+        <translation type="unfinished">referência</translation>
+    </message>
+    <message>
         <source>refuse a label</source>
         <translation type="unfinished">recusar uma etiqueta</translation>
+    </message>
+    <message>
+        <source>refused: {why}</source>
+        <translation type="unfinished">recusado: {why}</translation>
     </message>
     <message>
         <source>release what is held</source>
         <translation type="unfinished">libertar o que está retido</translation>
     </message>
     <message>
+        <source>released</source>
+        <translation type="unfinished">libertado</translation>
+    </message>
+    <message>
+        <source>released at the line by QA</source>
+        <translation type="unfinished">libertado na linha pela QA</translation>
+    </message>
+    <message>
+        <source>released before the step</source>
+        <translation type="unfinished">libertado o anterior ao salto</translation>
+    </message>
+    <message>
+        <source>returned</source>
+        <translation type="unfinished">devolvido</translation>
+    </message>
+    <message>
+        <source>returned {count}</source>
+        <translation type="unfinished">devolvidas {count}</translation>
+    </message>
+    <message>
         <source>review and sign a day</source>
         <translation type="unfinished">rever e assinar um dia</translation>
+    </message>
+    <message>
+        <source>rework</source>
+        <translation type="unfinished">reprocesso</translation>
+    </message>
+    <message>
+        <source>rework of {lot} was packed {time} ago: it may go back on the line for {most}</source>
+        <translation type="unfinished">o reprocesso de {lot} foi embalado há {time}: pode voltar à linha durante {most}</translation>
     </message>
     <message>
         <source>ribbon or ink is missing: put it in</source>
@@ -1058,6 +2090,14 @@
     <message>
         <source>ribbon or ink is used up: change it</source>
         <translation type="unfinished">fita ou tinta acabada: mude</translation>
+    </message>
+    <message>
+        <source>roll {roll}</source>
+        <translation type="unfinished">rolo {roll}</translation>
+    </message>
+    <message>
+        <source>roll {roll} is in: take it out first</source>
+        <translation type="unfinished">o rolo {roll} está colocado: tire-o primeiro</translation>
     </message>
     <message>
         <source>room temperature</source>
@@ -1074,6 +2114,14 @@
     <message>
         <source>run of {product} open, blend lot {lot}</source>
         <translation type="unfinished">série de {product} aberta, lote de mistura {lot}</translation>
+    </message>
+    <message>
+        <source>run reconciled</source>
+        <translation type="unfinished">série conciliada</translation>
+    </message>
+    <message>
+        <source>samples {count}</source>
+        <translation type="unfinished">amostras {count}</translation>
     </message>
     <message>
         <source>say that an alarm is seen</source>
@@ -1120,6 +2168,14 @@
         <translation type="unfinished">ler uma etiqueta</translation>
     </message>
     <message>
+        <source>scan a lot</source>
+        <translation type="unfinished">leia um lote</translation>
+    </message>
+    <message>
+        <source>scan a lot, or touch one</source>
+        <translation type="unfinished">leia um lote, ou toque num</translation>
+    </message>
+    <message>
         <source>scan of a label</source>
         <translation type="unfinished">leitura de etiqueta</translation>
     </message>
@@ -1128,8 +2184,28 @@
         <translation type="unfinished">leia ou escreva um código de lote e Enter</translation>
     </message>
     <message>
+        <source>scan or type the film lot</source>
+        <translation type="unfinished">leia ou escreva o lote de filme</translation>
+    </message>
+    <message>
+        <source>scan the case label</source>
+        <translation type="unfinished">leia a etiqueta da caixa</translation>
+    </message>
+    <message>
+        <source>scan the label</source>
+        <translation type="unfinished">leia a etiqueta</translation>
+    </message>
+    <message>
+        <source>scan the label, or type its serial</source>
+        <translation type="unfinished">leia a etiqueta, ou escreva a série</translation>
+    </message>
+    <message>
         <source>scan the last label</source>
         <translation type="unfinished">leia a última etiqueta</translation>
+    </message>
+    <message>
+        <source>scan the roll, then Enter</source>
+        <translation type="unfinished">leia o rolo, depois Enter</translation>
     </message>
     <message>
         <source>scan the {what}: {where}</source>
@@ -1140,6 +2216,14 @@
         <translation type="unfinished">selagem</translation>
     </message>
     <message>
+        <source>seen on its bag</source>
+        <translation type="unfinished">vista no seu saco</translation>
+    </message>
+    <message>
+        <source>serial</source>
+        <translation type="unfinished">série</translation>
+    </message>
+    <message>
         <source>service</source>
         <translation type="unfinished">serviço</translation>
     </message>
@@ -1148,12 +2232,20 @@
         <translation type="unfinished">separado</translation>
     </message>
     <message>
+        <source>set on purpose</source>
+        <translation type="unfinished">mudada de propósito</translation>
+    </message>
+    <message>
         <source>set people, PINs and badges</source>
         <translation type="unfinished">gerir pessoas, PIN e cartões</translation>
     </message>
     <message>
         <source>setting aside: {reason}</source>
         <translation type="unfinished">a separar: {reason}</translation>
+    </message>
+    <message>
+        <source>setting bag {serial} aside needs a reason: choose one</source>
+        <translation type="unfinished">separar o saco {serial} precisa de um motivo: escolha um</translation>
     </message>
     <message>
         <source>shelve an alarm</source>
@@ -1172,6 +2264,10 @@
         <translation type="unfinished">assinar uma mudança de série</translation>
     </message>
     <message>
+        <source>signed with a difference</source>
+        <translation type="unfinished">assinado com diferença</translation>
+    </message>
+    <message>
         <source>since {time}</source>
         <translation type="unfinished">desde {time}</translation>
     </message>
@@ -1182,6 +2278,22 @@
     <message>
         <source>software</source>
         <translation type="unfinished">programa</translation>
+    </message>
+    <message>
+        <source>solid: {error} from the first bag on, dashed: growing</source>
+        <translation type="unfinished">contínua: {error} desde o primeiro saco; tracejada: a crescer</translation>
+    </message>
+    <message>
+        <source>solid: {error} from the first bag on, dashed: growing, step: as dated</source>
+        <translation type="unfinished">contínua: {error} desde o primeiro saco; tracejada: a crescer; salto: datado</translation>
+    </message>
+    <message>
+        <source>spoiled ones not counted</source>
+        <translation type="unfinished">estragadas por contar</translation>
+    </message>
+    <message>
+        <source>spoiled {count}</source>
+        <translation type="unfinished">estragadas {count}</translation>
     </message>
     <message>
         <source>start a run</source>
@@ -1196,6 +2308,18 @@
         <translation type="unfinished">sacos guardados</translation>
     </message>
     <message>
+        <source>stuck on askew</source>
+        <translation type="unfinished">colada torta</translation>
+    </message>
+    <message>
+        <source>study of its film lot: {study}</source>
+        <translation type="unfinished">estudo do seu lote de filme: {study}</translation>
+    </message>
+    <message>
+        <source>take it off the line</source>
+        <translation type="unfinished">retire da linha</translation>
+    </message>
+    <message>
         <source>take it off: {where}</source>
         <translation type="unfinished">retire-o: {where}</translation>
     </message>
@@ -1206,6 +2330,18 @@
     <message>
         <source>take the lot off and load another</source>
         <translation type="unfinished">retire o lote e carregue outro</translation>
+    </message>
+    <message>
+        <source>take the old lot off and load the next in one step, or end the run</source>
+        <translation type="unfinished">retire o lote antigo e carregue o seguinte de uma vez, ou acabe a série</translation>
+    </message>
+    <message>
+        <source>taken apart</source>
+        <translation type="unfinished">desfeitos</translation>
+    </message>
+    <message>
+        <source>taken by QA</source>
+        <translation type="unfinished">tirados pela QA</translation>
     </message>
     <message>
         <source>tare</source>
@@ -1224,6 +2360,14 @@
         <translation type="unfinished">décimas</translation>
     </message>
     <message>
+        <source>the bag on the pan may hold lot {lot}, which is held: set it aside and lift it, then change the lot</source>
+        <translation type="unfinished">o saco no prato pode ter o lote {lot}, retido: separe-o e retire-o, depois mude o lote</translation>
+    </message>
+    <message>
+        <source>the bags scatter too much for a mean tare ({study}): use other bags</source>
+        <translation type="unfinished">os sacos variam demasiado para uma tara média ({study}): use outros sacos</translation>
+    </message>
+    <message>
         <source>the centre is not reached</source>
         <translation type="unfinished">a central não responde</translation>
     </message>
@@ -1240,8 +2384,48 @@
         <translation type="unfinished">o controlo de {what} está atrasado: {where}</translation>
     </message>
     <message>
+        <source>the clock is {time} behind the newest entry of the record</source>
+        <translation type="unfinished">o relógio está {time} atrás do último registo</translation>
+    </message>
+    <message>
+        <source>the clock jumped {way} by {time}</source>
+        <translation type="unfinished">o relógio saltou {time} {way}</translation>
+    </message>
+    <message>
+        <source>the clock jumped {way} by {time}, to another day</source>
+        <translation type="unfinished">o relógio saltou {time} {way}, para outro dia</translation>
+    </message>
+    <message>
+        <source>the clock was set between the checks: the bags have no sure order in time</source>
+        <translation type="unfinished">o relógio foi mudado entre os controlos: os sacos não têm ordem certa</translation>
+    </message>
+    <message>
+        <source>the code holds a character that no code of ours has</source>
+        <translation type="unfinished">o código tem um carácter que nenhum dos nossos tem</translation>
+    </message>
+    <message>
+        <source>the code presses keys that are no text</source>
+        <translation type="unfinished">o código carrega em teclas que não são texto</translation>
+    </message>
+    <message>
+        <source>the disk cannot be asked: {why}</source>
+        <translation type="unfinished">não se consegue consultar o disco: {why}</translation>
+    </message>
+    <message>
         <source>the disk is full: free some space, then print again</source>
         <translation type="unfinished">disco cheio: liberte espaço e imprima de novo</translation>
+    </message>
+    <message>
+        <source>the disk is nearly full: free {more} on it, then packing goes on by itself</source>
+        <translation type="unfinished">o disco está quase cheio: liberte {more} e o embalamento continua sozinho</translation>
+    </message>
+    <message>
+        <source>the disk is {percent} % full, {free} free: take old files off it, or call maintenance</source>
+        <translation type="unfinished">disco cheio a {percent} %, {free} livres: retire ficheiros antigos ou chame a manutenção</translation>
+    </message>
+    <message>
+        <source>the disk is {percent} % full, {free} free: {why}</source>
+        <translation type="unfinished">disco cheio a {percent} %, {free} livres: {why}</translation>
     </message>
     <message>
         <source>the empty bag of {mass} does not fit its {what}: weigh another: {where}</source>
@@ -1260,12 +2444,32 @@
         <translation type="unfinished">falta a pasta de etiquetas: crie {folder} de novo</translation>
     </message>
     <message>
+        <source>the label of bag {serial} is {state}, so it was printed: destroy it first</source>
+        <translation type="unfinished">a etiqueta do saco {serial} está {state}, logo foi impressa: destrua-a primeiro</translation>
+    </message>
+    <message>
+        <source>the label of bag {serial} is {state}: nothing to answer</source>
+        <translation type="unfinished">a etiqueta do saco {serial} está {state}: nada a responder</translation>
+    </message>
+    <message>
+        <source>the label of bag {serial} is {state}: only one that is {states} is printed again</source>
+        <translation type="unfinished">a etiqueta do saco {serial} está {state}: só se reimprime se {states}</translation>
+    </message>
+    <message>
+        <source>the label of bag {serial} is {state}: {fate}</source>
+        <translation type="unfinished">a etiqueta do saco {serial} está {state}: {fate}</translation>
+    </message>
+    <message>
         <source>the label roll ends soon</source>
         <translation type="unfinished">o rolo acaba em breve</translation>
     </message>
     <message>
         <source>the label was refused ({why}): end the run, or approve it at {where}</source>
         <translation type="unfinished">etiqueta recusada ({why}): feche a série ou aprove em {where}</translation>
+    </message>
+    <message>
+        <source>the line does not stand</source>
+        <translation type="unfinished">a linha não está parada</translation>
     </message>
     <message>
         <source>the line stands, {reason}: RUN, then CHANGE (F8) to go on</source>
@@ -1276,8 +2480,32 @@
         <translation type="unfinished">a linha parou</translation>
     </message>
     <message>
+        <source>the machine slept for {time}</source>
+        <translation type="unfinished">a máquina adormeceu {time}</translation>
+    </message>
+    <message>
         <source>the mean is below nominal</source>
         <translation type="unfinished">a média está abaixo do nominal</translation>
+    </message>
+    <message>
+        <source>the new film or roll is the right one</source>
+        <translation type="unfinished">o filme ou rolo novo é o certo</translation>
+    </message>
+    <message>
+        <source>the newest entry of the record is {time} old</source>
+        <translation type="unfinished">o último registo tem {time}</translation>
+    </message>
+    <message>
+        <source>the offset from UTC changed by {time}, as daylight saving does</source>
+        <translation type="unfinished">a diferença para UTC mudou {time}, como na hora de verão</translation>
+    </message>
+    <message>
+        <source>the oldest entry has waited for more than 30 minutes</source>
+        <translation type="unfinished">o registo mais antigo espera há mais de 30 minutos</translation>
+    </message>
+    <message>
+        <source>the pan is clean, dry and at zero</source>
+        <translation type="unfinished">o prato está limpo, seco e a zero</translation>
     </message>
     <message>
         <source>the pan must be empty before the next bag counts</source>
@@ -1316,6 +2544,10 @@
         <translation type="unfinished">a fila não chega à impressora: ligue-a, verifique o cabo</translation>
     </message>
     <message>
+        <source>the record's log takes {size}: another program has been reading the record for long, close it</source>
+        <translation type="unfinished">o diário do registo ocupa {size}: outro programa lê-o há muito, feche-o</translation>
+    </message>
+    <message>
         <source>the run begins with a check of the scale: {where}</source>
         <translation type="unfinished">a série começa com um controlo da balança: {where}</translation>
     </message>
@@ -1328,12 +2560,28 @@
         <translation type="unfinished">a série começa com uma primeira etiqueta</translation>
     </message>
     <message>
+        <source>the scale failed its check</source>
+        <translation type="unfinished">a balança falhou no controlo</translation>
+    </message>
+    <message>
         <source>the scale failed its check: adjust it, then check it as left: {where}</source>
         <translation type="unfinished">a balança falhou no controlo: ajuste-a e controle de novo: {where}</translation>
     </message>
     <message>
         <source>the scale is silent: check its cable and power</source>
         <translation type="unfinished">a balança não responde: verifique cabo e corrente</translation>
+    </message>
+    <message>
+        <source>the scale read high at some loads and low at others</source>
+        <translation type="unfinished">a balança leu a mais nalgumas cargas e a menos noutras</translation>
+    </message>
+    <message>
+        <source>the scale read high: packs may be short</source>
+        <translation type="unfinished">a balança leu a mais: pode faltar produto</translation>
+    </message>
+    <message>
+        <source>the scale read low: product was given away</source>
+        <translation type="unfinished">a balança leu a menos: deu-se produto a mais</translation>
     </message>
     <message>
         <source>the scale shows a net weight: clear its tare, the station subtracts the bag itself</source>
@@ -1348,12 +2596,48 @@
         <translation type="unfinished">a leitura de uma etiqueta está atrasada: {where}</translation>
     </message>
     <message>
+        <source>the scan of label {serial} did not match</source>
+        <translation type="unfinished">a leitura da etiqueta {serial} não conferiu</translation>
+    </message>
+    <message>
         <source>the scan of label {serial} does not match: the lead clears it at {where}</source>
         <translation type="unfinished">a leitura da etiqueta {serial} não confere: o líder resolve em {where}</translation>
     </message>
     <message>
+        <source>the station ended before the label's fate was recorded</source>
+        <translation type="unfinished">a estação parou antes de registar o destino da etiqueta</translation>
+    </message>
+    <message>
+        <source>the station has a fault ({what}): call maintenance</source>
+        <translation type="unfinished">a estação tem uma avaria ({what}): chame a manutenção</translation>
+    </message>
+    <message>
         <source>the station is behind the scale: lift the bag off and wait</source>
         <translation type="unfinished">a estação está atrasada: levante o saco e espere</translation>
+    </message>
+    <message>
+        <source>the station stood for long</source>
+        <translation type="unfinished">a estação esteve parada muito tempo</translation>
+    </message>
+    <message>
+        <source>the store is closed</source>
+        <translation type="unfinished">o registo está fechado</translation>
+    </message>
+    <message>
+        <source>the study has {study}, more than the tare {tare} taken off: raise the tare of {bag}</source>
+        <translation type="unfinished">o estudo dá {study}, mais do que a tara descontada {tare}: suba a tara de {bag}</translation>
+    </message>
+    <message>
+        <source>the year {year} is not believed</source>
+        <translation type="unfinished">não se acredita no ano {year}</translation>
+    </message>
+    <message>
+        <source>there is no run before: nothing is to be counted</source>
+        <translation type="unfinished">não há série anterior: nada a contar</translation>
+    </message>
+    <message>
+        <source>there is room again: {free} free</source>
+        <translation type="unfinished">há espaço outra vez: {free} livres</translation>
     </message>
     <message>
         <source>this PIN is not right</source>
@@ -1376,6 +2660,18 @@
         <translation type="unfinished">este saco não foi registado nem etiquetado: {why}</translation>
     </message>
     <message>
+        <source>this cannot be shelved, {what}: {answer}</source>
+        <translation type="unfinished">isto não se pode adiar, {what}: {answer}</translation>
+    </message>
+    <message>
+        <source>this one is destroyed</source>
+        <translation type="unfinished">esta está destruída</translation>
+    </message>
+    <message>
+        <source>time</source>
+        <translation type="unfinished">hora</translation>
+    </message>
+    <message>
         <source>too many wrong PINs: wait {time}</source>
         <translation type="unfinished">demasiados PIN errados: espere {time}</translation>
     </message>
@@ -1384,16 +2680,48 @@
         <translation type="unfinished">demasiados cartões errados: espere {time}</translation>
     </message>
     <message>
+        <source>torn or creased</source>
+        <translation type="unfinished">rasgada ou amarrotada</translation>
+    </message>
+    <message>
+        <source>torn up, seen by me</source>
+        <translation type="unfinished">rasgada, vista por mim</translation>
+    </message>
+    <message>
         <source>touch an alarm first</source>
         <translation type="unfinished">toque primeiro num alarme</translation>
+    </message>
+    <message>
+        <source>touch and key in all three counts first</source>
+        <translation type="unfinished">toque e digite primeiro as três contagens</translation>
+    </message>
+    <message>
+        <source>touch to change</source>
+        <translation type="unfinished">toque para mudar</translation>
     </message>
     <message>
         <source>touch who you are first</source>
         <translation type="unfinished">toque primeiro em quem é</translation>
     </message>
     <message>
+        <source>two people sign</source>
+        <translation type="unfinished">assinam duas pessoas</translation>
+    </message>
+    <message>
+        <source>typed below</source>
+        <translation type="unfinished">escrito em baixo</translation>
+    </message>
+    <message>
         <source>upper</source>
         <translation type="unfinished">máximo</translation>
+    </message>
+    <message>
+        <source>used to set the printer up</source>
+        <translation type="unfinished">usadas para acertar a impressora</translation>
+    </message>
+    <message>
+        <source>wait until the scale shows a steady weight</source>
+        <translation type="unfinished">espere até a balança mostrar um peso estável</translation>
     </message>
     <message>
         <source>waiting for QA</source>
@@ -1408,24 +2736,100 @@
         <translation type="unfinished">quente ou danificado</translation>
     </message>
     <message>
+        <source>was wrong, is set right</source>
+        <translation type="unfinished">estava errada, foi acertada</translation>
+    </message>
+    <message>
         <source>wash record</source>
         <translation type="unfinished">registo de lavagem</translation>
+    </message>
+    <message>
+        <source>washed where allergens change</source>
+        <translation type="unfinished">lavado onde mudam alergénios</translation>
+    </message>
+    <message>
+        <source>wasted</source>
+        <translation type="unfinished">deitado fora</translation>
     </message>
     <message>
         <source>weigh an empty bag within {count} bags</source>
         <translation type="unfinished">pese um saco vazio até {count} sacos</translation>
     </message>
     <message>
+        <source>weigh it</source>
+        <translation type="unfinished">pese-o</translation>
+    </message>
+    <message>
+        <source>weigh the rest</source>
+        <translation type="unfinished">pese o resto</translation>
+    </message>
+    <message>
+        <source>weighed again</source>
+        <translation type="unfinished">pesados de novo</translation>
+    </message>
+    <message>
+        <source>which label?</source>
+        <translation type="unfinished">que etiqueta?</translation>
+    </message>
+    <message>
+        <source>who says so? Touch WHO and choose your name</source>
+        <translation type="unfinished">quem o diz? Toque em QUEM e escolha o nome</translation>
+    </message>
+    <message>
+        <source>whole</source>
+        <translation type="unfinished">todo</translation>
+    </message>
+    <message>
+        <source>whole error</source>
+        <translation type="unfinished">todo o erro</translation>
+    </message>
+    <message>
+        <source>why: scan or type the reason</source>
+        <translation type="unfinished">porquê: leia ou escreva</translation>
+    </message>
+    <message>
         <source>wipe the pan, then zero the scale</source>
         <translation type="unfinished">limpe o prato e ponha a zero</translation>
+    </message>
+    <message>
+        <source>within both bounds</source>
+        <translation type="unfinished">dentro de ambos os limites</translation>
     </message>
     <message>
         <source>work at this screen</source>
         <translation type="unfinished">trabalhar neste ecrã</translation>
     </message>
     <message>
+        <source>wrong date</source>
+        <translation type="unfinished">data errada</translation>
+    </message>
+    <message>
+        <source>wrong lots</source>
+        <translation type="unfinished">lotes errados</translation>
+    </message>
+    <message>
+        <source>wrong roll taken out</source>
+        <translation type="unfinished">rolo errado retirado</translation>
+    </message>
+    <message>
+        <source>wrong text</source>
+        <translation type="unfinished">texto errado</translation>
+    </message>
+    <message>
         <source>wrong weight</source>
         <translation type="unfinished">peso errado</translation>
+    </message>
+    <message>
+        <source>{case}: mean {mean}, {count} below T1: FAILS</source>
+        <translation type="unfinished">{case}: média {mean}, {count} abaixo de T1: FALHA</translation>
+    </message>
+    <message>
+        <source>{case}: mean {mean}, {count} below T1: passes</source>
+        <translation type="unfinished">{case}: média {mean}, {count} abaixo de T1: passa</translation>
+    </message>
+    <message>
+        <source>{code} is not known: receive it first</source>
+        <translation type="unfinished">{code} desconhecido: receba-o primeiro</translation>
     </message>
     <message>
         <source>{count} bags</source>
@@ -1440,8 +2844,44 @@
         <translation type="unfinished">{count} sacos embalados: o líder fecha a série</translation>
     </message>
     <message>
+        <source>{count} bags from {begin} to {end} are held: {why}.</source>
+        <translation type="unfinished">{count} sacos de {begin} a {end} retidos: {why}.</translation>
+    </message>
+    <message>
+        <source>{count} bags weigh less than {mass} in the mean</source>
+        <translation type="unfinished">{count} sacos pesam em média menos de {mass}</translation>
+    </message>
+    <message>
+        <source>{count} bags {more} than recorded: count again, or say why</source>
+        <translation type="unfinished">{count} sacos {more} que os registados: conte outra vez, ou diga porquê</translation>
+    </message>
+    <message>
+        <source>{count} characters, allowed are {least} to {most}</source>
+        <translation type="unfinished">{count} caracteres, permitidos {least} a {most}</translation>
+    </message>
+    <message>
+        <source>{count} characters, at most {most}</source>
+        <translation type="unfinished">{count} caracteres, no máximo {most}</translation>
+    </message>
+    <message>
+        <source>{count} issued, {used} used so far</source>
+        <translation type="unfinished">{count} saídas, {used} usadas até agora</translation>
+    </message>
+    <message>
         <source>{count} labels in doubt, first {serial}: answer in {where}</source>
         <translation type="unfinished">{count} etiquetas em dúvida, primeira {serial}: responda em {where}</translation>
+    </message>
+    <message>
+        <source>{count} labels to answer for: look at each bag</source>
+        <translation type="unfinished">{count} etiquetas por responder: veja cada saco</translation>
+    </message>
+    <message>
+        <source>{count} minutes</source>
+        <translation type="unfinished">{count} minutos</translation>
+    </message>
+    <message>
+        <source>{count} more windows wait.</source>
+        <translation type="unfinished">Esperam mais {count} janelas.</translation>
     </message>
     <message>
         <source>{count} set aside</source>
@@ -1450,6 +2890,78 @@
     <message>
         <source>{count} suspect bags are held: QA or the lead decides: {where}</source>
         <translation type="unfinished">{count} sacos suspeitos retidos: decide a QA ou o líder: {where}</translation>
+    </message>
+    <message>
+        <source>{digits} is no day: give day and month, like 2411 for 24 November</source>
+        <translation type="unfinished">{digits} não é um dia: dê dia e mês, como 2411 para 24 de novembro</translation>
+    </message>
+    <message>
+        <source>{error}, beyond {limit}</source>
+        <translation type="unfinished">{error}, além de {limit}</translation>
+    </message>
+    <message>
+        <source>{error}, may be {limit}</source>
+        <translation type="unfinished">{error}, permitido {limit}</translation>
+    </message>
+    <message>
+        <source>{first}, and {count} more</source>
+        <translation type="unfinished">{first}, e mais {count}</translation>
+    </message>
+    <message>
+        <source>{mass} DOES NOT FIT ({against})</source>
+        <translation type="unfinished">{mass} NÃO CONFERE ({against})</translation>
+    </message>
+    <message>
+        <source>{mass} FITS ({against})</source>
+        <translation type="unfinished">{mass} CONFERE ({against})</translation>
+    </message>
+    <message>
+        <source>{name} stands for {first} and for {second}: look at the case and keep one</source>
+        <translation type="unfinished">{name} é {first} e também {second}: veja a caixa e fique com um</translation>
+    </message>
+    <message>
+        <source>{number} failed</source>
+        <translation type="unfinished">{number} falhou</translation>
+    </message>
+    <message>
+        <source>{number} held</source>
+        <translation type="unfinished">retido desde {number}</translation>
+    </message>
+    <message>
+        <source>{number} missing</source>
+        <translation type="unfinished">faltam {number}</translation>
+    </message>
+    <message>
+        <source>{number} of {whole}</source>
+        <translation type="unfinished">{number} de {whole}</translation>
+    </message>
+    <message>
+        <source>{number} too many</source>
+        <translation type="unfinished">sobram {number}</translation>
+    </message>
+    <message>
+        <source>{product}, version {version}</source>
+        <translation type="unfinished">{product}, versão {version}</translation>
+    </message>
+    <message>
+        <source>{product}, weighed {time}</source>
+        <translation type="unfinished">{product}, pesado às {time}</translation>
+    </message>
+    <message>
+        <source>{product}: {mass} kg net</source>
+        <translation type="unfinished">{product}: {mass} kg líquidos</translation>
+    </message>
+    <message>
+        <source>{serial} must say</source>
+        <translation type="unfinished">{serial} deve dizer</translation>
+    </message>
+    <message>
+        <source>{serial}: as recorded</source>
+        <translation type="unfinished">{serial}: como está registada</translation>
+    </message>
+    <message>
+        <source>{what} failed its check</source>
+        <translation type="unfinished">{what}: falhou no controlo</translation>
     </message>
     <message>
         <source>{what} failed its check: put it right, then check it again: {where}</source>
@@ -1474,6 +2986,18 @@
     <message>
         <source>{who} did not sign: to {act}, a PIN or badge is needed</source>
         <translation type="unfinished">{who} não assinou: para {act} é preciso PIN ou cartão</translation>
+    </message>
+    <message>
+        <source>{who} does not lead: the lead signs first</source>
+        <translation type="unfinished">{who} não é líder: o líder assina primeiro</translation>
+    </message>
+    <message>
+        <source>{who} has no PIN: the manager sets one, station people pin {id}</source>
+        <translation type="unfinished">{who} não tem PIN: o gestor define um, station people pin {id}</translation>
+    </message>
+    <message>
+        <source>{who} is nobody in people.toml</source>
+        <translation type="unfinished">{who} não está em people.toml</translation>
     </message>
     <message>
         <source>{who} may not sign here</source>

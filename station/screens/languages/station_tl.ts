@@ -28,6 +28,18 @@
         <translation type="unfinished">MGA ALARM</translation>
     </message>
     <message>
+        <source>APPROVE</source>
+        <translation type="unfinished">APRUBAHAN</translation>
+    </message>
+    <message>
+        <source>An open run keeps the dates it was opened with.</source>
+        <translation type="unfinished">Pinapanatili ng bukas na run ang mga petsa nito.</translation>
+    </message>
+    <message>
+        <source>Arrived at</source>
+        <translation type="unfinished">Dumating na</translation>
+    </message>
+    <message>
         <source>BACK</source>
         <translation type="unfinished">BUMALIK</translation>
     </message>
@@ -52,6 +64,10 @@
         <translation type="unfinished">Pinakamainam bago</translation>
     </message>
     <message>
+        <source>Best before {day}</source>
+        <translation type="unfinished">Pinakamainam bago {day}</translation>
+    </message>
+    <message>
         <source>CALL LEAD</source>
         <translation type="unfinished">TAWAG LEAD</translation>
     </message>
@@ -64,6 +80,10 @@
         <translation type="unfinished">PAGPAPALIT, ORASAN</translation>
     </message>
     <message>
+        <source>CHECK THE SCALE</source>
+        <translation type="unfinished">SURIIN ANG TIMBANGAN</translation>
+    </message>
+    <message>
         <source>CHECKS</source>
         <translation type="unfinished">MGA TSEK</translation>
     </message>
@@ -72,8 +92,16 @@
         <translation type="unfinished">BURAHIN</translation>
     </message>
     <message>
-        <source>CO2</source>
-        <translation type="unfinished">CO2</translation>
+        <source>CLEAR LINE</source>
+        <translation type="unfinished">LINISIN</translation>
+    </message>
+    <message>
+        <source>CLOCK</source>
+        <translation type="unfinished">ORASAN</translation>
+    </message>
+    <message>
+        <source>COUNT</source>
+        <translation type="unfinished">BILANG</translation>
     </message>
     <message>
         <source>COUNTED</source>
@@ -84,12 +112,28 @@
         <translation type="unfinished">HINIWA NOONG</translation>
     </message>
     <message>
+        <source>Came</source>
+        <translation type="unfinished">Dumating</translation>
+    </message>
+    <message>
+        <source>Checked {stage}. Bags wait meanwhile.</source>
+        <translation type="unfinished">Tsek: {stage}. Naghihintay ang mga bag.</translation>
+    </message>
+    <message>
         <source>DECIDE</source>
         <translation type="unfinished">MAGPASYA</translation>
     </message>
     <message>
+        <source>DESTROYED</source>
+        <translation type="unfinished">SINIRA</translation>
+    </message>
+    <message>
         <source>DO NOT SIGN</source>
         <translation type="unfinished">HUWAG PUMIRMA</translation>
+    </message>
+    <message>
+        <source>DOUBT</source>
+        <translation type="unfinished">DUDA</translation>
     </message>
     <message>
         <source>DRAW</source>
@@ -100,8 +144,24 @@
         <translation type="unfinished">ITAPON</translation>
     </message>
     <message>
+        <source>Due at {time}.</source>
+        <translation type="unfinished">Dapat sa {time}.</translation>
+    </message>
+    <message>
+        <source>EMPTY</source>
+        <translation type="unfinished">UBOS NA</translation>
+    </message>
+    <message>
+        <source>EMPTY BAG</source>
+        <translation type="unfinished">BAG NA WALANG LAMAN</translation>
+    </message>
+    <message>
         <source>EMPTY PAN</source>
         <translation type="unfinished">ALISIN LAHAT</translation>
+    </message>
+    <message>
+        <source>EMPTY THE PAN</source>
+        <translation type="unfinished">ALISIN ANG NASA PAN</translation>
     </message>
     <message>
         <source>END</source>
@@ -116,12 +176,24 @@
         <translation type="unfinished">IPASOK</translation>
     </message>
     <message>
+        <source>FAILS</source>
+        <translation type="unfinished">BAGSAK</translation>
+    </message>
+    <message>
         <source>FILTER</source>
         <translation type="unfinished">SALAIN</translation>
     </message>
     <message>
+        <source>FINISHING</source>
+        <translation type="unfinished">PAUBOS NA</translation>
+    </message>
+    <message>
         <source>FIRST-OFF</source>
         <translation type="unfinished">UNANG LABEL</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation type="unfinished">Mula kanino</translation>
     </message>
     <message>
         <source>GIVE UP</source>
@@ -132,12 +204,20 @@
         <translation type="unfinished">ITULOY</translation>
     </message>
     <message>
+        <source>Given up: nothing is recorded.</source>
+        <translation type="unfinished">Itinigil: walang naitala.</translation>
+    </message>
+    <message>
         <source>Good bags: {count} of {order}, set aside: {aside}</source>
         <translation type="unfinished">Mabubuting bag: {count} sa {order}, inihiwalay: {aside}</translation>
     </message>
     <message>
         <source>Good bags: {count}, set aside: {aside}</source>
         <translation type="unfinished">Mabubuting bag: {count}, inihiwalay: {aside}</translation>
+    </message>
+    <message>
+        <source>HELD</source>
+        <translation type="unfinished">NAKA-HOLD</translation>
     </message>
     <message>
         <source>HOLD</source>
@@ -152,8 +232,20 @@
         <translation type="unfinished">HOLD PA RIN</translation>
     </message>
     <message>
+        <source>HOLDS</source>
+        <translation type="unfinished">PASADO</translation>
+    </message>
+    <message>
         <source>I HAVE SEEN IT</source>
         <translation type="unfinished">NAKITA KO NA</translation>
+    </message>
+    <message>
+        <source>I see it there</source>
+        <translation type="unfinished">nakikita ko roon</translation>
+    </message>
+    <message>
+        <source>Issued − used − spoiled − samples − returned</source>
+        <translation type="unfinished">Inilabas − nagamit − nasira − sample − isinauli</translation>
     </message>
     <message>
         <source>KEEP</source>
@@ -172,6 +264,10 @@
         <translation type="unfinished">WIKA</translation>
     </message>
     <message>
+        <source>LAST</source>
+        <translation type="unfinished">HULI</translation>
+    </message>
+    <message>
         <source>LEAD</source>
         <translation type="unfinished">LEAD</translation>
     </message>
@@ -180,12 +276,28 @@
         <translation type="unfinished">ALISIN BAG</translation>
     </message>
     <message>
+        <source>LIFT THE BAG OFF</source>
+        <translation type="unfinished">ALISIN ANG BAG</translation>
+    </message>
+    <message>
+        <source>LIFT THE WEIGHTS OFF</source>
+        <translation type="unfinished">ALISIN ANG MGA PABIGAT</translation>
+    </message>
+    <message>
         <source>LINE</source>
         <translation type="unfinished">LINYA</translation>
     </message>
     <message>
+        <source>LOAD</source>
+        <translation type="unfinished">IKARGA</translation>
+    </message>
+    <message>
         <source>LOAD AGAIN</source>
         <translation type="unfinished">ULITIN KARGA</translation>
+    </message>
+    <message>
+        <source>LOAD CLEAN</source>
+        <translation type="unfinished">MALINIS NA KARGA</translation>
     </message>
     <message>
         <source>LOOK UP</source>
@@ -220,8 +332,48 @@
         <translation type="unfinished">Lead {who}, nasa timbangan {person}</translation>
     </message>
     <message>
+        <source>Line stands: {reason}. Look, then touch</source>
+        <translation type="unfinished">Nakahinto ang linya: {reason}. Tingnan, tapos pindutin</translation>
+    </message>
+    <message>
+        <source>Look, then touch</source>
+        <translation type="unfinished">Tingnan, tapos pindutin</translation>
+    </message>
+    <message>
+        <source>Looking …</source>
+        <translation type="unfinished">Hinahanap …</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation type="unfinished">Lot</translation>
+    </message>
+    <message>
+        <source>Lot {lot} is held, and every bag that may hold some of it.</source>
+        <translation type="unfinished">Naka-hold ang lot {lot} at bawat bag na maaaring may laman nito.</translation>
+    </message>
+    <message>
+        <source>Lot {lot} is released, and the bags that were held with it.</source>
+        <translation type="unfinished">Na-release ang lot {lot} at ang mga bag na naka-hold kasama nito.</translation>
+    </message>
+    <message>
+        <source>Lot {lot} received and held.</source>
+        <translation type="unfinished">Tinanggap at naka-hold ang lot {lot}.</translation>
+    </message>
+    <message>
+        <source>Lot {lot} received.</source>
+        <translation type="unfinished">Tinanggap ang lot {lot}.</translation>
+    </message>
+    <message>
+        <source>Lot {lot}: {move}, on record.</source>
+        <translation type="unfinished">Lot {lot}: {move}, naitala.</translation>
+    </message>
+    <message>
         <source>MANAGER</source>
         <translation type="unfinished">MANAGER</translation>
+    </message>
+    <message>
+        <source>MISMATCH</source>
+        <translation type="unfinished">HINDI TUGMA</translation>
     </message>
     <message>
         <source>MORE</source>
@@ -232,12 +384,36 @@
         <translation type="unfinished">Average na net {mass}</translation>
     </message>
     <message>
+        <source>NEAR MAX</source>
+        <translation type="unfinished">MALAPIT SA MAX</translation>
+    </message>
+    <message>
+        <source>NEAR THE TARE</source>
+        <translation type="unfinished">MALAPIT SA TARE</translation>
+    </message>
+    <message>
+        <source>NEVER CAME OUT</source>
+        <translation type="unfinished">HINDI LUMABAS</translation>
+    </message>
+    <message>
         <source>NEW HOLD</source>
         <translation type="unfinished">BAGONG HOLD</translation>
     </message>
     <message>
         <source>NO READING</source>
         <translation type="unfinished">WALANG BASA</translation>
+    </message>
+    <message>
+        <source>NO RUN IS OPEN</source>
+        <translation type="unfinished">WALANG BUKAS NA RUN</translation>
+    </message>
+    <message>
+        <source>NOMINAL</source>
+        <translation type="unfinished">NOMINAL</translation>
+    </message>
+    <message>
+        <source>NOW</source>
+        <translation type="unfinished">NGAYON</translation>
     </message>
     <message>
         <source>NUMBERS</source>
@@ -252,16 +428,52 @@
         <translation type="unfinished">Walang alarm. Ang hindi kailangang asikasuhin ay itinatala bilang pangyayari.</translation>
     </message>
     <message>
+        <source>No bag is suspect.</source>
+        <translation type="unfinished">Walang kahina-hinalang bag.</translation>
+    </message>
+    <message>
         <source>No good bag yet</source>
         <translation type="unfinished">Wala pang mabuting bag</translation>
+    </message>
+    <message>
+        <source>No label is in doubt</source>
+        <translation type="unfinished">Walang label na may duda</translation>
+    </message>
+    <message>
+        <source>No lot is on the line: scan one.</source>
+        <translation type="unfinished">Walang lot sa linya: mag-scan ng isa.</translation>
+    </message>
+    <message>
+        <source>No roll is in</source>
+        <translation type="unfinished">Walang rolyo</translation>
+    </message>
+    <message>
+        <source>No run is open</source>
+        <translation type="unfinished">Walang bukas na run</translation>
     </message>
     <message>
         <source>No run open</source>
         <translation type="unfinished">Walang bukas na run</translation>
     </message>
     <message>
+        <source>Not recorded: {why}</source>
+        <translation type="unfinished">Hindi naitala: {why}</translation>
+    </message>
+    <message>
+        <source>Nothing is open.</source>
+        <translation type="unfinished">Walang nakabinbin.</translation>
+    </message>
+    <message>
         <source>OF THE PACKER</source>
         <translation type="unfinished">SA PACKER</translation>
+    </message>
+    <message>
+        <source>OLD ONE DESTROYED</source>
+        <translation type="unfinished">SINIRA ANG LUMA</translation>
+    </message>
+    <message>
+        <source>ON ITS BAG</source>
+        <translation type="unfinished">NASA BAG NITO</translation>
     </message>
     <message>
         <source>OPEN</source>
@@ -276,8 +488,24 @@
         <translation type="unfinished">TAPOS NA</translation>
     </message>
     <message>
+        <source>On record {bags}, counted {count}</source>
+        <translation type="unfinished">Nakatala {bags}, nabilang {count}</translation>
+    </message>
+    <message>
+        <source>On record {bags}, counted {count}: {difference} fewer. Why?</source>
+        <translation type="unfinished">Nakatala {bags}, nabilang {count}: kulang ng {difference}. Bakit?</translation>
+    </message>
+    <message>
+        <source>On record {bags}, counted {count}: {difference} more. Why?</source>
+        <translation type="unfinished">Nakatala {bags}, nabilang {count}: sobra ng {difference}. Bakit?</translation>
+    </message>
+    <message>
         <source>On the scale</source>
         <translation type="unfinished">Nasa timbangan</translation>
+    </message>
+    <message>
+        <source>Open a run first: a check is made at its loads.</source>
+        <translation type="unfinished">Magbukas muna ng run: sa mga karga nito ang tsek.</translation>
     </message>
     <message>
         <source>Order: open</source>
@@ -304,8 +532,32 @@
         <translation type="unfinished">I-PRINT</translation>
     </message>
     <message>
-        <source>QA</source>
-        <translation type="unfinished">QA</translation>
+        <source>PRINT AGAIN</source>
+        <translation type="unfinished">I-PRINT MULI</translation>
+    </message>
+    <message>
+        <source>PUT AN EMPTY BAG ON</source>
+        <translation type="unfinished">ILAGAY ANG BAG NA WALANG LAMAN</translation>
+    </message>
+    <message>
+        <source>PUT ON {weights}</source>
+        <translation type="unfinished">ILAGAY ANG {weights}</translation>
+    </message>
+    <message>
+        <source>Print again: {what}</source>
+        <translation type="unfinished">I-print muli: {what}</translation>
+    </message>
+    <message>
+        <source>QA holds the button</source>
+        <translation type="unfinished">QA ang magdidiin</translation>
+    </message>
+    <message>
+        <source>QA or a manager releases a lot: touch WHO and choose your name</source>
+        <translation type="unfinished">QA o manager ang magre-release ng lot: pindutin ang SINO at piliin ang pangalan</translation>
+    </message>
+    <message>
+        <source>QA said go on</source>
+        <translation type="unfinished">sabi ng QA, ituloy</translation>
     </message>
     <message>
         <source>QUALITY</source>
@@ -324,6 +576,10 @@
         <translation type="unfinished">ITALA ANG MUNGKAHI</translation>
     </message>
     <message>
+        <source>REFUSE</source>
+        <translation type="unfinished">TANGGIHAN</translation>
+    </message>
+    <message>
         <source>REHEARSE</source>
         <translation type="unfinished">MAG-ENSAYO</translation>
     </message>
@@ -340,24 +596,92 @@
         <translation type="unfinished">I-RELEASE ANG NAUNA</translation>
     </message>
     <message>
+        <source>REPRINT</source>
+        <translation type="unfinished">PRINT MULI</translation>
+    </message>
+    <message>
+        <source>RETURN</source>
+        <translation type="unfinished">ISAULI</translation>
+    </message>
+    <message>
+        <source>RETURNED</source>
+        <translation type="unfinished">ISINAULI</translation>
+    </message>
+    <message>
         <source>ROLL</source>
         <translation type="unfinished">ROLYO</translation>
+    </message>
+    <message>
+        <source>ROLL IN</source>
+        <translation type="unfinished">IPASOK ROLYO</translation>
+    </message>
+    <message>
+        <source>ROLL OUT</source>
+        <translation type="unfinished">ALISIN ROLYO</translation>
     </message>
     <message>
         <source>RUN</source>
         <translation type="unfinished">RUN</translation>
     </message>
     <message>
+        <source>RUN, then SERVICE (F9), SWAP</source>
+        <translation type="unfinished">RUN, tapos SERBISYO (F9), PALIT</translation>
+    </message>
+    <message>
         <source>RUN, then {door} ({key})</source>
         <translation type="unfinished">RUN, tapos {door} ({key})</translation>
+    </message>
+    <message>
+        <source>Refused</source>
+        <translation type="unfinished">Tinanggihan</translation>
+    </message>
+    <message>
+        <source>Refused. Count the bags first.</source>
+        <translation type="unfinished">Tinanggihan. Bilangin muna ang mga bag.</translation>
+    </message>
+    <message>
+        <source>Refused. Look at another clock and say why first.</source>
+        <translation type="unfinished">Tinanggihan. Tumingin muna sa ibang orasan at sabihin kung bakit.</translation>
+    </message>
+    <message>
+        <source>Refused. No run is open.</source>
+        <translation type="unfinished">Tinanggihan. Walang bukas na run.</translation>
+    </message>
+    <message>
+        <source>Refused. Say which label, why, and where the old one is.</source>
+        <translation type="unfinished">Tinanggihan. Sabihin kung aling label, bakit, at nasaan ang luma.</translation>
+    </message>
+    <message>
+        <source>Refused. Scan the roll and key in its labels first.</source>
+        <translation type="unfinished">Tinanggihan. I-scan muna ang rolyo at ilagay ang bilang ng label.</translation>
+    </message>
+    <message>
+        <source>Refused. Touch the two who sign, the lead first.</source>
+        <translation type="unfinished">Tinanggihan. Pindutin ang dalawang pipirma, lead muna.</translation>
+    </message>
+    <message>
+        <source>Refused. Touch who signs.</source>
+        <translation type="unfinished">Tinanggihan. Pindutin kung sino ang pipirma.</translation>
     </message>
     <message>
         <source>Refused. {why}</source>
         <translation type="unfinished">Tinanggihan. {why}</translation>
     </message>
     <message>
+        <source>Roll {roll} is in. Count it out</source>
+        <translation type="unfinished">Nakakabit ang rolyo {roll}. Bilangin palabas</translation>
+    </message>
+    <message>
+        <source>Roll {roll}: why {difference}?</source>
+        <translation type="unfinished">Rolyo {roll}: bakit {difference}?</translation>
+    </message>
+    <message>
         <source>Run open</source>
         <translation type="unfinished">Bukas ang run</translation>
+    </message>
+    <message>
+        <source>SAMPLES</source>
+        <translation type="unfinished">SAMPLE</translation>
     </message>
     <message>
         <source>SCALE</source>
@@ -366,6 +690,10 @@
     <message>
         <source>SCAN</source>
         <translation type="unfinished">SCAN</translation>
+    </message>
+    <message>
+        <source>SCAN THE FILM LOT</source>
+        <translation type="unfinished">I-SCAN ANG FILM LOT</translation>
     </message>
     <message>
         <source>SEAL</source>
@@ -396,6 +724,10 @@
         <translation type="unfinished">PIRMAHAN ANG ARAW</translation>
     </message>
     <message>
+        <source>SPOILED</source>
+        <translation type="unfinished">NASIRA</translation>
+    </message>
+    <message>
         <source>START CHECK</source>
         <translation type="unfinished">SIMULAN ANG TSEK</translation>
     </message>
@@ -412,6 +744,18 @@
         <translation type="unfinished">HINTO</translation>
     </message>
     <message>
+        <source>STUDY {count} BAGS</source>
+        <translation type="unfinished">SURIIN ANG {count} BAG</translation>
+    </message>
+    <message>
+        <source>SUSPECT BAGS</source>
+        <translation type="unfinished">KAHINA-HINALANG BAG</translation>
+    </message>
+    <message>
+        <source>Scan the label on a bag</source>
+        <translation type="unfinished">I-scan ang label ng isang bag</translation>
+    </message>
+    <message>
         <source>Sign as the second person to {act}</source>
         <translation type="unfinished">Pumirma bilang pangalawa para {act}</translation>
     </message>
@@ -420,8 +764,16 @@
         <translation type="unfinished">Pumirma para {act}</translation>
     </message>
     <message>
+        <source>Signed and on record.</source>
+        <translation type="unfinished">Napirmahan at naitala.</translation>
+    </message>
+    <message>
         <source>Start a run</source>
         <translation type="unfinished">Magbukas ng run</translation>
+    </message>
+    <message>
+        <source>Study kept: mean {mean}, s {spread}, {count} bags</source>
+        <translation type="unfinished">Naitago ang tare study: mean {mean}, s {spread}, {count} bag</translation>
     </message>
     <message>
         <source>T2, T1, nominal</source>
@@ -440,6 +792,18 @@
         <translation type="unfinished">TARA</translation>
     </message>
     <message>
+        <source>THE SCALE FAILS: its bags are held, call maintenance</source>
+        <translation type="unfinished">BAGSAK ANG TIMBANGAN: naka-hold ang mga bag nito, tawagin ang maintenance</translation>
+    </message>
+    <message>
+        <source>THE SCALE HOLDS</source>
+        <translation type="unfinished">PASADO ANG TIMBANGAN</translation>
+    </message>
+    <message>
+        <source>THE SCALE HOLDS, beyond its first limit: have it adjusted soon</source>
+        <translation type="unfinished">PASADO ANG TIMBANGAN, pero lampas sa unang limit: ipa-adjust agad</translation>
+    </message>
+    <message>
         <source>TRACE</source>
         <translation type="unfinished">TRACE</translation>
     </message>
@@ -448,8 +812,24 @@
         <translation type="unfinished">PAGSASANAY</translation>
     </message>
     <message>
+        <source>The next check is {stage}.</source>
+        <translation type="unfinished">Susunod na tsek: {stage}.</translation>
+    </message>
+    <message>
+        <source>The run ended: nothing is recorded.</source>
+        <translation type="unfinished">Natapos ang run: walang naitala.</translation>
+    </message>
+    <message>
+        <source>The run ended: the check was given up.</source>
+        <translation type="unfinished">Natapos ang run: itinigil ang tsek.</translation>
+    </message>
+    <message>
         <source>The scale's own indication counts. If this screen and the scale differ, the scale counts: stop and call the lead.</source>
         <translation type="unfinished">Ang basa mismo ng timbangan ang masusunod. Kung magkaiba ang screen at timbangan, timbangan ang tama: huminto at tawagin ang lead.</translation>
+    </message>
+    <message>
+        <source>There is no run before</source>
+        <translation type="unfinished">Walang naunang run</translation>
     </message>
     <message>
         <source>Touch your name first.</source>
@@ -460,12 +840,32 @@
         <translation type="unfinished">Gamitin bago</translation>
     </message>
     <message>
+        <source>Use by {day}</source>
+        <translation type="unfinished">Gamitin bago {day}</translation>
+    </message>
+    <message>
         <source>WAIT</source>
         <translation type="unfinished">HINTAY</translation>
     </message>
     <message>
+        <source>WARN</source>
+        <translation type="unfinished">BABALA</translation>
+    </message>
+    <message>
+        <source>WASTE</source>
+        <translation type="unfinished">ITAPON</translation>
+    </message>
+    <message>
+        <source>WEIGH AN EMPTY BAG</source>
+        <translation type="unfinished">TIMBANGIN ANG BAG NA WALANG LAMAN</translation>
+    </message>
+    <message>
         <source>WEIGH ONE BAG</source>
         <translation type="unfinished">TIMBANGIN ANG ISA</translation>
+    </message>
+    <message>
+        <source>WHO</source>
+        <translation type="unfinished">SINO</translation>
     </message>
     <message>
         <source>WIPE PAN</source>
@@ -476,12 +876,52 @@
         <translation type="unfinished">KALKULAHIN</translation>
     </message>
     <message>
+        <source>Weigh again in this order: net as shown, less the whole error, less even growth</source>
+        <translation type="unfinished">Timbangin muli sa ayos na ito: net na ipinakita, bawas buong mali, bawas pantay na paglaki</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation type="unfinished">Ano</translation>
+    </message>
+    <message>
+        <source>What becomes of the bags?</source>
+        <translation type="unfinished">Ano ang gagawin sa mga bag?</translation>
+    </message>
+    <message>
+        <source>Who decides?</source>
+        <translation type="unfinished">Sino ang magpapasya?</translation>
+    </message>
+    <message>
+        <source>Who leads touches why the line may go on</source>
+        <translation type="unfinished">Pipindutin ng lead kung bakit puwedeng magpatuloy</translation>
+    </message>
+    <message>
+        <source>Why does the line stop?</source>
+        <translation type="unfinished">Bakit hihinto ang linya?</translation>
+    </message>
+    <message>
         <source>Why is it set aside?</source>
         <translation type="unfinished">Bakit inihiwalay?</translation>
     </message>
     <message>
+        <source>Why? Choose or type the reason.</source>
+        <translation type="unfinished">Bakit? Piliin o i-type ang dahilan.</translation>
+    </message>
+    <message>
+        <source>Writing …</source>
+        <translation type="unfinished">Isinusulat …</translation>
+    </message>
+    <message>
+        <source>Zero stepped by {step} between {before} and {after}.</source>
+        <translation type="unfinished">Lumundag ang zero ng {step} sa pagitan ng {before} at {after}.</translation>
+    </message>
+    <message>
         <source>a bag is on the pan: finish it and lift it, then end the run</source>
         <translation type="unfinished">may bag sa pan: tapusin at alisin, saka tapusin ang run</translation>
+    </message>
+    <message>
+        <source>a case was packed short or over</source>
+        <translation type="unfinished">may kahong kulang o sobra</translation>
     </message>
     <message>
         <source>a check failed</source>
@@ -498,6 +938,10 @@
     <message>
         <source>a check is overdue</source>
         <translation type="unfinished">huli na ang tsek</translation>
+    </message>
+    <message>
+        <source>a copy was printed</source>
+        <translation type="unfinished">may na-print na kopya</translation>
     </message>
     <message>
         <source>a cover is open: close it</source>
@@ -524,6 +968,10 @@
         <translation type="unfinished">dapat ubos na ang lot</translation>
     </message>
     <message>
+        <source>a new code is made</source>
+        <translation type="unfinished">gagawa ng bagong code</translation>
+    </message>
+    <message>
         <source>a new roll begins with a first-off</source>
         <translation type="unfinished">nagsisimula ang bagong rolyo sa unang label</translation>
     </message>
@@ -536,12 +984,52 @@
         <translation type="unfinished">may bukas na run: tapusin bago magbukas ng iba</translation>
     </message>
     <message>
+        <source>a run needs a lead and a person on the scale</source>
+        <translation type="unfinished">kailangan ng run ang lead at tao sa timbangan</translation>
+    </message>
+    <message>
+        <source>adds up</source>
+        <translation type="unfinished">tugma</translation>
+    </message>
+    <message>
         <source>after a stop</source>
         <translation type="unfinished">matapos huminto</translation>
     </message>
     <message>
+        <source>all 999 lot codes of {day} are used: give a code by hand</source>
+        <translation type="unfinished">nagamit na ang lahat ng 999 lot code ng {day}: magbigay ng code</translation>
+    </message>
+    <message>
+        <source>all loads are taken</source>
+        <translation type="unfinished">nakuha na ang lahat ng karga</translation>
+    </message>
+    <message>
+        <source>an alarm is not shelved for {minutes} minutes: allowed are {allowed}</source>
+        <translation type="unfinished">hindi maipagpapaliban ang alarma nang {minutes} minuto: puwede ang {allowed}</translation>
+    </message>
+    <message>
+        <source>an empty bag weighs {mass}, {more} more than the tare taken off</source>
+        <translation type="unfinished">ang bag na walang laman ay {mass}, {more} na higit sa ibinawas na tare</translation>
+    </message>
+    <message>
+        <source>an order of {count} bags: give 1 or more, or leave it open</source>
+        <translation type="unfinished">order na {count} bag: maglagay ng 1 pataas, o iwang bukas</translation>
+    </message>
+    <message>
         <source>and {count} more, below these</source>
         <translation type="unfinished">at {count} pa sa ibaba</translation>
+    </message>
+    <message>
+        <source>another code was scanned</source>
+        <translation type="unfinished">ibang code ang na-scan</translation>
+    </message>
+    <message>
+        <source>another scale is here, {here}; in use is {known}: take it into use, {where}</source>
+        <translation type="unfinished">ibang timbangan ito, {here}; ang gamit ay {known}: gawing gamit, {where}</translation>
+    </message>
+    <message>
+        <source>applied</source>
+        <translation type="unfinished">nakadikit</translation>
     </message>
     <message>
         <source>approve a label</source>
@@ -556,8 +1044,28 @@
         <translation type="unfinished">aprubahan o tanggihan ang target</translation>
     </message>
     <message>
+        <source>approved</source>
+        <translation type="unfinished">aprubado</translation>
+    </message>
+    <message>
+        <source>as found</source>
+        <translation type="unfinished">gaya ng nadatnan</translation>
+    </message>
+    <message>
+        <source>as left</source>
+        <translation type="unfinished">gaya ng iniwan</translation>
+    </message>
+    <message>
+        <source>as left, after its adjustment</source>
+        <translation type="unfinished">pagkatapos i-adjust</translation>
+    </message>
+    <message>
         <source>as people.toml says</source>
         <translation type="unfinished">ayon sa people.toml</translation>
+    </message>
+    <message>
+        <source>as weighed</source>
+        <translation type="unfinished">gaya ng natimbang</translation>
     </message>
     <message>
         <source>asked the line …</source>
@@ -568,6 +1076,10 @@
         <translation type="unfinished">random</translation>
     </message>
     <message>
+        <source>back</source>
+        <translation type="unfinished">paatras</translation>
+    </message>
+    <message>
         <source>bag</source>
         <translation type="unfinished">bag</translation>
     </message>
@@ -576,20 +1088,68 @@
         <translation type="unfinished">walang tare study ang bag {code}, film lot {lot}: gumawa: {where}</translation>
     </message>
     <message>
+        <source>bag {code}: rework of {lot}, last day {day}</source>
+        <translation type="unfinished">bag {code}: rework ng {lot}, huling araw {day}</translation>
+    </message>
+    <message>
+        <source>bag {serial} has had {copies} already: the lead signs for the next one</source>
+        <translation type="unfinished">may {copies} na ang bag {serial}: pipirma ang lead sa susunod</translation>
+    </message>
+    <message>
+        <source>bag {serial} has had {count} copies: set it aside</source>
+        <translation type="unfinished">may {count} kopya na ang bag {serial}: ihiwalay ito</translation>
+    </message>
+    <message>
+        <source>bag {serial} is held: it gets no label before QA has released it</source>
+        <translation type="unfinished">naka-hold ang bag {serial}: walang label hanggang i-release ng QA</translation>
+    </message>
+    <message>
         <source>bags</source>
         <translation type="unfinished">bag</translation>
+    </message>
+    <message>
+        <source>bags are taken again: {why}</source>
+        <translation type="unfinished">tumatanggap muli ng bag: {why}</translation>
+    </message>
+    <message>
+        <source>bags left on the line were set aside or cooled</source>
+        <translation type="unfinished">inihiwalay o pinalamig ang mga bag na naiwan</translation>
+    </message>
+    <message>
+        <source>bags since then looked at</source>
+        <translation type="unfinished">tiningnan ang mga bag mula noon</translation>
+    </message>
+    <message>
+        <source>bin and belt empty</source>
+        <translation type="unfinished">walang laman ang bin</translation>
+    </message>
+    <message>
+        <source>both on the label</source>
+        <translation type="unfinished">pareho sa label</translation>
     </message>
     <message>
         <source>break</source>
         <translation type="unfinished">break</translation>
     </message>
     <message>
+        <source>burst after its label, destroyed</source>
+        <translation type="unfinished">pumutok matapos malabelan, sinira</translation>
+    </message>
+    <message>
         <source>burst seal</source>
         <translation type="unfinished">bukas ang seal</translation>
     </message>
     <message>
+        <source>call QA</source>
+        <translation type="unfinished">tawagin ang QA</translation>
+    </message>
+    <message>
         <source>call somebody</source>
         <translation type="unfinished">tumawag ng tao</translation>
+    </message>
+    <message>
+        <source>chance to pass the official test</source>
+        <translation type="unfinished">tsansang pumasa sa opisyal na test</translation>
     </message>
     <message>
         <source>change or explain a label roll</source>
@@ -640,8 +1200,16 @@
         <translation type="unfinished">sarado</translation>
     </message>
     <message>
+        <source>code</source>
+        <translation type="unfinished">code</translation>
+    </message>
+    <message>
         <source>compare the label, then clear the scan</source>
         <translation type="unfinished">ihambing ang label, saka ayusin ang scan</translation>
+    </message>
+    <message>
+        <source>component {component} is not known: allowed are {allowed}</source>
+        <translation type="unfinished">hindi kilala ang sangkap na {component}: puwede ang {allowed}</translation>
     </message>
     <message>
         <source>confirm date and time</source>
@@ -656,12 +1224,20 @@
         <translation type="unfinished">itama ang naitala</translation>
     </message>
     <message>
+        <source>count on the core was wrong</source>
+        <translation type="unfinished">mali ang bilang sa rolyo</translation>
+    </message>
+    <message>
         <source>count the bags of the run before: {where}</source>
         <translation type="unfinished">bilangin ang mga bag ng nakaraang run: {where}</translation>
     </message>
     <message>
         <source>date or time is in doubt</source>
         <translation type="unfinished">hindi tiyak ang petsa o oras</translation>
+    </message>
+    <message>
+        <source>dated step</source>
+        <translation type="unfinished">may oras na lundag</translation>
     </message>
     <message>
         <source>day</source>
@@ -676,6 +1252,10 @@
         <translation type="unfinished">naunang araw</translation>
     </message>
     <message>
+        <source>day, month</source>
+        <translation type="unfinished">araw, buwan</translation>
+    </message>
+    <message>
         <source>decide about suspect bags</source>
         <translation type="unfinished">magpasya sa kahina-hinalang bag</translation>
     </message>
@@ -684,8 +1264,24 @@
         <translation type="unfinished">magpasya para sa isang bag</translation>
     </message>
     <message>
+        <source>declared tare {mass}</source>
+        <translation type="unfinished">ideklarang tare {mass}</translation>
+    </message>
+    <message>
+        <source>destroyed</source>
+        <translation type="unfinished">sinira</translation>
+    </message>
+    <message>
         <source>done</source>
         <translation type="unfinished">tapos</translation>
+    </message>
+    <message>
+        <source>empty</source>
+        <translation type="unfinished">ubos na</translation>
+    </message>
+    <message>
+        <source>empty by now?</source>
+        <translation type="unfinished">ubos na?</translation>
     </message>
     <message>
         <source>end a run</source>
@@ -700,6 +1296,18 @@
         <translation type="unfinished">ipasok ito</translation>
     </message>
     <message>
+        <source>even</source>
+        <translation type="unfinished">pantay</translation>
+    </message>
+    <message>
+        <source>even growth</source>
+        <translation type="unfinished">pantay na paglaki</translation>
+    </message>
+    <message>
+        <source>expired</source>
+        <translation type="unfinished">expired</translation>
+    </message>
+    <message>
         <source>expired – take it off the line</source>
         <translation type="unfinished">expired – alisin sa linya</translation>
     </message>
@@ -710,6 +1318,14 @@
     <message>
         <source>fetch the next roll</source>
         <translation type="unfinished">kunin ang susunod na rolyo</translation>
+    </message>
+    <message>
+        <source>fewer</source>
+        <translation type="unfinished">kulang</translation>
+    </message>
+    <message>
+        <source>fewer than {count} labels are left</source>
+        <translation type="unfinished">wala nang {count} label ang natitira</translation>
     </message>
     <message>
         <source>fill a case or close a pallet</source>
@@ -724,6 +1340,10 @@
         <translation type="unfinished">film o label</translation>
     </message>
     <message>
+        <source>finishing</source>
+        <translation type="unfinished">paubos na</translation>
+    </message>
+    <message>
         <source>first label</source>
         <translation type="unfinished">unang label</translation>
     </message>
@@ -736,6 +1356,14 @@
         <translation type="unfinished">banyagang bagay</translation>
     </message>
     <message>
+        <source>forward</source>
+        <translation type="unfinished">pasulong</translation>
+    </message>
+    <message>
+        <source>free</source>
+        <translation type="unfinished">libre</translation>
+    </message>
+    <message>
         <source>go on after a pause</source>
         <translation type="unfinished">ituloy matapos ang pahinga</translation>
     </message>
@@ -744,8 +1372,32 @@
         <translation type="unfinished">ituloy matapos huminto</translation>
     </message>
     <message>
+        <source>gone on after a stop: {why}</source>
+        <translation type="unfinished">itinuloy matapos huminto: {why}</translation>
+    </message>
+    <message>
         <source>gross weight</source>
         <translation type="unfinished">gross na timbang</translation>
+    </message>
+    <message>
+        <source>guards are shut and tools are counted</source>
+        <translation type="unfinished">sarado ang guard, bilang ang gamit</translation>
+    </message>
+    <message>
+        <source>hands and tools are washed</source>
+        <translation type="unfinished">hugas na ang kamay at gamit</translation>
+    </message>
+    <message>
+        <source>harvested</source>
+        <translation type="unfinished">inani</translation>
+    </message>
+    <message>
+        <source>held</source>
+        <translation type="unfinished">naka-hold</translation>
+    </message>
+    <message>
+        <source>held at the line</source>
+        <translation type="unfinished">na-hold sa linya</translation>
     </message>
     <message>
         <source>held – call QA</source>
@@ -760,20 +1412,60 @@
         <translation type="unfinished">idiin</translation>
     </message>
     <message>
+        <source>hold stays</source>
+        <translation type="unfinished">hold pa rin</translation>
+    </message>
+    <message>
+        <source>hold the button</source>
+        <translation type="unfinished">idiin ang button</translation>
+    </message>
+    <message>
         <source>hold, no record</source>
         <translation type="unfinished">hold, walang tala</translation>
+    </message>
+    <message>
+        <source>in doubt</source>
+        <translation type="unfinished">may duda</translation>
     </message>
     <message>
         <source>in the bag {mass}</source>
         <translation type="unfinished">nasa bag {mass}</translation>
     </message>
     <message>
+        <source>in the printer</source>
+        <translation type="unfinished">nasa printer</translation>
+    </message>
+    <message>
+        <source>it came too slowly, or was too short, for a scanner</source>
+        <translation type="unfinished">masyadong mabagal o maikli para sa scanner</translation>
+    </message>
+    <message>
+        <source>it came too warm, or damaged: QA decides</source>
+        <translation type="unfinished">dumating na mainit o sira: QA ang magpapasya</translation>
+    </message>
+    <message>
         <source>it does not answer: is it switched on, is its cable in?</source>
         <translation type="unfinished">walang sagot: naka-on ba, nakakabit ba ang kable?</translation>
     </message>
     <message>
+        <source>it does not end with Enter</source>
+        <translation type="unfinished">hindi nagtatapos sa Enter</translation>
+    </message>
+    <message>
+        <source>it lacks what the station's scanner types first</source>
+        <translation type="unfinished">kulang ang unang tina-type ng scanner ng istasyon</translation>
+    </message>
+    <message>
+        <source>it never came out</source>
+        <translation type="unfinished">hindi lumabas</translation>
+    </message>
+    <message>
         <source>it was not out after {seconds} s: look whether it comes out</source>
         <translation type="unfinished">hindi lumabas sa loob ng {seconds} s: tingnan kung lalabas</translation>
+    </message>
+    <message>
+        <source>its bag goes out</source>
+        <translation type="unfinished">ilalabas ang bag nito</translation>
     </message>
     <message>
         <source>its run ended before the printer said that it came out</source>
@@ -784,12 +1476,28 @@
         <translation type="unfinished">lampas na ang use-by {day}: tapusin ang run</translation>
     </message>
     <message>
+        <source>jammed in the printer</source>
+        <translation type="unfinished">naipit sa printer</translation>
+    </message>
+    <message>
         <source>keep, restore or purge the record</source>
         <translation type="unfinished">itago, ibalik o linisin ang tala</translation>
     </message>
     <message>
+        <source>label destroyed</source>
+        <translation type="unfinished">sinira ang label</translation>
+    </message>
+    <message>
         <source>label is void</source>
         <translation type="unfinished">walang bisa ang label</translation>
+    </message>
+    <message>
+        <source>label never printed</source>
+        <translation type="unfinished">hindi na-print ang label</translation>
+    </message>
+    <message>
+        <source>label of another run taken out</source>
+        <translation type="unfinished">inalis ang label ng ibang run</translation>
     </message>
     <message>
         <source>label of the roll</source>
@@ -808,6 +1516,10 @@
         <translation type="unfinished">hindi pa lumalabas ang label {serial}: tingnan ang printer</translation>
     </message>
     <message>
+        <source>label {serial} is printed again, marked {mark}</source>
+        <translation type="unfinished">ini-print muli ang label {serial}, may markang {mark}</translation>
+    </message>
+    <message>
         <source>label {serial} may still come out: cancel it at the printer, or wait</source>
         <translation type="unfinished">maaaring lumabas pa ang label {serial}: kanselahin sa printer o maghintay</translation>
     </message>
@@ -820,8 +1532,20 @@
         <translation type="unfinished">hindi kinuha ang mga label: kunin</translation>
     </message>
     <message>
+        <source>labels on it {count}</source>
+        <translation type="unfinished">bilang ng label {count}</translation>
+    </message>
+    <message>
+        <source>last day</source>
+        <translation type="unfinished">huling araw</translation>
+    </message>
+    <message>
         <source>last label</source>
         <translation type="unfinished">huling label</translation>
+    </message>
+    <message>
+        <source>last of it</source>
+        <translation type="unfinished">ang huli nito</translation>
     </message>
     <message>
         <source>last {what}</source>
@@ -838,6 +1562,14 @@
     <message>
         <source>leave the full screen</source>
         <translation type="unfinished">umalis sa full screen</translation>
+    </message>
+    <message>
+        <source>line cleared</source>
+        <translation type="unfinished">nalinis ang linya</translation>
+    </message>
+    <message>
+        <source>loaded</source>
+        <translation type="unfinished">ikinarga</translation>
     </message>
     <message>
         <source>look at date and time, then sign</source>
@@ -864,12 +1596,52 @@
         <translation type="unfinished">tingnan kung buo ang label</translation>
     </message>
     <message>
+        <source>looked at another clock: right now</source>
+        <translation type="unfinished">tiningnan ang ibang orasan: tama</translation>
+    </message>
+    <message>
+        <source>lot code {code} cannot be printed: allowed are 1 to 20 of the characters A-Z 0-9 . / - (no blanks, no small letters)</source>
+        <translation type="unfinished">hindi maipi-print ang lot code {code}: 1 hanggang 20 karakter na A-Z 0-9 . / - (walang puwang, walang maliit na titik)</translation>
+    </message>
+    <message>
+        <source>lot {lot}</source>
+        <translation type="unfinished">lot {lot}</translation>
+    </message>
+    <message>
+        <source>lot {lot} had its last day on {day}: it must not be used</source>
+        <translation type="unfinished">huling araw ng lot {lot} ang {day}: huwag gamitin</translation>
+    </message>
+    <message>
+        <source>lot {lot} is already in the record as another delivery ({component} from {supplier}, received {day}): leave the code empty to get a new one</source>
+        <translation type="unfinished">nakatala na ang lot {lot} sa ibang delivery ({component} mula {supplier}, tinanggap {day}): iwang blangko ang code para sa bago</translation>
+    </message>
+    <message>
+        <source>lot {lot} is held</source>
+        <translation type="unfinished">naka-hold ang lot {lot}</translation>
+    </message>
+    <message>
         <source>lot {lot} is held: take it off and load another: {where}</source>
         <translation type="unfinished">naka-hold ang lot {lot}: alisin at palitan: {where}</translation>
     </message>
     <message>
+        <source>lot {lot} is nearly empty</source>
+        <translation type="unfinished">halos ubos na ang lot {lot}</translation>
+    </message>
+    <message>
+        <source>lot {lot} is not in the record: receive it before the run</source>
+        <translation type="unfinished">wala sa tala ang lot {lot}: tanggapin bago ang run</translation>
+    </message>
+    <message>
+        <source>lot {lot} is not known: check the code</source>
+        <translation type="unfinished">hindi kilala ang lot {lot}: tingnan ang code</translation>
+    </message>
+    <message>
         <source>lot {lot} is not known: receive it first</source>
         <translation type="unfinished">hindi kilala ang lot {lot}: tanggapin muna</translation>
+    </message>
+    <message>
+        <source>lot {lot} is not on the line: on it are {lots}</source>
+        <translation type="unfinished">wala sa linya ang lot {lot}: naroon ang {lots}</translation>
     </message>
     <message>
         <source>lot {lot} is on the line and on no label: take it off: {where}</source>
@@ -880,8 +1652,48 @@
         <translation type="unfinished">ang lot {lot} ay {component}, wala sa {product}: pinapayagan ang {allowed}</translation>
     </message>
     <message>
+        <source>lot {lot} is {status}: it must not be used, call QA</source>
+        <translation type="unfinished">{status} ang lot {lot}: huwag gamitin, tawagin ang QA</translation>
+    </message>
+    <message>
         <source>lot {lot} is {why}</source>
         <translation type="unfinished">lot {lot}: {why}</translation>
+    </message>
+    <message>
+        <source>lot {lot} of {supplier} was received already on {day}: load it, do not receive it again</source>
+        <translation type="unfinished">tinanggap na ang lot {lot} ng {supplier} noong {day}: ikarga, huwag tanggapin muli</translation>
+    </message>
+    <message>
+        <source>lot {lot}: harvested {harvested} after it was received {received}</source>
+        <translation type="unfinished">lot {lot}: inani {harvested} matapos tanggapin {received}</translation>
+    </message>
+    <message>
+        <source>lot {lot}: no person holds it; lots.toml says what it is</source>
+        <translation type="unfinished">lot {lot}: walang taong nag-hold; nasa lots.toml ito</translation>
+    </message>
+    <message>
+        <source>lot {lot}: packed {packed} after it was received {received}</source>
+        <translation type="unfinished">lot {lot}: inimpake {packed} matapos tanggapin {received}</translation>
+    </message>
+    <message>
+        <source>lot {lot}: waste needs its mass: weigh it</source>
+        <translation type="unfinished">lot {lot}: kailangan ang bigat ng itatapon: timbangin</translation>
+    </message>
+    <message>
+        <source>lot {lot}: {mass} came: give more than nothing, or no mass</source>
+        <translation type="unfinished">lot {lot}: dumating {mass}: maglagay nang higit sa zero, o wala</translation>
+    </message>
+    <message>
+        <source>lot {lot}: {mass} is below nothing</source>
+        <translation type="unfinished">lot {lot}: mas mababa sa zero ang {mass}</translation>
+    </message>
+    <message>
+        <source>lot {lot}: {warmth} °C on arrival: allowed are {least} to {most} °C</source>
+        <translation type="unfinished">lot {lot}: {warmth} °C pagdating: puwede ang {least} hanggang {most} °C</translation>
+    </message>
+    <message>
+        <source>lots changed while a bag was on the pan: lift it before the next change</source>
+        <translation type="unfinished">nagbago ang mga lot habang may bag sa pan: alisin bago ang susunod na palit</translation>
     </message>
     <message>
         <source>machine</source>
@@ -896,20 +1708,64 @@
         <translation type="unfinished">manager</translation>
     </message>
     <message>
+        <source>mean {mean}, s {spread}, {count} bags</source>
+        <translation type="unfinished">mean {mean}, s {spread}, {count} bag</translation>
+    </message>
+    <message>
         <source>metal detector</source>
         <translation type="unfinished">metal detector</translation>
+    </message>
+    <message>
+        <source>more</source>
+        <translation type="unfinished">sobra</translation>
     </message>
     <message>
         <source>move a lot on the line</source>
         <translation type="unfinished">ilipat ang lot sa linya</translation>
     </message>
     <message>
+        <source>near Max</source>
+        <translation type="unfinished">malapit sa max</translation>
+    </message>
+    <message>
+        <source>near the tare</source>
+        <translation type="unfinished">malapit sa tare</translation>
+    </message>
+    <message>
+        <source>net</source>
+        <translation type="unfinished">net</translation>
+    </message>
+    <message>
+        <source>never came out</source>
+        <translation type="unfinished">hindi lumabas</translation>
+    </message>
+    <message>
+        <source>never printed</source>
+        <translation type="unfinished">hindi na-print</translation>
+    </message>
+    <message>
         <source>no PIN or badge yet</source>
         <translation type="unfinished">wala pang PIN o badge</translation>
     </message>
     <message>
+        <source>no bag is taken: {why}</source>
+        <translation type="unfinished">hindi tumatanggap ng bag: {why}</translation>
+    </message>
+    <message>
         <source>no bag of this is a product</source>
         <translation type="unfinished">hindi produkto ang mga bag na ito</translation>
+    </message>
+    <message>
+        <source>no bag of this run is labelled yet: pack one, then scan its label</source>
+        <translation type="unfinished">wala pang bag na may label sa run na ito: mag-impake ng isa, tapos i-scan</translation>
+    </message>
+    <message>
+        <source>no copy</source>
+        <translation type="unfinished">walang kopya</translation>
+    </message>
+    <message>
+        <source>no error at any load</source>
+        <translation type="unfinished">walang mali sa anumang karga</translation>
     </message>
     <message>
         <source>no label roll is in: scan one in at {where}</source>
@@ -918,6 +1774,14 @@
     <message>
         <source>no labels left: load a roll</source>
         <translation type="unfinished">ubos na ang label: magkarga ng rolyo</translation>
+    </message>
+    <message>
+        <source>no lot of {component} may be used on {day}</source>
+        <translation type="unfinished">walang magagamit na lot ng {component} sa {day}</translation>
+    </message>
+    <message>
+        <source>no old product on line, pan or floor</source>
+        <translation type="unfinished">walang lumang produkto sa linya, pan, o sahig</translation>
     </message>
     <message>
         <source>no product</source>
@@ -932,12 +1796,24 @@
         <translation type="unfinished">walang basa habang may bag sa pan</translation>
     </message>
     <message>
+        <source>no roll is in</source>
+        <translation type="unfinished">walang rolyo</translation>
+    </message>
+    <message>
         <source>no run is open</source>
         <translation type="unfinished">walang bukas na run</translation>
     </message>
     <message>
         <source>no run is open: the lead starts one</source>
         <translation type="unfinished">walang bukas na run: ang lead ang magbubukas</translation>
+    </message>
+    <message>
+        <source>no scan differed: there is nothing to clear</source>
+        <translation type="unfinished">walang scan na naiba: walang aayusin</translation>
+    </message>
+    <message>
+        <source>no time service has kept the clock right for {time}</source>
+        <translation type="unfinished">{time} nang walang serbisyo ng oras na nagwasto sa orasan</translation>
     </message>
     <message>
         <source>nobody signed</source>
@@ -948,20 +1824,96 @@
         <translation type="unfinished">walang PIN o badge ang sinumang puwedeng pumirma: station people pin</translation>
     </message>
     <message>
+        <source>nominal</source>
+        <translation type="unfinished">nominal</translation>
+    </message>
+    <message>
+        <source>none left on line</source>
+        <translation type="unfinished">wala na sa linya</translation>
+    </message>
+    <message>
+        <source>not clear yet: {point}</source>
+        <translation type="unfinished">hindi pa malinis: {point}</translation>
+    </message>
+    <message>
+        <source>not found: QA decides</source>
+        <translation type="unfinished">hindi nakita: QA ang magpapasya</translation>
+    </message>
+    <message>
+        <source>not judged: {why}</source>
+        <translation type="unfinished">hindi nahusgahan: {why}</translation>
+    </message>
+    <message>
         <source>not labelled: {reason}</source>
         <translation type="unfinished">walang label: {reason}</translation>
+    </message>
+    <message>
+        <source>not printed</source>
+        <translation type="unfinished">hindi na-print</translation>
+    </message>
+    <message>
+        <source>not weighed</source>
+        <translation type="unfinished">hindi natimbang</translation>
+    </message>
+    <message>
+        <source>not weighed in</source>
+        <translation type="unfinished">hindi natimbang pagpasok</translation>
     </message>
     <message>
         <source>not yet reviewed</source>
         <translation type="unfinished">hindi pa nasuri</translation>
     </message>
     <message>
+        <source>not yet: {what}</source>
+        <translation type="unfinished">hindi pa: {what}</translation>
+    </message>
+    <message>
+        <source>nothing about the clock is open</source>
+        <translation type="unfinished">walang nakabinbin sa orasan</translation>
+    </message>
+    <message>
+        <source>nothing on the pan</source>
+        <translation type="unfinished">walang laman ang pan</translation>
+    </message>
+    <message>
+        <source>of the last bag</source>
+        <translation type="unfinished">ng huling bag</translation>
+    </message>
+    <message>
         <source>of {count} bags</source>
         <translation type="unfinished">sa {count} bag</translation>
     </message>
     <message>
+        <source>old labels and film are off the line</source>
+        <translation type="unfinished">wala na ang lumang label at film</translation>
+    </message>
+    <message>
+        <source>old lots are closed or returned</source>
+        <translation type="unfinished">sarado o isinauli ang lumang lot</translation>
+    </message>
+    <message>
+        <source>on another pallet</source>
+        <translation type="unfinished">nasa ibang pallet</translation>
+    </message>
+    <message>
+        <source>on no label</source>
+        <translation type="unfinished">wala sa label</translation>
+    </message>
+    <message>
         <source>on the scale: {who}</source>
         <translation type="unfinished">nasa timbangan: {who}</translation>
+    </message>
+    <message>
+        <source>only a lead goes on after a mismatch</source>
+        <translation type="unfinished">lead lang ang magtutuloy matapos di-tugma</translation>
+    </message>
+    <message>
+        <source>only where in doubt</source>
+        <translation type="unfinished">kung may duda lang</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation type="unfinished">bukas</translation>
     </message>
     <message>
         <source>open order</source>
@@ -980,24 +1932,56 @@
         <translation type="unfinished">iba pa</translation>
     </message>
     <message>
+        <source>out of bags</source>
+        <translation type="unfinished">mula sa mga bag</translation>
+    </message>
+    <message>
         <source>over capacity: take the load off</source>
         <translation type="unfinished">sobra sa kapasidad: alisin ang karga</translation>
+    </message>
+    <message>
+        <source>packed</source>
+        <translation type="unfinished">inimpake</translation>
     </message>
     <message>
         <source>packer</source>
         <translation type="unfinished">packer</translation>
     </message>
     <message>
+        <source>pan, chute and tools are clean and dry</source>
+        <translation type="unfinished">malinis at tuyo ang pan, chute, at gamit</translation>
+    </message>
+    <message>
         <source>plan the check</source>
         <translation type="unfinished">iplano ang tsek</translation>
+    </message>
+    <message>
+        <source>poor print</source>
+        <translation type="unfinished">pangit ang print</translation>
     </message>
     <message>
         <source>print a label again</source>
         <translation type="unfinished">i-print muli ang label</translation>
     </message>
     <message>
+        <source>print unreadable</source>
+        <translation type="unfinished">hindi mabasa ang print</translation>
+    </message>
+    <message>
         <source>product temperature</source>
         <translation type="unfinished">temperatura ng produkto</translation>
+    </message>
+    <message>
+        <source>product {product} cannot run on this scale: {why}</source>
+        <translation type="unfinished">hindi puwede ang produktong {product} sa timbangang ito: {why}</translation>
+    </message>
+    <message>
+        <source>product {product} is at version {version} now, not {other}: choose it again</source>
+        <translation type="unfinished">bersyon {version} na ang produktong {product}, hindi {other}: piliin muli</translation>
+    </message>
+    <message>
+        <source>product {product} is not known: choose one of {allowed}</source>
+        <translation type="unfinished">hindi kilala ang produktong {product}: pumili sa {allowed}</translation>
     </message>
     <message>
         <source>production day</source>
@@ -1014,6 +1998,10 @@
     <message>
         <source>qa</source>
         <translation type="unfinished">QA</translation>
+    </message>
+    <message>
+        <source>read</source>
+        <translation type="unfinished">nabasa</translation>
     </message>
     <message>
         <source>receive a delivery</source>
@@ -1040,16 +2028,60 @@
         <translation type="unfinished">itala ang bumagsak na tsek</translation>
     </message>
     <message>
+        <source>recorded</source>
+        <translation type="unfinished">naitala</translation>
+    </message>
+    <message>
+        <source>recounted, stays open</source>
+        <translation type="unfinished">binilang muli, bukas pa</translation>
+    </message>
+    <message>
+        <source>reference</source>
+        <translation type="unfinished">reference</translation>
+    </message>
+    <message>
         <source>refuse a label</source>
         <translation type="unfinished">tanggihan ang label</translation>
+    </message>
+    <message>
+        <source>refused: {why}</source>
+        <translation type="unfinished">tinanggihan: {why}</translation>
     </message>
     <message>
         <source>release what is held</source>
         <translation type="unfinished">i-release ang naka-hold</translation>
     </message>
     <message>
+        <source>released</source>
+        <translation type="unfinished">na-release</translation>
+    </message>
+    <message>
+        <source>released at the line by QA</source>
+        <translation type="unfinished">na-release sa linya ng QA</translation>
+    </message>
+    <message>
+        <source>released before the step</source>
+        <translation type="unfinished">na-release ang bago ang lundag</translation>
+    </message>
+    <message>
+        <source>returned</source>
+        <translation type="unfinished">isinauli</translation>
+    </message>
+    <message>
+        <source>returned {count}</source>
+        <translation type="unfinished">isinauli {count}</translation>
+    </message>
+    <message>
         <source>review and sign a day</source>
         <translation type="unfinished">suriin at pirmahan ang araw</translation>
+    </message>
+    <message>
+        <source>rework</source>
+        <translation type="unfinished">rework</translation>
+    </message>
+    <message>
+        <source>rework of {lot} was packed {time} ago: it may go back on the line for {most}</source>
+        <translation type="unfinished">inimpake ang rework ng {lot} {time} na ang nakalipas: puwedeng ibalik sa loob ng {most}</translation>
     </message>
     <message>
         <source>ribbon or ink is missing: put it in</source>
@@ -1058,6 +2090,14 @@
     <message>
         <source>ribbon or ink is used up: change it</source>
         <translation type="unfinished">ubos na ang ribbon o tinta: palitan</translation>
+    </message>
+    <message>
+        <source>roll {roll}</source>
+        <translation type="unfinished">rolyo {roll}</translation>
+    </message>
+    <message>
+        <source>roll {roll} is in: take it out first</source>
+        <translation type="unfinished">nakakabit ang rolyo {roll}: alisin muna</translation>
     </message>
     <message>
         <source>room temperature</source>
@@ -1074,6 +2114,14 @@
     <message>
         <source>run of {product} open, blend lot {lot}</source>
         <translation type="unfinished">bukas na ang run ng {product}, blend lot {lot}</translation>
+    </message>
+    <message>
+        <source>run reconciled</source>
+        <translation type="unfinished">natugma ang run</translation>
+    </message>
+    <message>
+        <source>samples {count}</source>
+        <translation type="unfinished">sample {count}</translation>
     </message>
     <message>
         <source>say that an alarm is seen</source>
@@ -1120,6 +2168,14 @@
         <translation type="unfinished">mag-scan ng label</translation>
     </message>
     <message>
+        <source>scan a lot</source>
+        <translation type="unfinished">mag-scan ng lot</translation>
+    </message>
+    <message>
+        <source>scan a lot, or touch one</source>
+        <translation type="unfinished">mag-scan ng lot, o pumindot ng isa</translation>
+    </message>
+    <message>
         <source>scan of a label</source>
         <translation type="unfinished">scan ng label</translation>
     </message>
@@ -1128,8 +2184,28 @@
         <translation type="unfinished">i-scan o i-type ang lot code, saka Enter</translation>
     </message>
     <message>
+        <source>scan or type the film lot</source>
+        <translation type="unfinished">i-scan o i-type ang film lot</translation>
+    </message>
+    <message>
+        <source>scan the case label</source>
+        <translation type="unfinished">i-scan ang label ng kahon</translation>
+    </message>
+    <message>
+        <source>scan the label</source>
+        <translation type="unfinished">i-scan ang label</translation>
+    </message>
+    <message>
+        <source>scan the label, or type its serial</source>
+        <translation type="unfinished">i-scan ang label, o i-type ang serial</translation>
+    </message>
+    <message>
         <source>scan the last label</source>
         <translation type="unfinished">i-scan ang huling label</translation>
+    </message>
+    <message>
+        <source>scan the roll, then Enter</source>
+        <translation type="unfinished">i-scan ang rolyo, tapos Enter</translation>
     </message>
     <message>
         <source>scan the {what}: {where}</source>
@@ -1140,6 +2216,14 @@
         <translation type="unfinished">seal</translation>
     </message>
     <message>
+        <source>seen on its bag</source>
+        <translation type="unfinished">nakita sa bag nito</translation>
+    </message>
+    <message>
+        <source>serial</source>
+        <translation type="unfinished">serial</translation>
+    </message>
+    <message>
         <source>service</source>
         <translation type="unfinished">serbisyo</translation>
     </message>
@@ -1148,12 +2232,20 @@
         <translation type="unfinished">inihiwalay</translation>
     </message>
     <message>
+        <source>set on purpose</source>
+        <translation type="unfinished">sinadyang palitan</translation>
+    </message>
+    <message>
         <source>set people, PINs and badges</source>
         <translation type="unfinished">itakda ang tao, PIN at badge</translation>
     </message>
     <message>
         <source>setting aside: {reason}</source>
         <translation type="unfinished">inihihiwalay: {reason}</translation>
+    </message>
+    <message>
+        <source>setting bag {serial} aside needs a reason: choose one</source>
+        <translation type="unfinished">kailangan ng dahilan para ihiwalay ang bag {serial}: pumili</translation>
     </message>
     <message>
         <source>shelve an alarm</source>
@@ -1172,6 +2264,10 @@
         <translation type="unfinished">pirmahan ang palit ng run</translation>
     </message>
     <message>
+        <source>signed with a difference</source>
+        <translation type="unfinished">napirmahan na may kaibhan</translation>
+    </message>
+    <message>
         <source>since {time}</source>
         <translation type="unfinished">mula {time}</translation>
     </message>
@@ -1182,6 +2278,22 @@
     <message>
         <source>software</source>
         <translation type="unfinished">software</translation>
+    </message>
+    <message>
+        <source>solid: {error} from the first bag on, dashed: growing</source>
+        <translation type="unfinished">buo: {error} mula unang bag, putol-putol: lumalaki</translation>
+    </message>
+    <message>
+        <source>solid: {error} from the first bag on, dashed: growing, step: as dated</source>
+        <translation type="unfinished">buo: {error} mula unang bag, putol-putol: lumalaki, lundag: may oras</translation>
+    </message>
+    <message>
+        <source>spoiled ones not counted</source>
+        <translation type="unfinished">hindi nabilang ang nasira</translation>
+    </message>
+    <message>
+        <source>spoiled {count}</source>
+        <translation type="unfinished">nasira {count}</translation>
     </message>
     <message>
         <source>start a run</source>
@@ -1196,6 +2308,18 @@
         <translation type="unfinished">nakaimbak na bag</translation>
     </message>
     <message>
+        <source>stuck on askew</source>
+        <translation type="unfinished">tabingi ang dikit</translation>
+    </message>
+    <message>
+        <source>study of its film lot: {study}</source>
+        <translation type="unfinished">tare study ng film lot: {study}</translation>
+    </message>
+    <message>
+        <source>take it off the line</source>
+        <translation type="unfinished">alisin sa linya</translation>
+    </message>
+    <message>
         <source>take it off: {where}</source>
         <translation type="unfinished">alisin: {where}</translation>
     </message>
@@ -1206,6 +2330,18 @@
     <message>
         <source>take the lot off and load another</source>
         <translation type="unfinished">alisin ang lot at palitan</translation>
+    </message>
+    <message>
+        <source>take the old lot off and load the next in one step, or end the run</source>
+        <translation type="unfinished">alisin ang lumang lot at ikarga ang kasunod nang sabay, o tapusin ang run</translation>
+    </message>
+    <message>
+        <source>taken apart</source>
+        <translation type="unfinished">kinalas</translation>
+    </message>
+    <message>
+        <source>taken by QA</source>
+        <translation type="unfinished">kinuha ng QA</translation>
     </message>
     <message>
         <source>tare</source>
@@ -1224,6 +2360,14 @@
         <translation type="unfinished">ikasampu</translation>
     </message>
     <message>
+        <source>the bag on the pan may hold lot {lot}, which is held: set it aside and lift it, then change the lot</source>
+        <translation type="unfinished">ang bag sa pan ay maaaring may lot {lot} na naka-hold: ihiwalay at alisin, tapos palitan ang lot</translation>
+    </message>
+    <message>
+        <source>the bags scatter too much for a mean tare ({study}): use other bags</source>
+        <translation type="unfinished">masyadong magkakaiba ang bag para sa mean tare ({study}): gumamit ng iba</translation>
+    </message>
+    <message>
         <source>the centre is not reached</source>
         <translation type="unfinished">hindi maabot ang sentro</translation>
     </message>
@@ -1240,8 +2384,48 @@
         <translation type="unfinished">huli na ang tsek ng {what}: {where}</translation>
     </message>
     <message>
+        <source>the clock is {time} behind the newest entry of the record</source>
+        <translation type="unfinished">nahuhuli ang orasan ng {time} sa huling tala</translation>
+    </message>
+    <message>
+        <source>the clock jumped {way} by {time}</source>
+        <translation type="unfinished">lumundag ang orasan nang {time} {way}</translation>
+    </message>
+    <message>
+        <source>the clock jumped {way} by {time}, to another day</source>
+        <translation type="unfinished">lumundag ang orasan nang {time} {way}, sa ibang araw</translation>
+    </message>
+    <message>
+        <source>the clock was set between the checks: the bags have no sure order in time</source>
+        <translation type="unfinished">na-set ang orasan sa pagitan ng mga tsek: hindi tiyak ang ayos ng mga bag</translation>
+    </message>
+    <message>
+        <source>the code holds a character that no code of ours has</source>
+        <translation type="unfinished">may karakter ang code na wala sa mga code natin</translation>
+    </message>
+    <message>
+        <source>the code presses keys that are no text</source>
+        <translation type="unfinished">pumipindot ang code ng mga key na hindi teksto</translation>
+    </message>
+    <message>
+        <source>the disk cannot be asked: {why}</source>
+        <translation type="unfinished">hindi matanong ang disk: {why}</translation>
+    </message>
+    <message>
         <source>the disk is full: free some space, then print again</source>
         <translation type="unfinished">puno ang disk: magbakante, saka mag-print muli</translation>
+    </message>
+    <message>
+        <source>the disk is nearly full: free {more} on it, then packing goes on by itself</source>
+        <translation type="unfinished">halos puno ang disk: maglibre ng {more}, tapos kusang tutuloy ang pag-iimpake</translation>
+    </message>
+    <message>
+        <source>the disk is {percent} % full, {free} free: take old files off it, or call maintenance</source>
+        <translation type="unfinished">{percent} % puno ang disk, {free} ang libre: alisin ang lumang file, o tawagin ang maintenance</translation>
+    </message>
+    <message>
+        <source>the disk is {percent} % full, {free} free: {why}</source>
+        <translation type="unfinished">{percent} % puno ang disk, {free} ang libre: {why}</translation>
     </message>
     <message>
         <source>the empty bag of {mass} does not fit its {what}: weigh another: {where}</source>
@@ -1260,12 +2444,32 @@
         <translation type="unfinished">nawala ang folder ng label: gawin muli ang {folder}</translation>
     </message>
     <message>
+        <source>the label of bag {serial} is {state}, so it was printed: destroy it first</source>
+        <translation type="unfinished">{state} ang label ng bag {serial}, kaya na-print na: sirain muna</translation>
+    </message>
+    <message>
+        <source>the label of bag {serial} is {state}: nothing to answer</source>
+        <translation type="unfinished">{state} ang label ng bag {serial}: walang sasagutin</translation>
+    </message>
+    <message>
+        <source>the label of bag {serial} is {state}: only one that is {states} is printed again</source>
+        <translation type="unfinished">{state} ang label ng bag {serial}: ang {states} lang ang ini-print muli</translation>
+    </message>
+    <message>
+        <source>the label of bag {serial} is {state}: {fate}</source>
+        <translation type="unfinished">{state} ang label ng bag {serial}: {fate}</translation>
+    </message>
+    <message>
         <source>the label roll ends soon</source>
         <translation type="unfinished">malapit nang maubos ang rolyo</translation>
     </message>
     <message>
         <source>the label was refused ({why}): end the run, or approve it at {where}</source>
         <translation type="unfinished">tinanggihan ang label ({why}): tapusin ang run o aprubahan sa {where}</translation>
+    </message>
+    <message>
+        <source>the line does not stand</source>
+        <translation type="unfinished">hindi nakahinto ang linya</translation>
     </message>
     <message>
         <source>the line stands, {reason}: RUN, then CHANGE (F8) to go on</source>
@@ -1276,8 +2480,32 @@
         <translation type="unfinished">huminto ang linya</translation>
     </message>
     <message>
+        <source>the machine slept for {time}</source>
+        <translation type="unfinished">natulog ang makina nang {time}</translation>
+    </message>
+    <message>
         <source>the mean is below nominal</source>
         <translation type="unfinished">mas mababa sa nominal ang average</translation>
+    </message>
+    <message>
+        <source>the new film or roll is the right one</source>
+        <translation type="unfinished">tama ang bagong film o rolyo</translation>
+    </message>
+    <message>
+        <source>the newest entry of the record is {time} old</source>
+        <translation type="unfinished">{time} na ang pinakahuling tala</translation>
+    </message>
+    <message>
+        <source>the offset from UTC changed by {time}, as daylight saving does</source>
+        <translation type="unfinished">nagbago ang agwat sa UTC nang {time}, gaya ng daylight saving</translation>
+    </message>
+    <message>
+        <source>the oldest entry has waited for more than 30 minutes</source>
+        <translation type="unfinished">mahigit 30 minuto nang naghihintay ang pinakalumang tala</translation>
+    </message>
+    <message>
+        <source>the pan is clean, dry and at zero</source>
+        <translation type="unfinished">malinis, tuyo, at zero ang pan</translation>
     </message>
     <message>
         <source>the pan must be empty before the next bag counts</source>
@@ -1316,6 +2544,10 @@
         <translation type="unfinished">hindi maabot ang printer: buksan, tingnan ang kable</translation>
     </message>
     <message>
+        <source>the record's log takes {size}: another program has been reading the record for long, close it</source>
+        <translation type="unfinished">{size} ang log ng tala: matagal nang binabasa ng ibang programa, isara ito</translation>
+    </message>
+    <message>
         <source>the run begins with a check of the scale: {where}</source>
         <translation type="unfinished">nagsisimula ang run sa tsek ng timbangan: {where}</translation>
     </message>
@@ -1328,12 +2560,28 @@
         <translation type="unfinished">nagsisimula ang run sa unang label</translation>
     </message>
     <message>
+        <source>the scale failed its check</source>
+        <translation type="unfinished">bagsak ang timbangan sa tsek</translation>
+    </message>
+    <message>
         <source>the scale failed its check: adjust it, then check it as left: {where}</source>
         <translation type="unfinished">bagsak ang timbangan sa tsek: ayusin, tapos suriin muli: {where}</translation>
     </message>
     <message>
         <source>the scale is silent: check its cable and power</source>
         <translation type="unfinished">walang sagot ang timbangan: tingnan ang kable at kuryente</translation>
+    </message>
+    <message>
+        <source>the scale read high at some loads and low at others</source>
+        <translation type="unfinished">mataas ang basa sa ilang karga at mababa sa iba</translation>
+    </message>
+    <message>
+        <source>the scale read high: packs may be short</source>
+        <translation type="unfinished">mataas ang basa ng timbangan: maaaring kulang ang mga bag</translation>
+    </message>
+    <message>
+        <source>the scale read low: product was given away</source>
+        <translation type="unfinished">mababa ang basa ng timbangan: sobra ang naibigay</translation>
     </message>
     <message>
         <source>the scale shows a net weight: clear its tare, the station subtracts the bag itself</source>
@@ -1348,12 +2596,48 @@
         <translation type="unfinished">huli na ang scan ng label: {where}</translation>
     </message>
     <message>
+        <source>the scan of label {serial} did not match</source>
+        <translation type="unfinished">hindi tugma ang scan ng label {serial}</translation>
+    </message>
+    <message>
         <source>the scan of label {serial} does not match: the lead clears it at {where}</source>
         <translation type="unfinished">hindi tugma ang scan ng label {serial}: aayusin ng lead sa {where}</translation>
     </message>
     <message>
+        <source>the station ended before the label's fate was recorded</source>
+        <translation type="unfinished">nagsara ang istasyon bago naitala ang nangyari sa label</translation>
+    </message>
+    <message>
+        <source>the station has a fault ({what}): call maintenance</source>
+        <translation type="unfinished">may sira ang istasyon ({what}): tawagin ang maintenance</translation>
+    </message>
+    <message>
         <source>the station is behind the scale: lift the bag off and wait</source>
         <translation type="unfinished">naiiwan ang station sa timbangan: alisin ang bag at maghintay</translation>
+    </message>
+    <message>
+        <source>the station stood for long</source>
+        <translation type="unfinished">matagal na nakahinto ang istasyon</translation>
+    </message>
+    <message>
+        <source>the store is closed</source>
+        <translation type="unfinished">sarado ang tala</translation>
+    </message>
+    <message>
+        <source>the study has {study}, more than the tare {tare} taken off: raise the tare of {bag}</source>
+        <translation type="unfinished">{study} ang tare study, higit sa ibinawas na tare {tare}: taasan ang tare ng {bag}</translation>
+    </message>
+    <message>
+        <source>the year {year} is not believed</source>
+        <translation type="unfinished">hindi kapani-paniwala ang taong {year}</translation>
+    </message>
+    <message>
+        <source>there is no run before: nothing is to be counted</source>
+        <translation type="unfinished">walang naunang run: walang bibilangin</translation>
+    </message>
+    <message>
+        <source>there is room again: {free} free</source>
+        <translation type="unfinished">may espasyo na ulit: {free} ang libre</translation>
     </message>
     <message>
         <source>this PIN is not right</source>
@@ -1376,6 +2660,18 @@
         <translation type="unfinished">hindi naitala at walang label ang bag na ito: {why}</translation>
     </message>
     <message>
+        <source>this cannot be shelved, {what}: {answer}</source>
+        <translation type="unfinished">hindi ito maipagpapaliban, {what}: {answer}</translation>
+    </message>
+    <message>
+        <source>this one is destroyed</source>
+        <translation type="unfinished">sira na ito</translation>
+    </message>
+    <message>
+        <source>time</source>
+        <translation type="unfinished">oras</translation>
+    </message>
+    <message>
         <source>too many wrong PINs: wait {time}</source>
         <translation type="unfinished">sobrang daming maling PIN: maghintay ng {time}</translation>
     </message>
@@ -1384,16 +2680,48 @@
         <translation type="unfinished">sobrang daming maling badge: maghintay ng {time}</translation>
     </message>
     <message>
+        <source>torn or creased</source>
+        <translation type="unfinished">punit o lukot</translation>
+    </message>
+    <message>
+        <source>torn up, seen by me</source>
+        <translation type="unfinished">pinunit, nakita ko</translation>
+    </message>
+    <message>
         <source>touch an alarm first</source>
         <translation type="unfinished">pindutin muna ang alarm</translation>
+    </message>
+    <message>
+        <source>touch and key in all three counts first</source>
+        <translation type="unfinished">pindutin at ilagay muna ang tatlong bilang</translation>
+    </message>
+    <message>
+        <source>touch to change</source>
+        <translation type="unfinished">pindutin para palitan</translation>
     </message>
     <message>
         <source>touch who you are first</source>
         <translation type="unfinished">pindutin muna kung sino ka</translation>
     </message>
     <message>
+        <source>two people sign</source>
+        <translation type="unfinished">dalawa ang pipirma</translation>
+    </message>
+    <message>
+        <source>typed below</source>
+        <translation type="unfinished">i-type sa ibaba</translation>
+    </message>
+    <message>
         <source>upper</source>
         <translation type="unfinished">taas</translation>
+    </message>
+    <message>
+        <source>used to set the printer up</source>
+        <translation type="unfinished">ginamit sa pag-set ng printer</translation>
+    </message>
+    <message>
+        <source>wait until the scale shows a steady weight</source>
+        <translation type="unfinished">hintaying maging steady ang timbangan</translation>
     </message>
     <message>
         <source>waiting for QA</source>
@@ -1408,24 +2736,100 @@
         <translation type="unfinished">mainit o sira</translation>
     </message>
     <message>
+        <source>was wrong, is set right</source>
+        <translation type="unfinished">mali noon, itinama na</translation>
+    </message>
+    <message>
         <source>wash record</source>
         <translation type="unfinished">tala ng paghuhugas</translation>
+    </message>
+    <message>
+        <source>washed where allergens change</source>
+        <translation type="unfinished">hinugasan kung nag-iba ang allergen</translation>
+    </message>
+    <message>
+        <source>wasted</source>
+        <translation type="unfinished">itinapon</translation>
     </message>
     <message>
         <source>weigh an empty bag within {count} bags</source>
         <translation type="unfinished">magtimbang ng walang lamang bag sa loob ng {count} bag</translation>
     </message>
     <message>
+        <source>weigh it</source>
+        <translation type="unfinished">timbangin</translation>
+    </message>
+    <message>
+        <source>weigh the rest</source>
+        <translation type="unfinished">timbangin ang tira</translation>
+    </message>
+    <message>
+        <source>weighed again</source>
+        <translation type="unfinished">tinimbang muli</translation>
+    </message>
+    <message>
+        <source>which label?</source>
+        <translation type="unfinished">aling label?</translation>
+    </message>
+    <message>
+        <source>who says so? Touch WHO and choose your name</source>
+        <translation type="unfinished">sino ang nagsasabi? Pindutin ang SINO at piliin ang pangalan</translation>
+    </message>
+    <message>
+        <source>whole</source>
+        <translation type="unfinished">buo</translation>
+    </message>
+    <message>
+        <source>whole error</source>
+        <translation type="unfinished">buong mali</translation>
+    </message>
+    <message>
+        <source>why: scan or type the reason</source>
+        <translation type="unfinished">bakit: i-scan o i-type</translation>
+    </message>
+    <message>
         <source>wipe the pan, then zero the scale</source>
         <translation type="unfinished">punasan ang pan, saka i-zero</translation>
+    </message>
+    <message>
+        <source>within both bounds</source>
+        <translation type="unfinished">nasa loob ng dalawang limit</translation>
     </message>
     <message>
         <source>work at this screen</source>
         <translation type="unfinished">gamitin ang screen na ito</translation>
     </message>
     <message>
+        <source>wrong date</source>
+        <translation type="unfinished">maling petsa</translation>
+    </message>
+    <message>
+        <source>wrong lots</source>
+        <translation type="unfinished">maling lot</translation>
+    </message>
+    <message>
+        <source>wrong roll taken out</source>
+        <translation type="unfinished">inalis ang maling rolyo</translation>
+    </message>
+    <message>
+        <source>wrong text</source>
+        <translation type="unfinished">maling teksto</translation>
+    </message>
+    <message>
         <source>wrong weight</source>
         <translation type="unfinished">maling timbang</translation>
+    </message>
+    <message>
+        <source>{case}: mean {mean}, {count} below T1: FAILS</source>
+        <translation type="unfinished">{case}: mean {mean}, {count} ang mababa sa T1: BAGSAK</translation>
+    </message>
+    <message>
+        <source>{case}: mean {mean}, {count} below T1: passes</source>
+        <translation type="unfinished">{case}: mean {mean}, {count} ang mababa sa T1: pasado</translation>
+    </message>
+    <message>
+        <source>{code} is not known: receive it first</source>
+        <translation type="unfinished">hindi kilala ang {code}: tanggapin muna</translation>
     </message>
     <message>
         <source>{count} bags</source>
@@ -1440,8 +2844,44 @@
         <translation type="unfinished">{count} bag na ang tapos: ang lead ang magsasara ng run</translation>
     </message>
     <message>
+        <source>{count} bags from {begin} to {end} are held: {why}.</source>
+        <translation type="unfinished">{count} bag mula {begin} hanggang {end} ang naka-hold: {why}.</translation>
+    </message>
+    <message>
+        <source>{count} bags weigh less than {mass} in the mean</source>
+        <translation type="unfinished">mas mababa sa {mass} ang mean ng {count} bag</translation>
+    </message>
+    <message>
+        <source>{count} bags {more} than recorded: count again, or say why</source>
+        <translation type="unfinished">{more} ng {count} bag sa nakatala: bilangin muli, o sabihin kung bakit</translation>
+    </message>
+    <message>
+        <source>{count} characters, allowed are {least} to {most}</source>
+        <translation type="unfinished">{count} karakter, puwede ang {least} hanggang {most}</translation>
+    </message>
+    <message>
+        <source>{count} characters, at most {most}</source>
+        <translation type="unfinished">{count} karakter, hanggang {most} lang</translation>
+    </message>
+    <message>
+        <source>{count} issued, {used} used so far</source>
+        <translation type="unfinished">{count} inilabas, {used} na ang nagamit</translation>
+    </message>
+    <message>
         <source>{count} labels in doubt, first {serial}: answer in {where}</source>
         <translation type="unfinished">{count} label ang hindi tiyak, una {serial}: sagutin sa {where}</translation>
+    </message>
+    <message>
+        <source>{count} labels to answer for: look at each bag</source>
+        <translation type="unfinished">{count} label ang sasagutin: tingnan ang bawat bag</translation>
+    </message>
+    <message>
+        <source>{count} minutes</source>
+        <translation type="unfinished">{count} minuto</translation>
+    </message>
+    <message>
+        <source>{count} more windows wait.</source>
+        <translation type="unfinished">{count} pang yugto ang naghihintay.</translation>
     </message>
     <message>
         <source>{count} set aside</source>
@@ -1450,6 +2890,78 @@
     <message>
         <source>{count} suspect bags are held: QA or the lead decides: {where}</source>
         <translation type="unfinished">{count} kahina-hinalang bag ang naka-hold: QA o lead ang magpapasya: {where}</translation>
+    </message>
+    <message>
+        <source>{digits} is no day: give day and month, like 2411 for 24 November</source>
+        <translation type="unfinished">hindi araw ang {digits}: ilagay ang araw at buwan, gaya ng 2411 para sa Nobyembre 24</translation>
+    </message>
+    <message>
+        <source>{error}, beyond {limit}</source>
+        <translation type="unfinished">{error}, lampas sa {limit}</translation>
+    </message>
+    <message>
+        <source>{error}, may be {limit}</source>
+        <translation type="unfinished">{error}, puwede ang {limit}</translation>
+    </message>
+    <message>
+        <source>{first}, and {count} more</source>
+        <translation type="unfinished">{first}, at {count} pa</translation>
+    </message>
+    <message>
+        <source>{mass} DOES NOT FIT ({against})</source>
+        <translation type="unfinished">{mass} HINDI TUGMA ({against})</translation>
+    </message>
+    <message>
+        <source>{mass} FITS ({against})</source>
+        <translation type="unfinished">{mass} TUGMA ({against})</translation>
+    </message>
+    <message>
+        <source>{name} stands for {first} and for {second}: look at the case and keep one</source>
+        <translation type="unfinished">{name}: {first} at {second} din: tingnan ang kahon at magtira ng isa</translation>
+    </message>
+    <message>
+        <source>{number} failed</source>
+        <translation type="unfinished">{number} bumagsak</translation>
+    </message>
+    <message>
+        <source>{number} held</source>
+        <translation type="unfinished">{number} hold</translation>
+    </message>
+    <message>
+        <source>{number} missing</source>
+        <translation type="unfinished">kulang ng {number}</translation>
+    </message>
+    <message>
+        <source>{number} of {whole}</source>
+        <translation type="unfinished">{number} sa {whole}</translation>
+    </message>
+    <message>
+        <source>{number} too many</source>
+        <translation type="unfinished">sobra ng {number}</translation>
+    </message>
+    <message>
+        <source>{product}, version {version}</source>
+        <translation type="unfinished">{product}, bersyon {version}</translation>
+    </message>
+    <message>
+        <source>{product}, weighed {time}</source>
+        <translation type="unfinished">{product}, tinimbang {time}</translation>
+    </message>
+    <message>
+        <source>{product}: {mass} kg net</source>
+        <translation type="unfinished">{product}: {mass} kg net</translation>
+    </message>
+    <message>
+        <source>{serial} must say</source>
+        <translation type="unfinished">{serial}: dapat nakasulat</translation>
+    </message>
+    <message>
+        <source>{serial}: as recorded</source>
+        <translation type="unfinished">{serial}: ayon sa tala</translation>
+    </message>
+    <message>
+        <source>{what} failed its check</source>
+        <translation type="unfinished">bagsak sa tsek ang {what}</translation>
     </message>
     <message>
         <source>{what} failed its check: put it right, then check it again: {where}</source>
@@ -1474,6 +2986,18 @@
     <message>
         <source>{who} did not sign: to {act}, a PIN or badge is needed</source>
         <translation type="unfinished">hindi pumirma si {who}: para {act}, kailangan ng PIN o badge</translation>
+    </message>
+    <message>
+        <source>{who} does not lead: the lead signs first</source>
+        <translation type="unfinished">hindi lead si {who}: ang lead ang unang pipirma</translation>
+    </message>
+    <message>
+        <source>{who} has no PIN: the manager sets one, station people pin {id}</source>
+        <translation type="unfinished">walang PIN si {who}: ang manager ang magtatakda, station people pin {id}</translation>
+    </message>
+    <message>
+        <source>{who} is nobody in people.toml</source>
+        <translation type="unfinished">wala si {who} sa people.toml</translation>
     </message>
     <message>
         <source>{who} may not sign here</source>

@@ -28,6 +28,18 @@
         <translation type="unfinished">CẢNH BÁO</translation>
     </message>
     <message>
+        <source>APPROVE</source>
+        <translation type="unfinished">DUYỆT</translation>
+    </message>
+    <message>
+        <source>An open run keeps the dates it was opened with.</source>
+        <translation type="unfinished">Đợt đang mở giữ ngày đã đặt khi mở.</translation>
+    </message>
+    <message>
+        <source>Arrived at</source>
+        <translation type="unfinished">Nhiệt độ khi đến</translation>
+    </message>
+    <message>
         <source>BACK</source>
         <translation type="unfinished">QUAY LẠI</translation>
     </message>
@@ -52,6 +64,10 @@
         <translation type="unfinished">Dùng tốt nhất trước</translation>
     </message>
     <message>
+        <source>Best before {day}</source>
+        <translation type="unfinished">Tốt nhất trước {day}</translation>
+    </message>
+    <message>
         <source>CALL LEAD</source>
         <translation type="unfinished">GỌI HỖ TRỢ</translation>
     </message>
@@ -64,6 +80,10 @@
         <translation type="unfinished">THAY ĐỔI, ĐỒNG HỒ</translation>
     </message>
     <message>
+        <source>CHECK THE SCALE</source>
+        <translation type="unfinished">KIỂM TRA CÂN</translation>
+    </message>
+    <message>
         <source>CHECKS</source>
         <translation type="unfinished">KIỂM TRA</translation>
     </message>
@@ -72,8 +92,16 @@
         <translation type="unfinished">XÓA</translation>
     </message>
     <message>
-        <source>CO2</source>
-        <translation type="unfinished">CO2</translation>
+        <source>CLEAR LINE</source>
+        <translation type="unfinished">DỌN DÂY CHUYỀN</translation>
+    </message>
+    <message>
+        <source>CLOCK</source>
+        <translation type="unfinished">ĐỒNG HỒ</translation>
+    </message>
+    <message>
+        <source>COUNT</source>
+        <translation type="unfinished">ĐẾM</translation>
     </message>
     <message>
         <source>COUNTED</source>
@@ -84,12 +112,28 @@
         <translation type="unfinished">NGÀY CẮT</translation>
     </message>
     <message>
+        <source>Came</source>
+        <translation type="unfinished">Đã đến</translation>
+    </message>
+    <message>
+        <source>Checked {stage}. Bags wait meanwhile.</source>
+        <translation type="unfinished">Kiểm tra: {stage}. Túi phải chờ.</translation>
+    </message>
+    <message>
         <source>DECIDE</source>
         <translation type="unfinished">QUYẾT ĐỊNH</translation>
     </message>
     <message>
+        <source>DESTROYED</source>
+        <translation type="unfinished">ĐÃ HỦY</translation>
+    </message>
+    <message>
         <source>DO NOT SIGN</source>
         <translation type="unfinished">KHÔNG KÝ</translation>
+    </message>
+    <message>
+        <source>DOUBT</source>
+        <translation type="unfinished">NGHI NGỜ</translation>
     </message>
     <message>
         <source>DRAW</source>
@@ -100,8 +144,24 @@
         <translation type="unfinished">ĐỔ BỎ</translation>
     </message>
     <message>
+        <source>Due at {time}.</source>
+        <translation type="unfinished">Đến hạn lúc {time}.</translation>
+    </message>
+    <message>
+        <source>EMPTY</source>
+        <translation type="unfinished">HẾT</translation>
+    </message>
+    <message>
+        <source>EMPTY BAG</source>
+        <translation type="unfinished">TÚI RỖNG</translation>
+    </message>
+    <message>
         <source>EMPTY PAN</source>
         <translation type="unfinished">DỌN ĐĨA</translation>
+    </message>
+    <message>
+        <source>EMPTY THE PAN</source>
+        <translation type="unfinished">BỎ HẾT KHỎI ĐĨA</translation>
     </message>
     <message>
         <source>END</source>
@@ -116,12 +176,24 @@
         <translation type="unfinished">NHẬP</translation>
     </message>
     <message>
+        <source>FAILS</source>
+        <translation type="unfinished">KHÔNG ĐẠT</translation>
+    </message>
+    <message>
         <source>FILTER</source>
         <translation type="unfinished">LỌC</translation>
     </message>
     <message>
+        <source>FINISHING</source>
+        <translation type="unfinished">SẮP HẾT</translation>
+    </message>
+    <message>
         <source>FIRST-OFF</source>
         <translation type="unfinished">NHÃN ĐẦU</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation type="unfinished">Từ ai</translation>
     </message>
     <message>
         <source>GIVE UP</source>
@@ -132,12 +204,20 @@
         <translation type="unfinished">TIẾP TỤC</translation>
     </message>
     <message>
+        <source>Given up: nothing is recorded.</source>
+        <translation type="unfinished">Đã bỏ: không ghi gì.</translation>
+    </message>
+    <message>
         <source>Good bags: {count} of {order}, set aside: {aside}</source>
         <translation type="unfinished">Túi đạt: {count}/{order}, để riêng: {aside}</translation>
     </message>
     <message>
         <source>Good bags: {count}, set aside: {aside}</source>
         <translation type="unfinished">Túi đạt: {count}, để riêng: {aside}</translation>
+    </message>
+    <message>
+        <source>HELD</source>
+        <translation type="unfinished">BỊ GIỮ</translation>
     </message>
     <message>
         <source>HOLD</source>
@@ -152,8 +232,20 @@
         <translation type="unfinished">VẪN GIỮ</translation>
     </message>
     <message>
+        <source>HOLDS</source>
+        <translation type="unfinished">ĐẠT</translation>
+    </message>
+    <message>
         <source>I HAVE SEEN IT</source>
         <translation type="unfinished">TÔI ĐÃ THẤY</translation>
+    </message>
+    <message>
+        <source>I see it there</source>
+        <translation type="unfinished">tôi thấy trên túi</translation>
+    </message>
+    <message>
+        <source>Issued − used − spoiled − samples − returned</source>
+        <translation type="unfinished">Cấp − dùng − hỏng − mẫu − trả</translation>
     </message>
     <message>
         <source>KEEP</source>
@@ -172,6 +264,10 @@
         <translation type="unfinished">NGÔN NGỮ</translation>
     </message>
     <message>
+        <source>LAST</source>
+        <translation type="unfinished">CUỐI</translation>
+    </message>
+    <message>
         <source>LEAD</source>
         <translation type="unfinished">TỔ TRƯỞNG</translation>
     </message>
@@ -180,12 +276,28 @@
         <translation type="unfinished">NHẤC TÚI</translation>
     </message>
     <message>
+        <source>LIFT THE BAG OFF</source>
+        <translation type="unfinished">NHẤC TÚI RA</translation>
+    </message>
+    <message>
+        <source>LIFT THE WEIGHTS OFF</source>
+        <translation type="unfinished">NHẤC QUẢ CÂN RA</translation>
+    </message>
+    <message>
         <source>LINE</source>
         <translation type="unfinished">DÂY CHUYỀN</translation>
     </message>
     <message>
+        <source>LOAD</source>
+        <translation type="unfinished">NẠP</translation>
+    </message>
+    <message>
         <source>LOAD AGAIN</source>
         <translation type="unfinished">CÂN LẠI</translation>
+    </message>
+    <message>
+        <source>LOAD CLEAN</source>
+        <translation type="unfinished">NẠP SẠCH</translation>
     </message>
     <message>
         <source>LOOK UP</source>
@@ -220,8 +332,48 @@
         <translation type="unfinished">Tổ trưởng {who}, người cân {person}</translation>
     </message>
     <message>
+        <source>Line stands: {reason}. Look, then touch</source>
+        <translation type="unfinished">Dây chuyền dừng: {reason}. Xem rồi chạm</translation>
+    </message>
+    <message>
+        <source>Look, then touch</source>
+        <translation type="unfinished">Xem rồi chạm</translation>
+    </message>
+    <message>
+        <source>Looking …</source>
+        <translation type="unfinished">Đang tìm …</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation type="unfinished">Lô</translation>
+    </message>
+    <message>
+        <source>Lot {lot} is held, and every bag that may hold some of it.</source>
+        <translation type="unfinished">Lô {lot} bị giữ, cùng mọi túi có thể chứa lô này.</translation>
+    </message>
+    <message>
+        <source>Lot {lot} is released, and the bags that were held with it.</source>
+        <translation type="unfinished">Lô {lot} được giải phóng, cùng các túi bị giữ theo.</translation>
+    </message>
+    <message>
+        <source>Lot {lot} received and held.</source>
+        <translation type="unfinished">Đã nhận và giữ lô {lot}.</translation>
+    </message>
+    <message>
+        <source>Lot {lot} received.</source>
+        <translation type="unfinished">Đã nhận lô {lot}.</translation>
+    </message>
+    <message>
+        <source>Lot {lot}: {move}, on record.</source>
+        <translation type="unfinished">Lô {lot}: {move}, đã ghi.</translation>
+    </message>
+    <message>
         <source>MANAGER</source>
         <translation type="unfinished">QUẢN LÝ</translation>
+    </message>
+    <message>
+        <source>MISMATCH</source>
+        <translation type="unfinished">KHÔNG KHỚP</translation>
     </message>
     <message>
         <source>MORE</source>
@@ -232,12 +384,36 @@
         <translation type="unfinished">Khối lượng tịnh trung bình {mass}</translation>
     </message>
     <message>
+        <source>NEAR MAX</source>
+        <translation type="unfinished">GẦN MỨC TỐI ĐA</translation>
+    </message>
+    <message>
+        <source>NEAR THE TARE</source>
+        <translation type="unfinished">GẦN MỨC BÌ</translation>
+    </message>
+    <message>
+        <source>NEVER CAME OUT</source>
+        <translation type="unfinished">KHÔNG RA</translation>
+    </message>
+    <message>
         <source>NEW HOLD</source>
         <translation type="unfinished">LỆNH GIỮ MỚI</translation>
     </message>
     <message>
         <source>NO READING</source>
         <translation type="unfinished">MẤT SỐ CÂN</translation>
+    </message>
+    <message>
+        <source>NO RUN IS OPEN</source>
+        <translation type="unfinished">CHƯA MỞ ĐỢT</translation>
+    </message>
+    <message>
+        <source>NOMINAL</source>
+        <translation type="unfinished">DANH NGHĨA</translation>
+    </message>
+    <message>
+        <source>NOW</source>
+        <translation type="unfinished">BÂY GIỜ</translation>
     </message>
     <message>
         <source>NUMBERS</source>
@@ -252,16 +428,52 @@
         <translation type="unfinished">Không có cảnh báo. Việc không cần ai xử lý được lưu là sự kiện.</translation>
     </message>
     <message>
+        <source>No bag is suspect.</source>
+        <translation type="unfinished">Không có túi nghi ngờ.</translation>
+    </message>
+    <message>
         <source>No good bag yet</source>
         <translation type="unfinished">Chưa có túi đạt</translation>
+    </message>
+    <message>
+        <source>No label is in doubt</source>
+        <translation type="unfinished">Không có nhãn nghi ngờ</translation>
+    </message>
+    <message>
+        <source>No lot is on the line: scan one.</source>
+        <translation type="unfinished">Không có lô trên dây chuyền: hãy quét.</translation>
+    </message>
+    <message>
+        <source>No roll is in</source>
+        <translation type="unfinished">Chưa có cuộn</translation>
+    </message>
+    <message>
+        <source>No run is open</source>
+        <translation type="unfinished">Chưa mở đợt nào</translation>
     </message>
     <message>
         <source>No run open</source>
         <translation type="unfinished">Chưa mở đợt nào</translation>
     </message>
     <message>
+        <source>Not recorded: {why}</source>
+        <translation type="unfinished">Chưa ghi: {why}</translation>
+    </message>
+    <message>
+        <source>Nothing is open.</source>
+        <translation type="unfinished">Không có gì cần làm.</translation>
+    </message>
+    <message>
         <source>OF THE PACKER</source>
         <translation type="unfinished">CỦA NGƯỜI ĐÓNG GÓI</translation>
+    </message>
+    <message>
+        <source>OLD ONE DESTROYED</source>
+        <translation type="unfinished">NHÃN CŨ ĐÃ HỦY</translation>
+    </message>
+    <message>
+        <source>ON ITS BAG</source>
+        <translation type="unfinished">TRÊN TÚI</translation>
     </message>
     <message>
         <source>OPEN</source>
@@ -276,8 +488,24 @@
         <translation type="unfinished">ĐỦ ĐƠN</translation>
     </message>
     <message>
+        <source>On record {bags}, counted {count}</source>
+        <translation type="unfinished">Đã ghi {bags}, đếm được {count}</translation>
+    </message>
+    <message>
+        <source>On record {bags}, counted {count}: {difference} fewer. Why?</source>
+        <translation type="unfinished">Đã ghi {bags}, đếm được {count}: thiếu {difference}. Vì sao?</translation>
+    </message>
+    <message>
+        <source>On record {bags}, counted {count}: {difference} more. Why?</source>
+        <translation type="unfinished">Đã ghi {bags}, đếm được {count}: thừa {difference}. Vì sao?</translation>
+    </message>
+    <message>
         <source>On the scale</source>
         <translation type="unfinished">Người cân</translation>
+    </message>
+    <message>
+        <source>Open a run first: a check is made at its loads.</source>
+        <translation type="unfinished">Hãy mở đợt trước: kiểm tra theo tải của đợt.</translation>
     </message>
     <message>
         <source>Order: open</source>
@@ -297,15 +525,39 @@
     </message>
     <message>
         <source>PAPER</source>
-        <translation type="unfinished">GIẤY</translation>
+        <translation type="unfinished">PHIẾU</translation>
     </message>
     <message>
         <source>PRINT</source>
         <translation type="unfinished">IN</translation>
     </message>
     <message>
-        <source>QA</source>
-        <translation type="unfinished">QA</translation>
+        <source>PRINT AGAIN</source>
+        <translation type="unfinished">IN LẠI</translation>
+    </message>
+    <message>
+        <source>PUT AN EMPTY BAG ON</source>
+        <translation type="unfinished">ĐẶT TÚI RỖNG LÊN</translation>
+    </message>
+    <message>
+        <source>PUT ON {weights}</source>
+        <translation type="unfinished">ĐẶT {weights} LÊN</translation>
+    </message>
+    <message>
+        <source>Print again: {what}</source>
+        <translation type="unfinished">In lại: {what}</translation>
+    </message>
+    <message>
+        <source>QA holds the button</source>
+        <translation type="unfinished">QA giữ nút</translation>
+    </message>
+    <message>
+        <source>QA or a manager releases a lot: touch WHO and choose your name</source>
+        <translation type="unfinished">QA hoặc quản lý giải phóng lô: chạm AI rồi chọn tên</translation>
+    </message>
+    <message>
+        <source>QA said go on</source>
+        <translation type="unfinished">QA cho tiếp tục</translation>
     </message>
     <message>
         <source>QUALITY</source>
@@ -324,6 +576,10 @@
         <translation type="unfinished">GHI ĐỀ XUẤT</translation>
     </message>
     <message>
+        <source>REFUSE</source>
+        <translation type="unfinished">TỪ CHỐI</translation>
+    </message>
+    <message>
         <source>REHEARSE</source>
         <translation type="unfinished">DIỄN TẬP</translation>
     </message>
@@ -340,24 +596,92 @@
         <translation type="unfinished">GIẢI PHÓNG PHẦN TRƯỚC</translation>
     </message>
     <message>
+        <source>REPRINT</source>
+        <translation type="unfinished">IN LẠI</translation>
+    </message>
+    <message>
+        <source>RETURN</source>
+        <translation type="unfinished">TRẢ LẠI</translation>
+    </message>
+    <message>
+        <source>RETURNED</source>
+        <translation type="unfinished">TRẢ LẠI</translation>
+    </message>
+    <message>
         <source>ROLL</source>
         <translation type="unfinished">CUỘN</translation>
+    </message>
+    <message>
+        <source>ROLL IN</source>
+        <translation type="unfinished">LẮP CUỘN</translation>
+    </message>
+    <message>
+        <source>ROLL OUT</source>
+        <translation type="unfinished">THÁO CUỘN</translation>
     </message>
     <message>
         <source>RUN</source>
         <translation type="unfinished">ĐỢT</translation>
     </message>
     <message>
+        <source>RUN, then SERVICE (F9), SWAP</source>
+        <translation type="unfinished">ĐỢT, rồi DỊCH VỤ (F9), ĐỔI CÂN</translation>
+    </message>
+    <message>
         <source>RUN, then {door} ({key})</source>
         <translation type="unfinished">ĐỢT, rồi {door} ({key})</translation>
+    </message>
+    <message>
+        <source>Refused</source>
+        <translation type="unfinished">Bị từ chối</translation>
+    </message>
+    <message>
+        <source>Refused. Count the bags first.</source>
+        <translation type="unfinished">Bị từ chối. Hãy đếm túi trước.</translation>
+    </message>
+    <message>
+        <source>Refused. Look at another clock and say why first.</source>
+        <translation type="unfinished">Bị từ chối. Hãy xem đồng hồ khác và nêu lý do trước.</translation>
+    </message>
+    <message>
+        <source>Refused. No run is open.</source>
+        <translation type="unfinished">Bị từ chối. Chưa mở đợt nào.</translation>
+    </message>
+    <message>
+        <source>Refused. Say which label, why, and where the old one is.</source>
+        <translation type="unfinished">Bị từ chối. Nêu nhãn nào, vì sao và nhãn cũ ở đâu.</translation>
+    </message>
+    <message>
+        <source>Refused. Scan the roll and key in its labels first.</source>
+        <translation type="unfinished">Bị từ chối. Quét cuộn và nhập số nhãn trước.</translation>
+    </message>
+    <message>
+        <source>Refused. Touch the two who sign, the lead first.</source>
+        <translation type="unfinished">Bị từ chối. Chạm hai người ký, tổ trưởng trước.</translation>
+    </message>
+    <message>
+        <source>Refused. Touch who signs.</source>
+        <translation type="unfinished">Bị từ chối. Chạm người ký.</translation>
     </message>
     <message>
         <source>Refused. {why}</source>
         <translation type="unfinished">Bị từ chối. {why}</translation>
     </message>
     <message>
+        <source>Roll {roll} is in. Count it out</source>
+        <translation type="unfinished">Cuộn {roll} đang lắp. Đếm khi tháo</translation>
+    </message>
+    <message>
+        <source>Roll {roll}: why {difference}?</source>
+        <translation type="unfinished">Cuộn {roll}: vì sao {difference}?</translation>
+    </message>
+    <message>
         <source>Run open</source>
         <translation type="unfinished">Đợt đang mở</translation>
+    </message>
+    <message>
+        <source>SAMPLES</source>
+        <translation type="unfinished">MẪU</translation>
     </message>
     <message>
         <source>SCALE</source>
@@ -366,6 +690,10 @@
     <message>
         <source>SCAN</source>
         <translation type="unfinished">QUÉT</translation>
+    </message>
+    <message>
+        <source>SCAN THE FILM LOT</source>
+        <translation type="unfinished">QUÉT LÔ MÀNG</translation>
     </message>
     <message>
         <source>SEAL</source>
@@ -396,6 +724,10 @@
         <translation type="unfinished">KÝ NGÀY</translation>
     </message>
     <message>
+        <source>SPOILED</source>
+        <translation type="unfinished">HỎNG</translation>
+    </message>
+    <message>
         <source>START CHECK</source>
         <translation type="unfinished">BẮT ĐẦU KIỂM TRA</translation>
     </message>
@@ -412,6 +744,18 @@
         <translation type="unfinished">DỪNG</translation>
     </message>
     <message>
+        <source>STUDY {count} BAGS</source>
+        <translation type="unfinished">KHẢO SÁT {count} TÚI</translation>
+    </message>
+    <message>
+        <source>SUSPECT BAGS</source>
+        <translation type="unfinished">TÚI NGHI NGỜ</translation>
+    </message>
+    <message>
+        <source>Scan the label on a bag</source>
+        <translation type="unfinished">Quét nhãn trên một túi</translation>
+    </message>
+    <message>
         <source>Sign as the second person to {act}</source>
         <translation type="unfinished">Người thứ hai ký để {act}</translation>
     </message>
@@ -420,8 +764,16 @@
         <translation type="unfinished">Ký để {act}</translation>
     </message>
     <message>
+        <source>Signed and on record.</source>
+        <translation type="unfinished">Đã ký và ghi lại.</translation>
+    </message>
+    <message>
         <source>Start a run</source>
         <translation type="unfinished">Mở một đợt</translation>
+    </message>
+    <message>
+        <source>Study kept: mean {mean}, s {spread}, {count} bags</source>
+        <translation type="unfinished">Đã lưu khảo sát: trung bình {mean}, s {spread}, {count} túi</translation>
     </message>
     <message>
         <source>T2, T1, nominal</source>
@@ -440,6 +792,18 @@
         <translation type="unfinished">BÌ</translation>
     </message>
     <message>
+        <source>THE SCALE FAILS: its bags are held, call maintenance</source>
+        <translation type="unfinished">CÂN KHÔNG ĐẠT: các túi bị giữ, gọi bảo trì</translation>
+    </message>
+    <message>
+        <source>THE SCALE HOLDS</source>
+        <translation type="unfinished">CÂN ĐẠT</translation>
+    </message>
+    <message>
+        <source>THE SCALE HOLDS, beyond its first limit: have it adjusted soon</source>
+        <translation type="unfinished">CÂN ĐẠT, nhưng vượt giới hạn đầu: sớm cho chỉnh</translation>
+    </message>
+    <message>
         <source>TRACE</source>
         <translation type="unfinished">TRUY VẾT</translation>
     </message>
@@ -448,8 +812,24 @@
         <translation type="unfinished">TẬP HUẤN</translation>
     </message>
     <message>
+        <source>The next check is {stage}.</source>
+        <translation type="unfinished">Lần kiểm tra tới: {stage}.</translation>
+    </message>
+    <message>
+        <source>The run ended: nothing is recorded.</source>
+        <translation type="unfinished">Đợt đã kết thúc: không ghi gì.</translation>
+    </message>
+    <message>
+        <source>The run ended: the check was given up.</source>
+        <translation type="unfinished">Đợt đã kết thúc: bỏ kiểm tra.</translation>
+    </message>
+    <message>
         <source>The scale's own indication counts. If this screen and the scale differ, the scale counts: stop and call the lead.</source>
         <translation type="unfinished">Lấy số trên cân làm chuẩn. Nếu màn hình và cân khác nhau thì theo cân: dừng lại và gọi tổ trưởng.</translation>
+    </message>
+    <message>
+        <source>There is no run before</source>
+        <translation type="unfinished">Không có đợt trước</translation>
     </message>
     <message>
         <source>Touch your name first.</source>
@@ -460,12 +840,32 @@
         <translation type="unfinished">Hạn sử dụng</translation>
     </message>
     <message>
+        <source>Use by {day}</source>
+        <translation type="unfinished">Hạn sử dụng {day}</translation>
+    </message>
+    <message>
         <source>WAIT</source>
         <translation type="unfinished">CHỜ</translation>
     </message>
     <message>
+        <source>WARN</source>
+        <translation type="unfinished">CẢNH BÁO</translation>
+    </message>
+    <message>
+        <source>WASTE</source>
+        <translation type="unfinished">BỎ ĐI</translation>
+    </message>
+    <message>
+        <source>WEIGH AN EMPTY BAG</source>
+        <translation type="unfinished">CÂN MỘT TÚI RỖNG</translation>
+    </message>
+    <message>
         <source>WEIGH ONE BAG</source>
         <translation type="unfinished">CÂN MỘT TÚI</translation>
+    </message>
+    <message>
+        <source>WHO</source>
+        <translation type="unfinished">AI</translation>
     </message>
     <message>
         <source>WIPE PAN</source>
@@ -476,12 +876,52 @@
         <translation type="unfinished">TÍNH</translation>
     </message>
     <message>
+        <source>Weigh again in this order: net as shown, less the whole error, less even growth</source>
+        <translation type="unfinished">Cân lại theo thứ tự: tịnh đã hiện, trừ toàn bộ sai số, trừ sai số tăng đều</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation type="unfinished">Cái gì</translation>
+    </message>
+    <message>
+        <source>What becomes of the bags?</source>
+        <translation type="unfinished">Xử lý các túi thế nào?</translation>
+    </message>
+    <message>
+        <source>Who decides?</source>
+        <translation type="unfinished">Ai quyết định?</translation>
+    </message>
+    <message>
+        <source>Who leads touches why the line may go on</source>
+        <translation type="unfinished">Tổ trưởng chạm lý do dây chuyền được chạy tiếp</translation>
+    </message>
+    <message>
+        <source>Why does the line stop?</source>
+        <translation type="unfinished">Vì sao dây chuyền dừng?</translation>
+    </message>
+    <message>
         <source>Why is it set aside?</source>
         <translation type="unfinished">Vì sao để riêng?</translation>
     </message>
     <message>
+        <source>Why? Choose or type the reason.</source>
+        <translation type="unfinished">Vì sao? Chọn hoặc gõ lý do.</translation>
+    </message>
+    <message>
+        <source>Writing …</source>
+        <translation type="unfinished">Đang ghi …</translation>
+    </message>
+    <message>
+        <source>Zero stepped by {step} between {before} and {after}.</source>
+        <translation type="unfinished">Điểm không nhảy {step} giữa {before} và {after}.</translation>
+    </message>
+    <message>
         <source>a bag is on the pan: finish it and lift it, then end the run</source>
         <translation type="unfinished">còn túi trên đĩa: làm xong, nhấc ra rồi đóng đợt</translation>
+    </message>
+    <message>
+        <source>a case was packed short or over</source>
+        <translation type="unfinished">một thùng đóng thiếu hoặc thừa</translation>
     </message>
     <message>
         <source>a check failed</source>
@@ -498,6 +938,10 @@
     <message>
         <source>a check is overdue</source>
         <translation type="unfinished">quá hạn kiểm tra</translation>
+    </message>
+    <message>
+        <source>a copy was printed</source>
+        <translation type="unfinished">đã in một bản sao</translation>
     </message>
     <message>
         <source>a cover is open: close it</source>
@@ -524,6 +968,10 @@
         <translation type="unfinished">lô lẽ ra đã hết</translation>
     </message>
     <message>
+        <source>a new code is made</source>
+        <translation type="unfinished">sẽ tạo mã mới</translation>
+    </message>
+    <message>
         <source>a new roll begins with a first-off</source>
         <translation type="unfinished">cuộn mới bắt đầu bằng nhãn đầu</translation>
     </message>
@@ -536,12 +984,52 @@
         <translation type="unfinished">đang có đợt mở: đóng trước khi mở đợt mới</translation>
     </message>
     <message>
+        <source>a run needs a lead and a person on the scale</source>
+        <translation type="unfinished">đợt cần tổ trưởng và một người ở cân</translation>
+    </message>
+    <message>
+        <source>adds up</source>
+        <translation type="unfinished">khớp</translation>
+    </message>
+    <message>
         <source>after a stop</source>
         <translation type="unfinished">sau khi dừng</translation>
     </message>
     <message>
+        <source>all 999 lot codes of {day} are used: give a code by hand</source>
+        <translation type="unfinished">đã dùng hết 999 mã lô của {day}: hãy tự đặt mã</translation>
+    </message>
+    <message>
+        <source>all loads are taken</source>
+        <translation type="unfinished">đã đo mọi tải</translation>
+    </message>
+    <message>
+        <source>an alarm is not shelved for {minutes} minutes: allowed are {allowed}</source>
+        <translation type="unfinished">không hoãn cảnh báo {minutes} phút: cho phép {allowed}</translation>
+    </message>
+    <message>
+        <source>an empty bag weighs {mass}, {more} more than the tare taken off</source>
+        <translation type="unfinished">túi rỗng nặng {mass}, hơn bì đã trừ {more}</translation>
+    </message>
+    <message>
+        <source>an order of {count} bags: give 1 or more, or leave it open</source>
+        <translation type="unfinished">đơn {count} túi: nhập từ 1 trở lên hoặc để mở</translation>
+    </message>
+    <message>
         <source>and {count} more, below these</source>
         <translation type="unfinished">và {count} nữa ở dưới</translation>
+    </message>
+    <message>
+        <source>another code was scanned</source>
+        <translation type="unfinished">đã quét nhầm mã khác</translation>
+    </message>
+    <message>
+        <source>another scale is here, {here}; in use is {known}: take it into use, {where}</source>
+        <translation type="unfinished">có cân khác, {here}; đang dùng {known}: đưa vào dùng, {where}</translation>
+    </message>
+    <message>
+        <source>applied</source>
+        <translation type="unfinished">đã dán</translation>
     </message>
     <message>
         <source>approve a label</source>
@@ -556,8 +1044,28 @@
         <translation type="unfinished">duyệt hoặc từ chối mục tiêu</translation>
     </message>
     <message>
+        <source>approved</source>
+        <translation type="unfinished">đã duyệt</translation>
+    </message>
+    <message>
+        <source>as found</source>
+        <translation type="unfinished">như hiện trạng</translation>
+    </message>
+    <message>
+        <source>as left</source>
+        <translation type="unfinished">sau khi chỉnh</translation>
+    </message>
+    <message>
+        <source>as left, after its adjustment</source>
+        <translation type="unfinished">sau khi chỉnh cân</translation>
+    </message>
+    <message>
         <source>as people.toml says</source>
         <translation type="unfinished">theo people.toml</translation>
+    </message>
+    <message>
+        <source>as weighed</source>
+        <translation type="unfinished">như đã cân</translation>
     </message>
     <message>
         <source>asked the line …</source>
@@ -568,6 +1076,10 @@
         <translation type="unfinished">ngẫu nhiên</translation>
     </message>
     <message>
+        <source>back</source>
+        <translation type="unfinished">lùi</translation>
+    </message>
+    <message>
         <source>bag</source>
         <translation type="unfinished">túi</translation>
     </message>
@@ -576,20 +1088,68 @@
         <translation type="unfinished">túi {code}, lô màng {lot} chưa có khảo sát bì: làm ngay: {where}</translation>
     </message>
     <message>
+        <source>bag {code}: rework of {lot}, last day {day}</source>
+        <translation type="unfinished">túi {code}: làm lại của {lot}, ngày cuối {day}</translation>
+    </message>
+    <message>
+        <source>bag {serial} has had {copies} already: the lead signs for the next one</source>
+        <translation type="unfinished">túi {serial} đã có {copies}: tổ trưởng ký bản tiếp theo</translation>
+    </message>
+    <message>
+        <source>bag {serial} has had {count} copies: set it aside</source>
+        <translation type="unfinished">túi {serial} đã có {count} bản sao: để riêng</translation>
+    </message>
+    <message>
+        <source>bag {serial} is held: it gets no label before QA has released it</source>
+        <translation type="unfinished">túi {serial} bị giữ: chưa có nhãn đến khi QA giải phóng</translation>
+    </message>
+    <message>
         <source>bags</source>
         <translation type="unfinished">túi</translation>
+    </message>
+    <message>
+        <source>bags are taken again: {why}</source>
+        <translation type="unfinished">nhận túi trở lại: {why}</translation>
+    </message>
+    <message>
+        <source>bags left on the line were set aside or cooled</source>
+        <translation type="unfinished">túi còn trên dây chuyền đã để riêng hoặc làm lạnh</translation>
+    </message>
+    <message>
+        <source>bags since then looked at</source>
+        <translation type="unfinished">đã xem các túi từ lúc đó</translation>
+    </message>
+    <message>
+        <source>bin and belt empty</source>
+        <translation type="unfinished">thùng và băng trống</translation>
+    </message>
+    <message>
+        <source>both on the label</source>
+        <translation type="unfinished">cả hai trên nhãn</translation>
     </message>
     <message>
         <source>break</source>
         <translation type="unfinished">nghỉ</translation>
     </message>
     <message>
+        <source>burst after its label, destroyed</source>
+        <translation type="unfinished">vỡ sau khi dán nhãn, đã hủy</translation>
+    </message>
+    <message>
         <source>burst seal</source>
         <translation type="unfinished">hở mối hàn</translation>
     </message>
     <message>
+        <source>call QA</source>
+        <translation type="unfinished">gọi QA</translation>
+    </message>
+    <message>
         <source>call somebody</source>
         <translation type="unfinished">gọi người</translation>
+    </message>
+    <message>
+        <source>chance to pass the official test</source>
+        <translation type="unfinished">khả năng đạt kiểm tra chính thức</translation>
     </message>
     <message>
         <source>change or explain a label roll</source>
@@ -640,8 +1200,16 @@
         <translation type="unfinished">đóng</translation>
     </message>
     <message>
+        <source>code</source>
+        <translation type="unfinished">mã</translation>
+    </message>
+    <message>
         <source>compare the label, then clear the scan</source>
         <translation type="unfinished">so nhãn rồi xử lý mã quét</translation>
+    </message>
+    <message>
+        <source>component {component} is not known: allowed are {allowed}</source>
+        <translation type="unfinished">không rõ thành phần {component}: cho phép {allowed}</translation>
     </message>
     <message>
         <source>confirm date and time</source>
@@ -656,12 +1224,20 @@
         <translation type="unfinished">sửa điều đã ghi</translation>
     </message>
     <message>
+        <source>count on the core was wrong</source>
+        <translation type="unfinished">số ghi trên lõi sai</translation>
+    </message>
+    <message>
         <source>count the bags of the run before: {where}</source>
         <translation type="unfinished">đếm túi của đợt trước: {where}</translation>
     </message>
     <message>
         <source>date or time is in doubt</source>
         <translation type="unfinished">ngày giờ chưa chắc chắn</translation>
+    </message>
+    <message>
+        <source>dated step</source>
+        <translation type="unfinished">bước nhảy có giờ</translation>
     </message>
     <message>
         <source>day</source>
@@ -676,6 +1252,10 @@
         <translation type="unfinished">ngày trước</translation>
     </message>
     <message>
+        <source>day, month</source>
+        <translation type="unfinished">ngày, tháng</translation>
+    </message>
+    <message>
         <source>decide about suspect bags</source>
         <translation type="unfinished">quyết định về túi nghi ngờ</translation>
     </message>
@@ -684,8 +1264,24 @@
         <translation type="unfinished">quyết định xử lý túi</translation>
     </message>
     <message>
+        <source>declared tare {mass}</source>
+        <translation type="unfinished">bì khai báo {mass}</translation>
+    </message>
+    <message>
+        <source>destroyed</source>
+        <translation type="unfinished">đã hủy</translation>
+    </message>
+    <message>
         <source>done</source>
         <translation type="unfinished">xong</translation>
+    </message>
+    <message>
+        <source>empty</source>
+        <translation type="unfinished">hết</translation>
+    </message>
+    <message>
+        <source>empty by now?</source>
+        <translation type="unfinished">hết rồi?</translation>
     </message>
     <message>
         <source>end a run</source>
@@ -700,6 +1296,18 @@
         <translation type="unfinished">ghi điều này</translation>
     </message>
     <message>
+        <source>even</source>
+        <translation type="unfinished">đều</translation>
+    </message>
+    <message>
+        <source>even growth</source>
+        <translation type="unfinished">tăng đều</translation>
+    </message>
+    <message>
+        <source>expired</source>
+        <translation type="unfinished">hết hạn</translation>
+    </message>
+    <message>
         <source>expired – take it off the line</source>
         <translation type="unfinished">hết hạn – bỏ khỏi dây chuyền</translation>
     </message>
@@ -710,6 +1318,14 @@
     <message>
         <source>fetch the next roll</source>
         <translation type="unfinished">lấy cuộn tiếp theo</translation>
+    </message>
+    <message>
+        <source>fewer</source>
+        <translation type="unfinished">ít hơn</translation>
+    </message>
+    <message>
+        <source>fewer than {count} labels are left</source>
+        <translation type="unfinished">còn chưa đến {count} nhãn</translation>
     </message>
     <message>
         <source>fill a case or close a pallet</source>
@@ -724,6 +1340,10 @@
         <translation type="unfinished">màng hoặc nhãn</translation>
     </message>
     <message>
+        <source>finishing</source>
+        <translation type="unfinished">sắp hết</translation>
+    </message>
+    <message>
         <source>first label</source>
         <translation type="unfinished">nhãn đầu tiên</translation>
     </message>
@@ -736,6 +1356,14 @@
         <translation type="unfinished">dị vật</translation>
     </message>
     <message>
+        <source>forward</source>
+        <translation type="unfinished">tới trước</translation>
+    </message>
+    <message>
+        <source>free</source>
+        <translation type="unfinished">tự do</translation>
+    </message>
+    <message>
         <source>go on after a pause</source>
         <translation type="unfinished">tiếp tục sau tạm dừng</translation>
     </message>
@@ -744,8 +1372,32 @@
         <translation type="unfinished">tiếp tục sau khi dừng</translation>
     </message>
     <message>
+        <source>gone on after a stop: {why}</source>
+        <translation type="unfinished">tiếp tục sau khi dừng: {why}</translation>
+    </message>
+    <message>
         <source>gross weight</source>
         <translation type="unfinished">khối lượng cả bì</translation>
+    </message>
+    <message>
+        <source>guards are shut and tools are counted</source>
+        <translation type="unfinished">đã đóng che chắn, đếm dụng cụ</translation>
+    </message>
+    <message>
+        <source>hands and tools are washed</source>
+        <translation type="unfinished">đã rửa tay và dụng cụ</translation>
+    </message>
+    <message>
+        <source>harvested</source>
+        <translation type="unfinished">thu hoạch</translation>
+    </message>
+    <message>
+        <source>held</source>
+        <translation type="unfinished">bị giữ</translation>
+    </message>
+    <message>
+        <source>held at the line</source>
+        <translation type="unfinished">giữ tại dây chuyền</translation>
     </message>
     <message>
         <source>held – call QA</source>
@@ -760,20 +1412,60 @@
         <translation type="unfinished">giữ nút</translation>
     </message>
     <message>
+        <source>hold stays</source>
+        <translation type="unfinished">vẫn giữ</translation>
+    </message>
+    <message>
+        <source>hold the button</source>
+        <translation type="unfinished">giữ nút</translation>
+    </message>
+    <message>
         <source>hold, no record</source>
         <translation type="unfinished">giữ, không có sổ</translation>
+    </message>
+    <message>
+        <source>in doubt</source>
+        <translation type="unfinished">chưa chắc chắn</translation>
     </message>
     <message>
         <source>in the bag {mass}</source>
         <translation type="unfinished">trong túi {mass}</translation>
     </message>
     <message>
+        <source>in the printer</source>
+        <translation type="unfinished">trong máy in</translation>
+    </message>
+    <message>
+        <source>it came too slowly, or was too short, for a scanner</source>
+        <translation type="unfinished">quá chậm hoặc quá ngắn so với máy quét</translation>
+    </message>
+    <message>
+        <source>it came too warm, or damaged: QA decides</source>
+        <translation type="unfinished">đến quá ấm hoặc hỏng: QA quyết định</translation>
+    </message>
+    <message>
         <source>it does not answer: is it switched on, is its cable in?</source>
         <translation type="unfinished">không trả lời: đã bật, đã cắm dây chưa?</translation>
     </message>
     <message>
+        <source>it does not end with Enter</source>
+        <translation type="unfinished">không kết thúc bằng Enter</translation>
+    </message>
+    <message>
+        <source>it lacks what the station's scanner types first</source>
+        <translation type="unfinished">thiếu phần máy quét của trạm gõ trước</translation>
+    </message>
+    <message>
+        <source>it never came out</source>
+        <translation type="unfinished">không ra</translation>
+    </message>
+    <message>
         <source>it was not out after {seconds} s: look whether it comes out</source>
         <translation type="unfinished">chưa ra sau {seconds} s: xem nhãn có ra không</translation>
+    </message>
+    <message>
+        <source>its bag goes out</source>
+        <translation type="unfinished">bỏ túi này</translation>
     </message>
     <message>
         <source>its run ended before the printer said that it came out</source>
@@ -784,12 +1476,28 @@
         <translation type="unfinished">hạn sử dụng {day} đã qua: đóng đợt</translation>
     </message>
     <message>
+        <source>jammed in the printer</source>
+        <translation type="unfinished">kẹt trong máy in</translation>
+    </message>
+    <message>
         <source>keep, restore or purge the record</source>
         <translation type="unfinished">giữ, phục hồi hoặc dọn sổ ghi</translation>
     </message>
     <message>
+        <source>label destroyed</source>
+        <translation type="unfinished">nhãn đã hủy</translation>
+    </message>
+    <message>
         <source>label is void</source>
         <translation type="unfinished">nhãn bị hủy</translation>
+    </message>
+    <message>
+        <source>label never printed</source>
+        <translation type="unfinished">nhãn chưa in</translation>
+    </message>
+    <message>
+        <source>label of another run taken out</source>
+        <translation type="unfinished">đã bỏ nhãn của đợt khác</translation>
     </message>
     <message>
         <source>label of the roll</source>
@@ -808,6 +1516,10 @@
         <translation type="unfinished">nhãn {serial} chưa ra: xem máy in</translation>
     </message>
     <message>
+        <source>label {serial} is printed again, marked {mark}</source>
+        <translation type="unfinished">in lại nhãn {serial}, đánh dấu {mark}</translation>
+    </message>
+    <message>
         <source>label {serial} may still come out: cancel it at the printer, or wait</source>
         <translation type="unfinished">nhãn {serial} vẫn có thể ra: hủy ở máy in hoặc chờ</translation>
     </message>
@@ -820,8 +1532,20 @@
         <translation type="unfinished">nhãn chưa được lấy: lấy đi</translation>
     </message>
     <message>
+        <source>labels on it {count}</source>
+        <translation type="unfinished">số nhãn {count}</translation>
+    </message>
+    <message>
+        <source>last day</source>
+        <translation type="unfinished">ngày cuối</translation>
+    </message>
+    <message>
         <source>last label</source>
         <translation type="unfinished">nhãn cuối</translation>
+    </message>
+    <message>
+        <source>last of it</source>
+        <translation type="unfinished">phần cuối</translation>
     </message>
     <message>
         <source>last {what}</source>
@@ -838,6 +1562,14 @@
     <message>
         <source>leave the full screen</source>
         <translation type="unfinished">thoát toàn màn hình</translation>
+    </message>
+    <message>
+        <source>line cleared</source>
+        <translation type="unfinished">đã dọn dây chuyền</translation>
+    </message>
+    <message>
+        <source>loaded</source>
+        <translation type="unfinished">đã nạp</translation>
     </message>
     <message>
         <source>look at date and time, then sign</source>
@@ -864,12 +1596,52 @@
         <translation type="unfinished">xem nhãn có nguyên vẹn không</translation>
     </message>
     <message>
+        <source>looked at another clock: right now</source>
+        <translation type="unfinished">đã xem đồng hồ khác: đúng</translation>
+    </message>
+    <message>
+        <source>lot code {code} cannot be printed: allowed are 1 to 20 of the characters A-Z 0-9 . / - (no blanks, no small letters)</source>
+        <translation type="unfinished">không in được mã lô {code}: cho phép 1 đến 20 ký tự A-Z 0-9 . / - (không dấu cách, không chữ thường)</translation>
+    </message>
+    <message>
+        <source>lot {lot}</source>
+        <translation type="unfinished">lô {lot}</translation>
+    </message>
+    <message>
+        <source>lot {lot} had its last day on {day}: it must not be used</source>
+        <translation type="unfinished">lô {lot} hết hạn ngày {day}: không được dùng</translation>
+    </message>
+    <message>
+        <source>lot {lot} is already in the record as another delivery ({component} from {supplier}, received {day}): leave the code empty to get a new one</source>
+        <translation type="unfinished">lô {lot} đã ghi cho lần giao khác ({component} từ {supplier}, nhận {day}): để trống mã để lấy mã mới</translation>
+    </message>
+    <message>
+        <source>lot {lot} is held</source>
+        <translation type="unfinished">lô {lot} bị giữ</translation>
+    </message>
+    <message>
         <source>lot {lot} is held: take it off and load another: {where}</source>
         <translation type="unfinished">lô {lot} bị giữ: bỏ ra và nạp lô khác: {where}</translation>
     </message>
     <message>
+        <source>lot {lot} is nearly empty</source>
+        <translation type="unfinished">lô {lot} gần hết</translation>
+    </message>
+    <message>
+        <source>lot {lot} is not in the record: receive it before the run</source>
+        <translation type="unfinished">lô {lot} chưa ghi: nhận trước khi mở đợt</translation>
+    </message>
+    <message>
+        <source>lot {lot} is not known: check the code</source>
+        <translation type="unfinished">không rõ lô {lot}: xem lại mã</translation>
+    </message>
+    <message>
         <source>lot {lot} is not known: receive it first</source>
         <translation type="unfinished">chưa biết lô {lot}: nhập kho trước</translation>
+    </message>
+    <message>
+        <source>lot {lot} is not on the line: on it are {lots}</source>
+        <translation type="unfinished">lô {lot} không ở trên dây chuyền: đang có {lots}</translation>
     </message>
     <message>
         <source>lot {lot} is on the line and on no label: take it off: {where}</source>
@@ -880,8 +1652,48 @@
         <translation type="unfinished">lô {lot} là {component}, {product} không có: được dùng {allowed}</translation>
     </message>
     <message>
+        <source>lot {lot} is {status}: it must not be used, call QA</source>
+        <translation type="unfinished">lô {lot} {status}: không được dùng, gọi QA</translation>
+    </message>
+    <message>
         <source>lot {lot} is {why}</source>
         <translation type="unfinished">lô {lot}: {why}</translation>
+    </message>
+    <message>
+        <source>lot {lot} of {supplier} was received already on {day}: load it, do not receive it again</source>
+        <translation type="unfinished">lô {lot} của {supplier} đã nhận ngày {day}: hãy nạp, đừng nhận lại</translation>
+    </message>
+    <message>
+        <source>lot {lot}: harvested {harvested} after it was received {received}</source>
+        <translation type="unfinished">lô {lot}: thu hoạch {harvested} sau khi nhận {received}</translation>
+    </message>
+    <message>
+        <source>lot {lot}: no person holds it; lots.toml says what it is</source>
+        <translation type="unfinished">lô {lot}: không ai giữ; lots.toml quy định</translation>
+    </message>
+    <message>
+        <source>lot {lot}: packed {packed} after it was received {received}</source>
+        <translation type="unfinished">lô {lot}: đóng gói {packed} sau khi nhận {received}</translation>
+    </message>
+    <message>
+        <source>lot {lot}: waste needs its mass: weigh it</source>
+        <translation type="unfinished">lô {lot}: phần bỏ cần khối lượng: hãy cân</translation>
+    </message>
+    <message>
+        <source>lot {lot}: {mass} came: give more than nothing, or no mass</source>
+        <translation type="unfinished">lô {lot}: đến {mass}: nhập lớn hơn không hoặc bỏ trống</translation>
+    </message>
+    <message>
+        <source>lot {lot}: {mass} is below nothing</source>
+        <translation type="unfinished">lô {lot}: {mass} nhỏ hơn không</translation>
+    </message>
+    <message>
+        <source>lot {lot}: {warmth} °C on arrival: allowed are {least} to {most} °C</source>
+        <translation type="unfinished">lô {lot}: {warmth} °C khi đến: cho phép {least} đến {most} °C</translation>
+    </message>
+    <message>
+        <source>lots changed while a bag was on the pan: lift it before the next change</source>
+        <translation type="unfinished">lô đã đổi khi còn túi trên đĩa: nhấc túi trước khi đổi tiếp</translation>
     </message>
     <message>
         <source>machine</source>
@@ -896,20 +1708,64 @@
         <translation type="unfinished">quản lý</translation>
     </message>
     <message>
+        <source>mean {mean}, s {spread}, {count} bags</source>
+        <translation type="unfinished">trung bình {mean}, s {spread}, {count} túi</translation>
+    </message>
+    <message>
         <source>metal detector</source>
         <translation type="unfinished">máy dò kim loại</translation>
+    </message>
+    <message>
+        <source>more</source>
+        <translation type="unfinished">nhiều hơn</translation>
     </message>
     <message>
         <source>move a lot on the line</source>
         <translation type="unfinished">chuyển lô trên dây chuyền</translation>
     </message>
     <message>
+        <source>near Max</source>
+        <translation type="unfinished">gần mức tối đa</translation>
+    </message>
+    <message>
+        <source>near the tare</source>
+        <translation type="unfinished">gần mức bì</translation>
+    </message>
+    <message>
+        <source>net</source>
+        <translation type="unfinished">tịnh</translation>
+    </message>
+    <message>
+        <source>never came out</source>
+        <translation type="unfinished">không ra</translation>
+    </message>
+    <message>
+        <source>never printed</source>
+        <translation type="unfinished">chưa in</translation>
+    </message>
+    <message>
         <source>no PIN or badge yet</source>
         <translation type="unfinished">chưa có PIN hoặc thẻ</translation>
     </message>
     <message>
+        <source>no bag is taken: {why}</source>
+        <translation type="unfinished">không nhận túi: {why}</translation>
+    </message>
+    <message>
         <source>no bag of this is a product</source>
         <translation type="unfinished">túi này không phải sản phẩm</translation>
+    </message>
+    <message>
+        <source>no bag of this run is labelled yet: pack one, then scan its label</source>
+        <translation type="unfinished">đợt này chưa có túi dán nhãn: đóng một túi rồi quét nhãn</translation>
+    </message>
+    <message>
+        <source>no copy</source>
+        <translation type="unfinished">không có bản sao</translation>
+    </message>
+    <message>
+        <source>no error at any load</source>
+        <translation type="unfinished">không sai ở tải nào</translation>
     </message>
     <message>
         <source>no label roll is in: scan one in at {where}</source>
@@ -918,6 +1774,14 @@
     <message>
         <source>no labels left: load a roll</source>
         <translation type="unfinished">hết nhãn: lắp cuộn mới</translation>
+    </message>
+    <message>
+        <source>no lot of {component} may be used on {day}</source>
+        <translation type="unfinished">không lô {component} nào dùng được ngày {day}</translation>
+    </message>
+    <message>
+        <source>no old product on line, pan or floor</source>
+        <translation type="unfinished">không còn hàng cũ trên dây chuyền, đĩa, sàn</translation>
     </message>
     <message>
         <source>no product</source>
@@ -932,12 +1796,24 @@
         <translation type="unfinished">có túi trên đĩa mà không có số</translation>
     </message>
     <message>
+        <source>no roll is in</source>
+        <translation type="unfinished">chưa có cuộn</translation>
+    </message>
+    <message>
         <source>no run is open</source>
         <translation type="unfinished">chưa mở đợt</translation>
     </message>
     <message>
         <source>no run is open: the lead starts one</source>
         <translation type="unfinished">chưa mở đợt: tổ trưởng mở đợt</translation>
+    </message>
+    <message>
+        <source>no scan differed: there is nothing to clear</source>
+        <translation type="unfinished">không có mã lệch: không cần xử lý</translation>
+    </message>
+    <message>
+        <source>no time service has kept the clock right for {time}</source>
+        <translation type="unfinished">{time} nay không có dịch vụ giờ chỉnh đồng hồ</translation>
     </message>
     <message>
         <source>nobody signed</source>
@@ -948,20 +1824,96 @@
         <translation type="unfinished">chưa ai được ký có PIN hoặc thẻ: station people pin</translation>
     </message>
     <message>
+        <source>nominal</source>
+        <translation type="unfinished">danh nghĩa</translation>
+    </message>
+    <message>
+        <source>none left on line</source>
+        <translation type="unfinished">không còn trên dây chuyền</translation>
+    </message>
+    <message>
+        <source>not clear yet: {point}</source>
+        <translation type="unfinished">chưa dọn xong: {point}</translation>
+    </message>
+    <message>
+        <source>not found: QA decides</source>
+        <translation type="unfinished">không thấy: QA quyết định</translation>
+    </message>
+    <message>
+        <source>not judged: {why}</source>
+        <translation type="unfinished">chưa đánh giá: {why}</translation>
+    </message>
+    <message>
         <source>not labelled: {reason}</source>
         <translation type="unfinished">không dán nhãn: {reason}</translation>
+    </message>
+    <message>
+        <source>not printed</source>
+        <translation type="unfinished">chưa in</translation>
+    </message>
+    <message>
+        <source>not weighed</source>
+        <translation type="unfinished">chưa cân</translation>
+    </message>
+    <message>
+        <source>not weighed in</source>
+        <translation type="unfinished">chưa cân khi nhập</translation>
     </message>
     <message>
         <source>not yet reviewed</source>
         <translation type="unfinished">chưa được duyệt</translation>
     </message>
     <message>
+        <source>not yet: {what}</source>
+        <translation type="unfinished">chưa: {what}</translation>
+    </message>
+    <message>
+        <source>nothing about the clock is open</source>
+        <translation type="unfinished">đồng hồ không có gì cần xử lý</translation>
+    </message>
+    <message>
+        <source>nothing on the pan</source>
+        <translation type="unfinished">đĩa cân trống</translation>
+    </message>
+    <message>
+        <source>of the last bag</source>
+        <translation type="unfinished">của túi cuối</translation>
+    </message>
+    <message>
         <source>of {count} bags</source>
         <translation type="unfinished">trên {count} túi</translation>
     </message>
     <message>
+        <source>old labels and film are off the line</source>
+        <translation type="unfinished">đã bỏ nhãn và màng cũ</translation>
+    </message>
+    <message>
+        <source>old lots are closed or returned</source>
+        <translation type="unfinished">lô cũ đã đóng hoặc trả</translation>
+    </message>
+    <message>
+        <source>on another pallet</source>
+        <translation type="unfinished">trên pallet khác</translation>
+    </message>
+    <message>
+        <source>on no label</source>
+        <translation type="unfinished">không trên nhãn</translation>
+    </message>
+    <message>
         <source>on the scale: {who}</source>
         <translation type="unfinished">người cân: {who}</translation>
+    </message>
+    <message>
+        <source>only a lead goes on after a mismatch</source>
+        <translation type="unfinished">chỉ tổ trưởng cho tiếp tục sau khi không khớp</translation>
+    </message>
+    <message>
+        <source>only where in doubt</source>
+        <translation type="unfinished">chỉ khi nghi ngờ</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation type="unfinished">còn mở</translation>
     </message>
     <message>
         <source>open order</source>
@@ -980,24 +1932,56 @@
         <translation type="unfinished">lý do khác</translation>
     </message>
     <message>
+        <source>out of bags</source>
+        <translation type="unfinished">lấy từ túi</translation>
+    </message>
+    <message>
         <source>over capacity: take the load off</source>
         <translation type="unfinished">quá tải: bỏ hàng ra</translation>
+    </message>
+    <message>
+        <source>packed</source>
+        <translation type="unfinished">đóng gói</translation>
     </message>
     <message>
         <source>packer</source>
         <translation type="unfinished">đóng gói</translation>
     </message>
     <message>
+        <source>pan, chute and tools are clean and dry</source>
+        <translation type="unfinished">đĩa, máng, dụng cụ sạch và khô</translation>
+    </message>
+    <message>
         <source>plan the check</source>
         <translation type="unfinished">chuẩn bị kiểm tra</translation>
+    </message>
+    <message>
+        <source>poor print</source>
+        <translation type="unfinished">in kém</translation>
     </message>
     <message>
         <source>print a label again</source>
         <translation type="unfinished">in lại nhãn</translation>
     </message>
     <message>
+        <source>print unreadable</source>
+        <translation type="unfinished">in không đọc được</translation>
+    </message>
+    <message>
         <source>product temperature</source>
         <translation type="unfinished">nhiệt độ sản phẩm</translation>
+    </message>
+    <message>
+        <source>product {product} cannot run on this scale: {why}</source>
+        <translation type="unfinished">sản phẩm {product} không chạy được trên cân này: {why}</translation>
+    </message>
+    <message>
+        <source>product {product} is at version {version} now, not {other}: choose it again</source>
+        <translation type="unfinished">sản phẩm {product} nay là bản {version}, không phải {other}: chọn lại</translation>
+    </message>
+    <message>
+        <source>product {product} is not known: choose one of {allowed}</source>
+        <translation type="unfinished">không rõ sản phẩm {product}: chọn một trong {allowed}</translation>
     </message>
     <message>
         <source>production day</source>
@@ -1014,6 +1998,10 @@
     <message>
         <source>qa</source>
         <translation type="unfinished">QA</translation>
+    </message>
+    <message>
+        <source>read</source>
+        <translation type="unfinished">đã đọc</translation>
     </message>
     <message>
         <source>receive a delivery</source>
@@ -1040,16 +2028,60 @@
         <translation type="unfinished">ghi kiểm tra không đạt</translation>
     </message>
     <message>
+        <source>recorded</source>
+        <translation type="unfinished">đã ghi</translation>
+    </message>
+    <message>
+        <source>recounted, stays open</source>
+        <translation type="unfinished">đếm lại, vẫn còn mở</translation>
+    </message>
+    <message>
+        <source>reference</source>
+        <translation type="unfinished">số tham chiếu</translation>
+    </message>
+    <message>
         <source>refuse a label</source>
         <translation type="unfinished">từ chối nhãn</translation>
+    </message>
+    <message>
+        <source>refused: {why}</source>
+        <translation type="unfinished">bị từ chối: {why}</translation>
     </message>
     <message>
         <source>release what is held</source>
         <translation type="unfinished">giải phóng hàng bị giữ</translation>
     </message>
     <message>
+        <source>released</source>
+        <translation type="unfinished">đã giải phóng</translation>
+    </message>
+    <message>
+        <source>released at the line by QA</source>
+        <translation type="unfinished">QA giải phóng tại dây chuyền</translation>
+    </message>
+    <message>
+        <source>released before the step</source>
+        <translation type="unfinished">giải phóng phần trước bước nhảy</translation>
+    </message>
+    <message>
+        <source>returned</source>
+        <translation type="unfinished">đã trả lại</translation>
+    </message>
+    <message>
+        <source>returned {count}</source>
+        <translation type="unfinished">trả lại {count}</translation>
+    </message>
+    <message>
         <source>review and sign a day</source>
         <translation type="unfinished">xem và ký một ngày</translation>
+    </message>
+    <message>
+        <source>rework</source>
+        <translation type="unfinished">làm lại</translation>
+    </message>
+    <message>
+        <source>rework of {lot} was packed {time} ago: it may go back on the line for {most}</source>
+        <translation type="unfinished">hàng làm lại của {lot} đóng cách đây {time}: được đưa lại trong {most}</translation>
     </message>
     <message>
         <source>ribbon or ink is missing: put it in</source>
@@ -1058,6 +2090,14 @@
     <message>
         <source>ribbon or ink is used up: change it</source>
         <translation type="unfinished">hết ruy băng hoặc mực: thay mới</translation>
+    </message>
+    <message>
+        <source>roll {roll}</source>
+        <translation type="unfinished">cuộn {roll}</translation>
+    </message>
+    <message>
+        <source>roll {roll} is in: take it out first</source>
+        <translation type="unfinished">cuộn {roll} đang lắp: tháo ra trước</translation>
     </message>
     <message>
         <source>room temperature</source>
@@ -1074,6 +2114,14 @@
     <message>
         <source>run of {product} open, blend lot {lot}</source>
         <translation type="unfinished">đã mở đợt {product}, lô trộn {lot}</translation>
+    </message>
+    <message>
+        <source>run reconciled</source>
+        <translation type="unfinished">đã đối chiếu đợt</translation>
+    </message>
+    <message>
+        <source>samples {count}</source>
+        <translation type="unfinished">mẫu {count}</translation>
     </message>
     <message>
         <source>say that an alarm is seen</source>
@@ -1120,6 +2168,14 @@
         <translation type="unfinished">quét nhãn</translation>
     </message>
     <message>
+        <source>scan a lot</source>
+        <translation type="unfinished">quét lô</translation>
+    </message>
+    <message>
+        <source>scan a lot, or touch one</source>
+        <translation type="unfinished">quét lô, hoặc chạm một lô</translation>
+    </message>
+    <message>
         <source>scan of a label</source>
         <translation type="unfinished">quét nhãn</translation>
     </message>
@@ -1128,8 +2184,28 @@
         <translation type="unfinished">quét hoặc gõ mã lô rồi Enter</translation>
     </message>
     <message>
+        <source>scan or type the film lot</source>
+        <translation type="unfinished">quét hoặc gõ lô màng</translation>
+    </message>
+    <message>
+        <source>scan the case label</source>
+        <translation type="unfinished">quét nhãn thùng</translation>
+    </message>
+    <message>
+        <source>scan the label</source>
+        <translation type="unfinished">quét nhãn</translation>
+    </message>
+    <message>
+        <source>scan the label, or type its serial</source>
+        <translation type="unfinished">quét nhãn, hoặc gõ số</translation>
+    </message>
+    <message>
         <source>scan the last label</source>
         <translation type="unfinished">quét nhãn cuối</translation>
+    </message>
+    <message>
+        <source>scan the roll, then Enter</source>
+        <translation type="unfinished">quét cuộn, rồi Enter</translation>
     </message>
     <message>
         <source>scan the {what}: {where}</source>
@@ -1140,6 +2216,14 @@
         <translation type="unfinished">mối hàn</translation>
     </message>
     <message>
+        <source>seen on its bag</source>
+        <translation type="unfinished">thấy trên túi</translation>
+    </message>
+    <message>
+        <source>serial</source>
+        <translation type="unfinished">số túi</translation>
+    </message>
+    <message>
         <source>service</source>
         <translation type="unfinished">bảo trì</translation>
     </message>
@@ -1148,12 +2232,20 @@
         <translation type="unfinished">để riêng</translation>
     </message>
     <message>
+        <source>set on purpose</source>
+        <translation type="unfinished">chỉnh có chủ ý</translation>
+    </message>
+    <message>
         <source>set people, PINs and badges</source>
         <translation type="unfinished">đặt người, PIN và thẻ</translation>
     </message>
     <message>
         <source>setting aside: {reason}</source>
         <translation type="unfinished">đang để riêng: {reason}</translation>
+    </message>
+    <message>
+        <source>setting bag {serial} aside needs a reason: choose one</source>
+        <translation type="unfinished">để riêng túi {serial} cần lý do: hãy chọn</translation>
     </message>
     <message>
         <source>shelve an alarm</source>
@@ -1172,6 +2264,10 @@
         <translation type="unfinished">ký chuyển đợt</translation>
     </message>
     <message>
+        <source>signed with a difference</source>
+        <translation type="unfinished">ký với chênh lệch</translation>
+    </message>
+    <message>
         <source>since {time}</source>
         <translation type="unfinished">từ {time}</translation>
     </message>
@@ -1182,6 +2278,22 @@
     <message>
         <source>software</source>
         <translation type="unfinished">phần mềm</translation>
+    </message>
+    <message>
+        <source>solid: {error} from the first bag on, dashed: growing</source>
+        <translation type="unfinished">nét liền: {error} từ túi đầu, nét đứt: tăng dần</translation>
+    </message>
+    <message>
+        <source>solid: {error} from the first bag on, dashed: growing, step: as dated</source>
+        <translation type="unfinished">nét liền: {error} từ túi đầu, nét đứt: tăng dần, bước nhảy: có giờ</translation>
+    </message>
+    <message>
+        <source>spoiled ones not counted</source>
+        <translation type="unfinished">chưa đếm nhãn hỏng</translation>
+    </message>
+    <message>
+        <source>spoiled {count}</source>
+        <translation type="unfinished">hỏng {count}</translation>
     </message>
     <message>
         <source>start a run</source>
@@ -1196,6 +2308,18 @@
         <translation type="unfinished">túi lưu kho</translation>
     </message>
     <message>
+        <source>stuck on askew</source>
+        <translation type="unfinished">dán lệch</translation>
+    </message>
+    <message>
+        <source>study of its film lot: {study}</source>
+        <translation type="unfinished">khảo sát lô màng: {study}</translation>
+    </message>
+    <message>
+        <source>take it off the line</source>
+        <translation type="unfinished">bỏ khỏi dây chuyền</translation>
+    </message>
+    <message>
         <source>take it off: {where}</source>
         <translation type="unfinished">bỏ ra: {where}</translation>
     </message>
@@ -1206,6 +2330,18 @@
     <message>
         <source>take the lot off and load another</source>
         <translation type="unfinished">bỏ lô ra và nạp lô khác</translation>
+    </message>
+    <message>
+        <source>take the old lot off and load the next in one step, or end the run</source>
+        <translation type="unfinished">bỏ lô cũ và nạp lô mới cùng lúc, hoặc kết thúc đợt</translation>
+    </message>
+    <message>
+        <source>taken apart</source>
+        <translation type="unfinished">đã tháo rời</translation>
+    </message>
+    <message>
+        <source>taken by QA</source>
+        <translation type="unfinished">QA lấy mẫu</translation>
     </message>
     <message>
         <source>tare</source>
@@ -1224,6 +2360,14 @@
         <translation type="unfinished">phần mười</translation>
     </message>
     <message>
+        <source>the bag on the pan may hold lot {lot}, which is held: set it aside and lift it, then change the lot</source>
+        <translation type="unfinished">túi trên đĩa có thể chứa lô {lot} bị giữ: để riêng và nhấc ra, rồi đổi lô</translation>
+    </message>
+    <message>
+        <source>the bags scatter too much for a mean tare ({study}): use other bags</source>
+        <translation type="unfinished">túi chênh nhau quá để lấy bì trung bình ({study}): dùng túi khác</translation>
+    </message>
+    <message>
         <source>the centre is not reached</source>
         <translation type="unfinished">không nối được trung tâm</translation>
     </message>
@@ -1240,8 +2384,48 @@
         <translation type="unfinished">quá hạn kiểm tra {what}: {where}</translation>
     </message>
     <message>
+        <source>the clock is {time} behind the newest entry of the record</source>
+        <translation type="unfinished">đồng hồ chậm {time} so với mục ghi mới nhất</translation>
+    </message>
+    <message>
+        <source>the clock jumped {way} by {time}</source>
+        <translation type="unfinished">đồng hồ nhảy {way} {time}</translation>
+    </message>
+    <message>
+        <source>the clock jumped {way} by {time}, to another day</source>
+        <translation type="unfinished">đồng hồ nhảy {way} {time}, sang ngày khác</translation>
+    </message>
+    <message>
+        <source>the clock was set between the checks: the bags have no sure order in time</source>
+        <translation type="unfinished">đồng hồ bị chỉnh giữa hai lần kiểm tra: thứ tự túi không chắc</translation>
+    </message>
+    <message>
+        <source>the code holds a character that no code of ours has</source>
+        <translation type="unfinished">mã có ký tự không mã nào của ta có</translation>
+    </message>
+    <message>
+        <source>the code presses keys that are no text</source>
+        <translation type="unfinished">mã bấm phím không phải chữ</translation>
+    </message>
+    <message>
+        <source>the disk cannot be asked: {why}</source>
+        <translation type="unfinished">không hỏi được ổ đĩa: {why}</translation>
+    </message>
+    <message>
         <source>the disk is full: free some space, then print again</source>
         <translation type="unfinished">đĩa đầy: giải phóng chỗ rồi in lại</translation>
+    </message>
+    <message>
+        <source>the disk is nearly full: free {more} on it, then packing goes on by itself</source>
+        <translation type="unfinished">ổ đĩa gần đầy: giải phóng {more}, rồi tự đóng gói tiếp</translation>
+    </message>
+    <message>
+        <source>the disk is {percent} % full, {free} free: take old files off it, or call maintenance</source>
+        <translation type="unfinished">ổ đĩa đầy {percent} %, còn {free}: xóa tệp cũ hoặc gọi bảo trì</translation>
+    </message>
+    <message>
+        <source>the disk is {percent} % full, {free} free: {why}</source>
+        <translation type="unfinished">ổ đĩa đầy {percent} %, còn {free}: {why}</translation>
     </message>
     <message>
         <source>the empty bag of {mass} does not fit its {what}: weigh another: {where}</source>
@@ -1260,12 +2444,32 @@
         <translation type="unfinished">mất thư mục nhãn: tạo lại {folder}</translation>
     </message>
     <message>
+        <source>the label of bag {serial} is {state}, so it was printed: destroy it first</source>
+        <translation type="unfinished">nhãn của túi {serial} là {state}, tức đã in: hủy trước</translation>
+    </message>
+    <message>
+        <source>the label of bag {serial} is {state}: nothing to answer</source>
+        <translation type="unfinished">nhãn của túi {serial} là {state}: không cần trả lời</translation>
+    </message>
+    <message>
+        <source>the label of bag {serial} is {state}: only one that is {states} is printed again</source>
+        <translation type="unfinished">nhãn của túi {serial} là {state}: chỉ in lại khi {states}</translation>
+    </message>
+    <message>
+        <source>the label of bag {serial} is {state}: {fate}</source>
+        <translation type="unfinished">nhãn của túi {serial} là {state}: {fate}</translation>
+    </message>
+    <message>
         <source>the label roll ends soon</source>
         <translation type="unfinished">cuộn nhãn sắp hết</translation>
     </message>
     <message>
         <source>the label was refused ({why}): end the run, or approve it at {where}</source>
         <translation type="unfinished">nhãn bị từ chối ({why}): đóng đợt hoặc duyệt ở {where}</translation>
+    </message>
+    <message>
+        <source>the line does not stand</source>
+        <translation type="unfinished">dây chuyền không dừng</translation>
     </message>
     <message>
         <source>the line stands, {reason}: RUN, then CHANGE (F8) to go on</source>
@@ -1276,8 +2480,32 @@
         <translation type="unfinished">dây chuyền đã dừng</translation>
     </message>
     <message>
+        <source>the machine slept for {time}</source>
+        <translation type="unfinished">máy ngủ {time}</translation>
+    </message>
+    <message>
         <source>the mean is below nominal</source>
         <translation type="unfinished">trung bình dưới danh định</translation>
+    </message>
+    <message>
+        <source>the new film or roll is the right one</source>
+        <translation type="unfinished">màng hoặc cuộn mới đúng loại</translation>
+    </message>
+    <message>
+        <source>the newest entry of the record is {time} old</source>
+        <translation type="unfinished">mục ghi mới nhất đã {time}</translation>
+    </message>
+    <message>
+        <source>the offset from UTC changed by {time}, as daylight saving does</source>
+        <translation type="unfinished">độ lệch UTC đổi {time}, như giờ mùa hè</translation>
+    </message>
+    <message>
+        <source>the oldest entry has waited for more than 30 minutes</source>
+        <translation type="unfinished">mục ghi cũ nhất đã chờ hơn 30 phút</translation>
+    </message>
+    <message>
+        <source>the pan is clean, dry and at zero</source>
+        <translation type="unfinished">đĩa sạch, khô và về không</translation>
     </message>
     <message>
         <source>the pan must be empty before the next bag counts</source>
@@ -1316,6 +2544,10 @@
         <translation type="unfinished">không tới được máy in: bật lên, kiểm tra dây</translation>
     </message>
     <message>
+        <source>the record's log takes {size}: another program has been reading the record for long, close it</source>
+        <translation type="unfinished">nhật ký ghi chiếm {size}: chương trình khác đọc quá lâu, hãy đóng</translation>
+    </message>
+    <message>
         <source>the run begins with a check of the scale: {where}</source>
         <translation type="unfinished">đợt bắt đầu bằng kiểm tra cân: {where}</translation>
     </message>
@@ -1328,12 +2560,28 @@
         <translation type="unfinished">đợt bắt đầu bằng nhãn đầu</translation>
     </message>
     <message>
+        <source>the scale failed its check</source>
+        <translation type="unfinished">cân không đạt kiểm tra</translation>
+    </message>
+    <message>
         <source>the scale failed its check: adjust it, then check it as left: {where}</source>
         <translation type="unfinished">cân không đạt kiểm tra: chỉnh rồi kiểm tra lại: {where}</translation>
     </message>
     <message>
         <source>the scale is silent: check its cable and power</source>
         <translation type="unfinished">cân không gửi số: kiểm tra dây và nguồn điện</translation>
+    </message>
+    <message>
+        <source>the scale read high at some loads and low at others</source>
+        <translation type="unfinished">cân đọc cao ở vài tải và thấp ở tải khác</translation>
+    </message>
+    <message>
+        <source>the scale read high: packs may be short</source>
+        <translation type="unfinished">cân đọc cao: túi có thể thiếu</translation>
+    </message>
+    <message>
+        <source>the scale read low: product was given away</source>
+        <translation type="unfinished">cân đọc thấp: đã cho dư sản phẩm</translation>
     </message>
     <message>
         <source>the scale shows a net weight: clear its tare, the station subtracts the bag itself</source>
@@ -1348,12 +2596,48 @@
         <translation type="unfinished">quá hạn quét nhãn: {where}</translation>
     </message>
     <message>
+        <source>the scan of label {serial} did not match</source>
+        <translation type="unfinished">mã quét của nhãn {serial} không khớp</translation>
+    </message>
+    <message>
         <source>the scan of label {serial} does not match: the lead clears it at {where}</source>
         <translation type="unfinished">mã quét của nhãn {serial} không khớp: tổ trưởng xử lý ở {where}</translation>
     </message>
     <message>
+        <source>the station ended before the label's fate was recorded</source>
+        <translation type="unfinished">trạm dừng trước khi ghi nhãn đi đâu</translation>
+    </message>
+    <message>
+        <source>the station has a fault ({what}): call maintenance</source>
+        <translation type="unfinished">trạm bị lỗi ({what}): gọi bảo trì</translation>
+    </message>
+    <message>
         <source>the station is behind the scale: lift the bag off and wait</source>
         <translation type="unfinished">trạm xử lý chậm hơn cân: nhấc túi ra và chờ</translation>
+    </message>
+    <message>
+        <source>the station stood for long</source>
+        <translation type="unfinished">trạm đã dừng lâu</translation>
+    </message>
+    <message>
+        <source>the store is closed</source>
+        <translation type="unfinished">sổ ghi đã đóng</translation>
+    </message>
+    <message>
+        <source>the study has {study}, more than the tare {tare} taken off: raise the tare of {bag}</source>
+        <translation type="unfinished">khảo sát cho {study}, hơn bì đã trừ {tare}: tăng bì của {bag}</translation>
+    </message>
+    <message>
+        <source>the year {year} is not believed</source>
+        <translation type="unfinished">năm {year} không đáng tin</translation>
+    </message>
+    <message>
+        <source>there is no run before: nothing is to be counted</source>
+        <translation type="unfinished">không có đợt trước: không cần đếm</translation>
+    </message>
+    <message>
+        <source>there is room again: {free} free</source>
+        <translation type="unfinished">đã có chỗ trở lại: còn {free}</translation>
     </message>
     <message>
         <source>this PIN is not right</source>
@@ -1376,6 +2660,18 @@
         <translation type="unfinished">túi này chưa được ghi và không có nhãn: {why}</translation>
     </message>
     <message>
+        <source>this cannot be shelved, {what}: {answer}</source>
+        <translation type="unfinished">không hoãn được, {what}: {answer}</translation>
+    </message>
+    <message>
+        <source>this one is destroyed</source>
+        <translation type="unfinished">nhãn này đã hủy</translation>
+    </message>
+    <message>
+        <source>time</source>
+        <translation type="unfinished">giờ</translation>
+    </message>
+    <message>
         <source>too many wrong PINs: wait {time}</source>
         <translation type="unfinished">sai PIN quá nhiều lần: chờ {time}</translation>
     </message>
@@ -1384,16 +2680,48 @@
         <translation type="unfinished">sai thẻ quá nhiều lần: chờ {time}</translation>
     </message>
     <message>
+        <source>torn or creased</source>
+        <translation type="unfinished">rách hoặc nhăn</translation>
+    </message>
+    <message>
+        <source>torn up, seen by me</source>
+        <translation type="unfinished">tôi thấy đã xé</translation>
+    </message>
+    <message>
         <source>touch an alarm first</source>
         <translation type="unfinished">chạm một cảnh báo trước</translation>
+    </message>
+    <message>
+        <source>touch and key in all three counts first</source>
+        <translation type="unfinished">chạm và nhập đủ ba số đếm trước</translation>
+    </message>
+    <message>
+        <source>touch to change</source>
+        <translation type="unfinished">chạm để đổi</translation>
     </message>
     <message>
         <source>touch who you are first</source>
         <translation type="unfinished">chạm tên mình trước</translation>
     </message>
     <message>
+        <source>two people sign</source>
+        <translation type="unfinished">hai người ký</translation>
+    </message>
+    <message>
+        <source>typed below</source>
+        <translation type="unfinished">gõ bên dưới</translation>
+    </message>
+    <message>
         <source>upper</source>
         <translation type="unfinished">tối đa</translation>
+    </message>
+    <message>
+        <source>used to set the printer up</source>
+        <translation type="unfinished">dùng để chỉnh máy in</translation>
+    </message>
+    <message>
+        <source>wait until the scale shows a steady weight</source>
+        <translation type="unfinished">chờ cân hiện số ổn định</translation>
     </message>
     <message>
         <source>waiting for QA</source>
@@ -1408,24 +2736,100 @@
         <translation type="unfinished">ấm hoặc hư hỏng</translation>
     </message>
     <message>
+        <source>was wrong, is set right</source>
+        <translation type="unfinished">đã sai, nay chỉnh đúng</translation>
+    </message>
+    <message>
         <source>wash record</source>
         <translation type="unfinished">sổ rửa</translation>
+    </message>
+    <message>
+        <source>washed where allergens change</source>
+        <translation type="unfinished">rửa khi đổi chất gây dị ứng</translation>
+    </message>
+    <message>
+        <source>wasted</source>
+        <translation type="unfinished">đã bỏ</translation>
     </message>
     <message>
         <source>weigh an empty bag within {count} bags</source>
         <translation type="unfinished">cân túi rỗng trong {count} túi</translation>
     </message>
     <message>
+        <source>weigh it</source>
+        <translation type="unfinished">cân nó</translation>
+    </message>
+    <message>
+        <source>weigh the rest</source>
+        <translation type="unfinished">cân phần còn</translation>
+    </message>
+    <message>
+        <source>weighed again</source>
+        <translation type="unfinished">đã cân lại</translation>
+    </message>
+    <message>
+        <source>which label?</source>
+        <translation type="unfinished">nhãn nào?</translation>
+    </message>
+    <message>
+        <source>who says so? Touch WHO and choose your name</source>
+        <translation type="unfinished">ai xác nhận? Chạm AI rồi chọn tên</translation>
+    </message>
+    <message>
+        <source>whole</source>
+        <translation type="unfinished">hết</translation>
+    </message>
+    <message>
+        <source>whole error</source>
+        <translation type="unfinished">toàn bộ sai số</translation>
+    </message>
+    <message>
+        <source>why: scan or type the reason</source>
+        <translation type="unfinished">lý do: quét hoặc gõ</translation>
+    </message>
+    <message>
         <source>wipe the pan, then zero the scale</source>
         <translation type="unfinished">lau đĩa rồi về số không</translation>
+    </message>
+    <message>
+        <source>within both bounds</source>
+        <translation type="unfinished">trong cả hai giới hạn</translation>
     </message>
     <message>
         <source>work at this screen</source>
         <translation type="unfinished">làm việc ở màn hình này</translation>
     </message>
     <message>
+        <source>wrong date</source>
+        <translation type="unfinished">sai ngày</translation>
+    </message>
+    <message>
+        <source>wrong lots</source>
+        <translation type="unfinished">sai lô</translation>
+    </message>
+    <message>
+        <source>wrong roll taken out</source>
+        <translation type="unfinished">đã bỏ cuộn sai</translation>
+    </message>
+    <message>
+        <source>wrong text</source>
+        <translation type="unfinished">sai chữ</translation>
+    </message>
+    <message>
         <source>wrong weight</source>
         <translation type="unfinished">sai cân</translation>
+    </message>
+    <message>
+        <source>{case}: mean {mean}, {count} below T1: FAILS</source>
+        <translation type="unfinished">{case}: trung bình {mean}, {count} dưới T1: KHÔNG ĐẠT</translation>
+    </message>
+    <message>
+        <source>{case}: mean {mean}, {count} below T1: passes</source>
+        <translation type="unfinished">{case}: trung bình {mean}, {count} dưới T1: đạt</translation>
+    </message>
+    <message>
+        <source>{code} is not known: receive it first</source>
+        <translation type="unfinished">không rõ {code}: nhận hàng trước</translation>
     </message>
     <message>
         <source>{count} bags</source>
@@ -1440,8 +2844,44 @@
         <translation type="unfinished">đã đóng {count} túi: tổ trưởng đóng đợt</translation>
     </message>
     <message>
+        <source>{count} bags from {begin} to {end} are held: {why}.</source>
+        <translation type="unfinished">{count} túi từ {begin} đến {end} bị giữ: {why}.</translation>
+    </message>
+    <message>
+        <source>{count} bags weigh less than {mass} in the mean</source>
+        <translation type="unfinished">{count} túi có trung bình dưới {mass}</translation>
+    </message>
+    <message>
+        <source>{count} bags {more} than recorded: count again, or say why</source>
+        <translation type="unfinished">{count} túi {more} so với đã ghi: đếm lại, hoặc nêu lý do</translation>
+    </message>
+    <message>
+        <source>{count} characters, allowed are {least} to {most}</source>
+        <translation type="unfinished">{count} ký tự, cho phép {least} đến {most}</translation>
+    </message>
+    <message>
+        <source>{count} characters, at most {most}</source>
+        <translation type="unfinished">{count} ký tự, tối đa {most}</translation>
+    </message>
+    <message>
+        <source>{count} issued, {used} used so far</source>
+        <translation type="unfinished">cấp {count}, đã dùng {used}</translation>
+    </message>
+    <message>
         <source>{count} labels in doubt, first {serial}: answer in {where}</source>
         <translation type="unfinished">{count} nhãn chưa chắc chắn, đầu tiên {serial}: trả lời ở {where}</translation>
+    </message>
+    <message>
+        <source>{count} labels to answer for: look at each bag</source>
+        <translation type="unfinished">{count} nhãn cần trả lời: xem từng túi</translation>
+    </message>
+    <message>
+        <source>{count} minutes</source>
+        <translation type="unfinished">{count} phút</translation>
+    </message>
+    <message>
+        <source>{count} more windows wait.</source>
+        <translation type="unfinished">Còn {count} khoảng nữa chờ.</translation>
     </message>
     <message>
         <source>{count} set aside</source>
@@ -1450,6 +2890,78 @@
     <message>
         <source>{count} suspect bags are held: QA or the lead decides: {where}</source>
         <translation type="unfinished">{count} túi nghi ngờ bị giữ: QA hoặc tổ trưởng quyết định: {where}</translation>
+    </message>
+    <message>
+        <source>{digits} is no day: give day and month, like 2411 for 24 November</source>
+        <translation type="unfinished">{digits} không phải ngày: nhập ngày và tháng, như 2411 là 24 tháng 11</translation>
+    </message>
+    <message>
+        <source>{error}, beyond {limit}</source>
+        <translation type="unfinished">{error}, vượt {limit}</translation>
+    </message>
+    <message>
+        <source>{error}, may be {limit}</source>
+        <translation type="unfinished">{error}, cho phép {limit}</translation>
+    </message>
+    <message>
+        <source>{first}, and {count} more</source>
+        <translation type="unfinished">{first}, và {count} mục nữa</translation>
+    </message>
+    <message>
+        <source>{mass} DOES NOT FIT ({against})</source>
+        <translation type="unfinished">{mass} KHÔNG KHỚP ({against})</translation>
+    </message>
+    <message>
+        <source>{mass} FITS ({against})</source>
+        <translation type="unfinished">{mass} KHỚP ({against})</translation>
+    </message>
+    <message>
+        <source>{name} stands for {first} and for {second}: look at the case and keep one</source>
+        <translation type="unfinished">{name} là {first} và cả {second}: xem thùng và giữ một</translation>
+    </message>
+    <message>
+        <source>{number} failed</source>
+        <translation type="unfinished">{number} không đạt</translation>
+    </message>
+    <message>
+        <source>{number} held</source>
+        <translation type="unfinished">giữ từ {number}</translation>
+    </message>
+    <message>
+        <source>{number} missing</source>
+        <translation type="unfinished">thiếu {number}</translation>
+    </message>
+    <message>
+        <source>{number} of {whole}</source>
+        <translation type="unfinished">{number} / {whole}</translation>
+    </message>
+    <message>
+        <source>{number} too many</source>
+        <translation type="unfinished">thừa {number}</translation>
+    </message>
+    <message>
+        <source>{product}, version {version}</source>
+        <translation type="unfinished">{product}, bản {version}</translation>
+    </message>
+    <message>
+        <source>{product}, weighed {time}</source>
+        <translation type="unfinished">{product}, cân lúc {time}</translation>
+    </message>
+    <message>
+        <source>{product}: {mass} kg net</source>
+        <translation type="unfinished">{product}: {mass} kg tịnh</translation>
+    </message>
+    <message>
+        <source>{serial} must say</source>
+        <translation type="unfinished">{serial} phải ghi</translation>
+    </message>
+    <message>
+        <source>{serial}: as recorded</source>
+        <translation type="unfinished">{serial}: đúng như đã ghi</translation>
+    </message>
+    <message>
+        <source>{what} failed its check</source>
+        <translation type="unfinished">{what} không đạt kiểm tra</translation>
     </message>
     <message>
         <source>{what} failed its check: put it right, then check it again: {where}</source>
@@ -1474,6 +2986,18 @@
     <message>
         <source>{who} did not sign: to {act}, a PIN or badge is needed</source>
         <translation type="unfinished">{who} chưa ký: để {act}, cần PIN hoặc thẻ</translation>
+    </message>
+    <message>
+        <source>{who} does not lead: the lead signs first</source>
+        <translation type="unfinished">{who} không phải tổ trưởng: tổ trưởng ký trước</translation>
+    </message>
+    <message>
+        <source>{who} has no PIN: the manager sets one, station people pin {id}</source>
+        <translation type="unfinished">{who} chưa có PIN: quản lý đặt, station people pin {id}</translation>
+    </message>
+    <message>
+        <source>{who} is nobody in people.toml</source>
+        <translation type="unfinished">{who} không có trong people.toml</translation>
     </message>
     <message>
         <source>{who} may not sign here</source>

@@ -28,6 +28,18 @@
         <translation type="unfinished">警报</translation>
     </message>
     <message>
+        <source>APPROVE</source>
+        <translation type="unfinished">批准</translation>
+    </message>
+    <message>
+        <source>An open run keeps the dates it was opened with.</source>
+        <translation type="unfinished">已开始的生产保留开始时的日期。</translation>
+    </message>
+    <message>
+        <source>Arrived at</source>
+        <translation type="unfinished">到货温度</translation>
+    </message>
+    <message>
         <source>BACK</source>
         <translation type="unfinished">返回</translation>
     </message>
@@ -52,6 +64,10 @@
         <translation type="unfinished">最佳食用日期</translation>
     </message>
     <message>
+        <source>Best before {day}</source>
+        <translation type="unfinished">最佳食用日期 {day}</translation>
+    </message>
+    <message>
         <source>CALL LEAD</source>
         <translation type="unfinished">叫班长</translation>
     </message>
@@ -64,6 +80,10 @@
         <translation type="unfinished">更换，时钟</translation>
     </message>
     <message>
+        <source>CHECK THE SCALE</source>
+        <translation type="unfinished">检查秤</translation>
+    </message>
+    <message>
         <source>CHECKS</source>
         <translation type="unfinished">检查</translation>
     </message>
@@ -72,8 +92,16 @@
         <translation type="unfinished">清除</translation>
     </message>
     <message>
-        <source>CO2</source>
-        <translation type="unfinished">CO2</translation>
+        <source>CLEAR LINE</source>
+        <translation type="unfinished">清线</translation>
+    </message>
+    <message>
+        <source>CLOCK</source>
+        <translation type="unfinished">时钟</translation>
+    </message>
+    <message>
+        <source>COUNT</source>
+        <translation type="unfinished">清点</translation>
     </message>
     <message>
         <source>COUNTED</source>
@@ -84,12 +112,28 @@
         <translation type="unfinished">切割日</translation>
     </message>
     <message>
+        <source>Came</source>
+        <translation type="unfinished">到货</translation>
+    </message>
+    <message>
+        <source>Checked {stage}. Bags wait meanwhile.</source>
+        <translation type="unfinished">检查：{stage}。期间袋子等待。</translation>
+    </message>
+    <message>
         <source>DECIDE</source>
         <translation type="unfinished">决定</translation>
     </message>
     <message>
+        <source>DESTROYED</source>
+        <translation type="unfinished">已销毁</translation>
+    </message>
+    <message>
         <source>DO NOT SIGN</source>
         <translation type="unfinished">不签名</translation>
+    </message>
+    <message>
+        <source>DOUBT</source>
+        <translation type="unfinished">存疑</translation>
     </message>
     <message>
         <source>DRAW</source>
@@ -100,7 +144,23 @@
         <translation type="unfinished">倒掉</translation>
     </message>
     <message>
+        <source>Due at {time}.</source>
+        <translation type="unfinished">应于 {time} 进行。</translation>
+    </message>
+    <message>
+        <source>EMPTY</source>
+        <translation type="unfinished">空</translation>
+    </message>
+    <message>
+        <source>EMPTY BAG</source>
+        <translation type="unfinished">空袋</translation>
+    </message>
+    <message>
         <source>EMPTY PAN</source>
+        <translation type="unfinished">清空秤盘</translation>
+    </message>
+    <message>
+        <source>EMPTY THE PAN</source>
         <translation type="unfinished">清空秤盘</translation>
     </message>
     <message>
@@ -116,12 +176,24 @@
         <translation type="unfinished">录入</translation>
     </message>
     <message>
+        <source>FAILS</source>
+        <translation type="unfinished">不合格</translation>
+    </message>
+    <message>
         <source>FILTER</source>
         <translation type="unfinished">筛选</translation>
     </message>
     <message>
+        <source>FINISHING</source>
+        <translation type="unfinished">快用完</translation>
+    </message>
+    <message>
         <source>FIRST-OFF</source>
         <translation type="unfinished">首件</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation type="unfinished">来自</translation>
     </message>
     <message>
         <source>GIVE UP</source>
@@ -132,12 +204,20 @@
         <translation type="unfinished">继续</translation>
     </message>
     <message>
+        <source>Given up: nothing is recorded.</source>
+        <translation type="unfinished">已放弃：没有记录。</translation>
+    </message>
+    <message>
         <source>Good bags: {count} of {order}, set aside: {aside}</source>
         <translation type="unfinished">合格袋数：{count} / {order}，另放：{aside}</translation>
     </message>
     <message>
         <source>Good bags: {count}, set aside: {aside}</source>
         <translation type="unfinished">合格袋数：{count}，另放：{aside}</translation>
+    </message>
+    <message>
+        <source>HELD</source>
+        <translation type="unfinished">已扣留</translation>
     </message>
     <message>
         <source>HOLD</source>
@@ -152,8 +232,20 @@
         <translation type="unfinished">继续扣留</translation>
     </message>
     <message>
+        <source>HOLDS</source>
+        <translation type="unfinished">合格</translation>
+    </message>
+    <message>
         <source>I HAVE SEEN IT</source>
         <translation type="unfinished">我已看到</translation>
+    </message>
+    <message>
+        <source>I see it there</source>
+        <translation type="unfinished">我看到在袋上</translation>
+    </message>
+    <message>
+        <source>Issued − used − spoiled − samples − returned</source>
+        <translation type="unfinished">领出 − 用 − 坏 − 样 − 退</translation>
     </message>
     <message>
         <source>KEEP</source>
@@ -172,6 +264,10 @@
         <translation type="unfinished">语言</translation>
     </message>
     <message>
+        <source>LAST</source>
+        <translation type="unfinished">最后一张</translation>
+    </message>
+    <message>
         <source>LEAD</source>
         <translation type="unfinished">班长</translation>
     </message>
@@ -180,12 +276,28 @@
         <translation type="unfinished">取走袋子</translation>
     </message>
     <message>
+        <source>LIFT THE BAG OFF</source>
+        <translation type="unfinished">拿开袋子</translation>
+    </message>
+    <message>
+        <source>LIFT THE WEIGHTS OFF</source>
+        <translation type="unfinished">拿开重块</translation>
+    </message>
+    <message>
         <source>LINE</source>
         <translation type="unfinished">生产线</translation>
     </message>
     <message>
+        <source>LOAD</source>
+        <translation type="unfinished">装上</translation>
+    </message>
+    <message>
         <source>LOAD AGAIN</source>
         <translation type="unfinished">重新加载</translation>
+    </message>
+    <message>
+        <source>LOAD CLEAN</source>
+        <translation type="unfinished">清空后装</translation>
     </message>
     <message>
         <source>LOOK UP</source>
@@ -220,8 +332,48 @@
         <translation type="unfinished">班长 {who}，称重 {person}</translation>
     </message>
     <message>
+        <source>Line stands: {reason}. Look, then touch</source>
+        <translation type="unfinished">生产线停：{reason}。看过再点</translation>
+    </message>
+    <message>
+        <source>Look, then touch</source>
+        <translation type="unfinished">看过再点</translation>
+    </message>
+    <message>
+        <source>Looking …</source>
+        <translation type="unfinished">正在查找 …</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation type="unfinished">批次</translation>
+    </message>
+    <message>
+        <source>Lot {lot} is held, and every bag that may hold some of it.</source>
+        <translation type="unfinished">批次 {lot} 已扣留，可能含它的袋也扣留。</translation>
+    </message>
+    <message>
+        <source>Lot {lot} is released, and the bags that were held with it.</source>
+        <translation type="unfinished">批次 {lot} 已放行，随它扣留的袋也放行。</translation>
+    </message>
+    <message>
+        <source>Lot {lot} received and held.</source>
+        <translation type="unfinished">批次 {lot} 已收货并扣留。</translation>
+    </message>
+    <message>
+        <source>Lot {lot} received.</source>
+        <translation type="unfinished">批次 {lot} 已收货。</translation>
+    </message>
+    <message>
+        <source>Lot {lot}: {move}, on record.</source>
+        <translation type="unfinished">批次 {lot}：{move}，已记录。</translation>
+    </message>
+    <message>
         <source>MANAGER</source>
         <translation type="unfinished">经理</translation>
+    </message>
+    <message>
+        <source>MISMATCH</source>
+        <translation type="unfinished">不符</translation>
     </message>
     <message>
         <source>MORE</source>
@@ -232,12 +384,36 @@
         <translation type="unfinished">平均净重 {mass}</translation>
     </message>
     <message>
+        <source>NEAR MAX</source>
+        <translation type="unfinished">接近最大</translation>
+    </message>
+    <message>
+        <source>NEAR THE TARE</source>
+        <translation type="unfinished">接近皮重</translation>
+    </message>
+    <message>
+        <source>NEVER CAME OUT</source>
+        <translation type="unfinished">没有打出</translation>
+    </message>
+    <message>
         <source>NEW HOLD</source>
         <translation type="unfinished">新扣留</translation>
     </message>
     <message>
         <source>NO READING</source>
         <translation type="unfinished">无读数</translation>
+    </message>
+    <message>
+        <source>NO RUN IS OPEN</source>
+        <translation type="unfinished">没有生产</translation>
+    </message>
+    <message>
+        <source>NOMINAL</source>
+        <translation type="unfinished">标称</translation>
+    </message>
+    <message>
+        <source>NOW</source>
+        <translation type="unfinished">现在</translation>
     </message>
     <message>
         <source>NUMBERS</source>
@@ -252,16 +428,52 @@
         <translation type="unfinished">没有警报。不需要人处理的记为事件。</translation>
     </message>
     <message>
+        <source>No bag is suspect.</source>
+        <translation type="unfinished">没有可疑的袋。</translation>
+    </message>
+    <message>
         <source>No good bag yet</source>
         <translation type="unfinished">还没有合格袋</translation>
+    </message>
+    <message>
+        <source>No label is in doubt</source>
+        <translation type="unfinished">没有存疑标签</translation>
+    </message>
+    <message>
+        <source>No lot is on the line: scan one.</source>
+        <translation type="unfinished">线上没有批次：扫一个。</translation>
+    </message>
+    <message>
+        <source>No roll is in</source>
+        <translation type="unfinished">没有装标签卷</translation>
+    </message>
+    <message>
+        <source>No run is open</source>
+        <translation type="unfinished">没有生产</translation>
     </message>
     <message>
         <source>No run open</source>
         <translation type="unfinished">没有进行中的生产</translation>
     </message>
     <message>
+        <source>Not recorded: {why}</source>
+        <translation type="unfinished">未记录：{why}</translation>
+    </message>
+    <message>
+        <source>Nothing is open.</source>
+        <translation type="unfinished">没有待办。</translation>
+    </message>
+    <message>
         <source>OF THE PACKER</source>
         <translation type="unfinished">按包装员</translation>
+    </message>
+    <message>
+        <source>OLD ONE DESTROYED</source>
+        <translation type="unfinished">旧的已销毁</translation>
+    </message>
+    <message>
+        <source>ON ITS BAG</source>
+        <translation type="unfinished">在袋上</translation>
     </message>
     <message>
         <source>OPEN</source>
@@ -276,8 +488,24 @@
         <translation type="unfinished">订单完成</translation>
     </message>
     <message>
+        <source>On record {bags}, counted {count}</source>
+        <translation type="unfinished">记录 {bags}，清点 {count}</translation>
+    </message>
+    <message>
+        <source>On record {bags}, counted {count}: {difference} fewer. Why?</source>
+        <translation type="unfinished">记录 {bags}，清点 {count}：少 {difference}。为什么？</translation>
+    </message>
+    <message>
+        <source>On record {bags}, counted {count}: {difference} more. Why?</source>
+        <translation type="unfinished">记录 {bags}，清点 {count}：多 {difference}。为什么？</translation>
+    </message>
+    <message>
         <source>On the scale</source>
         <translation type="unfinished">称重员</translation>
+    </message>
+    <message>
+        <source>Open a run first: a check is made at its loads.</source>
+        <translation type="unfinished">先开始生产：检查按其载荷进行。</translation>
     </message>
     <message>
         <source>Order: open</source>
@@ -297,15 +525,39 @@
     </message>
     <message>
         <source>PAPER</source>
-        <translation type="unfinished">纸张</translation>
+        <translation type="unfinished">单据</translation>
     </message>
     <message>
         <source>PRINT</source>
         <translation type="unfinished">打印</translation>
     </message>
     <message>
-        <source>QA</source>
-        <translation type="unfinished">质检</translation>
+        <source>PRINT AGAIN</source>
+        <translation type="unfinished">重打</translation>
+    </message>
+    <message>
+        <source>PUT AN EMPTY BAG ON</source>
+        <translation type="unfinished">放上空袋</translation>
+    </message>
+    <message>
+        <source>PUT ON {weights}</source>
+        <translation type="unfinished">放上 {weights}</translation>
+    </message>
+    <message>
+        <source>Print again: {what}</source>
+        <translation type="unfinished">重打：{what}</translation>
+    </message>
+    <message>
+        <source>QA holds the button</source>
+        <translation type="unfinished">质检按住</translation>
+    </message>
+    <message>
+        <source>QA or a manager releases a lot: touch WHO and choose your name</source>
+        <translation type="unfinished">批次由质检或经理放行：点 谁 并选名字</translation>
+    </message>
+    <message>
+        <source>QA said go on</source>
+        <translation type="unfinished">质检说继续</translation>
     </message>
     <message>
         <source>QUALITY</source>
@@ -324,6 +576,10 @@
         <translation type="unfinished">记录提议</translation>
     </message>
     <message>
+        <source>REFUSE</source>
+        <translation type="unfinished">拒绝</translation>
+    </message>
+    <message>
         <source>REHEARSE</source>
         <translation type="unfinished">演练</translation>
     </message>
@@ -340,24 +596,92 @@
         <translation type="unfinished">放行之前的</translation>
     </message>
     <message>
+        <source>REPRINT</source>
+        <translation type="unfinished">重打</translation>
+    </message>
+    <message>
+        <source>RETURN</source>
+        <translation type="unfinished">退回</translation>
+    </message>
+    <message>
+        <source>RETURNED</source>
+        <translation type="unfinished">退回</translation>
+    </message>
+    <message>
         <source>ROLL</source>
         <translation type="unfinished">标签卷</translation>
+    </message>
+    <message>
+        <source>ROLL IN</source>
+        <translation type="unfinished">装卷</translation>
+    </message>
+    <message>
+        <source>ROLL OUT</source>
+        <translation type="unfinished">卸卷</translation>
     </message>
     <message>
         <source>RUN</source>
         <translation type="unfinished">生产</translation>
     </message>
     <message>
+        <source>RUN, then SERVICE (F9), SWAP</source>
+        <translation type="unfinished">生产，然后 维护 (F9)，换秤</translation>
+    </message>
+    <message>
         <source>RUN, then {door} ({key})</source>
         <translation type="unfinished">生产，再按 {door} ({key})</translation>
+    </message>
+    <message>
+        <source>Refused</source>
+        <translation type="unfinished">被拒绝</translation>
+    </message>
+    <message>
+        <source>Refused. Count the bags first.</source>
+        <translation type="unfinished">被拒绝。先清点袋数。</translation>
+    </message>
+    <message>
+        <source>Refused. Look at another clock and say why first.</source>
+        <translation type="unfinished">被拒绝。先看另一个钟并说明原因。</translation>
+    </message>
+    <message>
+        <source>Refused. No run is open.</source>
+        <translation type="unfinished">被拒绝。没有生产。</translation>
+    </message>
+    <message>
+        <source>Refused. Say which label, why, and where the old one is.</source>
+        <translation type="unfinished">被拒绝。说明哪张标签、为什么、旧的在哪里。</translation>
+    </message>
+    <message>
+        <source>Refused. Scan the roll and key in its labels first.</source>
+        <translation type="unfinished">被拒绝。先扫卷并输入标签数。</translation>
+    </message>
+    <message>
+        <source>Refused. Touch the two who sign, the lead first.</source>
+        <translation type="unfinished">被拒绝。点两位签名人，班长先点。</translation>
+    </message>
+    <message>
+        <source>Refused. Touch who signs.</source>
+        <translation type="unfinished">被拒绝。点签名的人。</translation>
     </message>
     <message>
         <source>Refused. {why}</source>
         <translation type="unfinished">被拒绝。{why}</translation>
     </message>
     <message>
+        <source>Roll {roll} is in. Count it out</source>
+        <translation type="unfinished">卷 {roll} 在机上。清点后卸下</translation>
+    </message>
+    <message>
+        <source>Roll {roll}: why {difference}?</source>
+        <translation type="unfinished">卷 {roll}：为什么{difference}？</translation>
+    </message>
+    <message>
         <source>Run open</source>
         <translation type="unfinished">生产进行中</translation>
+    </message>
+    <message>
+        <source>SAMPLES</source>
+        <translation type="unfinished">样品</translation>
     </message>
     <message>
         <source>SCALE</source>
@@ -366,6 +690,10 @@
     <message>
         <source>SCAN</source>
         <translation type="unfinished">扫码</translation>
+    </message>
+    <message>
+        <source>SCAN THE FILM LOT</source>
+        <translation type="unfinished">扫膜批号</translation>
     </message>
     <message>
         <source>SEAL</source>
@@ -396,6 +724,10 @@
         <translation type="unfinished">签署当天</translation>
     </message>
     <message>
+        <source>SPOILED</source>
+        <translation type="unfinished">损坏</translation>
+    </message>
+    <message>
         <source>START CHECK</source>
         <translation type="unfinished">开始检查</translation>
     </message>
@@ -412,6 +744,18 @@
         <translation type="unfinished">停线</translation>
     </message>
     <message>
+        <source>STUDY {count} BAGS</source>
+        <translation type="unfinished">测定 {count} 袋</translation>
+    </message>
+    <message>
+        <source>SUSPECT BAGS</source>
+        <translation type="unfinished">可疑袋</translation>
+    </message>
+    <message>
+        <source>Scan the label on a bag</source>
+        <translation type="unfinished">扫一个袋上的标签</translation>
+    </message>
+    <message>
         <source>Sign as the second person to {act}</source>
         <translation type="unfinished">第二人签名：{act}</translation>
     </message>
@@ -420,8 +764,16 @@
         <translation type="unfinished">签名：{act}</translation>
     </message>
     <message>
+        <source>Signed and on record.</source>
+        <translation type="unfinished">已签名并记录。</translation>
+    </message>
+    <message>
         <source>Start a run</source>
         <translation type="unfinished">开始生产</translation>
+    </message>
+    <message>
+        <source>Study kept: mean {mean}, s {spread}, {count} bags</source>
+        <translation type="unfinished">测定已存：均值 {mean}，s {spread}，{count} 袋</translation>
     </message>
     <message>
         <source>T2, T1, nominal</source>
@@ -440,6 +792,18 @@
         <translation type="unfinished">皮重</translation>
     </message>
     <message>
+        <source>THE SCALE FAILS: its bags are held, call maintenance</source>
+        <translation type="unfinished">秤不合格：其袋已扣留，叫维修</translation>
+    </message>
+    <message>
+        <source>THE SCALE HOLDS</source>
+        <translation type="unfinished">秤合格</translation>
+    </message>
+    <message>
+        <source>THE SCALE HOLDS, beyond its first limit: have it adjusted soon</source>
+        <translation type="unfinished">秤合格，但超出第一限值：尽快校准</translation>
+    </message>
+    <message>
         <source>TRACE</source>
         <translation type="unfinished">追溯</translation>
     </message>
@@ -448,8 +812,24 @@
         <translation type="unfinished">培训</translation>
     </message>
     <message>
+        <source>The next check is {stage}.</source>
+        <translation type="unfinished">下次检查：{stage}。</translation>
+    </message>
+    <message>
+        <source>The run ended: nothing is recorded.</source>
+        <translation type="unfinished">生产已结束：没有记录。</translation>
+    </message>
+    <message>
+        <source>The run ended: the check was given up.</source>
+        <translation type="unfinished">生产已结束：检查已放弃。</translation>
+    </message>
+    <message>
         <source>The scale's own indication counts. If this screen and the scale differ, the scale counts: stop and call the lead.</source>
         <translation type="unfinished">以秤本身的示值为准。如果屏幕与秤不一致，以秤为准：停下并叫班长。</translation>
+    </message>
+    <message>
+        <source>There is no run before</source>
+        <translation type="unfinished">没有上一次生产</translation>
     </message>
     <message>
         <source>Touch your name first.</source>
@@ -460,12 +840,32 @@
         <translation type="unfinished">食用截止日期</translation>
     </message>
     <message>
+        <source>Use by {day}</source>
+        <translation type="unfinished">食用截止日期 {day}</translation>
+    </message>
+    <message>
         <source>WAIT</source>
         <translation type="unfinished">等待</translation>
     </message>
     <message>
+        <source>WARN</source>
+        <translation type="unfinished">警告</translation>
+    </message>
+    <message>
+        <source>WASTE</source>
+        <translation type="unfinished">报废</translation>
+    </message>
+    <message>
+        <source>WEIGH AN EMPTY BAG</source>
+        <translation type="unfinished">称一个空袋</translation>
+    </message>
+    <message>
         <source>WEIGH ONE BAG</source>
         <translation type="unfinished">称一袋</translation>
+    </message>
+    <message>
+        <source>WHO</source>
+        <translation type="unfinished">谁</translation>
     </message>
     <message>
         <source>WIPE PAN</source>
@@ -476,12 +876,52 @@
         <translation type="unfinished">计算</translation>
     </message>
     <message>
+        <source>Weigh again in this order: net as shown, less the whole error, less even growth</source>
+        <translation type="unfinished">按此顺序复称：显示净重、减全部误差、减均匀漂移</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation type="unfinished">品种</translation>
+    </message>
+    <message>
+        <source>What becomes of the bags?</source>
+        <translation type="unfinished">这些袋怎么处理？</translation>
+    </message>
+    <message>
+        <source>Who decides?</source>
+        <translation type="unfinished">谁决定？</translation>
+    </message>
+    <message>
+        <source>Who leads touches why the line may go on</source>
+        <translation type="unfinished">班长点选可以继续的原因</translation>
+    </message>
+    <message>
+        <source>Why does the line stop?</source>
+        <translation type="unfinished">为什么停线？</translation>
+    </message>
+    <message>
         <source>Why is it set aside?</source>
         <translation type="unfinished">为什么放到一边？</translation>
     </message>
     <message>
+        <source>Why? Choose or type the reason.</source>
+        <translation type="unfinished">为什么？选择或输入原因。</translation>
+    </message>
+    <message>
+        <source>Writing …</source>
+        <translation type="unfinished">正在写 …</translation>
+    </message>
+    <message>
+        <source>Zero stepped by {step} between {before} and {after}.</source>
+        <translation type="unfinished">零点在 {before} 与 {after} 之间跳了 {step}。</translation>
+    </message>
+    <message>
         <source>a bag is on the pan: finish it and lift it, then end the run</source>
         <translation type="unfinished">秤盘上有袋子：做完并取走，再结束生产</translation>
+    </message>
+    <message>
+        <source>a case was packed short or over</source>
+        <translation type="unfinished">有一箱多装或少装</translation>
     </message>
     <message>
         <source>a check failed</source>
@@ -498,6 +938,10 @@
     <message>
         <source>a check is overdue</source>
         <translation type="unfinished">检查已逾期</translation>
+    </message>
+    <message>
+        <source>a copy was printed</source>
+        <translation type="unfinished">打印过一份副本</translation>
     </message>
     <message>
         <source>a cover is open: close it</source>
@@ -524,6 +968,10 @@
         <translation type="unfinished">批次应已用完</translation>
     </message>
     <message>
+        <source>a new code is made</source>
+        <translation type="unfinished">将生成新批号</translation>
+    </message>
+    <message>
         <source>a new roll begins with a first-off</source>
         <translation type="unfinished">新卷从首件标签开始</translation>
     </message>
@@ -536,12 +984,52 @@
         <translation type="unfinished">有生产正在进行：先结束它</translation>
     </message>
     <message>
+        <source>a run needs a lead and a person on the scale</source>
+        <translation type="unfinished">生产需要一位班长和一位称重人</translation>
+    </message>
+    <message>
+        <source>adds up</source>
+        <translation type="unfinished">相符</translation>
+    </message>
+    <message>
         <source>after a stop</source>
         <translation type="unfinished">停线后</translation>
     </message>
     <message>
+        <source>all 999 lot codes of {day} are used: give a code by hand</source>
+        <translation type="unfinished">{day} 的 999 个批号已用完：请手动给批号</translation>
+    </message>
+    <message>
+        <source>all loads are taken</source>
+        <translation type="unfinished">所有载荷已测</translation>
+    </message>
+    <message>
+        <source>an alarm is not shelved for {minutes} minutes: allowed are {allowed}</source>
+        <translation type="unfinished">警报不能推迟 {minutes} 分钟：允许 {allowed}</translation>
+    </message>
+    <message>
+        <source>an empty bag weighs {mass}, {more} more than the tare taken off</source>
+        <translation type="unfinished">空袋重 {mass}，比扣除的皮重多 {more}</translation>
+    </message>
+    <message>
+        <source>an order of {count} bags: give 1 or more, or leave it open</source>
+        <translation type="unfinished">订单 {count} 袋：给 1 或更多，或不限</translation>
+    </message>
+    <message>
         <source>and {count} more, below these</source>
         <translation type="unfinished">下面还有 {count} 个</translation>
+    </message>
+    <message>
+        <source>another code was scanned</source>
+        <translation type="unfinished">扫了别的码</translation>
+    </message>
+    <message>
+        <source>another scale is here, {here}; in use is {known}: take it into use, {where}</source>
+        <translation type="unfinished">接了另一台秤 {here}；在用的是 {known}：启用它，{where}</translation>
+    </message>
+    <message>
+        <source>applied</source>
+        <translation type="unfinished">已贴</translation>
     </message>
     <message>
         <source>approve a label</source>
@@ -556,8 +1044,28 @@
         <translation type="unfinished">批准或拒绝目标值</translation>
     </message>
     <message>
+        <source>approved</source>
+        <translation type="unfinished">已批准</translation>
+    </message>
+    <message>
+        <source>as found</source>
+        <translation type="unfinished">调整前</translation>
+    </message>
+    <message>
+        <source>as left</source>
+        <translation type="unfinished">调整后</translation>
+    </message>
+    <message>
+        <source>as left, after its adjustment</source>
+        <translation type="unfinished">调整之后</translation>
+    </message>
+    <message>
         <source>as people.toml says</source>
         <translation type="unfinished">按 people.toml</translation>
+    </message>
+    <message>
+        <source>as weighed</source>
+        <translation type="unfinished">按所称</translation>
     </message>
     <message>
         <source>asked the line …</source>
@@ -568,6 +1076,10 @@
         <translation type="unfinished">随机</translation>
     </message>
     <message>
+        <source>back</source>
+        <translation type="unfinished">向后</translation>
+    </message>
+    <message>
         <source>bag</source>
         <translation type="unfinished">袋</translation>
     </message>
@@ -576,20 +1088,68 @@
         <translation type="unfinished">袋 {code}，膜批号 {lot} 没有皮重测定：请做一次：{where}</translation>
     </message>
     <message>
+        <source>bag {code}: rework of {lot}, last day {day}</source>
+        <translation type="unfinished">袋 {code}：{lot} 的返工，最后日期 {day}</translation>
+    </message>
+    <message>
+        <source>bag {serial} has had {copies} already: the lead signs for the next one</source>
+        <translation type="unfinished">袋 {serial} 已有 {copies}：下一张由班长签名</translation>
+    </message>
+    <message>
+        <source>bag {serial} has had {count} copies: set it aside</source>
+        <translation type="unfinished">袋 {serial} 已有 {count} 份副本：另放</translation>
+    </message>
+    <message>
+        <source>bag {serial} is held: it gets no label before QA has released it</source>
+        <translation type="unfinished">袋 {serial} 已扣留：质检放行前不给标签</translation>
+    </message>
+    <message>
         <source>bags</source>
         <translation type="unfinished">袋</translation>
+    </message>
+    <message>
+        <source>bags are taken again: {why}</source>
+        <translation type="unfinished">重新接收袋子：{why}</translation>
+    </message>
+    <message>
+        <source>bags left on the line were set aside or cooled</source>
+        <translation type="unfinished">线上剩的袋已另放或冷藏</translation>
+    </message>
+    <message>
+        <source>bags since then looked at</source>
+        <translation type="unfinished">之后的袋已查看</translation>
+    </message>
+    <message>
+        <source>bin and belt empty</source>
+        <translation type="unfinished">料箱和带已空</translation>
+    </message>
+    <message>
+        <source>both on the label</source>
+        <translation type="unfinished">两批都上标签</translation>
     </message>
     <message>
         <source>break</source>
         <translation type="unfinished">休息</translation>
     </message>
     <message>
+        <source>burst after its label, destroyed</source>
+        <translation type="unfinished">贴标后破袋，已销毁</translation>
+    </message>
+    <message>
         <source>burst seal</source>
         <translation type="unfinished">封口裂开</translation>
     </message>
     <message>
+        <source>call QA</source>
+        <translation type="unfinished">叫质检</translation>
+    </message>
+    <message>
         <source>call somebody</source>
         <translation type="unfinished">叫人</translation>
+    </message>
+    <message>
+        <source>chance to pass the official test</source>
+        <translation type="unfinished">通过官方检验的可能</translation>
     </message>
     <message>
         <source>change or explain a label roll</source>
@@ -640,8 +1200,16 @@
         <translation type="unfinished">关闭</translation>
     </message>
     <message>
+        <source>code</source>
+        <translation type="unfinished">批号</translation>
+    </message>
+    <message>
         <source>compare the label, then clear the scan</source>
         <translation type="unfinished">核对标签，再处理扫码</translation>
+    </message>
+    <message>
+        <source>component {component} is not known: allowed are {allowed}</source>
+        <translation type="unfinished">成分 {component} 不明：允许 {allowed}</translation>
     </message>
     <message>
         <source>confirm date and time</source>
@@ -656,12 +1224,20 @@
         <translation type="unfinished">更正记录</translation>
     </message>
     <message>
+        <source>count on the core was wrong</source>
+        <translation type="unfinished">卷芯上的数不对</translation>
+    </message>
+    <message>
         <source>count the bags of the run before: {where}</source>
         <translation type="unfinished">清点上次生产的袋数：{where}</translation>
     </message>
     <message>
         <source>date or time is in doubt</source>
         <translation type="unfinished">日期或时间存疑</translation>
+    </message>
+    <message>
+        <source>dated step</source>
+        <translation type="unfinished">有时刻的跳变</translation>
     </message>
     <message>
         <source>day</source>
@@ -676,6 +1252,10 @@
         <translation type="unfinished">前一天</translation>
     </message>
     <message>
+        <source>day, month</source>
+        <translation type="unfinished">日、月</translation>
+    </message>
+    <message>
         <source>decide about suspect bags</source>
         <translation type="unfinished">决定可疑袋</translation>
     </message>
@@ -684,8 +1264,24 @@
         <translation type="unfinished">决定袋子的去向</translation>
     </message>
     <message>
+        <source>declared tare {mass}</source>
+        <translation type="unfinished">申报皮重 {mass}</translation>
+    </message>
+    <message>
+        <source>destroyed</source>
+        <translation type="unfinished">已销毁</translation>
+    </message>
+    <message>
         <source>done</source>
         <translation type="unfinished">完成</translation>
+    </message>
+    <message>
+        <source>empty</source>
+        <translation type="unfinished">空</translation>
+    </message>
+    <message>
+        <source>empty by now?</source>
+        <translation type="unfinished">已空？</translation>
     </message>
     <message>
         <source>end a run</source>
@@ -700,6 +1296,18 @@
         <translation type="unfinished">录入此项</translation>
     </message>
     <message>
+        <source>even</source>
+        <translation type="unfinished">均匀</translation>
+    </message>
+    <message>
+        <source>even growth</source>
+        <translation type="unfinished">均匀漂移</translation>
+    </message>
+    <message>
+        <source>expired</source>
+        <translation type="unfinished">已过期</translation>
+    </message>
+    <message>
         <source>expired – take it off the line</source>
         <translation type="unfinished">已过期，撤下生产线</translation>
     </message>
@@ -710,6 +1318,14 @@
     <message>
         <source>fetch the next roll</source>
         <translation type="unfinished">去取下一卷</translation>
+    </message>
+    <message>
+        <source>fewer</source>
+        <translation type="unfinished">少</translation>
+    </message>
+    <message>
+        <source>fewer than {count} labels are left</source>
+        <translation type="unfinished">标签剩不到 {count} 张</translation>
     </message>
     <message>
         <source>fill a case or close a pallet</source>
@@ -724,6 +1340,10 @@
         <translation type="unfinished">膜或标签</translation>
     </message>
     <message>
+        <source>finishing</source>
+        <translation type="unfinished">快用完</translation>
+    </message>
+    <message>
         <source>first label</source>
         <translation type="unfinished">第一张标签</translation>
     </message>
@@ -736,6 +1356,14 @@
         <translation type="unfinished">异物</translation>
     </message>
     <message>
+        <source>forward</source>
+        <translation type="unfinished">向前</translation>
+    </message>
+    <message>
+        <source>free</source>
+        <translation type="unfinished">可用</translation>
+    </message>
+    <message>
         <source>go on after a pause</source>
         <translation type="unfinished">暂停后继续</translation>
     </message>
@@ -744,8 +1372,32 @@
         <translation type="unfinished">停线后继续</translation>
     </message>
     <message>
+        <source>gone on after a stop: {why}</source>
+        <translation type="unfinished">停后继续：{why}</translation>
+    </message>
+    <message>
         <source>gross weight</source>
         <translation type="unfinished">毛重</translation>
+    </message>
+    <message>
+        <source>guards are shut and tools are counted</source>
+        <translation type="unfinished">防护已关，工具已点</translation>
+    </message>
+    <message>
+        <source>hands and tools are washed</source>
+        <translation type="unfinished">手和工具已洗</translation>
+    </message>
+    <message>
+        <source>harvested</source>
+        <translation type="unfinished">收割日</translation>
+    </message>
+    <message>
+        <source>held</source>
+        <translation type="unfinished">已扣留</translation>
+    </message>
+    <message>
+        <source>held at the line</source>
+        <translation type="unfinished">在线扣留</translation>
     </message>
     <message>
         <source>held – call QA</source>
@@ -760,20 +1412,60 @@
         <translation type="unfinished">按住</translation>
     </message>
     <message>
+        <source>hold stays</source>
+        <translation type="unfinished">继续扣留</translation>
+    </message>
+    <message>
+        <source>hold the button</source>
+        <translation type="unfinished">按住按钮</translation>
+    </message>
+    <message>
         <source>hold, no record</source>
         <translation type="unfinished">扣留，无记录</translation>
+    </message>
+    <message>
+        <source>in doubt</source>
+        <translation type="unfinished">存疑</translation>
     </message>
     <message>
         <source>in the bag {mass}</source>
         <translation type="unfinished">袋内 {mass}</translation>
     </message>
     <message>
+        <source>in the printer</source>
+        <translation type="unfinished">在打印机里</translation>
+    </message>
+    <message>
+        <source>it came too slowly, or was too short, for a scanner</source>
+        <translation type="unfinished">对扫码器来说太慢或太短</translation>
+    </message>
+    <message>
+        <source>it came too warm, or damaged: QA decides</source>
+        <translation type="unfinished">到货过热或损坏：质检决定</translation>
+    </message>
+    <message>
         <source>it does not answer: is it switched on, is its cable in?</source>
         <translation type="unfinished">没有应答：开机了吗，电缆插好了吗？</translation>
     </message>
     <message>
+        <source>it does not end with Enter</source>
+        <translation type="unfinished">结尾没有回车</translation>
+    </message>
+    <message>
+        <source>it lacks what the station's scanner types first</source>
+        <translation type="unfinished">缺少本站扫码器先输入的内容</translation>
+    </message>
+    <message>
+        <source>it never came out</source>
+        <translation type="unfinished">没有打出</translation>
+    </message>
+    <message>
         <source>it was not out after {seconds} s: look whether it comes out</source>
         <translation type="unfinished">{seconds} s 后还没出来：看看会不会出来</translation>
+    </message>
+    <message>
+        <source>its bag goes out</source>
+        <translation type="unfinished">此袋剔出</translation>
     </message>
     <message>
         <source>its run ended before the printer said that it came out</source>
@@ -784,12 +1476,28 @@
         <translation type="unfinished">保质期 {day} 已过：结束生产</translation>
     </message>
     <message>
+        <source>jammed in the printer</source>
+        <translation type="unfinished">卡在打印机里</translation>
+    </message>
+    <message>
         <source>keep, restore or purge the record</source>
         <translation type="unfinished">保存、恢复或清理记录</translation>
     </message>
     <message>
+        <source>label destroyed</source>
+        <translation type="unfinished">标签已销毁</translation>
+    </message>
+    <message>
         <source>label is void</source>
         <translation type="unfinished">标签作废</translation>
+    </message>
+    <message>
+        <source>label never printed</source>
+        <translation type="unfinished">标签未打印</translation>
+    </message>
+    <message>
+        <source>label of another run taken out</source>
+        <translation type="unfinished">取出了别次生产的标签</translation>
     </message>
     <message>
         <source>label of the roll</source>
@@ -808,6 +1516,10 @@
         <translation type="unfinished">标签 {serial} 还没出来：看打印机</translation>
     </message>
     <message>
+        <source>label {serial} is printed again, marked {mark}</source>
+        <translation type="unfinished">标签 {serial} 重打，标记 {mark}</translation>
+    </message>
+    <message>
         <source>label {serial} may still come out: cancel it at the printer, or wait</source>
         <translation type="unfinished">标签 {serial} 可能还会出来：在打印机上取消，或等待</translation>
     </message>
@@ -820,8 +1532,20 @@
         <translation type="unfinished">标签没有取走：取走</translation>
     </message>
     <message>
+        <source>labels on it {count}</source>
+        <translation type="unfinished">标签数 {count}</translation>
+    </message>
+    <message>
+        <source>last day</source>
+        <translation type="unfinished">最后日期</translation>
+    </message>
+    <message>
         <source>last label</source>
         <translation type="unfinished">上一张标签</translation>
+    </message>
+    <message>
+        <source>last of it</source>
+        <translation type="unfinished">最后一点</translation>
     </message>
     <message>
         <source>last {what}</source>
@@ -838,6 +1562,14 @@
     <message>
         <source>leave the full screen</source>
         <translation type="unfinished">退出全屏</translation>
+    </message>
+    <message>
+        <source>line cleared</source>
+        <translation type="unfinished">已清线</translation>
+    </message>
+    <message>
+        <source>loaded</source>
+        <translation type="unfinished">已装上</translation>
     </message>
     <message>
         <source>look at date and time, then sign</source>
@@ -864,12 +1596,52 @@
         <translation type="unfinished">看标签是否完整</translation>
     </message>
     <message>
+        <source>looked at another clock: right now</source>
+        <translation type="unfinished">看过别的钟：现在准</translation>
+    </message>
+    <message>
+        <source>lot code {code} cannot be printed: allowed are 1 to 20 of the characters A-Z 0-9 . / - (no blanks, no small letters)</source>
+        <translation type="unfinished">批号 {code} 无法打印：允许 1 至 20 个字符 A-Z 0-9 . / -（无空格、无小写）</translation>
+    </message>
+    <message>
+        <source>lot {lot}</source>
+        <translation type="unfinished">批次 {lot}</translation>
+    </message>
+    <message>
+        <source>lot {lot} had its last day on {day}: it must not be used</source>
+        <translation type="unfinished">批次 {lot} 最后日期是 {day}：不得使用</translation>
+    </message>
+    <message>
+        <source>lot {lot} is already in the record as another delivery ({component} from {supplier}, received {day}): leave the code empty to get a new one</source>
+        <translation type="unfinished">批次 {lot} 已记录为另一次到货（{supplier} 的 {component}，{day} 收货）：批号留空即得新号</translation>
+    </message>
+    <message>
+        <source>lot {lot} is held</source>
+        <translation type="unfinished">批次 {lot} 已扣留</translation>
+    </message>
+    <message>
         <source>lot {lot} is held: take it off and load another: {where}</source>
         <translation type="unfinished">批次 {lot} 已扣留：撤下并换另一批：{where}</translation>
     </message>
     <message>
+        <source>lot {lot} is nearly empty</source>
+        <translation type="unfinished">批次 {lot} 快用完</translation>
+    </message>
+    <message>
+        <source>lot {lot} is not in the record: receive it before the run</source>
+        <translation type="unfinished">批次 {lot} 没有记录：生产前先收货</translation>
+    </message>
+    <message>
+        <source>lot {lot} is not known: check the code</source>
+        <translation type="unfinished">批次 {lot} 不明：核对批号</translation>
+    </message>
+    <message>
         <source>lot {lot} is not known: receive it first</source>
         <translation type="unfinished">不认识批次 {lot}：先收货</translation>
+    </message>
+    <message>
+        <source>lot {lot} is not on the line: on it are {lots}</source>
+        <translation type="unfinished">批次 {lot} 不在线上：线上是 {lots}</translation>
     </message>
     <message>
         <source>lot {lot} is on the line and on no label: take it off: {where}</source>
@@ -880,8 +1652,48 @@
         <translation type="unfinished">批次 {lot} 是 {component}，{product} 不含它：允许 {allowed}</translation>
     </message>
     <message>
+        <source>lot {lot} is {status}: it must not be used, call QA</source>
+        <translation type="unfinished">批次 {lot} {status}：不得使用，叫质检</translation>
+    </message>
+    <message>
         <source>lot {lot} is {why}</source>
         <translation type="unfinished">批次 {lot}：{why}</translation>
+    </message>
+    <message>
+        <source>lot {lot} of {supplier} was received already on {day}: load it, do not receive it again</source>
+        <translation type="unfinished">{supplier} 的批次 {lot} 已于 {day} 收货：直接装上，不要再收</translation>
+    </message>
+    <message>
+        <source>lot {lot}: harvested {harvested} after it was received {received}</source>
+        <translation type="unfinished">批次 {lot}：收割日 {harvested} 晚于收货日 {received}</translation>
+    </message>
+    <message>
+        <source>lot {lot}: no person holds it; lots.toml says what it is</source>
+        <translation type="unfinished">批次 {lot}：没有人扣留；由 lots.toml 规定</translation>
+    </message>
+    <message>
+        <source>lot {lot}: packed {packed} after it was received {received}</source>
+        <translation type="unfinished">批次 {lot}：包装日 {packed} 晚于收货日 {received}</translation>
+    </message>
+    <message>
+        <source>lot {lot}: waste needs its mass: weigh it</source>
+        <translation type="unfinished">批次 {lot}：报废要有重量：请称重</translation>
+    </message>
+    <message>
+        <source>lot {lot}: {mass} came: give more than nothing, or no mass</source>
+        <translation type="unfinished">批次 {lot}：到货 {mass}：给大于零的重量，或不给</translation>
+    </message>
+    <message>
+        <source>lot {lot}: {mass} is below nothing</source>
+        <translation type="unfinished">批次 {lot}：{mass} 小于零</translation>
+    </message>
+    <message>
+        <source>lot {lot}: {warmth} °C on arrival: allowed are {least} to {most} °C</source>
+        <translation type="unfinished">批次 {lot}：到货 {warmth} °C：允许 {least} 至 {most} °C</translation>
+    </message>
+    <message>
+        <source>lots changed while a bag was on the pan: lift it before the next change</source>
+        <translation type="unfinished">换批时秤盘上有袋：下次更换前先拿开</translation>
     </message>
     <message>
         <source>machine</source>
@@ -896,20 +1708,64 @@
         <translation type="unfinished">经理</translation>
     </message>
     <message>
+        <source>mean {mean}, s {spread}, {count} bags</source>
+        <translation type="unfinished">均值 {mean}，s {spread}，{count} 袋</translation>
+    </message>
+    <message>
         <source>metal detector</source>
         <translation type="unfinished">金属探测器</translation>
+    </message>
+    <message>
+        <source>more</source>
+        <translation type="unfinished">多</translation>
     </message>
     <message>
         <source>move a lot on the line</source>
         <translation type="unfinished">在线上移动批次</translation>
     </message>
     <message>
+        <source>near Max</source>
+        <translation type="unfinished">接近最大</translation>
+    </message>
+    <message>
+        <source>near the tare</source>
+        <translation type="unfinished">接近皮重</translation>
+    </message>
+    <message>
+        <source>net</source>
+        <translation type="unfinished">净重</translation>
+    </message>
+    <message>
+        <source>never came out</source>
+        <translation type="unfinished">没有打出</translation>
+    </message>
+    <message>
+        <source>never printed</source>
+        <translation type="unfinished">从未打印</translation>
+    </message>
+    <message>
         <source>no PIN or badge yet</source>
         <translation type="unfinished">还没有 PIN 或工牌</translation>
     </message>
     <message>
+        <source>no bag is taken: {why}</source>
+        <translation type="unfinished">不接收袋子：{why}</translation>
+    </message>
+    <message>
         <source>no bag of this is a product</source>
         <translation type="unfinished">这些袋子不是产品</translation>
+    </message>
+    <message>
+        <source>no bag of this run is labelled yet: pack one, then scan its label</source>
+        <translation type="unfinished">本次生产还没有贴标的袋：先包一袋，再扫标签</translation>
+    </message>
+    <message>
+        <source>no copy</source>
+        <translation type="unfinished">没有副本</translation>
+    </message>
+    <message>
+        <source>no error at any load</source>
+        <translation type="unfinished">各载荷都无误差</translation>
     </message>
     <message>
         <source>no label roll is in: scan one in at {where}</source>
@@ -918,6 +1774,14 @@
     <message>
         <source>no labels left: load a roll</source>
         <translation type="unfinished">没有标签了：装一卷</translation>
+    </message>
+    <message>
+        <source>no lot of {component} may be used on {day}</source>
+        <translation type="unfinished">{day} 没有可用的 {component} 批次</translation>
+    </message>
+    <message>
+        <source>no old product on line, pan or floor</source>
+        <translation type="unfinished">线、秤盘、地面无旧产品</translation>
     </message>
     <message>
         <source>no product</source>
@@ -932,12 +1796,24 @@
         <translation type="unfinished">秤盘上有袋但无读数</translation>
     </message>
     <message>
+        <source>no roll is in</source>
+        <translation type="unfinished">没有装标签卷</translation>
+    </message>
+    <message>
         <source>no run is open</source>
         <translation type="unfinished">没有进行中的生产</translation>
     </message>
     <message>
         <source>no run is open: the lead starts one</source>
         <translation type="unfinished">没有进行中的生产：由班长开始</translation>
+    </message>
+    <message>
+        <source>no scan differed: there is nothing to clear</source>
+        <translation type="unfinished">没有扫码不符：无需处理</translation>
+    </message>
+    <message>
+        <source>no time service has kept the clock right for {time}</source>
+        <translation type="unfinished">已有 {time} 没有时间服务校准时钟</translation>
     </message>
     <message>
         <source>nobody signed</source>
@@ -948,20 +1824,96 @@
         <translation type="unfinished">可签名的人都没有 PIN 或工牌：station people pin</translation>
     </message>
     <message>
+        <source>nominal</source>
+        <translation type="unfinished">标称</translation>
+    </message>
+    <message>
+        <source>none left on line</source>
+        <translation type="unfinished">线上没有了</translation>
+    </message>
+    <message>
+        <source>not clear yet: {point}</source>
+        <translation type="unfinished">还没清好：{point}</translation>
+    </message>
+    <message>
+        <source>not found: QA decides</source>
+        <translation type="unfinished">没找到：质检决定</translation>
+    </message>
+    <message>
+        <source>not judged: {why}</source>
+        <translation type="unfinished">未评定：{why}</translation>
+    </message>
+    <message>
         <source>not labelled: {reason}</source>
         <translation type="unfinished">不贴标签：{reason}</translation>
+    </message>
+    <message>
+        <source>not printed</source>
+        <translation type="unfinished">未打印</translation>
+    </message>
+    <message>
+        <source>not weighed</source>
+        <translation type="unfinished">未称重</translation>
+    </message>
+    <message>
+        <source>not weighed in</source>
+        <translation type="unfinished">进货未称重</translation>
     </message>
     <message>
         <source>not yet reviewed</source>
         <translation type="unfinished">尚未审校</translation>
     </message>
     <message>
+        <source>not yet: {what}</source>
+        <translation type="unfinished">还没有：{what}</translation>
+    </message>
+    <message>
+        <source>nothing about the clock is open</source>
+        <translation type="unfinished">时钟没有待办</translation>
+    </message>
+    <message>
+        <source>nothing on the pan</source>
+        <translation type="unfinished">秤盘上无物</translation>
+    </message>
+    <message>
+        <source>of the last bag</source>
+        <translation type="unfinished">最后一袋的</translation>
+    </message>
+    <message>
         <source>of {count} bags</source>
         <translation type="unfinished">共 {count} 袋</translation>
     </message>
     <message>
+        <source>old labels and film are off the line</source>
+        <translation type="unfinished">旧标签和膜已撤下</translation>
+    </message>
+    <message>
+        <source>old lots are closed or returned</source>
+        <translation type="unfinished">旧批次已封或退回</translation>
+    </message>
+    <message>
+        <source>on another pallet</source>
+        <translation type="unfinished">在别的托盘上</translation>
+    </message>
+    <message>
+        <source>on no label</source>
+        <translation type="unfinished">不在标签上</translation>
+    </message>
+    <message>
         <source>on the scale: {who}</source>
         <translation type="unfinished">称重员：{who}</translation>
+    </message>
+    <message>
+        <source>only a lead goes on after a mismatch</source>
+        <translation type="unfinished">扫码不符后只有班长可继续</translation>
+    </message>
+    <message>
+        <source>only where in doubt</source>
+        <translation type="unfinished">仅限存疑的</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation type="unfinished">未结</translation>
     </message>
     <message>
         <source>open order</source>
@@ -980,24 +1932,56 @@
         <translation type="unfinished">其他</translation>
     </message>
     <message>
+        <source>out of bags</source>
+        <translation type="unfinished">取自袋中</translation>
+    </message>
+    <message>
         <source>over capacity: take the load off</source>
         <translation type="unfinished">超载：拿下货物</translation>
+    </message>
+    <message>
+        <source>packed</source>
+        <translation type="unfinished">包装日</translation>
     </message>
     <message>
         <source>packer</source>
         <translation type="unfinished">包装员</translation>
     </message>
     <message>
+        <source>pan, chute and tools are clean and dry</source>
+        <translation type="unfinished">秤盘、料斗、工具干净且干</translation>
+    </message>
+    <message>
         <source>plan the check</source>
         <translation type="unfinished">安排检查</translation>
+    </message>
+    <message>
+        <source>poor print</source>
+        <translation type="unfinished">打印差</translation>
     </message>
     <message>
         <source>print a label again</source>
         <translation type="unfinished">重印标签</translation>
     </message>
     <message>
+        <source>print unreadable</source>
+        <translation type="unfinished">打印看不清</translation>
+    </message>
+    <message>
         <source>product temperature</source>
         <translation type="unfinished">产品温度</translation>
+    </message>
+    <message>
+        <source>product {product} cannot run on this scale: {why}</source>
+        <translation type="unfinished">产品 {product} 不能用这台秤：{why}</translation>
+    </message>
+    <message>
+        <source>product {product} is at version {version} now, not {other}: choose it again</source>
+        <translation type="unfinished">产品 {product} 现为版本 {version}，不是 {other}：请重选</translation>
+    </message>
+    <message>
+        <source>product {product} is not known: choose one of {allowed}</source>
+        <translation type="unfinished">产品 {product} 不明：从 {allowed} 中选</translation>
     </message>
     <message>
         <source>production day</source>
@@ -1014,6 +1998,10 @@
     <message>
         <source>qa</source>
         <translation type="unfinished">质检</translation>
+    </message>
+    <message>
+        <source>read</source>
+        <translation type="unfinished">读到</translation>
     </message>
     <message>
         <source>receive a delivery</source>
@@ -1040,16 +2028,60 @@
         <translation type="unfinished">记录检查不合格</translation>
     </message>
     <message>
+        <source>recorded</source>
+        <translation type="unfinished">已记录</translation>
+    </message>
+    <message>
+        <source>recounted, stays open</source>
+        <translation type="unfinished">已重点，仍未结</translation>
+    </message>
+    <message>
+        <source>reference</source>
+        <translation type="unfinished">单号</translation>
+    </message>
+    <message>
         <source>refuse a label</source>
         <translation type="unfinished">拒绝标签</translation>
+    </message>
+    <message>
+        <source>refused: {why}</source>
+        <translation type="unfinished">被拒绝：{why}</translation>
     </message>
     <message>
         <source>release what is held</source>
         <translation type="unfinished">放行扣留品</translation>
     </message>
     <message>
+        <source>released</source>
+        <translation type="unfinished">已放行</translation>
+    </message>
+    <message>
+        <source>released at the line by QA</source>
+        <translation type="unfinished">质检在线放行</translation>
+    </message>
+    <message>
+        <source>released before the step</source>
+        <translation type="unfinished">放行跳变之前的</translation>
+    </message>
+    <message>
+        <source>returned</source>
+        <translation type="unfinished">已退回</translation>
+    </message>
+    <message>
+        <source>returned {count}</source>
+        <translation type="unfinished">退回 {count}</translation>
+    </message>
+    <message>
         <source>review and sign a day</source>
         <translation type="unfinished">审阅并签署一天</translation>
+    </message>
+    <message>
+        <source>rework</source>
+        <translation type="unfinished">返工</translation>
+    </message>
+    <message>
+        <source>rework of {lot} was packed {time} ago: it may go back on the line for {most}</source>
+        <translation type="unfinished">{lot} 的返工在 {time} 前包装：{most} 内可回线</translation>
     </message>
     <message>
         <source>ribbon or ink is missing: put it in</source>
@@ -1058,6 +2090,14 @@
     <message>
         <source>ribbon or ink is used up: change it</source>
         <translation type="unfinished">色带或墨用完：更换</translation>
+    </message>
+    <message>
+        <source>roll {roll}</source>
+        <translation type="unfinished">卷 {roll}</translation>
+    </message>
+    <message>
+        <source>roll {roll} is in: take it out first</source>
+        <translation type="unfinished">卷 {roll} 在机上：先卸下</translation>
     </message>
     <message>
         <source>room temperature</source>
@@ -1074,6 +2114,14 @@
     <message>
         <source>run of {product} open, blend lot {lot}</source>
         <translation type="unfinished">{product} 生产已开始，混合批号 {lot}</translation>
+    </message>
+    <message>
+        <source>run reconciled</source>
+        <translation type="unfinished">生产已核对</translation>
+    </message>
+    <message>
+        <source>samples {count}</source>
+        <translation type="unfinished">样品 {count}</translation>
     </message>
     <message>
         <source>say that an alarm is seen</source>
@@ -1120,6 +2168,14 @@
         <translation type="unfinished">扫标签</translation>
     </message>
     <message>
+        <source>scan a lot</source>
+        <translation type="unfinished">扫批次</translation>
+    </message>
+    <message>
+        <source>scan a lot, or touch one</source>
+        <translation type="unfinished">扫批次，或点一个</translation>
+    </message>
+    <message>
         <source>scan of a label</source>
         <translation type="unfinished">扫标签</translation>
     </message>
@@ -1128,8 +2184,28 @@
         <translation type="unfinished">扫描或输入批号，然后按回车</translation>
     </message>
     <message>
+        <source>scan or type the film lot</source>
+        <translation type="unfinished">扫或输入膜批号</translation>
+    </message>
+    <message>
+        <source>scan the case label</source>
+        <translation type="unfinished">扫箱标签</translation>
+    </message>
+    <message>
+        <source>scan the label</source>
+        <translation type="unfinished">扫标签</translation>
+    </message>
+    <message>
+        <source>scan the label, or type its serial</source>
+        <translation type="unfinished">扫标签，或输入编号</translation>
+    </message>
+    <message>
         <source>scan the last label</source>
         <translation type="unfinished">扫最后一张标签</translation>
+    </message>
+    <message>
+        <source>scan the roll, then Enter</source>
+        <translation type="unfinished">扫卷，然后回车</translation>
     </message>
     <message>
         <source>scan the {what}: {where}</source>
@@ -1140,6 +2216,14 @@
         <translation type="unfinished">封口</translation>
     </message>
     <message>
+        <source>seen on its bag</source>
+        <translation type="unfinished">看到在袋上</translation>
+    </message>
+    <message>
+        <source>serial</source>
+        <translation type="unfinished">编号</translation>
+    </message>
+    <message>
         <source>service</source>
         <translation type="unfinished">维护</translation>
     </message>
@@ -1148,12 +2232,20 @@
         <translation type="unfinished">已另放</translation>
     </message>
     <message>
+        <source>set on purpose</source>
+        <translation type="unfinished">有意调整</translation>
+    </message>
+    <message>
         <source>set people, PINs and badges</source>
         <translation type="unfinished">设置人员、PIN 和工牌</translation>
     </message>
     <message>
         <source>setting aside: {reason}</source>
         <translation type="unfinished">正在另放：{reason}</translation>
+    </message>
+    <message>
+        <source>setting bag {serial} aside needs a reason: choose one</source>
+        <translation type="unfinished">另放袋 {serial} 需要原因：请选</translation>
     </message>
     <message>
         <source>shelve an alarm</source>
@@ -1172,6 +2264,10 @@
         <translation type="unfinished">签署生产更换</translation>
     </message>
     <message>
+        <source>signed with a difference</source>
+        <translation type="unfinished">带差异签名</translation>
+    </message>
+    <message>
         <source>since {time}</source>
         <translation type="unfinished">自 {time}</translation>
     </message>
@@ -1182,6 +2278,22 @@
     <message>
         <source>software</source>
         <translation type="unfinished">软件</translation>
+    </message>
+    <message>
+        <source>solid: {error} from the first bag on, dashed: growing</source>
+        <translation type="unfinished">实线：从第一袋起 {error}，虚线：渐增</translation>
+    </message>
+    <message>
+        <source>solid: {error} from the first bag on, dashed: growing, step: as dated</source>
+        <translation type="unfinished">实线：从第一袋起 {error}，虚线：渐增，跳变：有时刻</translation>
+    </message>
+    <message>
+        <source>spoiled ones not counted</source>
+        <translation type="unfinished">损坏的没有计</translation>
+    </message>
+    <message>
+        <source>spoiled {count}</source>
+        <translation type="unfinished">损坏 {count}</translation>
     </message>
     <message>
         <source>start a run</source>
@@ -1196,6 +2308,18 @@
         <translation type="unfinished">库存袋</translation>
     </message>
     <message>
+        <source>stuck on askew</source>
+        <translation type="unfinished">贴歪了</translation>
+    </message>
+    <message>
+        <source>study of its film lot: {study}</source>
+        <translation type="unfinished">其膜批号的测定：{study}</translation>
+    </message>
+    <message>
+        <source>take it off the line</source>
+        <translation type="unfinished">撤下生产线</translation>
+    </message>
+    <message>
         <source>take it off: {where}</source>
         <translation type="unfinished">撤下：{where}</translation>
     </message>
@@ -1206,6 +2330,18 @@
     <message>
         <source>take the lot off and load another</source>
         <translation type="unfinished">撤下批次并换一批</translation>
+    </message>
+    <message>
+        <source>take the old lot off and load the next in one step, or end the run</source>
+        <translation type="unfinished">旧批撤下和新批装上要一步完成，或结束生产</translation>
+    </message>
+    <message>
+        <source>taken apart</source>
+        <translation type="unfinished">已拆开</translation>
+    </message>
+    <message>
+        <source>taken by QA</source>
+        <translation type="unfinished">质检取走</translation>
     </message>
     <message>
         <source>tare</source>
@@ -1224,6 +2360,14 @@
         <translation type="unfinished">十分位</translation>
     </message>
     <message>
+        <source>the bag on the pan may hold lot {lot}, which is held: set it aside and lift it, then change the lot</source>
+        <translation type="unfinished">秤盘上的袋可能含已扣留的批次 {lot}：另放并拿开，再换批</translation>
+    </message>
+    <message>
+        <source>the bags scatter too much for a mean tare ({study}): use other bags</source>
+        <translation type="unfinished">袋重差异太大，不能取平均皮重（{study}）：换别的袋</translation>
+    </message>
+    <message>
         <source>the centre is not reached</source>
         <translation type="unfinished">连不上中心</translation>
     </message>
@@ -1240,8 +2384,48 @@
         <translation type="unfinished">{what}的检查已逾期：{where}</translation>
     </message>
     <message>
+        <source>the clock is {time} behind the newest entry of the record</source>
+        <translation type="unfinished">时钟比最新记录慢 {time}</translation>
+    </message>
+    <message>
+        <source>the clock jumped {way} by {time}</source>
+        <translation type="unfinished">时钟{way}跳了 {time}</translation>
+    </message>
+    <message>
+        <source>the clock jumped {way} by {time}, to another day</source>
+        <translation type="unfinished">时钟{way}跳了 {time}，到了另一天</translation>
+    </message>
+    <message>
+        <source>the clock was set between the checks: the bags have no sure order in time</source>
+        <translation type="unfinished">两次检查之间调过时钟：袋的先后不确定</translation>
+    </message>
+    <message>
+        <source>the code holds a character that no code of ours has</source>
+        <translation type="unfinished">码里有我们的码没有的字符</translation>
+    </message>
+    <message>
+        <source>the code presses keys that are no text</source>
+        <translation type="unfinished">这个码按了非文字键</translation>
+    </message>
+    <message>
+        <source>the disk cannot be asked: {why}</source>
+        <translation type="unfinished">无法查询磁盘：{why}</translation>
+    </message>
+    <message>
         <source>the disk is full: free some space, then print again</source>
         <translation type="unfinished">磁盘已满：腾出空间后再打印</translation>
+    </message>
+    <message>
+        <source>the disk is nearly full: free {more} on it, then packing goes on by itself</source>
+        <translation type="unfinished">磁盘快满：再腾出 {more}，包装会自动继续</translation>
+    </message>
+    <message>
+        <source>the disk is {percent} % full, {free} free: take old files off it, or call maintenance</source>
+        <translation type="unfinished">磁盘已用 {percent} %，剩 {free}：移走旧文件，或叫维修</translation>
+    </message>
+    <message>
+        <source>the disk is {percent} % full, {free} free: {why}</source>
+        <translation type="unfinished">磁盘已用 {percent} %，剩 {free}：{why}</translation>
     </message>
     <message>
         <source>the empty bag of {mass} does not fit its {what}: weigh another: {where}</source>
@@ -1260,12 +2444,32 @@
         <translation type="unfinished">标签文件夹不见了：重新建立 {folder}</translation>
     </message>
     <message>
+        <source>the label of bag {serial} is {state}, so it was printed: destroy it first</source>
+        <translation type="unfinished">袋 {serial} 的标签{state}，说明已打印：先销毁</translation>
+    </message>
+    <message>
+        <source>the label of bag {serial} is {state}: nothing to answer</source>
+        <translation type="unfinished">袋 {serial} 的标签{state}：无需回答</translation>
+    </message>
+    <message>
+        <source>the label of bag {serial} is {state}: only one that is {states} is printed again</source>
+        <translation type="unfinished">袋 {serial} 的标签{state}：只有{states}的才重打</translation>
+    </message>
+    <message>
+        <source>the label of bag {serial} is {state}: {fate}</source>
+        <translation type="unfinished">袋 {serial} 的标签{state}：{fate}</translation>
+    </message>
+    <message>
         <source>the label roll ends soon</source>
         <translation type="unfinished">标签卷快用完</translation>
     </message>
     <message>
         <source>the label was refused ({why}): end the run, or approve it at {where}</source>
         <translation type="unfinished">标签被拒（{why}）：结束生产，或在 {where} 批准</translation>
+    </message>
+    <message>
+        <source>the line does not stand</source>
+        <translation type="unfinished">生产线没有停</translation>
     </message>
     <message>
         <source>the line stands, {reason}: RUN, then CHANGE (F8) to go on</source>
@@ -1276,8 +2480,32 @@
         <translation type="unfinished">生产线停了</translation>
     </message>
     <message>
+        <source>the machine slept for {time}</source>
+        <translation type="unfinished">电脑休眠了 {time}</translation>
+    </message>
+    <message>
         <source>the mean is below nominal</source>
         <translation type="unfinished">平均值低于标称</translation>
+    </message>
+    <message>
+        <source>the new film or roll is the right one</source>
+        <translation type="unfinished">新的膜或卷是对的</translation>
+    </message>
+    <message>
+        <source>the newest entry of the record is {time} old</source>
+        <translation type="unfinished">最新记录是 {time} 前的</translation>
+    </message>
+    <message>
+        <source>the offset from UTC changed by {time}, as daylight saving does</source>
+        <translation type="unfinished">与 UTC 的时差变了 {time}，像夏令时那样</translation>
+    </message>
+    <message>
+        <source>the oldest entry has waited for more than 30 minutes</source>
+        <translation type="unfinished">最早的记录已等待超过 30 分钟</translation>
+    </message>
+    <message>
+        <source>the pan is clean, dry and at zero</source>
+        <translation type="unfinished">秤盘干净、干、为零</translation>
     </message>
     <message>
         <source>the pan must be empty before the next bag counts</source>
@@ -1316,6 +2544,10 @@
         <translation type="unfinished">队列连不上打印机：开机，检查电缆</translation>
     </message>
     <message>
+        <source>the record's log takes {size}: another program has been reading the record for long, close it</source>
+        <translation type="unfinished">记录日志占 {size}：别的程序读了很久，请关闭</translation>
+    </message>
+    <message>
         <source>the run begins with a check of the scale: {where}</source>
         <translation type="unfinished">生产开始前先检查秤：{where}</translation>
     </message>
@@ -1328,12 +2560,28 @@
         <translation type="unfinished">生产从首件标签开始</translation>
     </message>
     <message>
+        <source>the scale failed its check</source>
+        <translation type="unfinished">秤检查不合格</translation>
+    </message>
+    <message>
         <source>the scale failed its check: adjust it, then check it as left: {where}</source>
         <translation type="unfinished">秤检查不合格：调整后再检查：{where}</translation>
     </message>
     <message>
         <source>the scale is silent: check its cable and power</source>
         <translation type="unfinished">秤没有信号：检查电缆和电源</translation>
+    </message>
+    <message>
+        <source>the scale read high at some loads and low at others</source>
+        <translation type="unfinished">秤有的载荷偏高，有的偏低</translation>
+    </message>
+    <message>
+        <source>the scale read high: packs may be short</source>
+        <translation type="unfinished">秤偏高：袋可能不足</translation>
+    </message>
+    <message>
+        <source>the scale read low: product was given away</source>
+        <translation type="unfinished">秤偏低：多给了产品</translation>
     </message>
     <message>
         <source>the scale shows a net weight: clear its tare, the station subtracts the bag itself</source>
@@ -1348,12 +2596,48 @@
         <translation type="unfinished">标签扫码已逾期：{where}</translation>
     </message>
     <message>
+        <source>the scan of label {serial} did not match</source>
+        <translation type="unfinished">标签 {serial} 扫码不符</translation>
+    </message>
+    <message>
         <source>the scan of label {serial} does not match: the lead clears it at {where}</source>
         <translation type="unfinished">标签 {serial} 扫码不符：班长在 {where} 处理</translation>
     </message>
     <message>
+        <source>the station ended before the label's fate was recorded</source>
+        <translation type="unfinished">工作站在记下标签去向前就停了</translation>
+    </message>
+    <message>
+        <source>the station has a fault ({what}): call maintenance</source>
+        <translation type="unfinished">工作站有故障（{what}）：叫维修</translation>
+    </message>
+    <message>
         <source>the station is behind the scale: lift the bag off and wait</source>
         <translation type="unfinished">工作站跟不上秤：拿下袋子并等待</translation>
+    </message>
+    <message>
+        <source>the station stood for long</source>
+        <translation type="unfinished">工作站停了很久</translation>
+    </message>
+    <message>
+        <source>the store is closed</source>
+        <translation type="unfinished">记录已关闭</translation>
+    </message>
+    <message>
+        <source>the study has {study}, more than the tare {tare} taken off: raise the tare of {bag}</source>
+        <translation type="unfinished">测定得 {study}，大于扣除的皮重 {tare}：调高 {bag} 的皮重</translation>
+    </message>
+    <message>
+        <source>the year {year} is not believed</source>
+        <translation type="unfinished">年份 {year} 不可信</translation>
+    </message>
+    <message>
+        <source>there is no run before: nothing is to be counted</source>
+        <translation type="unfinished">没有上一次生产：无需清点</translation>
+    </message>
+    <message>
+        <source>there is room again: {free} free</source>
+        <translation type="unfinished">又有空间了：剩 {free}</translation>
     </message>
     <message>
         <source>this PIN is not right</source>
@@ -1376,6 +2660,18 @@
         <translation type="unfinished">这袋没有记录也没有标签：{why}</translation>
     </message>
     <message>
+        <source>this cannot be shelved, {what}: {answer}</source>
+        <translation type="unfinished">这个不能推迟，{what}：{answer}</translation>
+    </message>
+    <message>
+        <source>this one is destroyed</source>
+        <translation type="unfinished">这张已销毁</translation>
+    </message>
+    <message>
+        <source>time</source>
+        <translation type="unfinished">时间</translation>
+    </message>
+    <message>
         <source>too many wrong PINs: wait {time}</source>
         <translation type="unfinished">PIN 错误太多：等 {time}</translation>
     </message>
@@ -1384,16 +2680,48 @@
         <translation type="unfinished">工牌错误太多：等 {time}</translation>
     </message>
     <message>
+        <source>torn or creased</source>
+        <translation type="unfinished">撕破或起皱</translation>
+    </message>
+    <message>
+        <source>torn up, seen by me</source>
+        <translation type="unfinished">已撕，我看到</translation>
+    </message>
+    <message>
         <source>touch an alarm first</source>
         <translation type="unfinished">先点一个警报</translation>
+    </message>
+    <message>
+        <source>touch and key in all three counts first</source>
+        <translation type="unfinished">先点并输入三个数</translation>
+    </message>
+    <message>
+        <source>touch to change</source>
+        <translation type="unfinished">点此更改</translation>
     </message>
     <message>
         <source>touch who you are first</source>
         <translation type="unfinished">先点自己的名字</translation>
     </message>
     <message>
+        <source>two people sign</source>
+        <translation type="unfinished">两人签名</translation>
+    </message>
+    <message>
+        <source>typed below</source>
+        <translation type="unfinished">在下面输入</translation>
+    </message>
+    <message>
         <source>upper</source>
         <translation type="unfinished">上限</translation>
+    </message>
+    <message>
+        <source>used to set the printer up</source>
+        <translation type="unfinished">用于调打印机</translation>
+    </message>
+    <message>
+        <source>wait until the scale shows a steady weight</source>
+        <translation type="unfinished">等秤显示稳定重量</translation>
     </message>
     <message>
         <source>waiting for QA</source>
@@ -1408,24 +2736,100 @@
         <translation type="unfinished">温热或损坏</translation>
     </message>
     <message>
+        <source>was wrong, is set right</source>
+        <translation type="unfinished">之前不准，已调准</translation>
+    </message>
+    <message>
         <source>wash record</source>
         <translation type="unfinished">清洗记录</translation>
+    </message>
+    <message>
+        <source>washed where allergens change</source>
+        <translation type="unfinished">过敏原变化处已清洗</translation>
+    </message>
+    <message>
+        <source>wasted</source>
+        <translation type="unfinished">已报废</translation>
     </message>
     <message>
         <source>weigh an empty bag within {count} bags</source>
         <translation type="unfinished">{count} 袋内称一个空袋</translation>
     </message>
     <message>
+        <source>weigh it</source>
+        <translation type="unfinished">要称重</translation>
+    </message>
+    <message>
+        <source>weigh the rest</source>
+        <translation type="unfinished">称剩余</translation>
+    </message>
+    <message>
+        <source>weighed again</source>
+        <translation type="unfinished">已复称</translation>
+    </message>
+    <message>
+        <source>which label?</source>
+        <translation type="unfinished">哪张标签？</translation>
+    </message>
+    <message>
+        <source>who says so? Touch WHO and choose your name</source>
+        <translation type="unfinished">谁确认？点 谁 并选名字</translation>
+    </message>
+    <message>
+        <source>whole</source>
+        <translation type="unfinished">全部</translation>
+    </message>
+    <message>
+        <source>whole error</source>
+        <translation type="unfinished">全部误差</translation>
+    </message>
+    <message>
+        <source>why: scan or type the reason</source>
+        <translation type="unfinished">原因：扫或输入</translation>
+    </message>
+    <message>
         <source>wipe the pan, then zero the scale</source>
         <translation type="unfinished">擦秤盘，然后置零</translation>
+    </message>
+    <message>
+        <source>within both bounds</source>
+        <translation type="unfinished">在两个界限内</translation>
     </message>
     <message>
         <source>work at this screen</source>
         <translation type="unfinished">使用此屏幕</translation>
     </message>
     <message>
+        <source>wrong date</source>
+        <translation type="unfinished">日期错</translation>
+    </message>
+    <message>
+        <source>wrong lots</source>
+        <translation type="unfinished">批次错</translation>
+    </message>
+    <message>
+        <source>wrong roll taken out</source>
+        <translation type="unfinished">取出了错的卷</translation>
+    </message>
+    <message>
+        <source>wrong text</source>
+        <translation type="unfinished">文字错</translation>
+    </message>
+    <message>
         <source>wrong weight</source>
         <translation type="unfinished">重量不对</translation>
+    </message>
+    <message>
+        <source>{case}: mean {mean}, {count} below T1: FAILS</source>
+        <translation type="unfinished">{case}：均值 {mean}，{count} 袋低于 T1：不合格</translation>
+    </message>
+    <message>
+        <source>{case}: mean {mean}, {count} below T1: passes</source>
+        <translation type="unfinished">{case}：均值 {mean}，{count} 袋低于 T1：合格</translation>
+    </message>
+    <message>
+        <source>{code} is not known: receive it first</source>
+        <translation type="unfinished">{code} 不明：先收货</translation>
     </message>
     <message>
         <source>{count} bags</source>
@@ -1440,8 +2844,44 @@
         <translation type="unfinished">已包装 {count} 袋：由班长结束</translation>
     </message>
     <message>
+        <source>{count} bags from {begin} to {end} are held: {why}.</source>
+        <translation type="unfinished">{begin} 至 {end} 的 {count} 袋已扣留：{why}。</translation>
+    </message>
+    <message>
+        <source>{count} bags weigh less than {mass} in the mean</source>
+        <translation type="unfinished">{count} 袋平均不足 {mass}</translation>
+    </message>
+    <message>
+        <source>{count} bags {more} than recorded: count again, or say why</source>
+        <translation type="unfinished">比记录{more} {count} 袋：重点一次，或说明原因</translation>
+    </message>
+    <message>
+        <source>{count} characters, allowed are {least} to {most}</source>
+        <translation type="unfinished">{count} 个字符，允许 {least} 至 {most}</translation>
+    </message>
+    <message>
+        <source>{count} characters, at most {most}</source>
+        <translation type="unfinished">{count} 个字符，最多 {most}</translation>
+    </message>
+    <message>
+        <source>{count} issued, {used} used so far</source>
+        <translation type="unfinished">领出 {count}，已用 {used}</translation>
+    </message>
+    <message>
         <source>{count} labels in doubt, first {serial}: answer in {where}</source>
         <translation type="unfinished">{count} 张标签状态不明，第一张 {serial}：在 {where} 处理</translation>
+    </message>
+    <message>
+        <source>{count} labels to answer for: look at each bag</source>
+        <translation type="unfinished">{count} 张标签要回答：看每个袋</translation>
+    </message>
+    <message>
+        <source>{count} minutes</source>
+        <translation type="unfinished">{count} 分钟</translation>
+    </message>
+    <message>
+        <source>{count} more windows wait.</source>
+        <translation type="unfinished">还有 {count} 段等待。</translation>
     </message>
     <message>
         <source>{count} set aside</source>
@@ -1450,6 +2890,78 @@
     <message>
         <source>{count} suspect bags are held: QA or the lead decides: {where}</source>
         <translation type="unfinished">{count} 袋可疑已扣留：质检或班长决定：{where}</translation>
+    </message>
+    <message>
+        <source>{digits} is no day: give day and month, like 2411 for 24 November</source>
+        <translation type="unfinished">{digits} 不是日期：给日和月，如 2411 表示 11月24日</translation>
+    </message>
+    <message>
+        <source>{error}, beyond {limit}</source>
+        <translation type="unfinished">{error}，超出 {limit}</translation>
+    </message>
+    <message>
+        <source>{error}, may be {limit}</source>
+        <translation type="unfinished">{error}，允许 {limit}</translation>
+    </message>
+    <message>
+        <source>{first}, and {count} more</source>
+        <translation type="unfinished">{first}，另有 {count} 项</translation>
+    </message>
+    <message>
+        <source>{mass} DOES NOT FIT ({against})</source>
+        <translation type="unfinished">{mass} 不符（{against}）</translation>
+    </message>
+    <message>
+        <source>{mass} FITS ({against})</source>
+        <translation type="unfinished">{mass} 相符（{against}）</translation>
+    </message>
+    <message>
+        <source>{name} stands for {first} and for {second}: look at the case and keep one</source>
+        <translation type="unfinished">{name}既是 {first} 又是 {second}：看箱子，留一个</translation>
+    </message>
+    <message>
+        <source>{number} failed</source>
+        <translation type="unfinished">{number} 不合格</translation>
+    </message>
+    <message>
+        <source>{number} held</source>
+        <translation type="unfinished">{number} 起扣留</translation>
+    </message>
+    <message>
+        <source>{number} missing</source>
+        <translation type="unfinished">少 {number} 张</translation>
+    </message>
+    <message>
+        <source>{number} of {whole}</source>
+        <translation type="unfinished">{number} / {whole}</translation>
+    </message>
+    <message>
+        <source>{number} too many</source>
+        <translation type="unfinished">多 {number} 张</translation>
+    </message>
+    <message>
+        <source>{product}, version {version}</source>
+        <translation type="unfinished">{product}，版本 {version}</translation>
+    </message>
+    <message>
+        <source>{product}, weighed {time}</source>
+        <translation type="unfinished">{product}，称于 {time}</translation>
+    </message>
+    <message>
+        <source>{product}: {mass} kg net</source>
+        <translation type="unfinished">{product}：净 {mass} kg</translation>
+    </message>
+    <message>
+        <source>{serial} must say</source>
+        <translation type="unfinished">{serial} 应为</translation>
+    </message>
+    <message>
+        <source>{serial}: as recorded</source>
+        <translation type="unfinished">{serial}：与记录一致</translation>
+    </message>
+    <message>
+        <source>{what} failed its check</source>
+        <translation type="unfinished">{what}检查不合格</translation>
     </message>
     <message>
         <source>{what} failed its check: put it right, then check it again: {where}</source>
@@ -1474,6 +2986,18 @@
     <message>
         <source>{who} did not sign: to {act}, a PIN or badge is needed</source>
         <translation type="unfinished">{who} 没有签名：{act} 需要 PIN 或工牌</translation>
+    </message>
+    <message>
+        <source>{who} does not lead: the lead signs first</source>
+        <translation type="unfinished">{who} 不是班长：班长先签名</translation>
+    </message>
+    <message>
+        <source>{who} has no PIN: the manager sets one, station people pin {id}</source>
+        <translation type="unfinished">{who} 没有 PIN：由经理设置，station people pin {id}</translation>
+    </message>
+    <message>
+        <source>{who} is nobody in people.toml</source>
+        <translation type="unfinished">{who} 不在 people.toml 中</translation>
     </message>
     <message>
         <source>{who} may not sign here</source>

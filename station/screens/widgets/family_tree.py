@@ -9,6 +9,7 @@ from typing_extensions import override
 
 from station.core.genealogy import HEADS, Box, Node, Stage, Tree, folded, layout
 from station.screens.theme import Face, Palette, Ruler
+from station.screens.tongue import say
 from station.screens.widgets.lettering import Fitted, draw, fit
 from station.screens.widgets.painted import Painted, hatch, stroke
 
@@ -73,7 +74,7 @@ class FamilyTree(Painted[Tree | None]):
         for stage in Stage:
             if column := tree.column(stage):
                 box = self.boxes[column[0]]
-                words = fit(HEADS[stage], Face.VERB, ruler.px(3.4), box.width)
+                words = fit(say(HEADS[stage]), Face.VERB, ruler.px(3.4), box.width)
                 draw(painter, words, box.left, ruler.px(1.5), self.colours.muted)
         painter.setBrush(Qt.BrushStyle.NoBrush)
         for link in sorted(tree.links):
@@ -110,7 +111,7 @@ def _lettering(node: Node, wide: float, tall: float, most: float) -> tuple[Fitte
     for step in range(100, 32, -4):
         cap = most * step / 100
         rows = tuple(
-            fit(text, face, size, wide, tall, least=1.0, leading=1 + _BETWEEN)
+            fit(say(text), face, size, wide, tall, least=1.0, leading=1 + _BETWEEN)
             for text, face, size in (
                 (node.title, Face.VERB, cap * 1.2),
                 *((fact, Face.TEXT, cap) for fact in node.lines),

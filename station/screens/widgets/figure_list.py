@@ -9,6 +9,7 @@ from typing_extensions import override
 
 from station.screens.numbers_words import Row
 from station.screens.theme import Face, Palette
+from station.screens.tongue import say
 from station.screens.widgets.lettering import Fitted, draw, draw_right, fit
 from station.screens.widgets.painted import Painted, hatch, stroke
 
@@ -43,10 +44,10 @@ class FigureList(Painted[tuple[Row, ...]]):
             box = QRectF(0, top, wide, share * row.weight)
             top = box.bottom()
             tall, room = box.height(), wide - (inset if row.attend else 0.0)
-            name = fit(row.name, Face.NARROW, tall * _NAME, room * 0.34)
-            note = fit(row.note, Face.NARROW, tall * _NOTE, room)
+            name = fit(say(row.name), Face.NARROW, tall * _NAME, room * 0.34)
+            note = fit(say(row.note), Face.NARROW, tall * _NOTE, room)
             value = fit(
-                row.value,
+                say(row.value),
                 Face.FIGURES,
                 tall * _VALUE,
                 room * 0.64,

@@ -10,6 +10,7 @@ from typing_extensions import override
 from station.core.metrology.scale_check import CheckResult
 from station.screens.checks_words import WORDS, LoadRow
 from station.screens.theme import Face, Palette
+from station.screens.tongue import say
 from station.screens.widgets.lettering import Fitted, draw, draw_right, fit
 from station.screens.widgets.painted import Painted, barred_frame, hatch, stroke
 
@@ -44,11 +45,11 @@ class LoadList(Painted[tuple[LoadRow, ...]]):
                 (
                     box,
                     (
-                        fit(row.name, Face.VERB, high * 0.2, room * 0.5),
-                        fit(row.weights, Face.NARROW, high * 0.16, room * 0.5),
+                        fit(say(row.name), Face.VERB, high * 0.2, room * 0.5),
+                        fit(say(row.weights), Face.NARROW, high * 0.16, room * 0.5),
                         fit(row.shown, Face.FIGURES, high * 0.3, room * 0.26),
-                        fit(row.error, Face.NARROW, high * 0.15, room * 0.5),
-                        fit(_word(row), Face.VERB, high * 0.26, room * 0.22),
+                        fit(say(row.error), Face.NARROW, high * 0.15, room * 0.5),
+                        fit(say(_word(row)), Face.VERB, high * 0.26, room * 0.23, least=0.4),
                     ),
                 )
             )

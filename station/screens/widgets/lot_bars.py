@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QWidget
 from typing_extensions import override
 
 from station.screens.theme import Face, Palette
+from station.screens.tongue import mark, say
 from station.screens.widgets.lettering import draw, draw_right, fit
 from station.screens.widgets.painted import Painted, barred_frame, hatch, stroke
 from station.screens.widgets.pictograms import Picture, draw_picture
@@ -18,6 +19,7 @@ _ONE_COLUMN = 3
 """So many lots stand below each other; more stand in two columns."""
 _TALLEST_MM = 36.0
 _GAP_MM = 4.0
+NONE = mark("No lot is on the line: scan one.")
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,7 +65,7 @@ class LotBars(Painted[tuple[LotBar, ...]]):
     def set(self, view: tuple[LotBar, ...]) -> None:
         super().set(view)
         said = (f"{one.lot} {one.component} {one.left} {one.state}".strip() for one in view)
-        self.setAccessibleName("; ".join(said) or "no lot is on the line")
+        self.setAccessibleName("; ".join(said) or NONE)
 
     def cells(self) -> tuple[QRectF, ...]:
         """The place of each lot."""
@@ -88,7 +90,7 @@ class LotBars(Painted[tuple[LotBar, ...]]):
     @override
     def paint(self, painter: QPainter) -> None:
         if not self.view:
-            words = fit("No lot is on the line: scan one.", Face.VERB, 6 * self.unit, self.width())
+            words = fit(say(NONE), Face.VERB, 6 * self.unit, self.width())
             draw(painter, words, 0, 4 * self.unit, self.colours.muted)
         for bar, cell in zip(self.view, self.cells(), strict=True):
             self._cell(painter, bar, cell)
@@ -115,7 +117,7 @@ class LotBars(Painted[tuple[LotBar, ...]]):
             middle = inner.top() + code.cap / 2
             painter.setPen(stroke(colours.stop, 0.8 * unit))
             painter.drawLine(round(left), round(middle), round(left + code.width), round(middle))
-        state = fit(bar.state, Face.VERB, cap, inner.width() * 0.38)
+        state = fit(say(bar.state), Face.VERB, cap, inner.width() * 0.38)
         if bar.attend and bar.state and not bar.held:
             plate = QRectF(inner.right() - state.width, inner.top(), state.width, state.cap)
             painter.setPen(stroke(colours.ink, 0.4 * unit))
@@ -127,7 +129,7 @@ class LotBars(Painted[tuple[LotBar, ...]]):
         second = inner.top() + inner.height() * 0.4
         name = fit(bar.component, Face.NARROW, cap * 0.82, inner.width() * 0.5)
         draw(painter, name, inner.left(), second, colours.muted)
-        mass = fit(bar.left, Face.FIGURES, cap * 0.82, inner.width() * 0.46)
+        mass = fit(say(bar.left), Face.FIGURES, cap * 0.82, inner.width() * 0.46)
         draw_right(painter, mass, inner.right(), second, words)
         self._bar(painter, bar, inner)
         if bar.chosen:

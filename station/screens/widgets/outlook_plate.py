@@ -10,13 +10,14 @@ from typing_extensions import override
 from station.core.metrology.forecast import Outlook
 from station.screens.numbers_words import Shown
 from station.screens.theme import Face, Palette
+from station.screens.tongue import mark, say
 from station.screens.widgets.lettering import Fitted, draw, fit
 from station.screens.widgets.painted import Painted, barred_frame, hatch, stroke
 
 CHANCE_MM = 22.0
 WORD_MM = 12.0
 UNDER_MM = 3.6
-_TITLE = "chance to pass the official test"
+_TITLE = mark("chance to pass the official test")
 _EDGE_MM = 5.0
 
 
@@ -40,11 +41,11 @@ class OutlookPlate(Painted[Shown]):
         tall = self.height() - 2 * (_EDGE_MM + 1) * unit
         small = min(UNDER_MM * unit, tall * 0.09)
         self.texts = {
-            "title": fit(_TITLE, Face.NARROW, small, room),
+            "title": fit(say(_TITLE), Face.NARROW, small, room),
             "chance": fit(view.chance, Face.FIGURES, min(CHANCE_MM * unit, tall * 0.40), room),
-            "word": fit(view.word, Face.VERB, min(WORD_MM * unit, tall * 0.24), room),
+            "word": fit(say(view.word), Face.VERB, min(WORD_MM * unit, tall * 0.24), room),
             "under": fit(
-                view.under, Face.NARROW, small, room, tall * (0.1 if view.chance else 0.5)
+                say(view.under), Face.NARROW, small, room, tall * (0.1 if view.chance else 0.5)
             ),
         }
 

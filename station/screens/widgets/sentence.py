@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QWidget
 from typing_extensions import override
 
 from station.screens.theme import Face, Palette
+from station.screens.tongue import say
 from station.screens.widgets.lettering import Fitted, draw, fit
 from station.screens.widgets.painted import Painted
 
@@ -14,7 +15,7 @@ _LEADING = 1.6
 
 
 class Sentence(Painted[str]):
-    """Paints words as large as its size takes, up to ``mm`` for a capital."""
+    """Paints words in the language shown now, as large as its size takes, up to ``mm``."""
 
     def __init__(self, palette: Palette, mm: float, parent: QWidget | None = None) -> None:
         self.shown: Fitted | None = None
@@ -24,15 +25,14 @@ class Sentence(Painted[str]):
     @override
     def set(self, view: str) -> None:
         super().set(view)
-        self.setAccessibleName(view)
+        self.setAccessibleName(say(view))
 
     @override
     def arrange(self) -> None:
         cap = self._mm * self.unit
         room = self.height() - cap  # for what hangs below the last line
-        self.shown = fit(
-            self.view, Face.NARROW, cap, self.width(), room, least=0.45, leading=_LEADING
-        )
+        words = say(self.view)
+        self.shown = fit(words, Face.NARROW, cap, self.width(), room, least=0.45, leading=_LEADING)
 
     @override
     def paint(self, painter: QPainter) -> None:

@@ -6,12 +6,11 @@ import time
 from collections.abc import Callable
 
 from PySide6.QtCore import QEvent, QSize, Qt
-from PySide6.QtGui import QKeyEvent
+from PySide6.QtGui import QKeyEvent, QPainter, QPaintEvent
 from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
     QLabel,
-    QLineEdit,
     QScrollArea,
     QScroller,
     QVBoxLayout,
@@ -22,11 +21,14 @@ from typing_extensions import override
 from drivers.wedge import Key, Typed, WedgeRules, judge_keys
 from station.screens.theme import Face, Palette, Ruler, font_of
 from station.screens.tongue import say
+from station.screens.widgets.hinted_field import HintedField
+from station.screens.widgets.lettering import draw, fit
 
 _MOST_KEYS = 400
 _WEDGE = WedgeRules(shortest=2)
 TEXT_MM = 4.6
 """Read at 0.7 m by who stands at the screen."""
+_TITLE_MM = 5.2
 
 
 class Text(QLabel):
@@ -78,11 +80,27 @@ class Message(Text):
 
 
 class Title(Text):
-    """A heading on one line, so that the height of its page does not depend on its width."""
+    """A heading on one line, so that the height of its page does not depend on its width.
+
+    Words that are wider than their place are painted smaller.
+    """
 
     def __init__(self, palette: Palette, words: str = "", parent: QWidget | None = None) -> None:
-        super().__init__(palette, words, Face.VERB, 5.2, parent=parent)
+        super().__init__(palette, words, Face.VERB, _TITLE_MM, parent=parent)
+        self._colour = palette.ink
         self.setWordWrap(False)
+
+    @override
+    def minimumSizeHint(self) -> QSize:
+        return QSize(0, super().minimumSizeHint().height())
+
+    @override
+    def paintEvent(self, event: QPaintEvent) -> None:
+        cap = Ruler.of(self.screen()).px(_TITLE_MM)
+        fitted = fit(self.text(), Face.VERB, cap, self.width())
+        painter = QPainter(self)
+        draw(painter, fitted, 0, (self.height() - fitted.cap) / 2, self._colour)
+        painter.end()
 
 
 class Page(QScrollArea):
@@ -131,7 +149,7 @@ _COMMANDS = (
 )
 
 
-class ScanField(QLineEdit):
+class ScanField(HintedField):
     """Takes a code from a scanner or a keyboard; Enter ends it.
 
     A scanner that types like a keyboard is told from a person by its pace. What it types must be
@@ -149,13 +167,12 @@ class ScanField(QLineEdit):
         parent: QWidget | None = None,
         clock: Callable[[], int] = time.monotonic_ns,
     ) -> None:
-        super().__init__(parent)
+        super().__init__(hint, 6.4, parent)
         ruler = Ruler.of(self.screen())
         self._side = ruler.touch()
-        self._hint, self._clock = hint, clock
+        self._clock = clock
         self._keys: list[Key] = []
         self.setMaxLength(40)
-        self.setFont(font_of(Face.CODE, ruler.px(6.4)))
         self.setMinimumHeight(self._side)
         self.setStyleSheet(
             f"QLineEdit {{ color: {palette.ink}; background: {palette.paper};"
@@ -163,18 +180,6 @@ class ScanField(QLineEdit):
             f"QLineEdit:focus {{ border: 4px solid {palette.act}; }}"
         )
         self.set_hint(hint)
-
-    def set_hint(self, hint: str) -> None:
-        """Ask for something else."""
-        self._hint = hint
-        self.setPlaceholderText(say(hint))
-        self.setAccessibleName(say(hint))
-
-    @override
-    def changeEvent(self, event: QEvent) -> None:
-        super().changeEvent(event)
-        if event.type() is QEvent.Type.LanguageChange:
-            self.set_hint(self._hint)
 
     def take(self, identifier: str, data: str) -> None:
         """Take a scan of a scanner that does not type, as if it were typed and ended.
@@ -192,8 +197,7 @@ class ScanField(QLineEdit):
 
     @override
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        if self.placeholderText() != say(self._hint):
-            self.setPlaceholderText(say(self._hint))
+        self.show_hint()
         ends = event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter)
         separates = event.text() == GS
         commands = bool(event.modifiers() & _COMMANDS) and not separates
@@ -217,7 +221,7 @@ class ScanField(QLineEdit):
 
     def _refuse(self, why: str) -> None:
         self.clear()
-        self.setPlaceholderText(f"refused: {why}")
+        self.show_words(f"refused: {why}")
 
     @override
     def minimumSizeHint(self) -> QSize:

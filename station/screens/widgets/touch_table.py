@@ -1,4 +1,8 @@
-"""A table for a glove: rows as high as a finger, one or several touched."""
+"""A table for a glove: rows as high as a finger, one or several touched.
+
+Heads and cells are shown in the language of now; what is no sentence or word of the station, such
+as a code, a figure or a name, stays as it is.
+"""
 
 from __future__ import annotations
 
@@ -7,6 +11,7 @@ from dataclasses import dataclass
 
 from PySide6.QtCore import (
     QAbstractTableModel,
+    QEvent,
     QModelIndex,
     QPersistentModelIndex,
     Qt,
@@ -18,6 +23,7 @@ from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QScroller, QTableV
 from typing_extensions import override
 
 from station.screens.theme import Face, Palette, Ruler, font_of
+from station.screens.tongue import say
 
 _Index = QModelIndex | QPersistentModelIndex
 _ROW_MM = 11.0
@@ -90,7 +96,7 @@ class _Rows(QAbstractTableModel):
         chosen = row.key in self.chosen
         if role == Qt.ItemDataRole.DisplayRole:
             mark = "! " if row.attend and index.column() == 0 else ""
-            return f"{mark}{row.cells[index.column()]}"
+            return f"{mark}{say(row.cells[index.column()])}"
         if role == Qt.ItemDataRole.FontRole:
             return self._font
         if role == Qt.ItemDataRole.TextAlignmentRole:
@@ -109,7 +115,7 @@ class _Rows(QAbstractTableModel):
         role: int = Qt.ItemDataRole.DisplayRole,
     ) -> object:
         if role == Qt.ItemDataRole.DisplayRole and orientation == Qt.Orientation.Horizontal:
-            return self.columns[section].name
+            return say(self.columns[section].name)
         return None
 
 
@@ -200,6 +206,13 @@ class TouchTable(QTableView):
     @Slot(QModelIndex)
     def _click(self, index: QModelIndex) -> None:
         self.touch(self.rows[index.row()].key)
+
+    @override
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() is QEvent.Type.LanguageChange:
+            self.horizontalHeader().viewport().update()
+            self.viewport().update()
 
     @override
     def resizeEvent(self, event: object) -> None:

@@ -12,6 +12,7 @@ from typing_extensions import override
 
 from station.line.suspected import Suspected
 from station.screens.theme import Face, Palette
+from station.screens.tongue import say
 from station.screens.widgets.lettering import draw, draw_right, fit
 from station.screens.widgets.painted import Painted, stroke
 
@@ -107,9 +108,9 @@ class WindowPicture(Painted[WindowView]):
         view, ink = self.view, self.colours.ink
         half = box.width() / 2
         low = self.height() - cap * 1.3
-        draw(painter, fit(view.opened, Face.NARROW, cap, half), box.left(), low, ink)
-        draw_right(painter, fit(view.closed, Face.NARROW, cap, half), box.right(), low, ink)
+        draw(painter, fit(say(view.opened), Face.NARROW, cap, half), box.left(), low, ink)
+        draw_right(painter, fit(say(view.closed), Face.NARROW, cap, half), box.right(), low, ink)
         said = f"solid: {view.error} from the first bag on, dashed: growing"
         if view.step is not None:
             said += ", step: as dated"
-        draw(painter, fit(said, Face.NARROW, cap, box.width()), box.left(), cap * 0.5, ink)
+        draw(painter, fit(say(said), Face.NARROW, cap, box.width()), box.left(), cap * 0.5, ink)

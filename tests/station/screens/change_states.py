@@ -15,7 +15,7 @@ SEALS = (
     Seal("LOTS", ""),
     Seal("TARE", ""),
     Seal("SCALE", "the run begins with a check of the scale: RUN, then CHECKS (F4)"),
-    Seal("LABEL", "two people look at the first label: RUN, then LABELS (F5)"),
+    Seal("FIRST-OFF", "the run begins with a first-off: RUN, then LABELS (F5)"),
     Seal("ROLL", ""),
 )
 

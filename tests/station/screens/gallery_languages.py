@@ -13,11 +13,19 @@ from station.screens.packer import PackerScreen
 from station.screens.signing import SignedIntents
 from station.screens.signing_sheet import SigningSheet
 from station.screens.tongue import speak
+from tests.station.screens import gallery_office, gallery_pages
 from tests.station.screens.fakes import FakeIntents
 from tests.station.screens.signing_rig import CREW, PinSource
 from tests.station.screens.states import every_state, make_offer
 
 SIZES = ((1024, 768), (1920, 1080), (1080, 1920))
+PAGES = (
+    *(gallery_pages.numbers, gallery_pages.checks, gallery_pages.change, gallery_pages.lots),
+    *(gallery_pages.labels, gallery_pages.signing, gallery_office.shipping, gallery_office.trace),
+    *(gallery_office.service, gallery_office.quality, gallery_office.alarms),
+    gallery_office.training,
+)
+"""The pages behind the lead's doors."""
 MAIN = ("short_t1", "over_far", "seal", "wipe_pan", "stopped")
 """The states of which every language is looked at."""
 
@@ -33,6 +41,10 @@ def draw_languages(
             _packer(folder, f"{language}_{wide}", (wide, tall), shoot)
         _signing(folder, f"{language}_1024", (1024, 768), shoot)
         _lead(folder, f"{language}_1920", (1920, 1080), shoot)
+        pages = folder / str(language)
+        pages.mkdir(exist_ok=True)
+        for page in PAGES:
+            page(pages, shoot)
     speak(Language.ENGLISH)
 
 

@@ -27,7 +27,10 @@ FOLDER = SCREENS / "languages"
 TRANSLATED = tuple(one for one in Language if one is not Language.ENGLISH)
 PAGES = (
     *("packer", "window", "lead", "lead_pages", "door_grid", "language_page", "signing_sheet"),
-    *("offer", "aside_panel", "pin_pad", "number_pad"),
+    *("offer", "aside_panel", "pin_pad", "number_pad", "alarms", "kiosk", "lot_bars"),
+    *("checks", "checks_scale", "checks_tare", "checks_suspect", "change", "change_pages"),
+    *("lots", "lots_line", "lots_receive", "labels", "labels_doubt", "labels_first_off"),
+    *("labels_roll", "labels_scan", "trace"),
 )
 """Modules whose widgets' words are translated; elsewhere only what is marked."""
 NO_BUTTONS = ("bench", "manager", "manager_sign", "service_learn", "service_swap", "service_wire")
@@ -37,15 +40,19 @@ _WIDGETS = {
     "Text": (1,),
     "Title": (1,),
     "ScanField": (1,),
+    "LabelField": (1,),
+    "EntryField": (1,),
     "Tile": (1, 2),
     "setText": (0,),
     "say": (0,),
     "set_hint": (0,),
+    "set": (0,),
+    "_drop": (0,),
     "_say": (0,),
     "_refuse": (0,),
 }
 """Callables and the places of their words among the arguments."""
-_NO_WORDS = re.compile(r"(F?[0-9]*|PIN|kg|[^a-zA-Z]*|[^a-zA-Z]*[a-zA-Z][^a-zA-Z]*)")
+_NO_WORDS = re.compile(r"(F?[0-9]*|PIN|OK|QA|O2|CO2|kg|[^a-zA-Z]*|[^a-zA-Z]*[a-zA-Z][^a-zA-Z]*)")
 """Keys, figures and signs, which are the same in every language."""
 _LOCALES = {"es": "es_ES", "fr": "fr_FR", "pa": "pa_IN", "vi": "vi_VN", "zh": "zh_CN"}
 _LOCALES |= {"tl": "tl_PH", "pt": "pt_PT"}
@@ -82,6 +89,9 @@ def _constants(node: ast.expr) -> Iterator[str]:
     elif isinstance(node, ast.IfExp):
         yield from _constants(node.body)
         yield from _constants(node.orelse)
+    elif isinstance(node, ast.BoolOp):
+        for value in node.values:
+            yield from _constants(value)
 
 
 def file_of(language: Language) -> Path:

@@ -1,0 +1,1 @@
+"""Sentences of the pages behind the lead's doors, one module for each subject."""

@@ -1,0 +1,95 @@
+"""The pages behind the lead's doors in other languages: no English is left, and nothing is cut.
+
+Chinese is looked at for what is left, because there every Latin word that is neither a code nor a
+name must be English that nobody passed through the door of the words.
+"""
+
+import re
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import QTranslator
+from PySide6.QtGui import QFontMetricsF
+
+from station.core.languages import Language
+from station.screens import tongue
+from station.screens.theme import Face, font_of
+from station.screens.tongue import speak
+from tests.station.screens import gallery_office, gallery_pages, messages
+from tests.station.screens.messages import TRANSLATED, compile_to, file_of, read, sources, write
+from tests.station.screens.shown import Shown
+
+pytestmark = pytest.mark.qt_log_ignore("propagateSizeHints", "raise")  # Qt's offscreen platform
+SMALL, LARGE = (1024, 768), (1920, 1080)
+PAGES = (
+    *(gallery_pages.checks, gallery_pages.change, gallery_pages.lots, gallery_pages.labels),
+    *(gallery_pages.signing, gallery_office.alarms, gallery_office.training),
+)
+NAMES = (
+    *("Ilse Marrow", "Bram Okafor", "Ines Calder", "Maud Ferris", "Wren Calder", "Io Marsh"),
+    *("Tamsin Fen", "Bram Osterly", "Brigid Onslane", "Rashid Fennimoor", "Sunniva Pellinore"),
+    *("Noor Halvard", "Harbour leaf mix", "retail bag 28 cm", "Aldermoor Growers", "Quarry Farm"),
+    *("Tarn Roots", "romaine lettuce", "white cabbage", "carrot", "radicchio"),
+)
+"""People, products, suppliers and components of the states; they are data."""
+KEPT = {"kg", "cm", "min", "PIN", "GTIN", "OK", "QA", "toml", "station", "people", "pin"}
+"""Units, signs and what somebody types."""
+_WORD = re.compile(r"[A-Za-z][A-Za-z0-9_.'-]*|[0-9][A-Za-z0-9_-]*[A-Za-z][A-Za-z0-9_-]*")
+_CODE = re.compile(r".*[0-9].*|[A-Z]{2,}-[A-Z]+|[A-Za-z]")
+
+
+def english_in(text: str) -> list[str]:
+    """Latin words of a text that are no code, name or unit."""
+    for name in NAMES:
+        text = text.replace(name, "")
+    words = (word.rstrip(".'-") for word in _WORD.findall(text))
+    return [word for word in words if word not in KEPT and not _CODE.fullmatch(word)]
+
+
+@pytest.mark.parametrize("page", PAGES, ids=lambda page: page.__name__)
+def test_no_english_is_left(
+    qapp, monkeypatch: pytest.MonkeyPatch, tmp_path: Path, page: Callable[..., None]
+) -> None:
+    speak(Language.CHINESE)
+    shown = Shown(monkeypatch)
+    page(tmp_path, shown, (SMALL,))
+    assert len(shown.texts) > 5
+    left = {text: state for text, state in shown.texts.items() if english_in(text)}
+    assert not left, "pass them through tr or say, and list them: see Languages in DEVELOPERS.md"
+
+
+@pytest.fixture(scope="module")
+def longest(qapp, tmp_path_factory: pytest.TempPathFactory) -> QTranslator:
+    """Of every message the translation that is the widest, whatever its language."""
+    folder = tmp_path_factory.mktemp("longest")
+    metrics = QFontMetricsF(font_of(Face.VERB, 40))
+    files = [read(file_of(language)) for language in TRANSLATED]
+    rows = {}
+    for source in sources():
+        words = [one.get(source, ("", False))[0] for one in files]
+        rows[source] = (max((source, *words), key=metrics.horizontalAdvance), False)
+    with pytest.MonkeyPatch.context() as patched:
+        patched.setattr(messages, "FOLDER", folder)
+        write(Language.SPANISH, rows)
+        compile_to(Language.SPANISH, folder / "longest.qm")
+    translator = QTranslator()
+    assert translator.load(str(folder / "longest.qm"))
+    return translator
+
+
+@pytest.mark.parametrize("page", PAGES, ids=lambda page: page.__name__)
+def test_the_longest_words_lie_in_their_places(
+    longest: QTranslator,
+    monkeypatch: pytest.MonkeyPatch,
+    tmp_path: Path,
+    page: Callable[..., None],
+) -> None:
+    monkeypatch.setattr(tongue, "_loaded", {Language.SPANISH: longest, Language.ENGLISH: None}.get)
+    tongue._said.cache_clear()
+    speak(Language.SPANISH)
+    shown = Shown(monkeypatch)
+    page(tmp_path, shown, (SMALL, LARGE))
+    speak(Language.ENGLISH)
+    tongue._said.cache_clear()
+    assert not shown.cut
