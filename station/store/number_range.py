@@ -1,6 +1,6 @@
-"""Bags by their numbers or their place in the journal, found without reading all bags.
+"""Bags by their numbers, their place in the journal or their time, without reading all bags.
 
-Neither the numbers of bags nor their entries have an index, because each bag would pay for it.
+Neither numbers of bags nor entries nor times have an index, because each bag would pay for it.
 Their serials have one, and serials of one length stand in it in the order of their numbers. Rows
 are only ever added, so they stand in the order of the journal and can be halved until an entry's
 place is found.
@@ -8,15 +8,28 @@ place is found.
 
 from __future__ import annotations
 
+from datetime import datetime, timedelta
+
 from sqlalchemy import ColumnElement, Connection, and_, bindparam, func, or_, select
 
+from station.core.clock_guard import Found
+from station.core.journal import EntryKind
 from station.core.pack import PackId
+from station.store.columns import utc_text
 from station.store.prepared import Prepared
-from station.store.tables import pack
+from station.store.tables import fact, pack
 
 _FIRST_FROM = Prepared(
-    select(pack.c.id, pack.c.entry_id).where(pack.c.id >= bindparam("row")).order_by(pack.c.id)
+    select(pack.c.id, pack.c.entry_id, pack.c.judged_at)
+    .where(pack.c.id >= bindparam("row"))
+    .order_by(pack.c.id)
 )  # only the first row is taken, and SQLite reads no further
+
+
+_BENT = timedelta(minutes=1)
+"""Far more than a time service moves a clock without a step that is noted."""
+_LATE = 64
+"""Far more bags than are judged between a step of the clock and its finding."""
 
 
 def rows_between(connection: Connection, epoch: int, first: int, last: int) -> ColumnElement[bool]:
@@ -44,7 +57,55 @@ def rows_between(connection: Connection, epoch: int, first: int, last: int) -> C
 
 def rows_after(connection: Connection, entry: int) -> ColumnElement[bool]:
     """The condition that holds for the bags recorded after an entry, by its row in the journal."""
-    low, high = 0, (connection.execute(select(func.max(pack.c.id))).scalar_one() or 0) + 1
+    return pack.c.id >= _first_after(connection, entry)
+
+
+def rows_judged(
+    connection: Connection, after: datetime, until: datetime
+) -> tuple[ColumnElement[bool], ...]:
+    """The conditions one of which holds for a bag judged after one moment and not after another.
+
+    Bags stand in the order of their times wherever the clock ran, so time too is halved: between
+    any two findings that the clock stepped or that the station started with a clock that was
+    behind. A finding is recorded up to a second after the step, so the bags just before it are
+    looked at one by one. What a time service does without a finding lies within ``_BENT``.
+
+    Args:
+        connection: to the record.
+        after: aware time.
+        until: aware time.
+
+    Returns:
+        One for each stretch of rows with such a bag, in the order of rows. They are asked one by
+        one: of several joined by OR, SQLite reads the whole table.
+    """
+    steps = select(fact.c.entry_id).where(
+        fact.c.kind == EntryKind.CLOCK, fact.c.result.in_((Found.STEPPED, Found.BACK_DATED))
+    )
+    cuts = {_first_after(connection, entry) for entry in connection.execute(steps).scalars()}
+    within = and_(pack.c.judged_at > after, pack.c.judged_at <= until)
+    spans = []
+    first = 1
+    for cut in sorted({*cuts, _end(connection)}):
+        tail = max(first, cut - _LATE if cut in cuts else cut)
+        low = _first_judged(connection, first, tail, after - _BENT)
+        high = _first_judged(connection, low, tail, until + _BENT)
+        spans += [(low, high), (tail, cut)]
+        first = cut
+    chosen = [and_(pack.c.id >= low, pack.c.id < high, within) for low, high in spans if low < high]
+    return tuple(
+        one for one in chosen if connection.execute(select(pack.c.id).where(one).limit(1)).first()
+    )
+
+
+def _end(connection: Connection) -> int:
+    """The row behind the last one."""
+    return (connection.execute(select(func.max(pack.c.id))).scalar_one() or 0) + 1
+
+
+def _first_after(connection: Connection, entry: int) -> int:
+    """The first row of a bag recorded after an entry, or the one behind the last."""
+    low, high = 0, _end(connection)
     while high - low > 1:  # a bag in a row up to low is not after the entry, one from high on is
         middle = (low + high) // 2
         found = _FIRST_FROM.execute(connection, {"row": middle}).fetchone()
@@ -52,4 +113,17 @@ def rows_after(connection: Connection, entry: int) -> ColumnElement[bool]:
             high = middle
         else:
             low = found[0]
-    return pack.c.id >= high
+    return high
+
+
+def _first_judged(connection: Connection, first: int, end: int, after: datetime) -> int:
+    """The first row from one up to another, of rows in the order of time, after a moment."""
+    low, high, text = first - 1, end, utc_text(after)
+    while high - low > 1:
+        middle = (low + high) // 2
+        found = _FIRST_FROM.execute(connection, {"row": middle}).fetchone()
+        if found is None or found[0] >= high or found[2] > text:
+            high = middle
+        else:
+            low = found[0]
+    return high

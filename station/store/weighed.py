@@ -18,6 +18,7 @@ from station.store.answers import RunBlend, RunPacks, WeighedPack
 from station.store.bodies import run_of
 from station.store.columns import mass_of
 from station.store.engine import reading
+from station.store.number_range import rows_judged
 from station.store.purged import refusal_of
 from station.store.queries import local_time, unknown
 from station.store.tables import blend, journal, lot_use, pack, run
@@ -102,7 +103,7 @@ def packs_between(home: Path, after: datetime, until: datetime) -> tuple[RunPack
         until: aware time.
     """
     with reading(home) as connection:
-        return _grouped(connection, (pack.c.judged_at > after) & (pack.c.judged_at <= until))
+        return _grouped(connection, *rows_judged(connection, after, until), empty=False)
 
 
 def plant_zone(home: Path) -> ZoneInfo:
@@ -119,9 +120,17 @@ def plant_zone(home: Path) -> ZoneInfo:
         return ZoneInfo(j.read_entry(kept).at.zone)
 
 
-def _grouped(connection: Connection, condition: ColumnElement[bool]) -> tuple[RunPacks, ...]:
-    """Runs with the bags that meet a condition, both in order; a run without bags stays."""
-    rows = connection.execute(
+def _grouped(
+    connection: Connection, *conditions: ColumnElement[bool], empty: bool = True
+) -> tuple[RunPacks, ...]:
+    """Runs with the bags that meet one of some conditions, both in order.
+
+    Args:
+        connection: to the record.
+        conditions: on runs, blends or bags, which no bag meets twice, in the order of bags.
+        empty: a run without bags stays; without it a condition on bags finds them first.
+    """
+    asked = (
         select(
             run.c.id.label("run_id"),
             run.c.ended_at,
@@ -134,11 +143,11 @@ def _grouped(connection: Connection, condition: ColumnElement[bool]) -> tuple[Ru
             blend.c.code,
         )
         .select_from(run)
-        .outerjoin(blend, blend.c.run_id == run.c.id)
-        .outerjoin(pack, pack.c.blend_id == blend.c.id)
-        .where(condition)
+        .join(blend, blend.c.run_id == run.c.id, isouter=empty)
+        .join(pack, pack.c.blend_id == blend.c.id, isouter=empty)
         .order_by(run.c.id, pack.c.id)
-    ).mappings()
+    )
+    rows = (row for one in conditions for row in connection.execute(asked.where(one)).mappings())
     packs: dict[int, list[WeighedPack]] = {}
     still_open: dict[int, bool] = {}
     for row in rows:
@@ -165,7 +174,7 @@ def _grouped(connection: Connection, condition: ColumnElement[bool]) -> tuple[Ru
     blends = _blends(connection, {bag.blend for bags in packs.values() for bag in bags}, packs)
     return tuple(
         RunPacks(facts[run_id], still_open[run_id], tuple(its_packs), tuple(blends[run_id]))
-        for run_id, its_packs in packs.items()
+        for run_id, its_packs in sorted(packs.items())
     )
 
 

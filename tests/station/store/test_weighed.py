@@ -1,3 +1,5 @@
+import sqlite3
+from contextlib import closing
 from datetime import timedelta
 
 import pytest
@@ -72,6 +74,26 @@ def test_a_span_of_time_is_open_at_its_start_and_closed_at_its_end(packed_once):
     assert [group.run for group in found] == list(packed_once.runs)
     assert [serials(group) for group in found] == [[one[4].serial], [two[0].serial, two[1].serial]]
     assert packs_between(packed_once.home, two[4].at, two[4].at + timedelta(days=1)) == ()
+
+
+def test_a_span_of_time_is_read_by_rows_of_bags(packed_once, monkeypatch):
+    asked = []
+    real = sqlite3.connect
+
+    def connect(*given, **named):
+        connection = real(*given, **named)
+        connection.set_trace_callback(asked.append)
+        return connection
+
+    one = packs_of_run(packed_once.home, packed_once.runs[0].id).packs
+    monkeypatch.setattr(sqlite3, "connect", connect)
+    assert packs_between(packed_once.home, one[1].at, one[3].at)
+    monkeypatch.undo()
+    (question,) = (text for text in asked if "judged_at" in text and "JOIN" in text)
+    with closing(sqlite3.connect(packed_once.home / "station.sqlite")) as connection:
+        plan = [row[3] for row in connection.execute(f"EXPLAIN QUERY PLAN {question}")]
+    assert plan[0].startswith("SEARCH pack USING INTEGER PRIMARY KEY (rowid>"), plan
+    assert not any(step.startswith("SCAN") for step in plan), plan
 
 
 def test_the_plant_s_zone_is_the_last_entry_s(packed_once):
