@@ -11,7 +11,6 @@ from station.cli.answer import Answer, Json, run_verb
 from station.cli.options import AsJson, Config, Force, Home, home_of
 from station.cli.page import Weight, facts, heading, listing, note
 from station.cli.progress import long_work
-from station.cli.purged import with_purged
 from station.core.metrology.clause import RuleRefused
 from station.errors import BadInput, EnvironmentFault
 from station.software_id import software_id
@@ -43,7 +42,6 @@ def evidence(
         from station.reports.evidence_pdf import evidence_pdf  # slow to load
         from station.reports.evidence_sheets import evidence_files
         from station.reports.files import write_whole
-        from station.store.purged import gone_with_lot
 
         with long_work("Gathering the evidence"):
             found = _found(folder, run, lot, config)
@@ -55,8 +53,7 @@ def evidence(
             raise EnvironmentFault(f"cannot make the folder {out}", str(fault)) from fault
         for name, content in files.items():
             write_whole(out / name, content)
-        answer = _answer(found, out, {name: len(content) for name, content in files.items()})
-        return answer if lot is None else with_purged(answer, gone_with_lot(folder, lot))
+        return _answer(found, out, {name: len(content) for name, content in files.items()})
 
     run_verb(as_json, work)
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from datetime import date
 from decimal import Decimal
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
@@ -50,14 +49,11 @@ def giveaway(
     """Show what bags hold above their nominal quantity, in kg, percent and money."""
 
     def work() -> Answer:
-        from station.store.purged import gone_between  # slow to load
-
-        key, folder = read_by(by), home_of(home, config)
-        sums = sums_of(folder, first, last, config)
+        key = read_by(by)
+        sums = sums_of(home_of(home, config), first, last, config)
         if out is not None:
             write_sheet(out, sums, key, force=force)
-        begin = date.min if first is None else sums.first
-        return with_purged(_answer(sums, key, out), gone_between(folder, begin, sums.last))
+        return with_purged(_answer(sums, key, out), sums.gone)
 
     run_verb(as_json, work)
 

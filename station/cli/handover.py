@@ -31,7 +31,6 @@ def handover(
         folder, asked = home_of(home, config), read_day("--day", day)
         from station.reports.files import check_free, write_whole  # slow to load
         from station.reports.handover import handover as gather
-        from station.store.purged import gone_between
 
         if pdf is not None:
             check_free(pdf, force=force)
@@ -86,6 +85,6 @@ def handover(
             note(f"{len(sheet.stops)} stops, {len(sheet.entered)} entries on {asked}"),
         )
         answer = Answer(document, page, yes=not points)
-        return with_purged(answer, gone_between(folder, asked, asked))
+        return with_purged(answer, sheet.gone)
 
     run_verb(as_json, work)

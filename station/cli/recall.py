@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from contextlib import suppress
-from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
 
@@ -23,7 +22,6 @@ if TYPE_CHECKING:
     from station.reports.recall_back import PackBack
     from station.reports.recall_lots import LotAccount
     from station.reports.sent import Whereabouts
-    from station.store.purged import GoneRun
 
 _Lot = Annotated[str | None, typer.Option("--lot", metavar="CODE", help="An input lot.")]
 _Pack = Annotated[
@@ -83,7 +81,7 @@ def recall(
             from station.reports.recall_csv import recall_csv
 
             write_whole(csv, recall_csv(found))
-        return with_purged(_answer(found, back), _gone(homes, scope, asked))
+        return with_purged(_answer(found, back), found.gone)
 
     run_verb(as_json, work)
 
@@ -117,19 +115,6 @@ def _asked(
     if scope is Scope.DAY:
         return scope, read_day("--day", text).isoformat()
     return scope, text
-
-
-def _gone(homes: list[Path], scope: Scope, asked: str) -> tuple[GoneRun, ...]:
-    """Purged runs that what was asked for reached too."""
-    from station.reports.recall import Scope
-    from station.store.purged import gone_between, gone_with_lot
-
-    if scope is Scope.LOT:
-        return tuple(gone for home in homes for gone in gone_with_lot(home, asked))
-    if scope is Scope.DAY:
-        day = date.fromisoformat(asked)
-        return tuple(gone for home in homes for gone in gone_between(home, day, day))
-    return ()  # bag and blend are refused where they went
 
 
 def _home_with(homes: list[Path], serial: str) -> Path:

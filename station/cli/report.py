@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import UTC, date, datetime, time
+from datetime import UTC, datetime, time
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
 
@@ -53,11 +53,7 @@ def report(
             check_free(path, force=force)
         for path, content in files.items():
             write_whole(path, content)
-        from station.store.purged import gone_between
-
-        begin = date.min if first is None and day is None else found.sums.first
-        gone = gone_between(folder, begin, found.sums.last)
-        return with_purged(_answer(found, tuple(files)), gone)
+        return with_purged(_answer(found, tuple(files)), found.sums.gone)
 
     run_verb(as_json, work)
 

@@ -34,6 +34,7 @@ from station.software_id import SoftwareId
 from station.store.bag_sums import RunSpan, run_spans
 from station.store.facts import facts
 from station.store.label_rolls import roll_accounts
+from station.store.purged import gone_with_lot
 from station.store.queries import in_doubt
 from station.store.residues import residues_of
 from station.store.suspects import filed_windows, suspect_windows
@@ -172,6 +173,8 @@ def evidence_of_lot(
     trace = of_lot(home, code, water or Water())
     uids = tuple(dict.fromkeys(one.run.id for one in trace.transformations))
     if not uids:
+        for gone in gone_with_lot(home, code):
+            raise BadInput(f"lot {code} was purged", f"what could hold it {gone.words}")
         raise BadInput(f"lot {code}", "no labelled bag could hold it: there is no evidence of it")
     return _gathered(home, uids, f"input lot {code}", trace, software)
 

@@ -19,7 +19,7 @@ from station.core.run import Run
 from station.errors import BadInput
 from station.reports.traceability_sheet import Cell, Sheet
 from station.store.bag_sums import BagSum, bag_sums, production_days
-from station.store.purged import refusal_between
+from station.store.purged import GoneRun, gone_between, refusal_between
 from station.store.recall import frozen_runs
 
 _KILO = Decimal("1e-9")
@@ -95,6 +95,7 @@ class PeriodSums:
         sums: bags that are alike.
         runs: their runs as frozen, by id.
         prices: of a kilogram, by article code.
+        gone: runs of these days that were purged and are in no sum.
     """
 
     first: date
@@ -102,6 +103,7 @@ class PeriodSums:
     sums: tuple[BagSum, ...]
     runs: Mapping[str, Run]
     prices: Mapping[str, Decimal]
+    gone: tuple[GoneRun, ...] = ()
 
     def by(self, key: By) -> tuple[Given, ...]:
         """Put the bags together; products by code, all else by time or name."""
@@ -193,7 +195,8 @@ def period_sums(
             f"{begin} to {end}", f"nothing was packed then: on record are {days[0]} to {days[-1]}"
         )
     runs = frozen_runs(home, {one.run for one in sums})
-    return PeriodSums(begin, end, sums, runs, prices)
+    gone = gone_between(home, date.min if first is None else begin, end)
+    return PeriodSums(begin, end, sums, runs, prices, gone)
 
 
 def kilograms(micrograms: int) -> Decimal:

@@ -15,6 +15,7 @@ from station.line.state import Tally
 from station.store.facts import facts
 from station.store.head_now import HeadNow, head_now
 from station.store.open_holds import OpenHold, open_holds
+from station.store.purged import GoneRun, gone_between
 from station.store.queries import in_doubt, run_tally
 from station.store.run_counts import count_run
 from station.store.run_evidence import runs_of_day
@@ -53,6 +54,7 @@ class Handover:
         in_doubt: serials of labels nobody knows the fate of; of any day.
         holds: holds that are open; of any day.
         head: head of the record when the sheet was made.
+        gone: runs of the day that were purged.
     """
 
     day: date
@@ -63,6 +65,7 @@ class Handover:
     in_doubt: tuple[str, ...]
     holds: tuple[OpenHold, ...]
     head: HeadNow
+    gone: tuple[GoneRun, ...] = ()
 
     @property
     def open_points(self) -> tuple[str, ...]:
@@ -95,7 +98,17 @@ def handover(home: Path, day: date, key: Path | None = None) -> Handover:
     entered = facts(home, FACT_KINDS, since=start, until=start + _DAY)
     stops = pauses_of(facts(home, (EntryKind.PAUSE,), since=start, until=start + _DAY))
     head = head_now(home, key)
-    return Handover(day, zone, runs, entered, stops, in_doubt(home), open_holds(home), head)
+    return Handover(
+        day,
+        zone,
+        runs,
+        entered,
+        stops,
+        in_doubt(home),
+        open_holds(home),
+        head,
+        gone_between(home, day, day),
+    )
 
 
 def _on_pallet(home: Path, uid: str) -> int:

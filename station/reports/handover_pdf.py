@@ -11,6 +11,7 @@ from station.reports import paper
 from station.reports.handover import Handover, RunOfDay
 from station.reports.paper import beside, escape, gap, heading, listing, note, pairs, together
 from station.reports.paper_matrix import MatrixPicture
+from station.reports.purged import purged_story
 from station.store.head_now import HeadNow
 
 _SIGNED = (
@@ -30,6 +31,7 @@ def handover_pdf(sheet: Handover) -> bytes:
         *heading("Runs"),
         _runs(sheet),
         note("On the pallet: labelled bags that were not taken out again, held ones too."),
+        *purged_story(sheet.gone),
         *heading("Stops"),
         _stops(sheet) if sheet.stops else note("None."),
         *heading("Checks, signatures and other entries"),

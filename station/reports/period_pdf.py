@@ -12,6 +12,7 @@ from station.reports.giveaway import By, Given, kilograms
 from station.reports.paper import escape, gap, heading, listing, note, pairs, together
 from station.reports.period import LotYield, Period, RunFigures
 from station.reports.period_charts import bars_chart, pareto_chart, timeline_chart
+from station.reports.purged import purged_story
 from station.reports.timeline import BAD, marks_of
 
 _GIVEN = (
@@ -42,6 +43,7 @@ def period_pdf(found: Period) -> bytes:
         Paragraph(escape(f"Report, {days}"), paper.TITLE),
         gap(3),
         *_whole(found),
+        *purged_story(found.sums.gone),
         *_given(found, By.PRODUCT, "product"),
         *_given(found, By.POSITION, "position"),
         note("A position is a line and who stood at its scale, by id. No names stand here."),

@@ -5,6 +5,7 @@ from __future__ import annotations
 import time
 from collections import Counter
 from collections.abc import Callable, Hashable, Mapping, Sequence
+from contextlib import suppress
 from dataclasses import dataclass
 from datetime import date, datetime
 from decimal import Decimal
@@ -17,6 +18,7 @@ from station.core.pack import Quality
 from station.errors import BadInput
 from station.reports.recall_lots import LotAccount, accounts, station_name
 from station.reports.sent import Whereabouts, whereabouts
+from station.store.purged import GoneRun, gone_between, gone_with_bags, gone_with_lot
 from station.store.recall import (
     BlendLine,
     PackRow,
@@ -110,6 +112,7 @@ class Recall:
         blends: each blend with its bags.
         total: all bags.
         where: with whom they are, or where in the house.
+        gone: purged runs that what was asked for reaches too.
     """
 
     scope: Scope
@@ -122,6 +125,7 @@ class Recall:
     blends: tuple[BlendGroup, ...]
     total: Group
     where: Whereabouts
+    gone: tuple[GoneRun, ...] = ()
 
     @property
     def by_day(self) -> dict[date, Group]:
@@ -179,6 +183,7 @@ def recall(
         blends=blends,
         total=total,
         where=where,
+        gone=tuple(one for home in homes for one in _gone(home, scope, asked)),
     )
 
 
@@ -211,6 +216,19 @@ def _reach(home: Path, scope: Scope, asked: str) -> Reach:
     if scope is Scope.UNIT:
         return reach_of_serials(home, contents_of_unit(home, asked).serials)
     return reach_of_blend(home, blend_of_pack(home, asked))
+
+
+def _gone(home: Path, scope: Scope, asked: str) -> tuple[GoneRun, ...]:
+    """Purged runs; a bag, a blend lot or a run that went is refused with its purge instead."""
+    if scope is Scope.LOT:
+        return gone_with_lot(home, asked)
+    if scope is Scope.DAY:
+        day = date.fromisoformat(asked)
+        return gone_between(home, day, day)
+    if scope is Scope.UNIT:
+        with suppress(BadInput):  # another of the records may know it
+            return gone_with_bags(home, contents_of_unit(home, asked).serials)
+    return ()
 
 
 def _used(reaches: Sequence[tuple[Path, Reach]]) -> set[str]:

@@ -10,6 +10,7 @@ from reportlab.platypus import Flowable, Paragraph
 from station.core.metrology.exact import plain
 from station.reports import paper
 from station.reports.paper import escape, gap, heading, listing, note, pairs
+from station.reports.purged import purged_story
 from station.reports.recall import Recall
 from station.reports.recall_lots import LotAccount
 from station.reports.recall_words import (
@@ -51,6 +52,7 @@ def recall_pdf(found: Recall) -> bytes:
         *heading("Where the bags are"),
         pairs(where_rows(found.where)),
         *_sent(found),
+        *purged_story(found.gone),
         *(part for one in found.lots for part in _lot(one)),
         *heading("Blends"),
         _blends(found),

@@ -10,6 +10,7 @@ from shutil import copytree
 from types import SimpleNamespace
 
 import pytest
+from pypdfium2 import PdfDocument
 
 from station.clock import SystemClock
 from station.config.load import load
@@ -191,6 +192,7 @@ def test_reports_of_purged_days_say_so(station, purge, old):
         ("evidence", "--out", old.out.with_name("e"), "--run", old.old.id),
         ("recall", "--pack", old.serials[0]),
         ("batch", "--run", old.old.id),
+        ("evidence", "--out", old.out.with_name("e"), "--lot", old.old.lots[0].code),
     ):
         refused = station(*verb, *where)
         assert refused.code == 2, verb
@@ -205,6 +207,18 @@ def test_reports_of_purged_days_say_so(station, purge, old):
     ):
         answer = station(*verb, *where)
         assert [one["run"] for one in answer.document["purged"]] == [old.old.id], verb
+    papers = {
+        "hand-over": ("handover", "--day", day),
+        "report": ("report",),
+        "recall": ("recall", "--lot", old.old.lots[0].code),
+    }
+    for name, verb in papers.items():
+        paper = old.out.with_name(f"{name}.pdf")
+        station(*verb, "--pdf", paper, *where)
+        document = PdfDocument(paper)
+        text = " ".join(page.get_textpage().get_text_bounded() for page in document)
+        document.close()
+        assert "Not on this paper: 1 run was purged" in text, name
     today = station("giveaway", "--from", old.young.dating.production_day.isoformat(), *where)
     assert "purged" not in today.document
 

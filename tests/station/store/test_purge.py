@@ -1,17 +1,20 @@
 """A purge takes whole old runs and nothing else; what is left proves itself as before."""
 
+import json
 import os
 import signal
 import sqlite3
 import sys
 from contextlib import closing
 from dataclasses import replace
+from hashlib import sha256
 from itertools import pairwise
 from pathlib import Path
 from shutil import copytree
 from subprocess import run as run_process
 
 import pytest
+from cryptography.hazmat.primitives.asymmetric.ed25519 import Ed25519PublicKey
 
 from station.core.checks.rolls import RollStep
 from station.core.facts import Fact
@@ -22,6 +25,7 @@ from station.store import queries
 from station.store.backup import back_up
 from station.store.engine import database, reading
 from station.store.export_check import check_export
+from station.store.facts import facts
 from station.store.label_doubts import open_labels
 from station.store.label_rolls import roll_accounts
 from station.store.lock import HomeLock
@@ -274,6 +278,40 @@ def test_the_export_has_every_byte_that_went(made, tmp_path):
     text = lines.read_bytes()
     for seq in gone:
         assert before[seq][5].replace(b'"', b'\\"') in text
+
+
+def merkle_root(leaves: list[bytes]) -> bytes:
+    """RFC 9162 section 2.1.1, word for word."""
+    if len(leaves) == 1:
+        return sha256(b"\x00" + leaves[0]).digest()
+    cut = 1
+    while cut * 2 < len(leaves):
+        cut *= 2
+    return sha256(b"\x01" + merkle_root(leaves[:cut]) + merkle_root(leaves[cut:])).digest()
+
+
+def test_the_export_is_proved_by_the_standard_alone(purged_once):
+    """SHA-256, RFC 9162 and Ed25519 (RFC 8032) by themselves, with none of our functions."""
+    made, folder = purged_once
+    manifest = json.loads((folder / "manifest.json").read_text(encoding="utf-8"))
+    (head,) = manifest["heads"].values()
+    mark, site, station, epoch, size, root, at, key, signature = head.split(" ")
+    Ed25519PublicKey.from_public_bytes(bytes.fromhex(key)).verify(
+        bytes.fromhex(signature), " ".join((mark, site, station, epoch, size, root, at)).encode()
+    )
+    hashes = [row[4] for row in journal_of(made.home)][: int(size)]
+    assert merkle_root(hashes).hex().upper() == root
+    (path,) = folder.glob("run-*.jsonl")
+    lines = [json.loads(line) for line in path.read_text(encoding="utf-8").splitlines()]
+    for line in lines:
+        before, entry = bytes.fromhex(line["hash_before"]), line["entry"].encode()
+        assert sha256(b"\x00" + before + entry).digest() == hashes[line["number"] - 1]
+    (run,) = manifest["runs"]
+    gone = [hashes[line["number"] - 1] for line in lines]
+    assert merkle_root(gone).hex() == run["root"]
+    digest = sha256((folder / "manifest.json").read_bytes()).hexdigest()
+    (record,) = facts(made.home, (EntryKind.PURGE,))
+    assert (record.fact.subject, record.who) == (digest, "m.reed")
 
 
 @pytest.mark.parametrize("name", ["manifest.json", "blocks.jsonl", "run-*.jsonl"])
