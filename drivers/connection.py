@@ -82,7 +82,7 @@ class LinkRules:
     most_bytes_per_s: int = 40_000
     outcome: Callable[[bytes, Item], Outcome | None] = outcome
     name_of: Callable[[bytes], str] = name_of
-    gulp_ns: int = 5_000_000
+    gulp_ns: int = 3_000_000
     warm_up_ns: int = 0
 
 

@@ -8,6 +8,7 @@ from pathlib import Path
 
 from drivers.packer import SimulatedPacker
 from station.app.assembly import Audience, Station
+from station.app.memory import settled
 from station.app.practice import (
     bench_scale,
     habits_for,
@@ -84,15 +85,18 @@ def pack_headless(
         station.start()
         began = time.monotonic()
         try:
-            done = 0
-            for number, product in enumerate(house.products.values()):
-                share = _share(packs, len(house.products), number)
-                if share:
-                    hands = SimulatedPacker(bench, watch.cue, habits_for(product), seed + number)
-                    crew = (lead, papers, hands)
-                    pack_run(station, line, house, watch, crew, product, share, done, progress)
-                    shipping.send_run()
-                    done += share
+            with settled():
+                done = 0
+                for number, product in enumerate(house.products.values()):
+                    share = _share(packs, len(house.products), number)
+                    if share:
+                        hands = SimulatedPacker(
+                            bench, watch.cue, habits_for(product), seed + number
+                        )
+                        crew = (lead, papers, hands)
+                        pack_run(station, line, house, watch, crew, product, share, done, progress)
+                        shipping.send_run()
+                        done += share
             seconds = time.monotonic() - began
         finally:
             station.stop()

@@ -15,6 +15,7 @@ from drivers.bench import BenchScale
 from drivers.packer import SimulatedPacker
 from station.app.assembly import Audience, Station
 from station.app.bench_hand import DemoHand
+from station.app.memory import settled
 from station.app.practice import (
     bench_scale,
     habits_for,
@@ -149,11 +150,12 @@ def show_demo(house: Packhouse, home: Path, packs: int | None, seed: int) -> Dem
             window.show()
             helper = LeadAtHand(practice.lead, watch, practice.papers)
             helper.start()
-            if packs is None:
-                work_bench(qt, practice, window, seed)
-            else:
-                hands = SimulatedPacker(practice.bench, watch.cue, habits_for(product), seed)
-                _pack(qt, hands, watch)
+            with settled():
+                if packs is None:
+                    work_bench(qt, practice, window, seed)
+                else:
+                    hands = SimulatedPacker(practice.bench, watch.cue, habits_for(product), seed)
+                    _pack(qt, hands, watch)
             helper.stop()
             practice.line.end_run(choice.lead)
             window.close()
@@ -194,7 +196,8 @@ def show_training(house: Packhouse, home: Path, *, seed: int, tiles: bool | None
         window.show()
         helper = LeadAtHand(practice.lead, practice.watch, practice.papers)
         helper.start()
-        work_bench(qt, practice, window, seed, TrainingStrip(palette))
+        with settled():
+            work_bench(qt, practice, window, seed, TrainingStrip(palette))
         helper.stop()
         practice.line.end_run(choice.lead)
         window.close()

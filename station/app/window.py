@@ -5,6 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 
 from station.app.assembly import Audience, Station
+from station.app.memory import settled
 from station.app.printers import printer_of
 from station.app.qt_side import application, faults_to, running, sounds_of
 from station.app.serial_line import port_settings
@@ -68,10 +69,12 @@ def show_station(
             if kiosk:
                 alone = Kiosk(window, PALETTES[settings.screen.theme])
                 alone.show()
-                qt.exec()
+                with settled():
+                    qt.exec()
                 alone.release()
             else:
                 ScreenKeeper(window, full=False)
                 window.showMaximized()
-                qt.exec()
+                with settled():
+                    qt.exec()
             window.close()

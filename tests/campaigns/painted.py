@@ -16,7 +16,7 @@ import tempfile
 import time
 from bisect import bisect_right
 from collections.abc import Callable, Iterator
-from contextlib import contextmanager
+from contextlib import ExitStack, contextmanager
 from dataclasses import dataclass, replace
 from datetime import UTC, datetime
 from itertools import pairwise
@@ -32,6 +32,7 @@ from PySide6.QtGui import QPaintEvent
 
 from drivers.port import PortSettings
 from station.app.assembly import Audience, Station
+from station.app.memory import settled
 from station.app.places import demo_settings
 from station.app.practice import run_choice
 from station.app.qt_side import application, both
@@ -210,6 +211,7 @@ def _pack(home: Path, centre: Centre, seconds: float, frames_per_s: float) -> Fi
         seen.painting(),
         application(),
         quick_scale(int(gross.amount), frames_per_s) as scale,
+        ExitStack() as memory,
     ):
         bridge = Bridge()
         audience = Audience(
@@ -236,6 +238,7 @@ def _pack(home: Path, centre: Centre, seconds: float, frames_per_s: float) -> Fi
             answer = watch.next_answer(30)
             assert answer.started, answer.words
             _spend(WARM_S)
+            memory.enter_context(settled())  # as the verb run does
             first = centre.ask("SELECT coalesce(sum(seq), 0) FROM centre.watermark")[0][0]
             cpu, since_ns, bags = time.process_time(), time.monotonic_ns(), len(watch.timings)
             _spend(seconds)
