@@ -18,6 +18,7 @@ from station.core.checks.rolls import RollStep, is_step
 from station.core.facts import FactRecord
 from station.core.ids import new_uid
 from station.core.pack import PackRecord, Quality
+from station.core.room import Level
 from station.core.run import Run
 from station.line.alarm_board import AlarmBoard
 from station.line.clock_duty import ClockDuty
@@ -27,6 +28,7 @@ from station.line.label_duties import RollDuty
 from station.line.lot_duty import LotDuty
 from station.line.ports import Clock
 from station.line.qa_duty import QaDuty
+from station.line.room_duty import RoomDuty
 from station.line.scale_duty import ScaleDuty
 from station.line.scan_duty import ScanDuty
 from station.line.state import LineState, Notice, Phase, Verb
@@ -152,6 +154,8 @@ def _of_line(state: LineState, now: datetime) -> Found:
 def _of_duty(duty: Duty, state: LineState, now: datetime) -> Found:
     if isinstance(duty, ClockDuty) and duty.wanting:
         yield AlarmKind.CLOCK, duty.wanting
+    if isinstance(duty, RoomDuty) and duty.level is not Level.AMPLE:
+        yield AlarmKind.DISK, duty.shut or duty.words
     if state.run is None:
         return
     if isinstance(duty, ScaleDuty | QaDuty) and duty.failed and (words := duty.closing(now)):
@@ -168,6 +172,8 @@ def _of_duty(duty: Duty, state: LineState, now: datetime) -> Found:
 
 
 def _of_lots(duty: LotDuty, now: datetime) -> Found:
+    for lot in duty.lingering(now):
+        yield AlarmKind.OVERLAP, f"lot {lot} has been finishing for long: is it empty?"
     for row in duty.rows():
         balance = row.balance
         if row.held:

@@ -67,6 +67,7 @@ def lot_gates(
         packed_with(home, on_line) if on_line else (),
         lots.water,
         lots.on and settings.checks.clearance,
+        lots.long_overlap,
     )
     changes = LotChanges(
         line=line,

@@ -11,6 +11,8 @@ from station.app.qt_side import application, faults_to, running, sounds_of
 from station.app.serial_line import port_settings
 from station.app.station_window import station_window
 from station.config.packhouse import Packhouse
+from station.core.ids import new_uid
+from station.core.people import left_fact
 from station.screens.bridge import Bridge
 from station.screens.kiosk import Kiosk
 from station.screens.screen_keeper import ScreenKeeper
@@ -67,7 +69,10 @@ def show_station(
         with faults_to(bridge), running(sounds), running(station):
             window = station_window(bridge, station, house)
             if kiosk:
-                alone = Kiosk(window, PALETTES[settings.screen.theme])
+                alone = Kiosk(
+                    *(window, PALETTES[settings.screen.theme], bridge, station.line),
+                    lambda: left_fact(new_uid(station.clock.now())),
+                )
                 alone.show()
                 with settled():
                     qt.exec()

@@ -15,8 +15,10 @@ from station.config.toml_file import Table
 from station.core.balance import Water
 from station.core.line_lots import Overlap
 from station.line.lot_change import LotRules
+from station.line.lot_duty import LONG_OVERLAP
 
 KEY = "lots"
+_MINUTE = timedelta(minutes=1)
 
 
 class _Table(Shape):
@@ -25,6 +27,7 @@ class _Table(Shape):
     on: Flag = True
     overlap_bags: Annotated[int, whole(1, 10_000, "bags")] | None = None
     overlap_minutes: Annotated[int, whole(1, 720, "minutes")] | None = None
+    overlap_alarm_minutes: Annotated[int, whole(1, 720, "minutes")] = LONG_OVERLAP // _MINUTE
     rework_hours: Annotated[int, whole(1, 48, "hours")] = 2
     water_least_percent: Percent | None = None
     water_most_percent: Percent | None = None
@@ -46,4 +49,5 @@ def read_lot_rules(table: Table, file: str, faults: Faults) -> LotSettings | Non
         return None
     minutes = read.overlap_minutes
     overlap = Overlap(read.overlap_bags, None if minutes is None else timedelta(minutes=minutes))
-    return LotSettings(read.on, LotRules(overlap, timedelta(hours=read.rework_hours)), water)
+    rules = LotRules(overlap, timedelta(hours=read.rework_hours))
+    return LotSettings(read.on, rules, water, read.overlap_alarm_minutes * _MINUTE)

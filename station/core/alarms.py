@@ -42,7 +42,9 @@ class AlarmKind(StrEnum):
     OVERDUE = "a check is overdue"
     MEAN_LOW = "the mean is below nominal"
     LOT_OVERRUN = "a lot should be empty"
+    OVERLAP = "two lots overlap for long"
     RESIDUE = "the empty pan does not show zero"
+    DISK = "the disk fills up"
     PRINTER = "the printer needs somebody"
     SOON = "a check is due soon"
     ROLL_LOW = "the label roll ends soon"
@@ -76,7 +78,9 @@ RULES: Mapping[AlarmKind, AlarmRule] = {
     AlarmKind.OVERDUE: AlarmRule(Priority.MEDIUM, "make the check", _WHILE),
     AlarmKind.MEAN_LOW: AlarmRule(Priority.MEDIUM, "fill a little more, look at NUMBERS", _WHILE),
     AlarmKind.LOT_OVERRUN: AlarmRule(Priority.MEDIUM, "say which lot is on the line", _WHILE),
+    AlarmKind.OVERLAP: AlarmRule(Priority.MEDIUM, "say which lot is empty", _WHILE),
     AlarmKind.RESIDUE: AlarmRule(Priority.MEDIUM, "wipe the pan, then zero the scale", _WHILE),
+    AlarmKind.DISK: AlarmRule(Priority.MEDIUM, "take old files off the disk", _WHILE),
     AlarmKind.PRINTER: AlarmRule(Priority.MEDIUM, "look at the printer", _WHILE),
     AlarmKind.SOON: AlarmRule(Priority.LOW, "plan the check", _WHILE),
     AlarmKind.ROLL_LOW: AlarmRule(Priority.LOW, "fetch the next roll", _WHILE),

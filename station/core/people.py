@@ -17,6 +17,16 @@ class PersonStep(StrEnum):
     DISABLED = "disabled"
     ENABLED = "enabled"
     REFUSED = "signature refused"
+    LEFT = "left the full screen"
+
+
+SCREEN = "screen"
+"""What an entry about leaving the full screen is about; who left it signs the entry."""
+
+
+def left_fact(uid: str) -> Fact:
+    """The entry that somebody left the full screen."""
+    return Fact(EntryKind.PERSON, uid, SCREEN, str(PersonStep.LEFT))
 
 
 def person_fact(

@@ -186,6 +186,7 @@ _ACTS: Mapping[tuple[EntryKind, str], Act] = {
     (EntryKind.SETTING, _ALWAYS): Act.CHANGE_SETTINGS,
     (EntryKind.SETTING, "approved"): Act.APPROVE_PRODUCT,
     (EntryKind.PERSON, _ALWAYS): Act.MANAGE_PEOPLE,
+    (EntryKind.PERSON, "left the full screen"): Act.LEAVE,
     (EntryKind.CLOCK, _ALWAYS): Act.CONFIRM_CLOCK,
     (EntryKind.STATION_KEY, _ALWAYS): Act.KEEP_RECORD,
     (EntryKind.HEAD, _ALWAYS): Act.KEEP_RECORD,

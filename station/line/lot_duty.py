@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
-from datetime import datetime
+from datetime import datetime, timedelta
 
 from station.core.balance import Balance, PackedSum, Span, Water, balance
 from station.core.blend_change import change_of
@@ -22,6 +22,8 @@ from station.core.run import Run
 from station.line.lot_book import LotBook
 from station.line.state import Notice
 
+LONG_OVERLAP = timedelta(minutes=30)
+"""After so long an old lot is hardly still in the bags (common practice, no source)."""
 _WHERE = "RUN, then LOTS (F6)"
 
 
@@ -48,6 +50,7 @@ class LotDuty:
         packed: bags on record that could hold a lot of the line.
         water: uptake between weighing a lot and weighing the bags.
         on: whether a lot on the line that the run's bags do not name closes acceptance.
+        long_overlap: a lot that finishes for longer should be asked about.
     """
 
     name = "LOTS"
@@ -60,8 +63,10 @@ class LotDuty:
         packed: Iterable[PackedSum] = (),
         water: Water | None = None,
         on: bool = True,
+        long_overlap: timedelta = LONG_OVERLAP,
     ) -> None:
         records = tuple(past)
+        self._long_overlap = long_overlap
         self._code, self.book, self._on = line, book, on
         self._water = water or Water()
         self.line: LineLots = lots_after(records, line)
@@ -159,6 +164,14 @@ class LotDuty:
             for one in self.line.lots
         )
         return lots + again
+
+    def lingering(self, now: datetime) -> tuple[str, ...]:
+        """Codes of lots that have been finishing for long beside the next lot, oldest first."""
+        return tuple(
+            one.lot
+            for one in self.line.lots
+            if one.finishing_since is not None and now - one.finishing_since > self._long_overlap
+        )
 
     def balance(self, lot: str, component: str) -> Balance:
         """What a lot should have left."""

@@ -7,17 +7,26 @@ that nobody may leave, the machine's account must offer nothing else to change t
 
 from __future__ import annotations
 
+import logging
+from collections.abc import Callable
+
 from PySide6.QtCore import QEvent, QObject, Qt, QTimer, Slot
 from PySide6.QtGui import QGuiApplication, QKeyEvent
 from PySide6.QtWidgets import QApplication
 from typing_extensions import override
 
+from station.core.facts import Fact
 from station.core.rights import Act, signer
+from station.line.state import EntryAnswer, Intents
+from station.screens.bridge import Bridge
 from station.screens.screen_keeper import ScreenKeeper
 from station.screens.theme import Palette, Ruler
 from station.screens.widgets.touch_button import TouchButton
 from station.screens.window import StationWindow
 
+_LOG = logging.getLogger(__name__)
+PATIENCE_MS = 5000
+"""So long the line may take to record that somebody leaves."""
 LEAVE = "LEAVE"
 HOW = "This screen is left at RUN, MORE, LEAVE, by somebody who may"
 _KEYS = QEvent.Type.KeyPress, QEvent.Type.KeyRelease, QEvent.Type.ShortcutOverride
@@ -59,12 +68,24 @@ class Kiosk(QObject):
     Args:
         window: of the station; its lead's panel gets a button more.
         palette: colours of the button.
+        bridge: tells what became of the entry.
+        line: takes the entry that somebody leaves, signed already.
+        leaving: makes it.
     """
 
-    def __init__(self, window: StationWindow, palette: Palette) -> None:
+    def __init__(
+        self,
+        window: StationWindow,
+        palette: Palette,
+        bridge: Bridge,
+        line: Intents,
+        leaving: Callable[[], Fact],
+    ) -> None:
         super().__init__(window)
-        self._window = window
+        self._window, self._line, self._leaving = window, line, leaving
         self._free = False
+        self._uid = ""
+        bridge.entered.connect(self._entered, Qt.ConnectionType.DirectConnection)
         self.leave_button = TouchButton(palette, LEAVE, small="hold", hold=True)
         self.leave_button.cap_px = Ruler.of(window.screen()).px(7.0)
         self.leave_button.held.connect(self.ask)
@@ -83,10 +104,31 @@ class Kiosk(QObject):
 
     @Slot()
     def ask(self) -> None:
-        """Ask for the signature of somebody who may leave; then end the station."""
+        """Ask for the signature of somebody who may leave; then record it and end the station."""
         signing = self._window.signing
         if signing is not None and signing.asker is not None:
-            signing.asker.ask((signer(Act.LEAVE, ""),), lambda _: self._leave(), lambda: None)
+            needed = (signer(Act.LEAVE, ""),)
+            signing.asker.ask(needed, lambda by: self._record(by[0]), lambda: None)
+
+    def _record(self, who: str) -> None:
+        """Leave once it is on record; a record that takes nothing more keeps nobody here."""
+        fact = self._leaving()
+        self._uid = fact.uid
+        QTimer.singleShot(PATIENCE_MS, self, self._give_up_waiting)
+        self._line.enter((fact,), who)
+
+    @Slot(object)
+    def _entered(self, answer: EntryAnswer) -> None:
+        if self._uid and self._uid in answer.uids:
+            if not answer.recorded:
+                _LOG.warning("leaving the full screen is not on record: %s", answer.words)
+            self._leave()
+
+    @Slot()
+    def _give_up_waiting(self) -> None:
+        if not self._free:
+            _LOG.warning("leaving the full screen may not be on record: the line did not answer")
+            self._leave()
 
     def release(self) -> None:
         """Let the window be closed; before the station ends."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QPoint, QRectF, Qt, Slot
+from PySide6.QtCore import QPoint, QRect, QRectF, QSize, Qt, Slot
 from PySide6.QtGui import (
     QCloseEvent,
     QColor,
@@ -36,16 +36,28 @@ from station.screens.widgets.sheet import ScanField
 TITLE = "Pack line"
 _LEAD_WANTED = mark("Lead is wanted at this line")
 _NO_FIELD = mark("A code was scanned, but no field waits for one: open the page it is for")
+LINE_MM, LINE_CAP_MM = 4.8, 2.8
+"""Height of the band on a page, less than the margin of any, and of its letters."""
 _KEPT = 2
 """Messages shown at once."""
 
 
 class Band(Painted[tuple[str, ...]]):
-    """Words over the counts, beside diagonal bars; a touch closes it. Nothing below it moves."""
+    """Words over the counts, beside diagonal bars; a touch closes it. Nothing below it moves.
+
+    On every other page it is a line in the upper margin, where nothing is to be touched.
+    """
 
     def __init__(self, palette: Palette, parent: QWidget | None = None) -> None:
         super().__init__(palette, (), parent)
+        self._line = False
         self.hide()
+
+    def place(self, box: QRect, *, line: bool) -> None:
+        """Stand there, as a line with the newest message alone or with all that are kept."""
+        self._line = line
+        self.setGeometry(box)
+        self.update()
 
     def say(self, words: str) -> None:
         """Show words, the newest first, until somebody touches them."""
@@ -69,12 +81,15 @@ class Band(Painted[tuple[str, ...]]):
         hatch(painter, bars, self.colours.attend, self.colours.on_attend, px(6))
         line = px(0.6)
         painter.setPen(stroke(self.colours.ink, 2 * line))
-        painter.drawRect(box.adjusted(line, line, -line, -line))
+        if not self._line:
+            painter.drawRect(box.adjusted(line, line, -line, -line))
         left, right = bars.right() + px(5), box.right() - px(5)
-        share = box.height() / max(len(self.view), 1)
-        for index, words in enumerate(self.view):
+        shown = self.view[:1] if self._line else self.view
+        share = box.height() / max(len(shown), 1)
+        cap, spare = (LINE_CAP_MM, 0.4) if self._line else (6.4, 5)
+        for index, words in enumerate(shown):
             said = upper_first(say(words))
-            text = fit(said, Face.VERB, px(6.4), right - left, share - px(5), least=0.4)
+            text = fit(said, Face.VERB, px(cap), right - left, share - px(spare), least=0.4)
             top = share * index + (share - text.height) / 2
             draw(painter, text, left, top, self.colours.ink)
 
@@ -138,6 +153,7 @@ class StationWindow(QMainWindow):
         self.lead.left.connect(self.show_packer)
         self.lead.languages.chosen.connect(self._choose_language)
         self.screens.currentChanged.connect(self._listen)
+        self.screens.currentChanged.connect(self._place_band)
         bridge.state_changed.connect(self._follow, Qt.ConnectionType.DirectConnection)
         bridge.fault.connect(self.band.say, Qt.ConnectionType.DirectConnection)
         bridge.scanned.connect(self.take_scan, Qt.ConnectionType.DirectConnection)
@@ -218,6 +234,7 @@ class StationWindow(QMainWindow):
 
     @override
     def resizeEvent(self, event: QResizeEvent) -> None:
+        self._place_band()
         if self.guard is not None:
             self.guard.sheet.setGeometry(self.screens.geometry())
 
@@ -234,5 +251,10 @@ class StationWindow(QMainWindow):
 
     @Slot()
     def _place_band(self) -> None:
+        if self.screens.currentWidget() is not self.packer:
+            page = self.screens.geometry()
+            height = round(Ruler.of(self.screen()).px(LINE_MM))
+            self.band.place(QRect(page.topLeft(), QSize(page.width(), height)), line=True)
+            return
         row = self.packer.counts.geometry().united(self.packer.label.geometry())
-        self.band.setGeometry(row.translated(self.packer.mapTo(self, QPoint())))
+        self.band.place(row.translated(self.packer.mapTo(self, QPoint())), line=False)

@@ -13,9 +13,11 @@ from station.core.balance import Balance, Span
 from station.core.checks.rolls import put_in_fact
 from station.core.facts import FactRecord
 from station.core.pack import Moment
+from station.core.room import Level
 from station.line.clock_duty import ClockDuty
 from station.line.lot_duty import LotDuty, LotRow
 from station.line.qa_duty import QaDuty
+from station.line.room_duty import RoomDuty
 from station.line.scale_duty import ScaleDuty
 from station.line.scan_duty import ScanDuty
 from station.line.state import Notice, Tally
@@ -50,12 +52,12 @@ def timed(kind, *, failed=(), overdue=False, due=None, mismatch=None):
 
 
 def lots(**row):
-    loaded = row.pop("loaded", Fraction(1000))
+    loaded, lingering = row.pop("loaded", Fraction(1000)), row.pop("lingering", ())
     used = Fraction(row.pop("used", 100))
     balance = Balance("ROM-1", loaded, Span(used, used, used))
     given = {"finishing": False, "held": False, "listed": True, **row}
     made = LotRow("ROM-1", "ROM", balance=balance, **given)
-    return duty(LotDuty, rows=lambda _: (made,))
+    return duty(LotDuty, rows=lambda _: (made,), lingering=lambda *_: lingering)
 
 
 SOON = Notice("scale check", NOW + timedelta(minutes=4))
@@ -79,6 +81,14 @@ LATER = Notice("scale check", NOW + timedelta(minutes=6))
         (AlarmKind.HELD_LOT, (lots(held=True),), {}),
         (AlarmKind.LOT_OVERRUN, (lots(used=1001),), {}),
         (AlarmKind.LOT_LOW, (lots(used=901),), {}),
+        (AlarmKind.OVERLAP, (lots(finishing=True, lingering=("ROM-0",)),), {}),
+        (AlarmKind.DISK, (duty(RoomDuty, shut="", level=Level.LOW, words="85 % full"),), {}),
+        (AlarmKind.DISK, (duty(RoomDuty, shut="free 2 GB", level=Level.SHUT),), {}),
+        (
+            AlarmKind.DISK,
+            (duty(RoomDuty, shut="free 2 GB", level=Level.RESERVE),),
+            {"state": STATES["start_run"]},
+        ),
         (AlarmKind.PRINTER, (), {"printer": "out of labels"}),
         (AlarmKind.SYNC_LATE, (), {"age": timedelta(minutes=31)}),
         (
@@ -100,6 +110,7 @@ def test_a_cause_is_alarmed_as_its_kind_alone(kind, duties, more):
         ((lots(used=900),), {}),
         ((lots(used=950, finishing=True),), {}),
         ((lots(loaded=None),), {}),
+        ((duty(RoomDuty, shut="", level=Level.AMPLE),), {}),
         ((), {"age": timedelta(minutes=30)}),
         ((), {"state": STATES["start_run"]}),
     ],

@@ -30,17 +30,20 @@ def test_settings_without_the_table_stay_valid(folder, write):
     write("")
     assert settings(folder) == LotSettings()
     assert settings(folder).rules.overlap == Overlap()
+    assert settings(folder).long_overlap == timedelta(minutes=30)
 
 
 def test_what_is_given_is_read(folder, write):
     write(
         "[lots]\non = false\noverlap_bags = 40\noverlap_minutes = 5\nrework_hours = 1\n"
+        "overlap_alarm_minutes = 45\n"
         "water_least_percent = 0.5\nwater_most_percent = 3\n"
     )
     found = settings(folder)
     assert not found.on
     assert found.rules.overlap == Overlap(40, timedelta(minutes=5))
     assert found.rules.rework == timedelta(hours=1)
+    assert found.long_overlap == timedelta(minutes=45)
     assert found.water == Water(Decimal("0.5"), Decimal(3))
 
 

@@ -1,7 +1,7 @@
 """Every alarm has a priority and an answer; few are high; entries tell how each one stands.
 
 The shares of priorities are those that public summaries of ANSI/ISA-18.2 give for what rings on an
-ordinary day (about 5, 15 and 80 of a hundred); a list of fifteen kinds can only follow their order.
+ordinary day (about 5, 15 and 80 of a hundred); a list of few kinds can only follow their order.
 """
 
 from datetime import UTC, datetime, timedelta
@@ -98,4 +98,4 @@ def test_high_ones_are_the_fewest_to_ring_by_rule():
     for rule in RULES.values():
         counts[rule.priority] += 1
     assert counts[Priority.HIGH] <= 6
-    assert sum(counts.values()) <= 15
+    assert sum(counts.values()) <= 17

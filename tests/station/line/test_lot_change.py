@@ -343,3 +343,14 @@ def test_the_balance_asks_for_a_change_that_was_missed_and_blocks_nothing(make):
 
 def qualities(line, serials):
     return {str(trace_pack(line.home, serial).quality) for serial in serials}
+
+
+def test_a_lot_that_finishes_for_half_an_hour_is_asked_about(line):
+    line.start("ROM-1", "CAR-7")
+    line.load("ROM-2")
+    began = line.clock.now().utc
+    assert line.duty.lingering(began + timedelta(minutes=29)) == ()
+    assert line.duty.lingering(began + timedelta(minutes=31)) == ("ROM-1",)
+    line.empty("ROM-1")
+    line.bags(1)
+    assert line.duty.lingering(began + timedelta(hours=2)) == ()

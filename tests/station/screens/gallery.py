@@ -92,6 +92,8 @@ def window(folder: Path) -> None:
     whole.packer.call_button.click()
     whole.band.say("The disk is nearly full: 180 MB are left. Call maintenance.")
     shoot(whole, folder / "window_bands.png")
+    whole.show_lead()
+    shoot(whole, folder / "window_band_on_a_page.png")
     whole.close()
     bench = BenchWindow(FakeHand())
     bench.show()

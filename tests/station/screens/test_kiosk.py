@@ -8,6 +8,9 @@ from PySide6.QtCore import QCoreApplication, QEvent, Qt
 from PySide6.QtGui import QCloseEvent, QGuiApplication, QKeyEvent
 from PySide6.QtWidgets import QApplication
 
+from station.core.people import left_fact
+from station.core.rights import Act, signers
+from station.line.state import EntryAnswer
 from station.screens.bridge import Bridge
 from station.screens.kiosk import HOW, LEAVE, Kiosk, leads_out
 from station.screens.screen_keeper import ScreenKeeper
@@ -30,6 +33,7 @@ def window(qtbot):
     bridge = Bridge()
     signed = SignedIntents(FakeIntents(), PinSource(), bridge, CREW)
     made = StationWindow(bridge, signed, make_offer(), signing=signed)
+    made.bridge = bridge
     qtbot.addWidget(made)
     yield made
     made.close()
@@ -37,7 +41,7 @@ def window(qtbot):
 
 @pytest.fixture
 def kiosk(qtbot, window):
-    made = Kiosk(window, LIGHT)
+    made = Kiosk(window, LIGHT, window.bridge, FakeIntents(), lambda: left_fact("u1"))
     with qtbot.waitExposed(window):
         made.show()
     window.packer.show_state(every_state()["short_t1"])
@@ -134,8 +138,31 @@ def test_somebody_with_the_right_leaves_with_a_pin(qtbot, window, kiosk, monkeyp
     assert window.isVisible()
     assert not ended
     sheet.pad.done.emit(PINS["L01"])
+    qtbot.waitUntil(lambda: bool(kiosk._line.asked))
+    assert kiosk._line.asked == [("enter", ((left_fact("u1"),), "L01"))]
+    assert signers((left_fact("u1"),), "")[0].act is Act.LEAVE
+    assert window.isVisible()  # nobody leaves before it is on record
+    window.bridge.enter(EntryAnswer(("other",), True, "recorded"))
+    QApplication.processEvents()
+    assert not ended
+    window.bridge.enter(EntryAnswer(("u1",), True, "recorded"))
     qtbot.waitUntil(lambda: bool(ended))
     assert not window.isVisible()
+
+
+@pytest.mark.expects_log("leaving the full screen")
+@pytest.mark.parametrize("answered", [True, False])
+def test_a_record_that_takes_nothing_more_keeps_nobody(
+    qtbot, window, kiosk, monkeypatch, answered, caplog
+):
+    ended = []
+    monkeypatch.setattr(QApplication, "quit", lambda: ended.append(True))
+    monkeypatch.setattr("station.screens.kiosk.PATIENCE_MS", 50)
+    kiosk._record("L01")
+    if answered:
+        window.bridge.enter(EntryAnswer(("u1",), False, "the disk is broken"))
+    qtbot.waitUntil(lambda: bool(ended))
+    assert "record" in caplog.text
 
 
 def test_a_tap_does_not_ask(qtbot, window, kiosk):

@@ -1,13 +1,21 @@
 """The station's window: two screens, three keys, one band for what must be known."""
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPoint, QRect, Qt
+from PySide6.QtWidgets import QAbstractButton, QApplication, QLineEdit
 
+from drivers.port import PortSettings
+from station.app.assembly import Station
+from station.app.places import demo_settings, packhouse
+from station.app.station_window import station_window
 from station.screens.bridge import Bridge
+from station.screens.widgets.touch_table import TouchTable
 from station.screens.window import StationWindow
+from tests.end_to_end.line import without_pins
 from tests.station.screens.fakes import FakeIntents
 from tests.station.screens.states import every_state, make_offer
 
+SIZES = ((1024, 768), (1280, 800), (1920, 1080))
 pytestmark = pytest.mark.qt_log_ignore("propagateSizeHints")  # Qt's offscreen platform only
 
 
@@ -97,3 +105,32 @@ def test_a_scan_goes_to_the_field_in_front(qtbot):
     with qtbot.waitSignal(window.lead.lots.touched) as touched:
         bridge.scan("]C0", "ROM-2611")
     assert touched.args == ["ROM-2611"]
+
+
+def test_the_band_lies_over_nothing_to_touch_on_any_page(qtbot, tmp_path):
+    house = without_pins(packhouse(demo_settings()))
+    station = Station(house, tmp_path / "home", PortSettings("none"), tmp_path / "labels")
+    bridge = Bridge()
+    window = station_window(bridge, station, house)
+    qtbot.addWidget(window)
+    for size in SIZES:
+        window.resize(*size)
+        with qtbot.waitExposed(window):
+            window.show()
+        window.band.say("The disk is nearly full: 180 MB are left. Call maintenance.")
+        for page in (window.packer, window.lead, *(door.page for door in window.doors)):
+            window.screens.setCurrentWidget(page)
+            QApplication.processEvents()
+            touched = [
+                part
+                for kind in (QAbstractButton, QLineEdit, TouchTable)
+                for part in page.findChildren(kind)
+                if part.isVisible()
+            ]
+            assert touched
+            for part in touched:
+                place = QRect(part.mapTo(window, QPoint()), part.size())
+                assert not window.band.geometry().intersects(place), (page, part, size)
+    assert window.band.isVisible()
+    window.close()
+    station.store.close()
