@@ -13,6 +13,7 @@ from typing_extensions import override
 from station.line.state import Verb
 from station.screens.theme import Face, Palette
 from station.screens.tongue import tr
+from station.screens.widgets.figures import draw_figures
 from station.screens.widgets.lettering import Fitted, draw, fit
 from station.screens.widgets.painted import Painted, hatch, stroke
 from station.screens.widgets.pictograms import Picture, draw_picture
@@ -161,7 +162,8 @@ class BigFigure(Painted[Instruction]):
             draw(painter, texts.verb, left, baseline - texts.verb.cap, self.colours.ink)
         if view.number:
             left += texts.verb.width + 11 * unit
-            draw(painter, texts.number, left, baseline - texts.number.cap, self.colours.ink)
+            top = baseline - texts.number.cap
+            draw_figures(painter, texts.number, left, top, self.colours.ink)
             left += texts.number.width + 5 * unit
             # A unit such as g stands on its descender, clear of the sentence below.
             foot = baseline - texts.unit.descent
