@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import replace
 from itertools import pairwise
 from pathlib import Path
 
@@ -15,6 +16,7 @@ from station.core.shipping_lines import Place, ShipmentLine
 from station.reports.recall import MICRO_TO_KILO
 from station.reports.serial_scan import is_serial
 from station.reports.unit_scan import is_sscc, named_by_scan
+from station.store.purged import GoneRun, gone_with_bags, gone_with_lot
 from station.store.recall import (
     BlendLine,
     PackRow,
@@ -37,8 +39,26 @@ def tree_of(home: Path, asked: str) -> Tree:
     """Return the tree of whatever a person typed or scanned.
 
     Raises:
-        BadInput: the record has nothing of that name; names what is close to it.
+        BadInput: the record has nothing of that name; names what is close to it, or its purge.
     """
+    tree = _tree_of(home, asked)
+    gone = _gone(home, asked.strip(), named_by_scan(asked))
+    if not gone:
+        return tree
+    runs = "1 run" if len(gone) == 1 else f"{len(gone)} runs"
+    return replace(tree, answer=f"{tree.answer}; bags of {runs} were purged on {gone[-1].day}")
+
+
+def _gone(home: Path, text: str, scanned: str) -> tuple[GoneRun, ...]:
+    """Purged runs that belong to a lot, or had bags in a unit or a shipment."""
+    if is_named(home, scanned) == "unit":
+        return gone_with_bags(home, contents_of_unit(home, scanned).serials)
+    if is_named(home, text) == "shipment":
+        return gone_with_bags(home, contents_of_shipment(home, text).serials)
+    return gone_with_lot(home, text)
+
+
+def _tree_of(home: Path, asked: str) -> Tree:
     text, scanned = asked.strip(), named_by_scan(asked)
     if (way := _SCANNED.get(is_named(home, scanned))) is not None:
         return way(home, scanned)

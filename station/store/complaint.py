@@ -12,6 +12,7 @@ from station.core.facts import FactRecord
 from station.core.journal import EntryKind
 from station.store.engine import reading
 from station.store.facts import facts
+from station.store.purged import refusal_of
 from station.store.queries import local_time, trace_pack, unknown
 from station.store.tables import blend, pack
 
@@ -99,7 +100,9 @@ def bag_at(home: Path, blend_lot: str, at: datetime) -> str:
         found = connection.execute(statement).scalar_one_or_none()
         if found is None:
             codes = list(connection.execute(select(blend.c.code).distinct()).scalars())
-            raise unknown(f"blend lot {blend_lot!r}", blend_lot.upper(), codes)
+            raise refusal_of(connection, blend_lot) or unknown(
+                f"blend lot {blend_lot!r}", blend_lot.upper(), codes
+            )
     return str(found)
 
 

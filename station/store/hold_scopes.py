@@ -14,6 +14,7 @@ from station.core.journal import EntryKind
 from station.errors import BadInput
 from station.store.engine import reading
 from station.store.facts import facts
+from station.store.purged import refusal_of
 from station.store.queries import unknown, unknown_serial
 from station.store.tables import blend, fact, pack, run
 
@@ -67,8 +68,8 @@ def of_run(home: Path, uid: str) -> Ranges:
     """
     with reading(home) as connection:
         known = list(connection.execute(select(run.c.uid).order_by(run.c.id.desc())).scalars())
-    if uid not in known:
-        raise unknown(f"run {uid!r}", uid.lower(), known)
+        if uid not in known:
+            raise refusal_of(connection, uid) or unknown(f"run {uid!r}", uid.lower(), known)
     return _ranges(home, run.c.uid == uid)
 
 
@@ -82,8 +83,10 @@ def of_blend(home: Path, code: str) -> Ranges:
     if not found:
         with reading(home) as connection:
             codes = list(connection.execute(select(blend.c.code).distinct()).scalars())
-        if code not in codes:
-            raise unknown(f"blend lot {code!r}", code.upper(), codes)
+            if code not in codes:
+                raise refusal_of(connection, code) or unknown(
+                    f"blend lot {code!r}", code.upper(), codes
+                )
     return found
 
 

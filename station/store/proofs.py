@@ -24,6 +24,7 @@ from station.errors import BadInput
 from station.store.day_heads import newest_head, signed_of
 from station.store.engine import reading
 from station.store.place import Standing, standing
+from station.store.purged import refusal_of_bag
 from station.store.signing import is_signed
 from station.store.tables import journal, pack
 
@@ -44,7 +45,7 @@ def entry_of_serial(home: Path, serial: str) -> int:
             select(pack.c.entry_id).where(pack.c.serial == serial, pack.c.epoch == here.epoch)
         ).scalar_one_or_none()
         if row is None:
-            raise BadInput(
+            raise refusal_of_bag(connection, serial) or BadInput(
                 f"bag {serial}", "is not in the present epoch of this record: look at its label"
             )
         return int(row) - here.first_row + 1

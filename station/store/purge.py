@@ -246,7 +246,8 @@ def _unguarded(connection: Connection) -> Iterator[None]:
 
 def _why_none(plan: Plan) -> str:
     if not plan.units:
-        return f"no run ended before {plan.before:%Y-%m-%d}"
+        until = f"{plan.before:%Y-%m-%d}"
+        return f"no run ended before {until}: years are counted back from the newest run"
     first = plan.staying[0]
     more = len(plan.staying) - 1
     return f"run {first.uid} stays: {first.stops[0]}" + (f"; {more} more stay" if more else "")

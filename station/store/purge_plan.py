@@ -58,6 +58,9 @@ def plan_purge(
 ) -> Plan:
     """Look at every run that ended more than ``keep_years`` ago.
 
+    Years are counted back from the start of the newest run where that lies before ``now``: a clock
+    that jumped ahead makes no run old.
+
     Args:
         connection: inside a transaction.
         now: aware time.
@@ -67,6 +70,8 @@ def plan_purge(
     Raises:
         EnvironmentFault: the record is empty.
     """
+    newest = connection.execute(select(func.max(run.c.started_at))).scalar_one_or_none()
+    now = now if newest is None else min(now, newest)
     before = years_before(now, keep_years)
     units = tuple(_units(connection, before))
     candidates = Candidates(connection, units, sent, years_before(now, AFTER_USE_BY_YEARS).date())

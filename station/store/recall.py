@@ -115,7 +115,9 @@ def reach_of_lot(home: Path, code: str) -> Reach:
     with reading(home) as connection:
         if connection.execute(select(lot.c.code).where(lot.c.code == code)).first() is None:
             known = connection.execute(select(lot.c.code)).scalars().all()
-            raise unknown(f"input lot {code!r}", code.upper(), list(known))
+            raise refusal_of(connection, code) or unknown(
+                f"input lot {code!r}", code.upper(), list(known)
+            )
         holding = select(lot_use.c.lot_set_id).where(lot_use.c.lot == code)
         return _reach(connection, blend.c.lot_set_id.in_(holding), code)
 
@@ -131,7 +133,9 @@ def reach_of_blend(home: Path, code: str) -> Reach:
         if not found.blends:
             newest = select(blend.c.code).distinct().order_by(blend.c.id.desc()).limit(1000)
             codes = connection.execute(newest).scalars().all()
-            raise unknown(f"blend lot {code!r}", code.upper(), list(codes))
+            raise refusal_of(connection, code) or unknown(
+                f"blend lot {code!r}", code.upper(), list(codes)
+            )
         return found
 
 

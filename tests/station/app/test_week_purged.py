@@ -13,12 +13,14 @@ import pytest
 from station.app.week.tally import WeekMade
 from station.clock import SystemClock
 from station.core.facts import Fact
+from station.core.ids import new_uid
 from station.core.journal import EntryKind
 from station.core.pack import Moment
 from station.store.engine import database, reading
 from station.store.label_rolls import roll_accounts
 from station.store.purge import Order, purge
 from station.store.rebuild import rebuild
+from station.store.recall import frozen_runs
 from station.store.suspects import filed_windows
 from station.store.verify import verify
 from station.store.writer import StationStore
@@ -52,11 +54,15 @@ def gone(week: WeekMade, tmp_path_factory) -> SimpleNamespace:
     with StationStore.open(home, *NAMES, clock, key) as store:
         calls = [Fact(EntryKind.CALL, f"call-{n}", f"call {n}", "made") for n in range(1300)]
         store.record(calls, clock.now(), "L01")
+        last = frozen_runs(home, (week.runs[-1],))[week.runs[-1]]
+        today = replace(last, id=new_uid(clock.now()))  # years are counted back from it
+        store.start_run(today, clock.now())
+        store.end_run(today.id, clock.now(), "L01")
     before = copytree(home, folder / "before")
     (folder / "out").mkdir()
     order = Order(5, None, folder / "out", "M01", "the years are over")
     done = purge(home, NAMES, clock, key, order, lambda *_: None)
-    return SimpleNamespace(home=home, before=before, done=done)
+    return SimpleNamespace(home=home, before=before, done=done, today=today.id)
 
 
 def rows(home: Path, statement: str) -> list[tuple]:
@@ -115,4 +121,4 @@ def test_a_start_takes_no_more_steps_than_before(gone, monkeypatch, tmp_path):
 def test_a_reader_sees_nothing_of_what_went(gone):
     with reading(gone.home) as connection:
         left = connection.exec_driver_sql("SELECT uid FROM run").scalars().all()
-    assert set(left) == {one.uid for one in gone.done.plan.staying}
+    assert set(left) == {one.uid for one in gone.done.plan.staying} | {gone.today}

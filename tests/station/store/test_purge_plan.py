@@ -12,7 +12,7 @@ from station.store.engine import reading
 from station.store.purge_plan import plan_purge, years_before
 from station.store.rebuild import rebuild
 from station.store.verify import verify
-from tests.station.store.old_runs import LOTS, OldRuns
+from tests.station.store.old_runs import LOTS, OldRuns, run_with
 from tests.station.store.signed_world import DayClock
 
 
@@ -120,31 +120,52 @@ def test_a_lot_of_a_run_that_stays_is_not_cut(made):
     assert stops_of(made) == (f"its lot CR-201 is in run {made.runs[3].id}, which stays",)
 
 
+def on_another_line(made: OldRuns, store) -> None:
+    """A later run, without a bag, of another line."""
+    made.clock.days += 1
+    run = made.runs[5] = replace(run_with(5, LOTS[2]), line="L2")
+    store.add_lots(run.lots, made.clock.now(), "p.marsh")
+    store.start_run(run, made.clock.now())
+    store.end_run(run.id, made.clock.now(), "p.marsh")
+
+
 def test_the_newest_run_and_the_last_entries_stay(made):
     with made.open() as store:
         made.pack(store, 1, 9)
         made.dump(store, 1)
-    made.clock.days = 6 * 365
-    with made.open():
-        pass
-    found = stops_of(made)
-    assert "it is the newest run of its line" in found
-    assert "it has the newest bag" in found
-    assert "an entry of it is among the last 1000 of the journal" in found
+        on_another_line(made, store)
+    assert stops_of(made, years=0)[:2] == (
+        "it is the newest run of its line",
+        "it has the newest bag",
+    )
+    assert "an entry of it is among the last 1000 of the journal" in stops_of(made, years=0)
 
 
 def test_what_no_signed_head_covers_stays(made):
     with made.open() as store:
         made.pack(store, 1, 9)
         made.dump(store, 1)
-        made.clock.days = 1
-        store.note("the head of the first day is before this", made.clock.now(), "station")
+        on_another_line(made, store)  # the head of the day before lies over too few entries
     with made.open() as store:
         pass
     assert any(one.endswith("is not under a signed head yet") for one in stops_of(made, years=0))
 
 
+def test_a_clock_that_jumped_ahead_makes_no_run_old(made):
+    with made.open() as store:
+        made.pack(store, 1, 9)
+        made.dump(store, 1)
+        on_another_line(made, store)
+        made.clock.days = 20 * 365
+        made.record(store, *(Fact(EntryKind.CALL, made.uid(), "L1", "made") for _ in range(1300)))
+    with reading(made.home) as connection:
+        plan = plan_purge(connection, made.clock.now().utc, 5, None)
+    assert plan.units == ()
+    assert plan.before.year == 2021
+
+
 def test_bags_whose_use_by_is_not_long_past_stay(made):
-    packed(made)
-    made.clock.days = 365
+    with made.open() as store:
+        made.pack(store, 1, 9)
+        on_another_line(made, store)
     assert any("is less than two years ago" in one for one in stops_of(made, years=0))
