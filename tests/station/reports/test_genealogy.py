@@ -10,7 +10,8 @@ from station.reports.genealogy import tree_of
 from station.reports.genealogy_pdf import genealogy_pdf
 from tests.station.line.lot_rig import LotLine
 from tests.station.store.conftest import World
-from tests.station.store.dock import MARSHGATE, Dock, shipped_record
+from tests.station.store.dock import MARSHGATE, Dock, number, shipped_record
+from tests.station.store.old_runs import old_runs
 
 
 @pytest.fixture(scope="module")
@@ -167,3 +168,16 @@ def test_paper_shows_a_tree_as_far_as_the_customer(shipped):
     text = document[0].get_textpage().get_text_range()
     assert all(word in text for node in tree.nodes for word in node.title.split())
     assert all(head in text for head in ("CASES", "PALLETS", "CUSTOMERS"))
+
+
+def test_a_tree_of_what_was_purged_says_so(tmp_path):
+    made = old_runs(World(tmp_path / "home"))
+    made.purge(tmp_path / "out")
+    for asked in ("LF-101", "S-1", number(1)):
+        assert tree_of(made.home, asked).answer.endswith(
+            "bags of 1 run were purged on 2032-03-02"
+        ), asked
+    for asked in (made.serials[1][0], made.runs[1].id, made.runs[1].blend_lot):
+        with pytest.raises(BadInput, match="was purged"):
+            tree_of(made.home, asked)
+    assert "purged" not in tree_of(made.home, "LF-103").answer

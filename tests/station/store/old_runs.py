@@ -25,6 +25,8 @@ from tests.station.store.signed_world import DayClock, key_of, opened
 
 YEARS = 6 * 365
 KEEP = 5
+BAGS = 24
+"""Of run 1."""
 WHY = "the years are over"
 LOTS = {
     1: (
@@ -134,7 +136,7 @@ class OldRuns:
 def old_runs(world: World) -> OldRuns:
     made = OldRuns(world, DayClock(world.clock))
     with made.open() as store:
-        made.pack(store, 1, 70)
+        made.pack(store, 1, BAGS)
         made.dump(store, 1)
         made.ship(store, "S-1", made.case(store, 1, 1))
         made.pack(store, 2, 6)
