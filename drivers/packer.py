@@ -14,6 +14,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 
 from drivers.bench import BenchScale
+from drivers.turns import turns
 
 _HAND_G = 400.0
 """How hard a hand presses the pan."""
@@ -120,7 +121,10 @@ class SimulatedPacker:
         self._stopping.set()
         if self._thread.ident is None:
             return
-        self._thread.join(timeout_s)
+        for turn in turns(timeout_s):
+            self._thread.join(turn)
+            if not self._thread.is_alive():
+                return
         if self._thread.is_alive():
             raise TimeoutError("the simulated packer did not stop in time")
 
@@ -215,6 +219,8 @@ class SimulatedPacker:
         return True
 
     def _wipe(self, cue: PackerCue) -> None:
+        """Wipe the pan; a bag that lies on it already is taken off first, as zero is pressed."""
+        self._take_bag_off(cue)
         self._reach()
         self._scale.residue(0)
         self._wait(0.5)

@@ -5,17 +5,25 @@ from __future__ import annotations
 import queue
 import threading
 from collections.abc import Callable
+from contextlib import suppress
 from functools import partial
+from typing import TypeVar
 
 from drivers.packer import PackerCue
+from drivers.turns import turns
 from station.app.practice import cue_of
 from station.errors import EnvironmentFault
 from station.line.listeners import Timing
 from station.line.state import EntryAnswer, LineState, RunAnswer
 
+T = TypeVar("T")
+
 
 class Watch:
-    """Keeps what a line tells; its listeners return at once, its waits may be long."""
+    """Keeps what a line tells; its listeners return at once, its waits may be long.
+
+    Waits are counted in turns of this process (:mod:`drivers.turns`).
+    """
 
     def __init__(self) -> None:
         self._changed = threading.Condition()
@@ -58,10 +66,7 @@ class Watch:
         Raises:
             EnvironmentFault: none came in time.
         """
-        try:
-            return self._answers.get(timeout=timeout_s)
-        except queue.Empty:
-            raise EnvironmentFault("the line does not answer", f"waited {timeout_s:g} s") from None
+        return _next(self._answers, timeout_s)
 
     def next_entry(self, timeout_s: float) -> EntryAnswer:
         """Wait until the next entered facts were answered.
@@ -69,10 +74,7 @@ class Watch:
         Raises:
             EnvironmentFault: none were in time.
         """
-        try:
-            return self._entries.get(timeout=timeout_s)
-        except queue.Empty:
-            raise EnvironmentFault("the line does not answer", f"waited {timeout_s:g} s") from None
+        return _next(self._entries, timeout_s)
 
     def until(self, holds: Callable[[LineState], bool], timeout_s: float) -> LineState:
         """Wait until a state holds; the time starts anew whenever a bag is counted.
@@ -86,13 +88,20 @@ class Watch:
                 if state is not None and holds(state):
                     return state
                 moved = partial(self._moved, holds, _count(state))
-                if not self._changed.wait_for(moved, timeout_s):
+                if not any(self._changed.wait_for(moved, turn) for turn in turns(timeout_s)):
                     said = "" if state is None else f"{state.verb}: {state.because}"
                     raise EnvironmentFault(f"the line stands still for {timeout_s:g} s", said)
 
     def _moved(self, holds: Callable[[LineState], bool], count: int) -> bool:
         state = self._state
         return state is not None and (holds(state) or _count(state) != count)
+
+
+def _next(waiting: queue.SimpleQueue[T], timeout_s: float) -> T:
+    for turn in turns(timeout_s):
+        with suppress(queue.Empty):
+            return waiting.get(timeout=turn)
+    raise EnvironmentFault("the line does not answer", f"waited {timeout_s:g} s")
 
 
 def _count(state: LineState | None) -> int:

@@ -37,6 +37,7 @@ from station.app.qt_side import application
 from station.app.station_window import station_window
 from station.app.summary import DemoSummary
 from station.config.packhouse import Packhouse
+from station.core.pack import LabelState, Quality
 from station.core.run import Run
 from station.line.opening import day_of
 from station.line.state import LineState, Verb
@@ -224,8 +225,13 @@ def _wrong_lots(made: Shift) -> list[str]:
         if {pack.blend_lot for pack in traced.packs} != blends:
             faults.append(f"bags with lot {lot} stand under other blend lots than {blends}")
         sizes = sum(run.order_size or 0 for run in made.runs if run.blend_lot in blends)
-        if sum(pack.label != "none" for pack in traced.packs) != sizes:
-            faults.append(f"lot {lot} is in {len(traced.packs)} bags, not in {sizes} good ones")
+        # On a crowded machine a bag may change after its label: it is set aside, its label void.
+        good = sum(
+            pack.quality is Quality.GOOD and pack.label is LabelState.APPLIED
+            for pack in traced.packs
+        )
+        if good != sizes:
+            faults.append(f"lot {lot} is in {good} good bags with labels, not in {sizes}")
     return faults
 
 

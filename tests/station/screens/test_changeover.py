@@ -127,7 +127,14 @@ class Hands:
         self.count.pin_touches += self.count.touches - before
         self.count.touches = before
         title = self.sheet.title.text()
-        self.until(lambda: not self.sheet.isVisible() or self.sheet.title.text() != title)
+
+        def signed():
+            """Say in the report of a failure what the sheet says."""
+            sheet = self.sheet
+            said = (sheet.title.text(), sheet.who, sheet.message.text(), sheet.work.busy)
+            assert not sheet.isVisible() or sheet.title.text() != title, said
+
+        self.until(signed)
 
     def scan(self, code, arrived):
         """Scan a code; whoever scans looks until it has arrived."""
