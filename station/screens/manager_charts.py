@@ -52,7 +52,7 @@ class BarsChart(Chart):
             whole = sum(values)
             parts = [float(part) / whole * high for part in np.cumsum(values)]
             self.line(middles, parts, Strokes.DASHED, thick=1.4)
-            self.points(middles, parts, Mark.DIAMOND, mm=2.0, fill=self.colours.act)
+            self.points(middles, parts, Mark.DIAMOND, mm=2.0, fill=self.colours.ink)
             self.level(high, "100 % together", Strokes.DOTTED, place=0.98, thick=0.8)
         self.level(0.0, "", thick=0.8)
         self.can_read(middles, values, lambda index: slices[index].words)

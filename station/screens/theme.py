@@ -36,6 +36,8 @@ class Palette:
     """Plates that carry text on the ground."""
     quiet: str
     """Shapes that carry no meaning alone: the quay under the strip."""
+    bar: str
+    """Bars of a chart, on paper."""
     ink: str
     muted: str
     edge: str
@@ -52,6 +54,7 @@ LIGHT = Palette(
     ground="#E9ECEE",
     paper="#F8F9FA",
     quiet="#D2D8DC",
+    bar="#7E8991",
     ink="#12181C",
     muted="#4A545B",
     edge="#6B767D",
@@ -66,6 +69,7 @@ DARK = Palette(
     ground="#12181C",
     paper="#1D252B",
     quiet="#303A41",
+    bar="#6F7C85",
     ink="#F0F3F5",
     muted="#B4BEC5",
     edge="#84919A",

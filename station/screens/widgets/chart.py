@@ -186,8 +186,8 @@ class Chart(QWidget):
                 x=np.asarray(middles),
                 height=np.asarray(heights),
                 width=width,
-                brush=self.colours.quiet,
-                pen=pg.mkPen(self.colours.edge, width=self._px(0.2)),
+                brush=self.colours.bar,
+                pen=pg.mkPen(self.colours.ink, width=self._px(0.2)),
             )
         )
 

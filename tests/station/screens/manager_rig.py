@@ -70,7 +70,7 @@ class ManagerRig:
         """Show the page; ``wait`` waits until a condition holds."""
         self.page.resize(*size)
         self.page.show()
-        wait(lambda: not self.page.looking.busy)
+        wait(lambda: not self.page.looking.busy and self.page.wait_card.isHidden())
 
 
 def hold(button) -> None:

@@ -56,6 +56,9 @@ MAIN, SECONDARY, EDGE = 7.0, 4.5, 3.0  # WCAG 2.2: 1.4.6, 1.4.3, 1.4.11
         ("stop", "paper", SECONDARY),
         ("edge", "ground", EDGE),
         ("edge", "paper", EDGE),
+        ("bar", "paper", EDGE),
+        ("bar", "ground", EDGE),
+        ("ink", "bar", EDGE),
     ],
 )
 @THEMES
