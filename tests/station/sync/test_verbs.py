@@ -1,5 +1,6 @@
 """The verbs of the centre and of sync, on a real server."""
 
+import re
 import shutil
 
 import pytest
@@ -81,6 +82,22 @@ def test_the_record_is_compared_day_by_day(station, shop):
         "sync", "reconcile", "--config", config, "--home", home, "--days", "9000", "--json"
     ).document["days"]
     assert sum(one["packs"][0] for one in told) == 200
+
+
+def test_a_purge_asks_the_centre_what_it_has(station, shop, tmp_path):
+    _, config, home, _ = shop
+    told = station("purge", "--config", config, "--home", home, "--json")
+    assert (told.code, told.document["going"]) == (0, []), told.err
+    gone = shutil.copytree(config, tmp_path / "settings")
+    path = gone / "station.toml"
+    text = path.read_text(encoding="utf-8")
+    path.write_text(
+        re.sub(r"localhost:\d+|127\.0\.0\.1:\d+", "127.0.0.1:1", text), encoding="utf-8"
+    )
+    assert path.read_text(encoding="utf-8") != text
+    nobody = station("purge", "--config", gone, "--home", home, "--json")
+    assert nobody.code == 3
+    assert "does not say what it has" in nobody.error["title"]
 
 
 def test_quarantine_is_listed_and_signed_for(station, server, shop):
