@@ -10,16 +10,11 @@ from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 from fractions import Fraction
-from pathlib import Path
 
 from station.app.alarm_desk import AlarmDesk
 from station.core.alarms import AlarmKind
-from station.core.checks.rolls import RollStep, is_step
-from station.core.facts import FactRecord
 from station.core.ids import new_uid
-from station.core.pack import PackRecord, Quality
 from station.core.room import Level
-from station.core.run import Run
 from station.line.alarm_board import AlarmBoard
 from station.line.clock_duty import ClockDuty
 from station.line.duties import Duty
@@ -31,8 +26,7 @@ from station.line.qa_duty import QaDuty
 from station.line.room_duty import RoomDuty
 from station.line.scale_duty import ScaleDuty
 from station.line.scan_duty import ScanDuty
-from station.line.state import LineState, Notice, Phase, Verb
-from station.store.label_rolls import roll_accounts
+from station.line.state import LineState, Phase, Verb
 
 _SOON = timedelta(minutes=5)
 _LATE_SYNC = timedelta(minutes=30)
@@ -53,51 +47,8 @@ class AlarmGates:
     desk: AlarmDesk
 
 
-class RollLeft:
-    """Counts the labels left on the roll; implements station.line.duties.Duty and closes nothing.
-
-    Copies and tickets are counted when the roll is taken out; this is a forecast.
-
-    Args:
-        issued, used: labels of the roll that is in, as the record has it; 0 where none is.
-    """
-
-    name = ""
-
-    def __init__(self, issued: int = 0, used: int = 0) -> None:
-        self._issued, self._used = issued, used
-
-    @property
-    def left(self) -> int | None:
-        """Labels left; None while no roll is in."""
-        return max(0, self._issued - self._used) if self._issued else None
-
-    def opened(self, run: Run, at: datetime) -> None:
-        """A roll may stay in from run to run."""
-
-    def packed(self, record: PackRecord) -> None:
-        """A good bag takes a label."""
-        self._used += record.draft.quality is Quality.GOOD
-
-    def noted(self, record: FactRecord) -> None:
-        """See rolls put in and taken out."""
-        if is_step(record, RollStep.PUT_IN):
-            self._issued, self._used = int(str(record.fact.details["issued"])), 0
-        elif is_step(record, RollStep.TAKEN_OUT):
-            self._issued = 0
-
-    def closing(self, now: datetime) -> str:
-        """Nothing."""
-        return ""
-
-    def due(self, now: datetime) -> Notice | None:
-        """Nothing."""
-        return None
-
-
 def alarm_gates(
     duties: Sequence[Duty],
-    home: Path,
     clock: Clock,
     printer: Callable[[], str],
     sync_age: Callable[[datetime], timedelta],
@@ -107,20 +58,18 @@ def alarm_gates(
 
     Args:
         duties: of the line.
-        home: folder of the record.
         clock: tells the time.
         printer: what it needs; empty while nothing.
         sync_age: how long the oldest entry has waited for the centre.
         sound: plays a sound of the line.
     """
-    roll = _roll_in(home, duties)
 
     def causes(now: datetime, state: LineState) -> Mapping[AlarmKind, str]:
         found: dict[AlarmKind, str] = {}
         asked: Iterable[Found] = (
             _of_line(state, now),
             *(_of_duty(duty, state, now) for duty in duties),
-            _of_papers(printer(), roll.left, sync_age(now)),
+            _of_papers(printer(), sync_age(now)),
         )
         for source in asked:
             for kind, words in source:
@@ -128,13 +77,7 @@ def alarm_gates(
         return found
 
     board = AlarmBoard(causes, new_uid, sound)
-    return AlarmGates((*duties, roll, board), board, AlarmDesk(board, clock))
-
-
-def _roll_in(home: Path, duties: Sequence[Duty]) -> RollLeft:
-    inside = any(isinstance(duty, RollDuty) and duty.inside for duty in duties)
-    newest = roll_accounts(home, 1) if inside else ()
-    return RollLeft(newest[-1].issued, newest[-1].used) if newest else RollLeft()
+    return AlarmGates((*duties, board), board, AlarmDesk(board, clock))
 
 
 def _of_line(state: LineState, now: datetime) -> Found:
@@ -154,6 +97,8 @@ def _of_line(state: LineState, now: datetime) -> Found:
 def _of_duty(duty: Duty, state: LineState, now: datetime) -> Found:
     if isinstance(duty, ClockDuty) and duty.wanting:
         yield AlarmKind.CLOCK, duty.wanting
+    if isinstance(duty, RollDuty) and duty.left is not None and duty.left < _FEW_LABELS:
+        yield AlarmKind.ROLL_LOW, f"fewer than {_FEW_LABELS} labels are left"
     if isinstance(duty, RoomDuty) and duty.level is not Level.AMPLE:
         yield AlarmKind.DISK, duty.shut or duty.words
     if state.run is None:
@@ -185,10 +130,8 @@ def _of_lots(duty: LotDuty, now: datetime) -> Found:
             yield from [(AlarmKind.LOT_LOW, f"lot {row.lot} is nearly empty")] if ends else []
 
 
-def _of_papers(printer: str, labels: int | None, sync_age: timedelta) -> Found:
+def _of_papers(printer: str, sync_age: timedelta) -> Found:
     if printer:
         yield AlarmKind.PRINTER, printer
-    if labels is not None and labels < _FEW_LABELS:
-        yield AlarmKind.ROLL_LOW, f"fewer than {_FEW_LABELS} labels are left"
     if sync_age > _LATE_SYNC:
         yield AlarmKind.SYNC_LATE, "the oldest entry has waited for more than 30 minutes"

@@ -205,7 +205,6 @@ class Station:
                 *(*clear, lots.duty, self._unit_labels, self.care, self.products),
                 *(*gates, *tares, *labels.duties, *quality.duties, *centre),
             ),
-            self.home,
             self.clock,
             lambda: self.desk.trouble,
             lambda now: sync_age(self.centre, now),

@@ -16,6 +16,7 @@ from station.line.duties import Duty
 from station.line.label_duties import DoubtDuty, FirstOffDuty, RollDuty
 from station.line.ports import Clock
 from station.line.scan_duty import ScanDuty
+from station.store.label_rolls import roll_accounts
 from station.store.queries import in_doubt
 from station.store.standing import standing_facts
 
@@ -46,7 +47,9 @@ def label_gates(house: Packhouse, home: Path, clock: Clock) -> LabelGates:
     """
     settings = house.settings
     checks = settings.label_checks
-    rolls = RollDuty(standing_facts(home, EntryKind.ROLL))
+    inside = standing_facts(home, EntryKind.ROLL)
+    newest = roll_accounts(home, 1) if inside else ()
+    rolls = RollDuty(inside, newest[-1].used if newest else 0)
     first_off = FirstOffDuty(
         ZoneInfo(settings.zone), settings.cut_off, each_roll=checks.first_off_each_roll
     )

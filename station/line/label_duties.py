@@ -14,7 +14,7 @@ from station.core.checks.rolls import RollStep, is_step
 from station.core.dating import first_off_stale
 from station.core.facts import FactRecord
 from station.core.journal import EntryKind
-from station.core.pack import PackRecord
+from station.core.pack import PackRecord, Quality
 from station.core.run import Run
 from station.line.state import Notice
 
@@ -63,32 +63,46 @@ class RollDuty:
 
     Args:
         past: rolls that were put in and not taken out, oldest first.
+        used: labels taken of the last of them, as the record has it.
     """
 
     name = "ROLL"
 
-    def __init__(self, past: Iterable[FactRecord] = ()) -> None:
+    def __init__(self, past: Iterable[FactRecord] = (), used: int = 0) -> None:
         self._rolls: dict[str, str] = {}
+        self._issued = 0
         for record in past:
             self.noted(record)
+        self._used = used
 
     @property
     def inside(self) -> str:
         """Id of the roll put in last that is still in; empty without one."""
         return next(reversed(self._rolls.values()), "")
 
+    @property
+    def left(self) -> int | None:
+        """Labels left on it, a forecast; None while no roll is in.
+
+        Copies and tickets are counted from the record when it is taken out.
+        """
+        return max(0, self._issued - self._used) if self._issued else None
+
     def opened(self, run: Run, at: datetime) -> None:
         """A roll may stay in from run to run."""
 
     def packed(self, record: PackRecord) -> None:
-        """Labels are counted from the record when a roll is taken out."""
+        """A good bag takes a label."""
+        self._used += record.draft.quality is Quality.GOOD
 
     def noted(self, record: FactRecord) -> None:
         """See rolls put in and taken out."""
         if is_step(record, RollStep.PUT_IN):
             self._rolls[record.fact.uid] = record.fact.subject
+            self._issued, self._used = int(str(record.fact.details["issued"])), 0
         elif is_step(record, RollStep.TAKEN_OUT):
             self._rolls.pop(str(record.fact.details["roll"]), None)
+            self._issued = 0
 
     def closing(self, now: datetime) -> str:
         """Why no bag is taken, while no roll is in."""

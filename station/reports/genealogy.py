@@ -82,9 +82,7 @@ def _of_bag(home: Path, serial: str) -> Tree:
 
 def _of_unit(home: Path, sscc: str) -> Tree:
     held = contents_of_unit(home, sscc)
-    reach = reach_of_serials(home, held.serials)
-    drawing = _Drawing(sscc, reach)
-    tree = drawing.with_bags(_places(home, reach.packs))
+    drawing, tree = _drawn(home, sscc, held.serials)
     its = held.unit
     if not its.undone:
         return tree
@@ -96,11 +94,16 @@ def _of_unit(home: Path, sscc: str) -> Tree:
 
 def _of_shipment(home: Path, number: str) -> Tree:
     left = contents_of_shipment(home, number)
-    reach = reach_of_serials(home, left.serials)
-    drawing = _Drawing(number, reach)
-    tree = drawing.with_bags(_places(home, reach.packs))
+    drawing, tree = _drawn(home, number, left.serials)
     its = left.shipment
     return tree if its.gone else drawing.with_former(_shipment(its, False, True), left.units)
+
+
+def _drawn(home: Path, asked: str, serials: Sequence[str]) -> tuple[_Drawing, Tree]:
+    """The tree of some bags, and its drawing, to which more may be put."""
+    reach = reach_of_serials(home, serials)
+    drawing = _Drawing(asked, reach)
+    return drawing, drawing.with_bags(_places(home, reach.packs))
 
 
 _SCANNED = {"pack": _of_bag, "unit": _of_unit}

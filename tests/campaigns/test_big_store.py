@@ -43,7 +43,7 @@ def test_the_campaign_says_what_it_measured(record):
 
 @pytest.mark.qt_log_ignore("propagateSizeHints")  # Qt's offscreen platform only
 def test_days_of_a_long_record_are_painted_and_timed(qapp, record):
-    found = measured(record.home, record.packs, record.day, days=1, starts=1, cold=True)
+    found = measured(record.home, record.packs, record.day, days=1, starts=(1, 0), cold=True)
     light = len(rejects_of_day(record.home, record.day - timedelta(days=1)))
     assert found["rejects_a_day"] == {"least": light, "most": light}
     assert light > 0

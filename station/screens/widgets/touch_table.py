@@ -172,7 +172,9 @@ class TouchTable(QTableView):
         QScroller.grabGesture(self.viewport(), QScroller.ScrollerGestureType.TouchGesture)
 
     def show_rows(self, rows: Sequence[TableRow]) -> None:
-        """Show these rows; chosen ones that are gone are let go."""
+        """Show these rows; chosen ones that are gone are let go. The same rows cost nothing."""
+        if tuple(rows) == self.rows:
+            return
         self._rows.chosen &= {row.key for row in rows}
         self._rows.show(rows)
 

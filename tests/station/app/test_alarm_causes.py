@@ -7,7 +7,7 @@ from types import SimpleNamespace
 
 import pytest
 
-from station.app.alarm_causes import RollLeft, alarm_gates
+from station.app.alarm_causes import alarm_gates
 from station.core.alarms import AlarmKind
 from station.core.balance import Balance, Span
 from station.core.checks.rolls import put_in_fact
@@ -15,6 +15,7 @@ from station.core.facts import FactRecord
 from station.core.pack import Moment
 from station.core.room import Level
 from station.line.clock_duty import ClockDuty
+from station.line.label_duties import RollDuty
 from station.line.lot_duty import LotDuty, LotRow
 from station.line.qa_duty import QaDuty
 from station.line.room_duty import RoomDuty
@@ -32,11 +33,8 @@ def duty(kind, **answers):
     return object.__new__(type(kind.__name__, (kind,), answers))
 
 
-def asked(*duties, state=STATES["bag_on"], printer="", age=timedelta(), roll=None):
-    gates = alarm_gates(duties, None, None, lambda: printer, lambda _: age, print)
-    if roll is not None:
-        left = next(one for one in gates.duties if isinstance(one, RollLeft))
-        left.noted(roll)
+def asked(*duties, state=STATES["bag_on"], printer="", age=timedelta()):
+    gates = alarm_gates(duties, None, lambda: printer, lambda _: age, print)
     return gates.board._causes(NOW, state)
 
 
@@ -49,6 +47,11 @@ def timed(kind, *, failed=(), overdue=False, due=None, mismatch=None):
         closing=lambda *_: "it says why",
         due=lambda *_: due,
     )
+
+
+def roll(issued):
+    fact = put_in_fact("R1", issued, "u")
+    return FactRecord(fact, Moment(NOW, 0, "UTC", 0), "L01", 1)
 
 
 def lots(**row):
@@ -91,11 +94,8 @@ LATER = Notice("scale check", NOW + timedelta(minutes=6))
         ),
         (AlarmKind.PRINTER, (), {"printer": "out of labels"}),
         (AlarmKind.SYNC_LATE, (), {"age": timedelta(minutes=31)}),
-        (
-            AlarmKind.ROLL_LOW,
-            (),
-            {"roll": FactRecord(put_in_fact("R1", 49, "u"), Moment(NOW, 0, "UTC", 0), "L01", 1)},
-        ),
+        (AlarmKind.ROLL_LOW, (RollDuty([roll(49)]),), {}),
+        (AlarmKind.ROLL_LOW, (RollDuty([roll(100)], used=51),), {}),
     ],
 )
 def test_a_cause_is_alarmed_as_its_kind_alone(kind, duties, more):
@@ -110,6 +110,8 @@ def test_a_cause_is_alarmed_as_its_kind_alone(kind, duties, more):
         ((lots(used=900),), {}),
         ((lots(used=950, finishing=True),), {}),
         ((lots(loaded=None),), {}),
+        ((RollDuty([roll(50)]),), {}),
+        ((RollDuty(),), {}),
         ((duty(RoomDuty, shut="", level=Level.AMPLE),), {}),
         ((), {"age": timedelta(minutes=30)}),
         ((), {"state": STATES["start_run"]}),

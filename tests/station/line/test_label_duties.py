@@ -93,6 +93,21 @@ def test_a_roll_stays_in_over_a_start_and_the_same_roll_may_come_again():
     assert (again.inside, again.closing(NINE)) == ("LR-1", "")
 
 
+def test_labels_left_are_those_that_good_bags_did_not_take():
+    assert RollDuty().left is None
+    first = roll_in()
+    duty = RollDuty([first], used=98)
+    pack(duty, 1)
+    assert duty.left == 1
+    pack(duty, 2)
+    pack(duty, 3)
+    assert duty.left == 0  # copies and tickets take labels too, so it is a forecast
+    duty.noted(roll_in("r2"))
+    assert duty.left == 100
+    duty.noted(roll_out(first))
+    assert duty.left is None
+
+
 # --- first-offs ---------------------------------------------------------------------------------
 
 
