@@ -205,7 +205,7 @@ class ClockPage(Page):
         local = shown.utc + timedelta(minutes=shown.offset_minutes)
         words = f"{wanting[:1].upper()}{wanting[1:]}." if wanting else "Nothing is open."
         self.said.setText(words)
-        self.day.setText(f"{local:%A} {long_date(local.date())}")
+        self.day.setText(long_date(local.date()))
         self.hour.setText(f"{local:%H:%M:%S}")
 
     def begin(self) -> None:

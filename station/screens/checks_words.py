@@ -16,7 +16,7 @@ from station.line.state import LineState, Notice
 from station.line.suspected import JudgedRun, Suspected
 from station.screens.tongue import say
 
-WORDS = {CheckResult.GOOD: "HOLDS", CheckResult.WARN: "WARN", CheckResult.FAILED: "FAILS"}
+WORDS = {CheckResult.GOOD: "GOOD", CheckResult.WARN: "WARN", CheckResult.FAILED: "FAILS"}
 SOON = timedelta(minutes=10)
 
 

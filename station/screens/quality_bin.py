@@ -15,6 +15,7 @@ from station.screens.theme import Face, Palette, Ruler
 from station.screens.widgets.number_pad import NumberPad
 from station.screens.widgets.sheet import ScanField, Text
 from station.screens.widgets.touch_button import TouchButton
+from station.screens.words import long_date
 
 
 class BinPage(QWidget):
@@ -67,7 +68,7 @@ class BinPage(QWidget):
 
     def _show(self) -> None:
         state, digits = self._state, self.pad.digits
-        self.head.setText(f"{self.day:%A %Y-%m-%d}: {bin_words(state)}")
+        self.head.setText(f"{long_date(self.day)}: {bin_words(state)}")
         off = int(digits) - state.expected if digits else 0
         self.said.setText(f"counted {digits or '…'}{f', {off:+d}' if off else ''}")
 

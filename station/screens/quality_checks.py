@@ -29,6 +29,9 @@ _COLUMNS = (
 )
 _PASS, _FAIL = "passed", "failed"
 
+_TILES = {QaKind.SEAL: "SEAL CHECK"}
+"""SEAL alone tells the packer to seal a bag."""
+
 
 class QaPanel(QWidget):
     """Kinds at the left; at the right the check of the chosen kind, or the record."""
@@ -126,7 +129,7 @@ class QaPanel(QWidget):
         tiles = [
             Tile(
                 str(one.kind),
-                str(one.kind).upper(),
+                _TILES.get(one.kind, str(one.kind).upper()),
                 due_words(one, source.due_at(one), now, failed=source.failed(one)),
             )
             for one in limits

@@ -15,6 +15,7 @@ from station.screens.widgets.sheet import Page, ScanField, Text
 from station.screens.widgets.tiles import Tile, Tiles
 from station.screens.widgets.touch_button import TouchButton
 from station.screens.widgets.touch_table import Column, TableRow, TouchTable
+from station.screens.words import short_moment
 
 _COLUMNS = (
     Column("by", 4),
@@ -152,7 +153,7 @@ class HoldsPanel(QWidget):
         if window is not None:
             self.words.setText(
                 f"suspect window of {window.scale}\n{window.bags} bags held, packed after "
-                f"{window.opened.astimezone(self._zone):%d %b %H:%M} until "
+                f"{short_moment(window.opened.astimezone(self._zone))} until "
                 f"{window.closed.astimezone(self._zone):%H:%M}\n"
                 "QA decides: release all, or let the hold stay"
             )
@@ -171,7 +172,7 @@ class HoldsPanel(QWidget):
         self.last.setVisible(bool(last))
 
     def _window_row(self, one: FiledWindow) -> TableRow:
-        at = f"{one.closed.astimezone(self._zone):%d %b %H:%M}"
+        at = short_moment(one.closed.astimezone(self._zone))
         cells = ("suspect", one.scale, f"{one.bags}", at, "DECIDE")
         return TableRow(one.uid, cells, attend=True)
 

@@ -17,6 +17,7 @@ from station.screens.theme import Face, Palette, Ruler
 from station.screens.widgets.sheet import ScanField, Text
 from station.screens.widgets.touch_button import TouchButton
 from station.screens.widgets.touch_table import Column, TouchTable
+from station.screens.words import long_date, narrow_date
 
 _COLUMNS = (Column("", 2), Column("what is open", 9), Column("since", 3))
 _DAY = timedelta(days=1)
@@ -93,9 +94,9 @@ class InboxPanel(QWidget):
         """The inbox, or what happened on the day, settled or not."""
         story = self.story_button.isChecked()
         items = self.story if story else self.items
-        words = f"things happened on {self.day:%a %d %b}" if story else "things are open"
+        words = f"things happened on {narrow_date(self.day)}" if story else "things are open"
         self.story_button.setText("THE DAY" if story else "OPEN")
-        self.head.setText(f"{len(items) or 'No'} {words}")
+        self.head.setText(f"{len(items)} {words}")
         self.table.show_rows([item_row(one, self._source.zone) for one in items])
 
     def go_to(self, day: date) -> None:
@@ -109,7 +110,7 @@ class InboxPanel(QWidget):
         if review.day != self.day:
             return
         self.review, self.items, self.story = review, seen.items, seen.story
-        words = f"{review.day:%A %Y-%m-%d}: {review.packs} bags, {review.rejects} set aside"
+        words = f"{long_date(review.day)}: {review.packs} bags, {review.rejects} set aside"
         if signed is None:
             words += f"; {len(review.open)} things open, not signed"
         else:

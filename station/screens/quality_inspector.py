@@ -19,6 +19,7 @@ from station.screens.widgets.live_figure import LiveFigure, live
 from station.screens.widgets.sheet import Page, ScanField, Text
 from station.screens.widgets.touch_button import TouchButton
 from station.screens.widgets.touch_table import Column, TableRow, TouchTable
+from station.screens.words import short_date
 
 _BATCHES = (Column("hour", 3), Column("product", 6), Column("bags", 2, figures=True))
 _PICKED = (
@@ -133,7 +134,11 @@ class InspectorPanel(QWidget):
             [
                 TableRow(
                     one.key,
-                    (f"{one.hour:%a %d %b %H:00}", one.run.product.name, f"{len(one.packs)}"),
+                    (
+                        f"{short_date(one.hour.date())} {one.hour:%H:00}",
+                        one.run.product.name,
+                        f"{len(one.packs)}",
+                    ),
                 )
                 for one in batches
             ]

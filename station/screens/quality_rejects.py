@@ -26,6 +26,7 @@ from station.screens.widgets.sheet import Page, ScanField, Text
 from station.screens.widgets.tiles import Tile, Tiles
 from station.screens.widgets.touch_button import TouchButton
 from station.screens.widgets.touch_table import Column, TouchTable
+from station.screens.words import narrow_date
 
 _COLUMNS = (
     Column("time", 2),
@@ -170,7 +171,8 @@ class RejectsPanel(QWidget):
         still = sum(row.open for row in self.rows)
         filters = "".join(f", {value}" for value in self.chosen.values())
         self.head.setText(
-            f"{self.day:%a %d %b}: {len(shown)} of {len(self.rows)} rejects{filters}; {still} open"
+            f"{narrow_date(self.day)}: {len(shown)} of {len(self.rows)} rejects{filters};"
+            f" {still} open"
         )
         self.table.show_rows([reject_row(row) for row in shown])
         self.after_button.setEnabled(self.day < self._source.today)

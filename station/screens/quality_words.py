@@ -18,15 +18,16 @@ from station.core.pack import Quality
 from station.core.reference_test import ReferenceTest
 from station.core.reject_ledger import BinState, LedgerRow
 from station.screens.widgets.touch_table import TableRow
+from station.screens.words import short_moment
 
 _PLACES = 2
 _SHOWN = 12
-_WORTH = {Quality.REJECT: "OPEN"}
+_WORTH = {Quality.REJECT: "open"}
 
 
 def item_row(item: Item, zone: tzinfo) -> TableRow:
     """One open thing."""
-    at = "" if item.at is None else f"{item.at.astimezone(zone):%d %b %H:%M}"
+    at = "" if item.at is None else short_moment(item.at.astimezone(zone))
     word = {Grave.STOP: "STOP", Grave.ATTEND: "ATTEND", Grave.TELL: "TELL"}[item.grave]
     cells = (word, item.words, at)
     return TableRow(f"{item.where} {item.key}", cells, item.grave is Grave.STOP)
@@ -66,7 +67,7 @@ def neighbours_words(complaint: Complaint) -> str:
     lines = []
     for one in complaint.in_order:
         mark = "▶" if one.serial == complaint.bag.serial else " "
-        lines.append(f"{mark} {one.at:%H:%M:%S} {one.serial} {one.net} {one.quality}")
+        lines.append(f"{mark} {one.at:%H:%M:%S} {one.serial} {one.net}  {one.quality}")
     place = next(n for n, line in enumerate(lines) if line.startswith("▶"))
     return "\n".join(lines[max(0, place - 5) : place + 6])
 
@@ -95,7 +96,7 @@ def reject_filters() -> tuple[tuple[str, Callable[[LedgerRow], str]], ...]:
 def release_row(one: Releasable, zone: tzinfo) -> TableRow:
     """One thing that could be released."""
     state = "READY" if not one.blocked else f"BLOCKED {len(one.blocked)}"
-    at = f"{one.at.astimezone(zone):%d %b %H:%M}"
+    at = short_moment(one.at.astimezone(zone))
     about = one.subject if one.scope != ScopeKind.WINDOW else one.reason
     cells = (one.scope, about, f"{one.bags}", at, state)
     return TableRow(one.key, cells, bool(one.blocked))
@@ -122,7 +123,7 @@ def due_words(limit: QaLimit, due: datetime | None, now: datetime, *, failed: bo
 def check_row(record: FactRecord, zone: tzinfo) -> TableRow:
     """One check of QA on record."""
     made = qa_check_of(record)
-    at = f"{record.at.utc.astimezone(zone):%d %b %H:%M}"
+    at = short_moment(record.at.utc.astimezone(zone))
     note = "; ".join(filter(None, (made.note, made.action)))
     cells = (at, record.fact.subject, made.words, str(made.limit), record.fact.result, note)
     return TableRow(record.fact.uid, cells, not made.good)
@@ -157,7 +158,7 @@ def complaint_words(found: Complaint) -> str:
 def around_words(found: Complaint, zone: tzinfo) -> str:
     """Checks before and after the bag, the nearest ones of each."""
     lines = [_fact_line(one, zone) for one in found.before[-_SHOWN:]]
-    lines.append(f"{found.bag.at:%d %b %H:%M}  ▶ THE BAG")
+    lines.append(f"{short_moment(found.bag.at)}  ▶ THE BAG")
     lines += [_fact_line(one, zone) for one in found.after[:_SHOWN]]
     return "\n".join(lines)
 
@@ -165,7 +166,7 @@ def around_words(found: Complaint, zone: tzinfo) -> str:
 def _fact_line(record: FactRecord, zone: tzinfo) -> str:
     fact = record.fact
     said = qa_check_of(record).words if fact.kind is EntryKind.QA_CHECK else fact.result
-    at = f"{record.at.utc.astimezone(zone):%d %b %H:%M}"
+    at = short_moment(record.at.utc.astimezone(zone))
     subject = fact.subject if len(fact.subject) < 28 else f"{fact.subject[:8]}…"
     return f"{at}  {fact.kind}, {subject}: {said}"
 

@@ -14,14 +14,28 @@ from station.core import clearance, clock_guard
 from station.core.alarms import RULES, AlarmKind
 from station.core.checks import first_off, rolls, scan_back, suspect
 from station.core.checks.qa import QaKind
+from station.core.dispositions import Disposition
+from station.core.genealogy import Stage
+from station.core.holds import ScopeKind
 from station.core.label_life import ReprintReason
+from station.core.metrology.plans import PlanKind
 from station.core.metrology.scale_check import CheckLoad, CheckStage
 from station.core.metrology.suspect import ErrorSign
+from station.core.pack import LabelState, Quality
 from station.core.pauses import Look, Reason
 from station.core.rights import Act, Role
 from station.core.training import MARK, NO_PRODUCT
 from station.line.state import Verb
-from station.screens.catalogue import alarms, change, checks, labels, lots
+from station.screens.catalogue import (
+    alarms,
+    change,
+    checks,
+    labels,
+    lots,
+    numbers,
+    quality,
+    shipping,
+)
 
 PLACES = (
     "RUN, then {door} ({key})",
@@ -195,17 +209,19 @@ SENTENCES = (
     *(*PLACES, *READING, *PAN, *LABELS, *CHECKS, *RUN, *DUE),
     *(*LEAD, *PRINTER, *ALARMS, *TRAINING, *SIGNATURES),
     *(*checks.SENTENCES, *change.SENTENCES, *lots.SENTENCES, *labels.SENTENCES),
-    *alarms.SENTENCES,
+    *(*alarms.SENTENCES, *quality.SENTENCES, *numbers.SENTENCES, *shipping.SENTENCES),
 )
 """All of them."""
 
 _TABLES: tuple[type[StrEnum], ...] = (
     *(Verb, Reason, Look, Role, Act, QaKind, CheckLoad, CheckStage, ErrorSign),
-    ReprintReason,
+    *(ReprintReason, Disposition, ScopeKind, Quality, LabelState, Stage, PlanKind),
     *(clearance.Gate, clearance.Point, clearance.Explanation, clock_guard.Reason),
     *(first_off.Refusal, rolls.Explanation, scan_back.Clearing, suspect.Decision),
 )
-_LOADS = tuple(str(one).upper() for one in CheckLoad)
+_CAPITALS: tuple[type[StrEnum], ...] = (CheckLoad, QaKind, Disposition, ScopeKind, LabelState)
+_UPPER = tuple(str(one).upper() for table in _CAPITALS for one in table)
+"""Those a button or a plate shows in capitals."""
 
 DOORS = (
     *("NUMBERS", "CHECKS", "LABELS", "LOTS", "TRACE", "CHANGE"),
@@ -215,5 +231,5 @@ SEALS = ("LINE", "LOTS", "STOP", "QA", "SCALE", "SCAN", "TARE", "ROLL", "FIRST-O
 MARKS = ("target", "upper")
 """Of the strip; T2, T1 and N are signs of the trade."""
 
-WORDS = (*(str(one) for table in _TABLES for one in table), *_LOADS, *DOORS, *SEALS, *MARKS)
+WORDS = (*(str(one) for table in _TABLES for one in table), *_UPPER, *DOORS, *SEALS, *MARKS)
 """Single words that a screen shows as they are."""

@@ -267,9 +267,12 @@ class ShippingPage(DoorPage):
         there: tuple[UnitLine, ...] = getattr(self, where)
         if any(one.sscc == unit.sscc for one in there):
             raise ValueError(f"{unit.kind} {unit.sscc} was scanned already")
-        if unit.undone or unit.pallet or unit.shipment:
-            place = f"on pallet {unit.pallet}" if unit.pallet else f"gone with {unit.shipment}"
-            raise ValueError(f"{unit.sscc} is {'undone' if unit.undone else place}")
+        if unit.undone:
+            raise ValueError(f"{unit.sscc} is undone")
+        if unit.pallet:
+            raise ValueError(f"{unit.sscc} is on pallet {unit.pallet}")
+        if unit.shipment:
+            raise ValueError(f"{unit.sscc} is gone with {unit.shipment}")
         if unit.held:
             raise ValueError(f"{unit.kind} {unit.sscc}: {unit_state(unit).lower()}, QA decides")
         setattr(self, where, (*there, unit))

@@ -91,14 +91,29 @@ def _said(sentence: str, language: Language) -> str:
 
 def _whole(sentence: str, language: Language) -> str | None:
     """The translation of a sentence, however it begins and ends; None where it is not listed."""
-    found = _found(sentence, language)
-    if found is None and sentence[0].isupper():
-        lower = _found(sentence[0].lower() + sentence[1:], language)
-        found = None if lower is None else upper_first(lower)
-    if found is None and sentence.endswith(".") and len(sentence) > 1:
+    small = sentence[0].lower() + sentence[1:]
+    for words in (sentence, small):
+        if (found := tr(words)) != words:
+            return found if words is sentence else upper_first(found)
+    for source, pattern in likely(sentence, small):
+        for words in (sentence, small):
+            if found := _filled(source, pattern.fullmatch(words), language):
+                return found if words is sentence else upper_first(found)
+    if sentence[-1] in _STOPS and len(sentence) > 1:
         without = _whole(sentence[:-1], language)
-        found = None if without is None else without + _STOPS.get(language, ".")
-    return found
+        return without and without + _STOPS[sentence[-1]].get(language, sentence[-1])
+    return None
+
+
+def _filled(source: str, match: re.Match[str] | None, language: Language) -> str:
+    """The translation of a sentence with holes that matched; empty where it is none."""
+    words = source if match is None else tr(source)
+    if match is None or words == source:
+        return ""
+    taken = match.groupdict()
+    if any(map(_NEXT.search, taken.values())):  # a hole takes no end of a sentence
+        return ""
+    return words.format(**{name: _said(one, language) for name, one in taken.items()})
 
 
 def _in_parts(sentence: str, language: Language) -> str:
@@ -120,40 +135,30 @@ def _in_parts(sentence: str, language: Language) -> str:
 _END = r"(?<=[.?!]) (?=[^a-z])"
 """A blank behind which the next sentence begins."""
 _NEXT = re.compile(_END)
-_SIGNS = tuple(map(re.compile, (_END, " {2,}", "; ", " [\u2013\u00b7] ", ": ", ", ")))
+_GAPS = (_END, "^[\u2013\u25b6!] +", " {2,}", "; ", " [\u2013\u00b7] ", ": ", ", ")
+_SIGNS = tuple(map(re.compile, _GAPS))
 """What stands between the parts of a text, the widest gap first."""
-_STOPS = {Language.CHINESE: "\u3002", Language.PUNJABI: "\u0964"}
+_STOPS = {
+    ".": {Language.CHINESE: "\u3002", Language.PUNJABI: "\u0964"},
+    ":": {Language.CHINESE: "\uff1a"},
+}
 _CHINESE_SIGNS = {" ": "", "; ": "\uff1b", ": ": "\uff1a", ", ": "\uff0c"}
 """GB/T 15834."""
-
-
-def _found(sentence: str, language: Language) -> str | None:
-    """The translation of a sentence as it stands, or None where it is not listed."""
-    whole = tr(sentence)
-    if whole != sentence:
-        return whole
-    for source, pattern in likely(sentence):
-        match = pattern.fullmatch(sentence)
-        if match is None or (words := tr(source)) == source:
-            continue
-        taken = match.groupdict()
-        if not any(map(_NEXT.search, taken.values())):  # a hole takes no end of a sentence
-            return words.format(**{name: _said(one, language) for name, one in taken.items()})
-    return None
 
 
 Pattern = tuple[str, re.Pattern[str]]
 """A sentence with holes, and the regular expression of it."""
 
 
-def likely(sentence: str) -> tuple[Pattern, ...]:
+def likely(*sentences: str) -> tuple[Pattern, ...]:
     """Return the sentences with holes that may fit, those with most words of their own first.
 
     Only those are tried of which one chosen word stands in the sentence, so that codes, figures
     and names, of which tables are full, cost no regular expression at all.
     """
     by_word = _by_word()
-    found = [one for word in set(_WORD.findall(sentence)) for one in by_word.get(word, ())]
+    words = {word for sentence in sentences for word in _WORD.findall(sentence)}
+    found = [one for word in words for one in by_word.get(word, ())]
     return tuple((source, pattern) for _, source, pattern in sorted(found, key=_rank))
 
 
@@ -185,15 +190,19 @@ def holes(source: str) -> frozenset[str]:
     return frozenset(_HOLE.findall(source))
 
 
-_FIGURES = ("number", "whole")
-"""Holes that take figures alone, where the words beside them are few."""
+_TAKES = {
+    ("count", "number", "whole"): r"[-+\u2212]?[\d.:]+|\u2026",
+    ("code",): r"\S+",
+    ("begin_code", "end_code"): r"\S*\d\S*",
+}
+"""Holes that take figures alone, one word, or a code with a figure in it; others take anything."""
 
 
 def pattern_of(source: str) -> str:
     """Return the regular expression of a sentence with holes."""
     parts = _HOLE.split(source)
     for index in range(1, len(parts), 2):
-        takes = r"[-+\u2212]?[\d.:]+" if parts[index] in _FIGURES else ".+?"
+        takes = next((one for names, one in _TAKES.items() if parts[index] in names), ".+?")
         parts[index] = f"(?P<{parts[index]}>{takes})"
     parts[::2] = map(re.escape, parts[::2])
     return "".join(parts)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from datetime import date
+from datetime import date, datetime
 from decimal import ROUND_HALF_EVEN, Decimal
 from functools import lru_cache
 
@@ -55,6 +55,11 @@ def short_date(day: date) -> str:
     """Return ``1 Dec``."""
     locale, _, form = _LOCALES[spoken()]
     return _in_words(day, locale, form)
+
+
+def short_moment(at: datetime) -> str:
+    """Return ``1 Dec 09:40``, in the time it is given in."""
+    return f"{short_date(at.date())} {at:%H:%M}"
 
 
 @lru_cache(maxsize=64)

@@ -12,7 +12,7 @@ CAUSES = (
     "an alarm is not shelved for {minutes} minutes: allowed are {allowed}",
     *("the scale failed its check", "{what} failed its check", "the store is closed"),
     "an empty bag weighs {mass}, {more} more than the tare taken off",
-    "lot {lot}",
+    "lot {code}",
 )
 
 DISK = (

@@ -21,7 +21,7 @@ SCALE = (
     "nothing on the pan",
     "{error}, may be {limit}",
     "{error}, beyond {limit}",
-    *("NOW", "HOLDS", "WARN", "FAILS"),
+    *("NOW", "GOOD", "WARN", "FAILS"),
     "all loads are taken",
     "wait until the scale shows a steady weight",
 )

@@ -55,7 +55,7 @@ ROLL = (
     *("ROLL IN", "ROLL OUT", "No roll is in", "in the printer"),
     "Roll {roll} is in. Count it out",
     "labels on it {count}",
-    "roll {roll}",
+    "roll {code}",
     *("returned {count}", "spoiled {count}", "samples {count}"),
     *("RETURNED", "SPOILED", "SAMPLES"),
     "{number} missing",

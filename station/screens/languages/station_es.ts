@@ -8,6 +8,10 @@
         <translation type="unfinished">1 PRODUCTO</translation>
     </message>
     <message>
+        <source>1 bag</source>
+        <translation type="unfinished">1 bolsa</translation>
+    </message>
+    <message>
         <source>2 LOTS</source>
         <translation type="unfinished">2 LOTES</translation>
     </message>
@@ -20,6 +24,14 @@
         <translation type="unfinished">Se leyó un código, pero ningún campo lo espera: abra su página</translation>
     </message>
     <message>
+        <source>A copy of {sscc} comes.</source>
+        <translation type="unfinished">Sale una copia de {sscc}.</translation>
+    </message>
+    <message>
+        <source>A manager approves a proposal as a new version of the product.</source>
+        <translation type="unfinished">Un gerente aprueba la propuesta como versión nueva del producto.</translation>
+    </message>
+    <message>
         <source>ADD</source>
         <translation type="unfinished">AÑADA</translation>
     </message>
@@ -28,8 +40,28 @@
         <translation type="unfinished">ALARMAS</translation>
     </message>
     <message>
+        <source>ALL</source>
+        <translation type="unfinished">TODOS</translation>
+    </message>
+    <message>
+        <source>ALL WEIGHED</source>
+        <translation type="unfinished">TODAS PESADAS</translation>
+    </message>
+    <message>
+        <source>APPLIED</source>
+        <translation type="unfinished">APLICADA</translation>
+    </message>
+    <message>
         <source>APPROVE</source>
         <translation type="unfinished">APROBAR</translation>
+    </message>
+    <message>
+        <source>ASKED</source>
+        <translation type="unfinished">PEDIDO</translation>
+    </message>
+    <message>
+        <source>ATTEND</source>
+        <translation type="unfinished">ATENDER</translation>
     </message>
     <message>
         <source>An open run keeps the dates it was opened with.</source>
@@ -52,12 +84,40 @@
         <translation type="unfinished">PONGA BOLSA</translation>
     </message>
     <message>
+        <source>BAGS</source>
+        <translation type="unfinished">BOLSAS</translation>
+    </message>
+    <message>
         <source>BEFORE</source>
         <translation type="unfinished">ANTES</translation>
     </message>
     <message>
         <source>BIN</source>
         <translation type="unfinished">CAJÓN</translation>
+    </message>
+    <message>
+        <source>BLEND LOT</source>
+        <translation type="unfinished">LOTE DE MEZCLA</translation>
+    </message>
+    <message>
+        <source>BLENDS</source>
+        <translation type="unfinished">MEZCLAS</translation>
+    </message>
+    <message>
+        <source>BLOCKED {count}</source>
+        <translation type="unfinished">BLOQUEADO {count}</translation>
+    </message>
+    <message>
+        <source>Bag {serial} and {count} around it</source>
+        <translation type="unfinished">Bolsa {serial} y {count} alrededor</translation>
+    </message>
+    <message>
+        <source>Bag {serial} was not set aside: LOOK UP shows it.</source>
+        <translation type="unfinished">La bolsa {serial} no se apartó: BUSCAR la muestra.</translation>
+    </message>
+    <message>
+        <source>Below T1</source>
+        <translation type="unfinished">Bajo T1</translation>
     </message>
     <message>
         <source>Best before</source>
@@ -68,8 +128,24 @@
         <translation type="unfinished">Consumo preferente: {day}</translation>
     </message>
     <message>
+        <source>By {what}</source>
+        <translation type="unfinished">Por {what}</translation>
+    </message>
+    <message>
         <source>CALL LEAD</source>
         <translation type="unfinished">PIDA AYUDA</translation>
+    </message>
+    <message>
+        <source>CAME BACK</source>
+        <translation type="unfinished">VOLVIÓ</translation>
+    </message>
+    <message>
+        <source>CASE</source>
+        <translation type="unfinished">CAJA</translation>
+    </message>
+    <message>
+        <source>CASES</source>
+        <translation type="unfinished">CAJAS</translation>
     </message>
     <message>
         <source>CHANGE</source>
@@ -88,6 +164,10 @@
         <translation type="unfinished">CONTROLES</translation>
     </message>
     <message>
+        <source>CHECKS (F4) settles it.</source>
+        <translation type="unfinished">CONTROLES (F4) lo resuelve.</translation>
+    </message>
+    <message>
         <source>CLEAR</source>
         <translation type="unfinished">BORRAR</translation>
     </message>
@@ -100,12 +180,24 @@
         <translation type="unfinished">RELOJ</translation>
     </message>
     <message>
+        <source>CLOSE PALLET</source>
+        <translation type="unfinished">CERRAR PALÉ</translation>
+    </message>
+    <message>
+        <source>COOLER TEMPERATURE</source>
+        <translation type="unfinished">TEMPERATURA DE CÁMARA</translation>
+    </message>
+    <message>
         <source>COUNT</source>
         <translation type="unfinished">CONTAR</translation>
     </message>
     <message>
         <source>COUNTED</source>
         <translation type="unfinished">CONTADO</translation>
+    </message>
+    <message>
+        <source>CUSTOMERS</source>
+        <translation type="unfinished">CLIENTES</translation>
     </message>
     <message>
         <source>CUT ON</source>
@@ -116,8 +208,16 @@
         <translation type="unfinished">Llegaron</translation>
     </message>
     <message>
+        <source>Case {sscc} is filled; its label comes.</source>
+        <translation type="unfinished">Caja {sscc} llena; sale su etiqueta.</translation>
+    </message>
+    <message>
         <source>Checked {stage}. Bags wait meanwhile.</source>
         <translation type="unfinished">Control: {stage}. Las bolsas esperan mientras tanto.</translation>
+    </message>
+    <message>
+        <source>Correct the decision about {bags}?</source>
+        <translation type="unfinished">¿Corregir la decisión sobre {bags}?</translation>
     </message>
     <message>
         <source>DECIDE</source>
@@ -132,8 +232,16 @@
         <translation type="unfinished">NO FIRMAR</translation>
     </message>
     <message>
+        <source>DOES NOT HOLD</source>
+        <translation type="unfinished">NO CUMPLE</translation>
+    </message>
+    <message>
         <source>DOUBT</source>
         <translation type="unfinished">DUDA</translation>
+    </message>
+    <message>
+        <source>DOWNGRADED</source>
+        <translation type="unfinished">REBAJADA</translation>
     </message>
     <message>
         <source>DRAW</source>
@@ -142,6 +250,14 @@
     <message>
         <source>DUMP</source>
         <translation type="unfinished">TIRAR</translation>
+    </message>
+    <message>
+        <source>DUMPED</source>
+        <translation type="unfinished">TIRADA</translation>
+    </message>
+    <message>
+        <source>Decided: {decision}.</source>
+        <translation type="unfinished">Decidido: {decision}.</translation>
     </message>
     <message>
         <source>Due at {time}.</source>
@@ -176,8 +292,24 @@
         <translation type="unfinished">REGISTRAR</translation>
     </message>
     <message>
+        <source>FAILED</source>
+        <translation type="unfinished">FALLÓ</translation>
+    </message>
+    <message>
+        <source>FAILED: check again</source>
+        <translation type="unfinished">FALLÓ: controle otra vez</translation>
+    </message>
+    <message>
+        <source>FAILING</source>
+        <translation type="unfinished">FALLA</translation>
+    </message>
+    <message>
         <source>FAILS</source>
         <translation type="unfinished">FALLA</translation>
+    </message>
+    <message>
+        <source>FILL CASE</source>
+        <translation type="unfinished">LLENAR CAJA</translation>
     </message>
     <message>
         <source>FILTER</source>
@@ -202,6 +334,18 @@
     <message>
         <source>GO ON</source>
         <translation type="unfinished">SEGUIR</translation>
+    </message>
+    <message>
+        <source>GOOD</source>
+        <translation type="unfinished">BIEN</translation>
+    </message>
+    <message>
+        <source>Given away</source>
+        <translation type="unfinished">Regalado</translation>
+    </message>
+    <message>
+        <source>Given up.</source>
+        <translation type="unfinished">Abandonado.</translation>
     </message>
     <message>
         <source>Given up: nothing is recorded.</source>
@@ -233,7 +377,19 @@
     </message>
     <message>
         <source>HOLDS</source>
-        <translation type="unfinished">BIEN</translation>
+        <translation type="unfinished">RETENCIONES</translation>
+    </message>
+    <message>
+        <source>HOUSE</source>
+        <translation type="unfinished">ALMACÉN</translation>
+    </message>
+    <message>
+        <source>Held: {what}</source>
+        <translation type="unfinished">Retenido: {what}</translation>
+    </message>
+    <message>
+        <source>How many bags have which net. Touch a bar to read it.</source>
+        <translation type="unfinished">Cuántas bolsas tienen cada neto. Toque una barra para leerla.</translation>
     </message>
     <message>
         <source>I HAVE SEEN IT</source>
@@ -244,8 +400,32 @@
         <translation type="unfinished">la veo ahí</translation>
     </message>
     <message>
+        <source>IN DOUBT</source>
+        <translation type="unfinished">DUDOSA</translation>
+    </message>
+    <message>
+        <source>INBOX</source>
+        <translation type="unfinished">PENDIENTES</translation>
+    </message>
+    <message>
+        <source>INPUT LOT</source>
+        <translation type="unfinished">LOTE DE ENTRADA</translation>
+    </message>
+    <message>
+        <source>INPUT LOTS</source>
+        <translation type="unfinished">LOTES DE ENTRADA</translation>
+    </message>
+    <message>
+        <source>INSPECTOR</source>
+        <translation type="unfinished">INSPECTOR</translation>
+    </message>
+    <message>
         <source>Issued − used − spoiled − samples − returned</source>
         <translation type="unfinished">Entregadas − usadas − dañadas − muestras − devueltas</translation>
+    </message>
+    <message>
+        <source>It cannot be released</source>
+        <translation type="unfinished">No se puede liberar</translation>
     </message>
     <message>
         <source>KEEP</source>
@@ -256,8 +436,32 @@
         <translation type="unfinished">GUARDAR GRÁFICO</translation>
     </message>
     <message>
+        <source>Kept as {name} (PNG, SVG, CSV) in {folder}</source>
+        <translation type="unfinished">Guardado como {name} (PNG, SVG, CSV) en {folder}</translation>
+    </message>
+    <message>
+        <source>Key in how many bags lie in the bin.</source>
+        <translation type="unfinished">Teclee cuántas bolsas hay en el cubo.</translation>
+    </message>
+    <message>
+        <source>LABEL ON BAG</source>
+        <translation type="unfinished">ETIQUETA EN BOLSA</translation>
+    </message>
+    <message>
+        <source>LABEL ROLL</source>
+        <translation type="unfinished">ROLLO DE ETIQUETAS</translation>
+    </message>
+    <message>
+        <source>LABEL {state}</source>
+        <translation type="unfinished">ETIQUETA {state}</translation>
+    </message>
+    <message>
         <source>LABELS</source>
         <translation type="unfinished">ETIQUETAS</translation>
+    </message>
+    <message>
+        <source>LABELS (F5) settles it.</source>
+        <translation type="unfinished">ETIQUETAS (F5) lo resuelve.</translation>
     </message>
     <message>
         <source>LANGUAGE</source>
@@ -310,6 +514,14 @@
     <message>
         <source>LOTS</source>
         <translation type="unfinished">LOTES</translation>
+    </message>
+    <message>
+        <source>Label roll {roll}: a difference of {difference} is open</source>
+        <translation type="unfinished">Rollo de etiquetas {roll}: queda una diferencia de {difference}</translation>
+    </message>
+    <message>
+        <source>Label {serial} is in doubt</source>
+        <translation type="unfinished">Etiqueta {serial} dudosa</translation>
     </message>
     <message>
         <source>Labels in doubt</source>
@@ -372,6 +584,10 @@
         <translation type="unfinished">GERENTE</translation>
     </message>
     <message>
+        <source>METAL DETECTOR</source>
+        <translation type="unfinished">DETECTOR DE METALES</translation>
+    </message>
+    <message>
         <source>MISMATCH</source>
         <translation type="unfinished">NO COINCIDE</translation>
     </message>
@@ -380,8 +596,16 @@
         <translation type="unfinished">MÁS</translation>
     </message>
     <message>
+        <source>Mean needed</source>
+        <translation type="unfinished">Media necesaria</translation>
+    </message>
+    <message>
         <source>Mean net {mass}</source>
         <translation type="unfinished">Neto medio {mass}</translation>
+    </message>
+    <message>
+        <source>Mean so far</source>
+        <translation type="unfinished">Media hasta ahora</translation>
     </message>
     <message>
         <source>NEAR MAX</source>
@@ -400,6 +624,14 @@
         <translation type="unfinished">NUEVA RETENCIÓN</translation>
     </message>
     <message>
+        <source>NEXT CASE</source>
+        <translation type="unfinished">OTRA CAJA</translation>
+    </message>
+    <message>
+        <source>NO FORECAST</source>
+        <translation type="unfinished">SIN PRONÓSTICO</translation>
+    </message>
+    <message>
         <source>NO READING</source>
         <translation type="unfinished">SIN LECTURA</translation>
     </message>
@@ -410,6 +642,10 @@
     <message>
         <source>NOMINAL</source>
         <translation type="unfinished">NOMINAL</translation>
+    </message>
+    <message>
+        <source>NONE</source>
+        <translation type="unfinished">NINGUNA</translation>
     </message>
     <message>
         <source>NOW</source>
@@ -430,6 +666,10 @@
     <message>
         <source>No bag is suspect.</source>
         <translation type="unfinished">No hay bolsas sospechosas.</translation>
+    </message>
+    <message>
+        <source>No case stands here</source>
+        <translation type="unfinished">Aquí no hay cajas</translation>
     </message>
     <message>
         <source>No good bag yet</source>
@@ -456,12 +696,28 @@
         <translation type="unfinished">No hay tanda abierta</translation>
     </message>
     <message>
+        <source>No target can be proposed: {why}.</source>
+        <translation type="unfinished">No se puede proponer un objetivo: {why}.</translation>
+    </message>
+    <message>
+        <source>Not kept: {why}, {folder}</source>
+        <translation type="unfinished">No guardado: {why}, {folder}</translation>
+    </message>
+    <message>
         <source>Not recorded: {why}</source>
         <translation type="unfinished">No registrado: {why}</translation>
     </message>
     <message>
+        <source>Nothing is held or packed.</source>
+        <translation type="unfinished">No hay nada retenido ni empacado.</translation>
+    </message>
+    <message>
         <source>Nothing is open.</source>
         <translation type="unfinished">No hay nada pendiente.</translation>
+    </message>
+    <message>
+        <source>Nothing keeps it.</source>
+        <translation type="unfinished">Nada lo impide.</translation>
     </message>
     <message>
         <source>OF THE PACKER</source>
@@ -486,6 +742,10 @@
     <message>
         <source>ORDER DONE</source>
         <translation type="unfinished">TERMINADO</translation>
+    </message>
+    <message>
+        <source>OVERDUE {minutes} min</source>
+        <translation type="unfinished">ATRASADO {minutes} min</translation>
     </message>
     <message>
         <source>On record {bags}, counted {count}</source>
@@ -524,8 +784,20 @@
         <translation type="unfinished">EMPAQUE</translation>
     </message>
     <message>
+        <source>PALLET</source>
+        <translation type="unfinished">PALÉ</translation>
+    </message>
+    <message>
+        <source>PALLETS</source>
+        <translation type="unfinished">PALÉS</translation>
+    </message>
+    <message>
         <source>PAPER</source>
         <translation type="unfinished">PAPEL</translation>
+    </message>
+    <message>
+        <source>PASSED</source>
+        <translation type="unfinished">PASÓ</translation>
     </message>
     <message>
         <source>PRINT</source>
@@ -536,6 +808,10 @@
         <translation type="unfinished">REIMPRIMIR</translation>
     </message>
     <message>
+        <source>PRODUCT TEMPERATURE</source>
+        <translation type="unfinished">TEMPERATURA DEL PRODUCTO</translation>
+    </message>
+    <message>
         <source>PUT AN EMPTY BAG ON</source>
         <translation type="unfinished">PONGA UNA BOLSA VACÍA</translation>
     </message>
@@ -544,8 +820,24 @@
         <translation type="unfinished">PONGA {weights}</translation>
     </message>
     <message>
+        <source>PUT {serial} ON</source>
+        <translation type="unfinished">PONGA {serial}</translation>
+    </message>
+    <message>
+        <source>Pallet {sscc} is closed; its label comes.</source>
+        <translation type="unfinished">Palé {sscc} cerrado; sale su etiqueta.</translation>
+    </message>
+    <message>
         <source>Print again: {what}</source>
         <translation type="unfinished">Reimprimir: {what}</translation>
+    </message>
+    <message>
+        <source>QA decides</source>
+        <translation type="unfinished">decide calidad</translation>
+    </message>
+    <message>
+        <source>QA decides: release all, or let the hold stay</source>
+        <translation type="unfinished">calidad decide: liberar todo o dejar retenido</translation>
     </message>
     <message>
         <source>QA holds the button</source>
@@ -564,6 +856,10 @@
         <translation type="unfinished">CALIDAD</translation>
     </message>
     <message>
+        <source>READY</source>
+        <translation type="unfinished">LISTO</translation>
+    </message>
+    <message>
         <source>RECEIVE</source>
         <translation type="unfinished">RECIBIR</translation>
     </message>
@@ -576,12 +872,20 @@
         <translation type="unfinished">REGISTRAR PROPUESTA</translation>
     </message>
     <message>
+        <source>RECORDED</source>
+        <translation type="unfinished">REGISTRADA</translation>
+    </message>
+    <message>
         <source>REFUSE</source>
         <translation type="unfinished">RECHAZAR</translation>
     </message>
     <message>
         <source>REHEARSE</source>
         <translation type="unfinished">ENSAYAR</translation>
+    </message>
+    <message>
+        <source>REJECTS</source>
+        <translation type="unfinished">RECHAZOS</translation>
     </message>
     <message>
         <source>RELEASE</source>
@@ -608,6 +912,10 @@
         <translation type="unfinished">DEVUELTAS</translation>
     </message>
     <message>
+        <source>REWORKED</source>
+        <translation type="unfinished">REPROCESADA</translation>
+    </message>
+    <message>
         <source>ROLL</source>
         <translation type="unfinished">ROLLO</translation>
     </message>
@@ -620,6 +928,10 @@
         <translation type="unfinished">SACAR ROLLO</translation>
     </message>
     <message>
+        <source>ROOM TEMPERATURE</source>
+        <translation type="unfinished">TEMPERATURA DE SALA</translation>
+    </message>
+    <message>
         <source>RUN</source>
         <translation type="unfinished">TANDA</translation>
     </message>
@@ -630,6 +942,14 @@
     <message>
         <source>RUN, then {door} ({key})</source>
         <translation type="unfinished">TANDA, luego {door} ({key})</translation>
+    </message>
+    <message>
+        <source>RUNS</source>
+        <translation type="unfinished">TANDAS</translation>
+    </message>
+    <message>
+        <source>Reading the record</source>
+        <translation type="unfinished">Leyendo el registro</translation>
     </message>
     <message>
         <source>Refused</source>
@@ -664,8 +984,16 @@
         <translation type="unfinished">Rechazado. Toque quién firma.</translation>
     </message>
     <message>
+        <source>Refused. Who signs? Touch WHO and choose your name.</source>
+        <translation type="unfinished">Rechazado. ¿Quién firma? Toque QUIÉN y elija su nombre.</translation>
+    </message>
+    <message>
         <source>Refused. {why}</source>
         <translation type="unfinished">Rechazado. {why}</translation>
+    </message>
+    <message>
+        <source>Rehearsing …</source>
+        <translation type="unfinished">Ensayando …</translation>
     </message>
     <message>
         <source>Roll {roll} is in. Count it out</source>
@@ -680,6 +1008,14 @@
         <translation type="unfinished">Tanda abierta</translation>
     </message>
     <message>
+        <source>SAFE</source>
+        <translation type="unfinished">SEGURO</translation>
+    </message>
+    <message>
+        <source>SAMPLED</source>
+        <translation type="unfinished">MUESTRA</translation>
+    </message>
+    <message>
         <source>SAMPLES</source>
         <translation type="unfinished">MUESTRAS</translation>
     </message>
@@ -692,12 +1028,24 @@
         <translation type="unfinished">LECTURA</translation>
     </message>
     <message>
+        <source>SCAN A BAG</source>
+        <translation type="unfinished">LEA UNA BOLSA</translation>
+    </message>
+    <message>
         <source>SCAN THE FILM LOT</source>
         <translation type="unfinished">LEA EL LOTE DE FILM</translation>
     </message>
     <message>
         <source>SEAL</source>
         <translation type="unfinished">SELLE</translation>
+    </message>
+    <message>
+        <source>SEAL CHECK</source>
+        <translation type="unfinished">SELLADO</translation>
+    </message>
+    <message>
+        <source>SERIALS</source>
+        <translation type="unfinished">SERIES</translation>
     </message>
     <message>
         <source>SERVICE</source>
@@ -710,6 +1058,10 @@
     <message>
         <source>SHELVE</source>
         <translation type="unfinished">APLAZAR</translation>
+    </message>
+    <message>
+        <source>SHIP</source>
+        <translation type="unfinished">ENVIAR</translation>
     </message>
     <message>
         <source>SHIPPING</source>
@@ -726,6 +1078,14 @@
     <message>
         <source>SPOILED</source>
         <translation type="unfinished">DAÑADAS</translation>
+    </message>
+    <message>
+        <source>SPOOLED</source>
+        <translation type="unfinished">EN COLA</translation>
+    </message>
+    <message>
+        <source>SPREAD</source>
+        <translation type="unfinished">DISPERSIÓN</translation>
     </message>
     <message>
         <source>START CHECK</source>
@@ -748,12 +1108,52 @@
         <translation type="unfinished">ESTUDIAR {count} BOLSAS</translation>
     </message>
     <message>
+        <source>SUBMITTED</source>
+        <translation type="unfinished">ENVIADA</translation>
+    </message>
+    <message>
         <source>SUSPECT BAGS</source>
         <translation type="unfinished">BOLSAS SOSPECHOSAS</translation>
     </message>
     <message>
+        <source>SUSPECT WINDOW</source>
+        <translation type="unfinished">VENTANA SOSPECHOSA</translation>
+    </message>
+    <message>
+        <source>Same product?</source>
+        <translation type="unfinished">¿Mismo producto?</translation>
+    </message>
+    <message>
+        <source>Scale {what} failed its last check</source>
+        <translation type="unfinished">La báscula {what} no pasó su último control</translation>
+    </message>
+    <message>
+        <source>Scan a label, or type a serial or a blend lot.</source>
+        <translation type="unfinished">Lea una etiqueta, o escriba una serie o un lote de mezcla.</translation>
+    </message>
+    <message>
+        <source>Scan the bags, type first..last, or touch NEXT CASE</source>
+        <translation type="unfinished">Lea las bolsas, escriba primera..última o toque OTRA CAJA</translation>
+    </message>
+    <message>
+        <source>Scan the cases of the pallet</source>
+        <translation type="unfinished">Lea las cajas del palé</translation>
+    </message>
+    <message>
         <source>Scan the label on a bag</source>
         <translation type="unfinished">Lea la etiqueta de una bolsa</translation>
+    </message>
+    <message>
+        <source>Scan the pallets and cases that leave</source>
+        <translation type="unfinished">Lea los palés y cajas que salen</translation>
+    </message>
+    <message>
+        <source>Shipment {number} is on record.</source>
+        <translation type="unfinished">Envío {number} registrado.</translation>
+    </message>
+    <message>
+        <source>Shipments</source>
+        <translation type="unfinished">Envíos</translation>
     </message>
     <message>
         <source>Sign as the second person to {act}</source>
@@ -768,12 +1168,36 @@
         <translation type="unfinished">Firmado y registrado.</translation>
     </message>
     <message>
+        <source>Solid: mean so far, dotted: its limits. Dashed: mean of about 40 bags. Touch a bag.</source>
+        <translation type="unfinished">Continua: media hasta ahora; puntos: sus límites. A rayas: media de unas 40 bolsas. Toque una bolsa.</translation>
+    </message>
+    <message>
         <source>Start a run</source>
         <translation type="unfinished">Abrir una tanda</translation>
     </message>
     <message>
         <source>Study kept: mean {mean}, s {spread}, {count} bags</source>
         <translation type="unfinished">Estudio guardado: media {mean}, s {spread}, {count} bolsas</translation>
+    </message>
+    <message>
+        <source>Suspect window of {what}: {count} bags are held</source>
+        <translation type="unfinished">Ventana sospechosa de {what}: {count} bolsas retenidas</translation>
+    </message>
+    <message>
+        <source>T1 packs in the official sample</source>
+        <translation type="unfinished">bolsas T1 en la muestra oficial</translation>
+    </message>
+    <message>
+        <source>T1 packs of the whole batch</source>
+        <translation type="unfinished">bolsas T1 de todo el lote</translation>
+    </message>
+    <message>
+        <source>T2 packs in the long run</source>
+        <translation type="unfinished">bolsas T2 a la larga</translation>
+    </message>
+    <message>
+        <source>T2 packs in the official sample</source>
+        <translation type="unfinished">bolsas T2 en la muestra oficial</translation>
     </message>
     <message>
         <source>T2, T1, nominal</source>
@@ -792,6 +1216,22 @@
         <translation type="unfinished">TARA</translation>
     </message>
     <message>
+        <source>TARGET</source>
+        <translation type="unfinished">OBJETIVO</translation>
+    </message>
+    <message>
+        <source>TELL</source>
+        <translation type="unfinished">SABER</translation>
+    </message>
+    <message>
+        <source>THE BAG</source>
+        <translation type="unfinished">LA BOLSA</translation>
+    </message>
+    <message>
+        <source>THE DAY</source>
+        <translation type="unfinished">EL DÍA</translation>
+    </message>
+    <message>
         <source>THE SCALE FAILS: its bags are held, call maintenance</source>
         <translation type="unfinished">LA BÁSCULA FALLA: sus bolsas quedan retenidas, llame a mantenimiento</translation>
     </message>
@@ -804,6 +1244,22 @@
         <translation type="unfinished">LA BÁSCULA ESTÁ BIEN, pero pasa su primer límite: hágala ajustar pronto</translation>
     </message>
     <message>
+        <source>THIN</source>
+        <translation type="unfinished">JUSTO</translation>
+    </message>
+    <message>
+        <source>THIS HOUR</source>
+        <translation type="unfinished">ESTA HORA</translation>
+    </message>
+    <message>
+        <source>TIME</source>
+        <translation type="unfinished">HORA</translation>
+    </message>
+    <message>
+        <source>TOPPED UP</source>
+        <translation type="unfinished">COMPLETADA</translation>
+    </message>
+    <message>
         <source>TRACE</source>
         <translation type="unfinished">RASTREO</translation>
     </message>
@@ -812,8 +1268,36 @@
         <translation type="unfinished">PRÁCTICA</translation>
     </message>
     <message>
+        <source>Target</source>
+        <translation type="unfinished">Objetivo</translation>
+    </message>
+    <message>
+        <source>Target {target} instead of {now}, held up by {what}: {then} given away a bag instead of {old}.</source>
+        <translation type="unfinished">Objetivo {target} en vez de {now}, lo frena {what}: se regalan {then} por bolsa en vez de {old}.</translation>
+    </message>
+    <message>
+        <source>The bin of {day} is counted: {count}.</source>
+        <translation type="unfinished">El cubo del {day} está contado: {count}.</translation>
+    </message>
+    <message>
+        <source>The clock</source>
+        <translation type="unfinished">El reloj</translation>
+    </message>
+    <message>
+        <source>The line is the lowest mean that holds for a spread. Touch it to read it.</source>
+        <translation type="unfinished">La línea es la media mínima que vale para una dispersión. Tóquela para leerla.</translation>
+    </message>
+    <message>
         <source>The next check is {stage}.</source>
         <translation type="unfinished">El próximo control es {stage}.</translation>
+    </message>
+    <message>
+        <source>The proposal is on record. A manager approves it, as a new version.</source>
+        <translation type="unfinished">Propuesta registrada. Un gerente la aprueba, como versión nueva.</translation>
+    </message>
+    <message>
+        <source>The reject bin of {day} was not counted</source>
+        <translation type="unfinished">El cubo de rechazos del {day} no se contó</translation>
     </message>
     <message>
         <source>The run ended: nothing is recorded.</source>
@@ -828,12 +1312,52 @@
         <translation type="unfinished">Vale lo que indica la báscula. Si esta pantalla y la báscula difieren, vale la báscula: pare y llame al jefe.</translation>
     </message>
     <message>
+        <source>The scan of label {serial} does not match</source>
+        <translation type="unfinished">La lectura de la etiqueta {serial} no coincide</translation>
+    </message>
+    <message>
+        <source>The test is on record, as {what}.</source>
+        <translation type="unfinished">El ensayo queda registrado, como {what}.</translation>
+    </message>
+    <message>
         <source>There is no run before</source>
         <translation type="unfinished">No hay tanda anterior</translation>
     </message>
     <message>
+        <source>There is nothing to keep yet.</source>
+        <translation type="unfinished">Aún no hay nada que guardar.</translation>
+    </message>
+    <message>
+        <source>This run stays as it is.</source>
+        <translation type="unfinished">Esta tanda queda como está.</translation>
+    </message>
+    <message>
+        <source>Touch PASSED or FAILED.</source>
+        <translation type="unfinished">Toque PASÓ o FALLÓ.</translation>
+    </message>
+    <message>
+        <source>Touch a line.</source>
+        <translation type="unfinished">Toque una línea.</translation>
+    </message>
+    <message>
+        <source>Touch the rejects it is about first.</source>
+        <translation type="unfinished">Toque primero los rechazos.</translation>
+    </message>
+    <message>
+        <source>Touch what becomes of it first.</source>
+        <translation type="unfinished">Toque primero qué se hace.</translation>
+    </message>
+    <message>
+        <source>Touch what is checked first.</source>
+        <translation type="unfinished">Toque primero qué se controla.</translation>
+    </message>
+    <message>
         <source>Touch your name first.</source>
         <translation type="unfinished">Toque primero su nombre.</translation>
+    </message>
+    <message>
+        <source>UNDO</source>
+        <translation type="unfinished">DESHACER</translation>
     </message>
     <message>
         <source>Use by</source>
@@ -844,12 +1368,20 @@
         <translation type="unfinished">Caducidad: {day}</translation>
     </message>
     <message>
+        <source>VOIDED</source>
+        <translation type="unfinished">ANULADA</translation>
+    </message>
+    <message>
         <source>WAIT</source>
         <translation type="unfinished">ESPERE</translation>
     </message>
     <message>
         <source>WARN</source>
         <translation type="unfinished">AVISO</translation>
+    </message>
+    <message>
+        <source>WASH RECORD</source>
+        <translation type="unfinished">REGISTRO DE LAVADO</translation>
     </message>
     <message>
         <source>WASTE</source>
@@ -864,8 +1396,20 @@
         <translation type="unfinished">PESAR UNA BOLSA</translation>
     </message>
     <message>
+        <source>WEIGHED AGAIN</source>
+        <translation type="unfinished">PESADA DE NUEVO</translation>
+    </message>
+    <message>
+        <source>WEIGHTS</source>
+        <translation type="unfinished">PESOS</translation>
+    </message>
+    <message>
         <source>WHO</source>
         <translation type="unfinished">QUIÉN</translation>
+    </message>
+    <message>
+        <source>WHOLE RUN</source>
+        <translation type="unfinished">TODA LA TANDA</translation>
     </message>
     <message>
         <source>WIPE PAN</source>
@@ -874,6 +1418,18 @@
     <message>
         <source>WORK OUT</source>
         <translation type="unfinished">CALCULAR</translation>
+    </message>
+    <message>
+        <source>WOULD BE ACCEPTED</source>
+        <translation type="unfinished">SERÍA ACEPTADO</translation>
+    </message>
+    <message>
+        <source>WOULD NOT BE ACCEPTED</source>
+        <translation type="unfinished">NO SERÍA ACEPTADO</translation>
+    </message>
+    <message>
+        <source>Wait until the day is read.</source>
+        <translation type="unfinished">Espere a que se lea el día.</translation>
     </message>
     <message>
         <source>Weigh again in this order: net as shown, less the whole error, less even growth</source>
@@ -888,8 +1444,16 @@
         <translation type="unfinished">¿Qué pasa con las bolsas?</translation>
     </message>
     <message>
+        <source>What becomes of {bags}?</source>
+        <translation type="unfinished">¿Qué pasa con {bags}?</translation>
+    </message>
+    <message>
         <source>Who decides?</source>
         <translation type="unfinished">¿Quién decide?</translation>
+    </message>
+    <message>
+        <source>Who is touched first signs; who is touched second witnesses or releases too</source>
+        <translation type="unfinished">El primero que toque firma; el segundo es testigo o también libera</translation>
     </message>
     <message>
         <source>Who leads touches why the line may go on</source>
@@ -908,8 +1472,20 @@
         <translation type="unfinished">¿Por qué? Elija o escriba el motivo.</translation>
     </message>
     <message>
+        <source>Working a target out from the bags …</source>
+        <translation type="unfinished">Calculando un objetivo con las bolsas …</translation>
+    </message>
+    <message>
+        <source>Working a target out from the bags: {count} tried …</source>
+        <translation type="unfinished">Calculando un objetivo con las bolsas: {count} probados …</translation>
+    </message>
+    <message>
         <source>Writing …</source>
         <translation type="unfinished">Escribiendo …</translation>
+    </message>
+    <message>
+        <source>Written: {file}</source>
+        <translation type="unfinished">Escrito: {file}</translation>
     </message>
     <message>
         <source>Zero stepped by {step} between {before} and {after}.</source>
@@ -918,6 +1494,14 @@
     <message>
         <source>a bag is on the pan: finish it and lift it, then end the run</source>
         <translation type="unfinished">hay una bolsa en el plato: termínela, retírela y cierre la tanda</translation>
+    </message>
+    <message>
+        <source>a bag that is {what} has no new bag</source>
+        <translation type="unfinished">una bolsa {what} no tiene bolsa nueva</translation>
+    </message>
+    <message>
+        <source>a bag that is {what} wants a witness: a second person signs</source>
+        <translation type="unfinished">una bolsa {what} pide testigo: firma una segunda persona</translation>
     </message>
     <message>
         <source>a case was packed short or over</source>
@@ -948,12 +1532,28 @@
         <translation type="unfinished">una tapa está abierta: ciérrela</translation>
     </message>
     <message>
+        <source>a decision needs a reason: choose or write why</source>
+        <translation type="unfinished">una decisión necesita un motivo: elija o escriba</translation>
+    </message>
+    <message>
         <source>a door is open: close it</source>
         <translation type="unfinished">una puerta está abierta: ciérrela</translation>
     </message>
     <message>
+        <source>a figure</source>
+        <translation type="unfinished">una cifra</translation>
+    </message>
+    <message>
+        <source>a forecast needs at least two packs</source>
+        <translation type="unfinished">un pronóstico necesita al menos dos bolsas</translation>
+    </message>
+    <message>
         <source>a held lot is on the line</source>
         <translation type="unfinished">hay un lote retenido en la línea</translation>
+    </message>
+    <message>
+        <source>a hold needs a reason: write why</source>
+        <translation type="unfinished">retener necesita un motivo: escríbalo</translation>
     </message>
     <message>
         <source>a label does not match</source>
@@ -968,6 +1568,10 @@
         <translation type="unfinished">un lote debería estar vacío</translation>
     </message>
     <message>
+        <source>a new bag</source>
+        <translation type="unfinished">una bolsa nueva</translation>
+    </message>
+    <message>
         <source>a new code is made</source>
         <translation type="unfinished">se crea un código nuevo</translation>
     </message>
@@ -976,8 +1580,16 @@
         <translation type="unfinished">un rollo nuevo empieza con una primera etiqueta</translation>
     </message>
     <message>
+        <source>a numbered copy</source>
+        <translation type="unfinished">una copia numerada</translation>
+    </message>
+    <message>
         <source>a pause</source>
         <translation type="unfinished">una pausa</translation>
+    </message>
+    <message>
+        <source>a release needs a reason: write why</source>
+        <translation type="unfinished">liberar necesita un motivo: escríbalo</translation>
     </message>
     <message>
         <source>a run is open: end it before the next one starts</source>
@@ -988,6 +1600,14 @@
         <translation type="unfinished">una tanda necesita un jefe y una persona en la báscula</translation>
     </message>
     <message>
+        <source>a suspect window of {what} is open ({count} bags)</source>
+        <translation type="unfinished">ventana sospechosa de {what} pendiente ({count} bolsas)</translation>
+    </message>
+    <message>
+        <source>a whole run is not dumped: hold its bags first</source>
+        <translation type="unfinished">no se tira una tanda entera: retenga antes sus bolsas</translation>
+    </message>
+    <message>
         <source>adds up</source>
         <translation type="unfinished">cuadra</translation>
     </message>
@@ -996,12 +1616,32 @@
         <translation type="unfinished">tras una parada</translation>
     </message>
     <message>
+        <source>all</source>
+        <translation type="unfinished">todos</translation>
+    </message>
+    <message>
         <source>all 999 lot codes of {day} are used: give a code by hand</source>
         <translation type="unfinished">los 999 códigos de lote del {day} están usados: dé un código a mano</translation>
     </message>
     <message>
+        <source>all found</source>
+        <translation type="unfinished">todas halladas</translation>
+    </message>
+    <message>
         <source>all loads are taken</source>
         <translation type="unfinished">todas las cargas están tomadas</translation>
+    </message>
+    <message>
+        <source>allowed</source>
+        <translation type="unfinished">permitido</translation>
+    </message>
+    <message>
+        <source>allowed {floor} to {upper}, T1 {t1}, T2 {t2}</source>
+        <translation type="unfinished">permitido {floor} a {upper}, T1 {t1}, T2 {t2}</translation>
+    </message>
+    <message>
+        <source>an aid to the inspector, no official result</source>
+        <translation type="unfinished">una ayuda al inspector, no un resultado oficial</translation>
     </message>
     <message>
         <source>an alarm is not shelved for {minutes} minutes: allowed are {allowed}</source>
@@ -1014,6 +1654,10 @@
     <message>
         <source>an order of {count} bags: give 1 or more, or leave it open</source>
         <translation type="unfinished">un pedido de {count} bolsas: dé 1 o más, o déjelo abierto</translation>
+    </message>
+    <message>
+        <source>and {count} more</source>
+        <translation type="unfinished">y {count} más</translation>
     </message>
     <message>
         <source>and {count} more, below these</source>
@@ -1072,6 +1716,14 @@
         <translation type="unfinished">preguntando a la línea …</translation>
     </message>
     <message>
+        <source>at least {least} {unit}</source>
+        <translation type="unfinished">mínimo {least} {unit}</translation>
+    </message>
+    <message>
+        <source>at most {most} {unit}</source>
+        <translation type="unfinished">máximo {most} {unit}</translation>
+    </message>
+    <message>
         <source>at random</source>
         <translation type="unfinished">al azar</translation>
     </message>
@@ -1104,6 +1756,30 @@
         <translation type="unfinished">bolsa {serial} retenida: no lleva etiqueta hasta que calidad la libere</translation>
     </message>
     <message>
+        <source>bag {serial} is of blend lot {lot}, the case of {other}: close this case and begin another</source>
+        <translation type="unfinished">la bolsa {serial} es del lote de mezcla {lot}, la caja del {other}: cierre esta caja y empiece otra</translation>
+    </message>
+    <message>
+        <source>bag {serial} is {what}: scan the label of the new bag</source>
+        <translation type="unfinished">bolsa {serial} {what}: lea la etiqueta de la nueva</translation>
+    </message>
+    <message>
+        <source>bag {serial} was picked already</source>
+        <translation type="unfinished">la bolsa {serial} ya se eligió</translation>
+    </message>
+    <message>
+        <source>bag {serial} was scanned already</source>
+        <translation type="unfinished">la bolsa {serial} ya se leyó</translation>
+    </message>
+    <message>
+        <source>bag, case, pallet or lot</source>
+        <translation type="unfinished">bolsa, caja, palé o lote</translation>
+    </message>
+    <message>
+        <source>bag, record</source>
+        <translation type="unfinished">bolsa, registro</translation>
+    </message>
+    <message>
         <source>bags</source>
         <translation type="unfinished">bolsas</translation>
     </message>
@@ -1120,8 +1796,52 @@
         <translation type="unfinished">vistas las bolsas desde entonces</translation>
     </message>
     <message>
+        <source>below T1</source>
+        <translation type="unfinished">bajo T1</translation>
+    </message>
+    <message>
+        <source>below T1: {count} of at most {most}</source>
+        <translation type="unfinished">bajo T1: {count} de {most} permitidas</translation>
+    </message>
+    <message>
+        <source>below T2</source>
+        <translation type="unfinished">bajo T2</translation>
+    </message>
+    <message>
+        <source>below T2: {count}</source>
+        <translation type="unfinished">bajo T2: {count}</translation>
+    </message>
+    <message>
+        <source>below T2: {count} of at most {most}</source>
+        <translation type="unfinished">bajo T2: {count} de {most} permitidas</translation>
+    </message>
+    <message>
+        <source>below floor</source>
+        <translation type="unfinished">bajo el suelo</translation>
+    </message>
+    <message>
         <source>bin and belt empty</source>
         <translation type="unfinished">tolva y cinta vacías</translation>
+    </message>
+    <message>
+        <source>bin count</source>
+        <translation type="unfinished">cuenta del cubo</translation>
+    </message>
+    <message>
+        <source>blend</source>
+        <translation type="unfinished">mezcla</translation>
+    </message>
+    <message>
+        <source>blend lot</source>
+        <translation type="unfinished">lote de mezcla</translation>
+    </message>
+    <message>
+        <source>blend lot code</source>
+        <translation type="unfinished">código del lote de mezcla</translation>
+    </message>
+    <message>
+        <source>blend {lot}, use-by {day}</source>
+        <translation type="unfinished">mezcla {lot}, caducidad {day}</translation>
     </message>
     <message>
         <source>both on the label</source>
@@ -1140,12 +1860,40 @@
         <translation type="unfinished">sello abierto</translation>
     </message>
     <message>
+        <source>by</source>
+        <translation type="unfinished">por</translation>
+    </message>
+    <message>
+        <source>by the record</source>
+        <translation type="unfinished">según registro</translation>
+    </message>
+    <message>
+        <source>by {code}</source>
+        <translation type="unfinished">por {code}</translation>
+    </message>
+    <message>
         <source>call QA</source>
         <translation type="unfinished">llame a calidad</translation>
     </message>
     <message>
         <source>call somebody</source>
         <translation type="unfinished">llamar a alguien</translation>
+    </message>
+    <message>
+        <source>case</source>
+        <translation type="unfinished">caja</translation>
+    </message>
+    <message>
+        <source>case opened</source>
+        <translation type="unfinished">caja abierta</translation>
+    </message>
+    <message>
+        <source>case {code}</source>
+        <translation type="unfinished">caja {code}</translation>
+    </message>
+    <message>
+        <source>category-b</source>
+        <translation type="unfinished">categoría B</translation>
     </message>
     <message>
         <source>chance to pass the official test</source>
@@ -1156,12 +1904,20 @@
         <translation type="unfinished">cambiar o explicar un rollo de etiquetas</translation>
     </message>
     <message>
+        <source>check</source>
+        <translation type="unfinished">control</translation>
+    </message>
+    <message>
         <source>check of {what}</source>
         <translation type="unfinished">control de {what}</translation>
     </message>
     <message>
         <source>check the scale after {what}: {where}</source>
         <translation type="unfinished">controle la báscula después de {what}: {where}</translation>
+    </message>
+    <message>
+        <source>checked again, good</source>
+        <translation type="unfinished">controlado de nuevo, bien</translation>
     </message>
     <message>
         <source>checking …</source>
@@ -1208,6 +1964,10 @@
         <translation type="unfinished">compare la etiqueta y resuelva la lectura</translation>
     </message>
     <message>
+        <source>complete</source>
+        <translation type="unfinished">completo</translation>
+    </message>
+    <message>
         <source>component {component} is not known: allowed are {allowed}</source>
         <translation type="unfinished">componente {component} desconocido: se permiten {allowed}</translation>
     </message>
@@ -1230,6 +1990,22 @@
     <message>
         <source>count the bags of the run before: {where}</source>
         <translation type="unfinished">cuente las bolsas de la tanda anterior: {where}</translation>
+    </message>
+    <message>
+        <source>counted {count}</source>
+        <translation type="unfinished">contadas {count}</translation>
+    </message>
+    <message>
+        <source>counted {count}, agrees</source>
+        <translation type="unfinished">contadas {count}, cuadra</translation>
+    </message>
+    <message>
+        <source>counted {count}, {difference}</source>
+        <translation type="unfinished">contadas {count}, {difference}</translation>
+    </message>
+    <message>
+        <source>counted {count}, {difference}: {why}</source>
+        <translation type="unfinished">contadas {count}, {difference}: {why}</translation>
     </message>
     <message>
         <source>date or time is in doubt</source>
@@ -1272,8 +2048,28 @@
         <translation type="unfinished">destruida</translation>
     </message>
     <message>
+        <source>destructive</source>
+        <translation type="unfinished">destructivo</translation>
+    </message>
+    <message>
+        <source>destructive-e-mark</source>
+        <translation type="unfinished">destructivo (℮)</translation>
+    </message>
+    <message>
         <source>done</source>
         <translation type="unfinished">hecho</translation>
+    </message>
+    <message>
+        <source>double</source>
+        <translation type="unfinished">doble</translation>
+    </message>
+    <message>
+        <source>downgraded</source>
+        <translation type="unfinished">rebajada</translation>
+    </message>
+    <message>
+        <source>dumped</source>
+        <translation type="unfinished">tirada</translation>
     </message>
     <message>
         <source>empty</source>
@@ -1304,12 +2100,28 @@
         <translation type="unfinished">deriva uniforme</translation>
     </message>
     <message>
+        <source>event</source>
+        <translation type="unfinished">suceso</translation>
+    </message>
+    <message>
         <source>expired</source>
         <translation type="unfinished">caducado</translation>
     </message>
     <message>
         <source>expired – take it off the line</source>
         <translation type="unfinished">caducado: sáquelo de la línea</translation>
+    </message>
+    <message>
+        <source>explained</source>
+        <translation type="unfinished">explicado</translation>
+    </message>
+    <message>
+        <source>failed</source>
+        <translation type="unfinished">falló</translation>
+    </message>
+    <message>
+        <source>failed: what is done</source>
+        <translation type="unfinished">si falla: qué se hace</translation>
     </message>
     <message>
         <source>fetch the next lot</source>
@@ -1344,8 +2156,16 @@
         <translation type="unfinished">acabándose</translation>
     </message>
     <message>
+        <source>first</source>
+        <translation type="unfinished">primera</translation>
+    </message>
+    <message>
         <source>first label</source>
         <translation type="unfinished">primera etiqueta</translation>
+    </message>
+    <message>
+        <source>first serial</source>
+        <translation type="unfinished">primera serie</translation>
     </message>
     <message>
         <source>floor, target, upper</source>
@@ -1360,8 +2180,28 @@
         <translation type="unfinished">adelante</translation>
     </message>
     <message>
+        <source>found</source>
+        <translation type="unfinished">hallado</translation>
+    </message>
+    <message>
         <source>free</source>
         <translation type="unfinished">libre</translation>
+    </message>
+    <message>
+        <source>from {code}</source>
+        <translation type="unfinished">desde {code}</translation>
+    </message>
+    <message>
+        <source>from, such as 09:00</source>
+        <translation type="unfinished">desde, como 09:00</translation>
+    </message>
+    <message>
+        <source>full</source>
+        <translation type="unfinished">completo</translation>
+    </message>
+    <message>
+        <source>gate</source>
+        <translation type="unfinished">firma de paso</translation>
     </message>
     <message>
         <source>go on after a pause</source>
@@ -1374,6 +2214,10 @@
     <message>
         <source>gone on after a stop: {why}</source>
         <translation type="unfinished">seguido tras una parada: {why}</translation>
+    </message>
+    <message>
+        <source>good</source>
+        <translation type="unfinished">bien</translation>
     </message>
     <message>
         <source>gross weight</source>
@@ -1424,16 +2268,60 @@
         <translation type="unfinished">retener, sin registro</translation>
     </message>
     <message>
+        <source>holds</source>
+        <translation type="unfinished">cumple</translation>
+    </message>
+    <message>
+        <source>hour</source>
+        <translation type="unfinished">hora</translation>
+    </message>
+    <message>
+        <source>id of the label roll</source>
+        <translation type="unfinished">id del rollo de etiquetas</translation>
+    </message>
+    <message>
+        <source>id of the run</source>
+        <translation type="unfinished">id de la tanda</translation>
+    </message>
+    <message>
         <source>in doubt</source>
         <translation type="unfinished">dudosa</translation>
+    </message>
+    <message>
+        <source>in no case</source>
+        <translation type="unfinished">en ninguna caja</translation>
     </message>
     <message>
         <source>in the bag {mass}</source>
         <translation type="unfinished">en la bolsa {mass}</translation>
     </message>
     <message>
+        <source>in the house</source>
+        <translation type="unfinished">en el almacén</translation>
+    </message>
+    <message>
         <source>in the printer</source>
         <translation type="unfinished">en la impresora</translation>
+    </message>
+    <message>
+        <source>in window</source>
+        <translation type="unfinished">en la ventana</translation>
+    </message>
+    <message>
+        <source>in {number} min</source>
+        <translation type="unfinished">en {number} min</translation>
+    </message>
+    <message>
+        <source>input lot</source>
+        <translation type="unfinished">lote de entrada</translation>
+    </message>
+    <message>
+        <source>input lot code</source>
+        <translation type="unfinished">código del lote de entrada</translation>
+    </message>
+    <message>
+        <source>instrument</source>
+        <translation type="unfinished">instrumento</translation>
     </message>
     <message>
         <source>it came too slowly, or was too short, for a scanner</source>
@@ -1484,6 +2372,14 @@
         <translation type="unfinished">guardar, restaurar o depurar el registro</translation>
     </message>
     <message>
+        <source>knee</source>
+        <translation type="unfinished">codo</translation>
+    </message>
+    <message>
+        <source>label</source>
+        <translation type="unfinished">etiqueta</translation>
+    </message>
+    <message>
         <source>label destroyed</source>
         <translation type="unfinished">etiqueta destruida</translation>
     </message>
@@ -1506,6 +2402,18 @@
     <message>
         <source>label on bag</source>
         <translation type="unfinished">etiqueta en la bolsa</translation>
+    </message>
+    <message>
+        <source>label roll</source>
+        <translation type="unfinished">rollo de etiquetas</translation>
+    </message>
+    <message>
+        <source>label spoiled</source>
+        <translation type="unfinished">etiqueta estropeada</translation>
+    </message>
+    <message>
+        <source>label {code}</source>
+        <translation type="unfinished">etiqueta {code}</translation>
     </message>
     <message>
         <source>label {serial} is in doubt: {why}</source>
@@ -1536,8 +2444,16 @@
         <translation type="unfinished">etiquetas en él {count}</translation>
     </message>
     <message>
+        <source>last</source>
+        <translation type="unfinished">última</translation>
+    </message>
+    <message>
         <source>last day</source>
         <translation type="unfinished">último día</translation>
+    </message>
+    <message>
+        <source>last day {day}</source>
+        <translation type="unfinished">último día {day}</translation>
     </message>
     <message>
         <source>last label</source>
@@ -1548,12 +2464,20 @@
         <translation type="unfinished">lo último</translation>
     </message>
     <message>
+        <source>last serial</source>
+        <translation type="unfinished">última serie</translation>
+    </message>
+    <message>
         <source>last {what}</source>
         <translation type="unfinished">última {what}</translation>
     </message>
     <message>
         <source>lead</source>
         <translation type="unfinished">jefe de línea</translation>
+    </message>
+    <message>
+        <source>lead {code}</source>
+        <translation type="unfinished">jefe {code}</translation>
     </message>
     <message>
         <source>lead, on the scale</source>
@@ -1564,8 +2488,16 @@
         <translation type="unfinished">salir de pantalla completa</translation>
     </message>
     <message>
+        <source>light</source>
+        <translation type="unfinished">ligera</translation>
+    </message>
+    <message>
         <source>line cleared</source>
         <translation type="unfinished">línea despejada</translation>
+    </message>
+    <message>
+        <source>line {code}</source>
+        <translation type="unfinished">línea {code}</translation>
     </message>
     <message>
         <source>loaded</source>
@@ -1600,12 +2532,16 @@
         <translation type="unfinished">visto otro reloj: va bien</translation>
     </message>
     <message>
+        <source>lot</source>
+        <translation type="unfinished">lote</translation>
+    </message>
+    <message>
         <source>lot code {code} cannot be printed: allowed are 1 to 20 of the characters A-Z 0-9 . / - (no blanks, no small letters)</source>
         <translation type="unfinished">el código de lote {code} no se puede imprimir: de 1 a 20 caracteres A-Z 0-9 . / - (sin espacios ni minúsculas)</translation>
     </message>
     <message>
-        <source>lot {lot}</source>
-        <translation type="unfinished">lote {lot}</translation>
+        <source>lot {code}</source>
+        <translation type="unfinished">lote {code}</translation>
     </message>
     <message>
         <source>lot {lot} had its last day on {day}: it must not be used</source>
@@ -1692,8 +2628,16 @@
         <translation type="unfinished">lote {lot}: {warmth} °C al llegar: se permiten {least} a {most} °C</translation>
     </message>
     <message>
+        <source>lots</source>
+        <translation type="unfinished">lotes</translation>
+    </message>
+    <message>
         <source>lots changed while a bag was on the pan: lift it before the next change</source>
         <translation type="unfinished">los lotes cambiaron con una bolsa en el plato: levántela antes del próximo cambio</translation>
+    </message>
+    <message>
+        <source>lots {lots}</source>
+        <translation type="unfinished">lotes {lots}</translation>
     </message>
     <message>
         <source>machine</source>
@@ -1708,6 +2652,26 @@
         <translation type="unfinished">gerente</translation>
     </message>
     <message>
+        <source>mean + {factor} s ≥ {nominal}: {holds} so far</source>
+        <translation type="unfinished">media + {factor} s ≥ {nominal}: {holds} hasta ahora</translation>
+    </message>
+    <message>
+        <source>mean in the official sample</source>
+        <translation type="unfinished">media en la muestra oficial</translation>
+    </message>
+    <message>
+        <source>mean net</source>
+        <translation type="unfinished">media neta</translation>
+    </message>
+    <message>
+        <source>mean of the whole batch</source>
+        <translation type="unfinished">media de todo el lote</translation>
+    </message>
+    <message>
+        <source>mean {mean}, s {spread}</source>
+        <translation type="unfinished">media {mean}, s {spread}</translation>
+    </message>
+    <message>
         <source>mean {mean}, s {spread}, {count} bags</source>
         <translation type="unfinished">media {mean}, s {spread}, {count} bolsas</translation>
     </message>
@@ -1716,12 +2680,28 @@
         <translation type="unfinished">detector de metales</translation>
     </message>
     <message>
+        <source>missed {pieces}</source>
+        <translation type="unfinished">no halladas {pieces}</translation>
+    </message>
+    <message>
         <source>more</source>
         <translation type="unfinished">más</translation>
     </message>
     <message>
         <source>move a lot on the line</source>
         <translation type="unfinished">mover un lote en la línea</translation>
+    </message>
+    <message>
+        <source>name of the inspector</source>
+        <translation type="unfinished">nombre del inspector</translation>
+    </message>
+    <message>
+        <source>name the inspector: scan or type who tests</source>
+        <translation type="unfinished">nombre al inspector: lea o escriba quién ensaya</translation>
+    </message>
+    <message>
+        <source>name the wash record: tank and number, as the wash step names it</source>
+        <translation type="unfinished">nombre el registro de lavado: tanque y número, como en el lavado</translation>
     </message>
     <message>
         <source>near Max</source>
@@ -1736,6 +2716,22 @@
         <translation type="unfinished">neto</translation>
     </message>
     <message>
+        <source>net below {mass}</source>
+        <translation type="unfinished">neto bajo {mass}</translation>
+    </message>
+    <message>
+        <source>net below {mass}; {count} below T2</source>
+        <translation type="unfinished">neto bajo {mass}; {count} bajo T2</translation>
+    </message>
+    <message>
+        <source>net fill</source>
+        <translation type="unfinished">llenado neto</translation>
+    </message>
+    <message>
+        <source>net {mass}: {verdict}</source>
+        <translation type="unfinished">neto {mass}: {verdict}</translation>
+    </message>
+    <message>
         <source>never came out</source>
         <translation type="unfinished">nunca salió</translation>
     </message>
@@ -1744,8 +2740,20 @@
         <translation type="unfinished">nunca impresa</translation>
     </message>
     <message>
+        <source>new bag {serial}</source>
+        <translation type="unfinished">bolsa nueva {serial}</translation>
+    </message>
+    <message>
         <source>no PIN or badge yet</source>
         <translation type="unfinished">aún sin PIN ni tarjeta</translation>
+    </message>
+    <message>
+        <source>no bag</source>
+        <translation type="unfinished">ninguna bolsa</translation>
+    </message>
+    <message>
+        <source>no bag is expected any more</source>
+        <translation type="unfinished">ya no se espera ninguna bolsa</translation>
     </message>
     <message>
         <source>no bag is taken: {why}</source>
@@ -1760,6 +2768,10 @@
         <translation type="unfinished">ninguna bolsa de esta tanda tiene etiqueta: empaque una y lea su etiqueta</translation>
     </message>
     <message>
+        <source>no bag of {scope} {name} is in the record: nothing is held</source>
+        <translation type="unfinished">no hay bolsas de {scope} {name} en el registro: no se retiene nada</translation>
+    </message>
+    <message>
         <source>no copy</source>
         <translation type="unfinished">ninguna copia</translation>
     </message>
@@ -1768,8 +2780,28 @@
         <translation type="unfinished">sin error en ninguna carga</translation>
     </message>
     <message>
+        <source>no figure</source>
+        <translation type="unfinished">ninguna cifra</translation>
+    </message>
+    <message>
+        <source>no good bag yet</source>
+        <translation type="unfinished">aún ninguna bolsa buena</translation>
+    </message>
+    <message>
+        <source>no good check of {what} after the last bag</source>
+        <translation type="unfinished">sin control bueno de {what} tras la última bolsa</translation>
+    </message>
+    <message>
+        <source>no good check of {what} in the run</source>
+        <translation type="unfinished">sin control bueno de {what} en la tanda</translation>
+    </message>
+    <message>
         <source>no label roll is in: scan one in at {where}</source>
         <translation type="unfinished">no hay rollo de etiquetas: lea uno en {where}</translation>
+    </message>
+    <message>
+        <source>no labelled bag of the last run is loose</source>
+        <translation type="unfinished">no queda suelta ninguna bolsa con etiqueta de la última tanda</translation>
     </message>
     <message>
         <source>no labels left: load a roll</source>
@@ -1786,6 +2818,10 @@
     <message>
         <source>no product</source>
         <translation type="unfinished">falta producto</translation>
+    </message>
+    <message>
+        <source>no proposal worked out yet</source>
+        <translation type="unfinished">aún sin propuesta calculada</translation>
     </message>
     <message>
         <source>no reading</source>
@@ -1808,8 +2844,16 @@
         <translation type="unfinished">no hay tanda abierta: la abre el jefe</translation>
     </message>
     <message>
+        <source>no run yet</source>
+        <translation type="unfinished">aún sin tanda</translation>
+    </message>
+    <message>
         <source>no scan differed: there is nothing to clear</source>
         <translation type="unfinished">ninguna lectura difirió: no hay nada que resolver</translation>
+    </message>
+    <message>
+        <source>no target meets every clause: the fills scatter too much</source>
+        <translation type="unfinished">ningún objetivo cumple todo: los llenados varían demasiado</translation>
     </message>
     <message>
         <source>no time service has kept the clock right for {time}</source>
@@ -1828,12 +2872,32 @@
         <translation type="unfinished">nominal</translation>
     </message>
     <message>
+        <source>nominal {mass}</source>
+        <translation type="unfinished">nominal {mass}</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation type="unfinished">ninguna</translation>
+    </message>
+    <message>
         <source>none left on line</source>
         <translation type="unfinished">no queda en la línea</translation>
     </message>
     <message>
         <source>not clear yet: {point}</source>
         <translation type="unfinished">aún sin despejar: {point}</translation>
+    </message>
+    <message>
+        <source>not counted yet</source>
+        <translation type="unfinished">aún sin contar</translation>
+    </message>
+    <message>
+        <source>not due</source>
+        <translation type="unfinished">no toca</translation>
+    </message>
+    <message>
+        <source>not fit to sell</source>
+        <translation type="unfinished">no apto para la venta</translation>
     </message>
     <message>
         <source>not found: QA decides</source>
@@ -1868,12 +2932,20 @@
         <translation type="unfinished">todavía no: {what}</translation>
     </message>
     <message>
+        <source>note</source>
+        <translation type="unfinished">nota</translation>
+    </message>
+    <message>
         <source>nothing about the clock is open</source>
         <translation type="unfinished">no hay nada pendiente del reloj</translation>
     </message>
     <message>
         <source>nothing on the pan</source>
         <translation type="unfinished">nada en el plato</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation type="unfinished">ahora</translation>
     </message>
     <message>
         <source>of the last bag</source>
@@ -1900,8 +2972,28 @@
         <translation type="unfinished">en ninguna etiqueta</translation>
     </message>
     <message>
+        <source>on the line</source>
+        <translation type="unfinished">en la línea</translation>
+    </message>
+    <message>
         <source>on the scale: {who}</source>
         <translation type="unfinished">en la báscula: {who}</translation>
+    </message>
+    <message>
+        <source>on the {count} bags to come</source>
+        <translation type="unfinished">en las {count} bolsas que faltan</translation>
+    </message>
+    <message>
+        <source>on the {count} bags to come, any above the floor will do</source>
+        <translation type="unfinished">en las {count} bolsas que faltan, basta pasar el suelo</translation>
+    </message>
+    <message>
+        <source>one new bag stands for one reject: touch one alone</source>
+        <translation type="unfinished">una bolsa nueva vale por un rechazo: toque uno solo</translation>
+    </message>
+    <message>
+        <source>one of {count} bags</source>
+        <translation type="unfinished">una de {count} bolsas</translation>
     </message>
     <message>
         <source>only a lead goes on after a mismatch</source>
@@ -1944,12 +3036,44 @@
         <translation type="unfinished">empacado</translation>
     </message>
     <message>
+        <source>packed {day}</source>
+        <translation type="unfinished">empacado {day}</translation>
+    </message>
+    <message>
+        <source>packed {time} by {who}, production day {day}</source>
+        <translation type="unfinished">empacada {time} por {who}, día de producción {day}</translation>
+    </message>
+    <message>
         <source>packer</source>
         <translation type="unfinished">empacador</translation>
     </message>
     <message>
+        <source>pallet</source>
+        <translation type="unfinished">palé</translation>
+    </message>
+    <message>
+        <source>pallet broken up</source>
+        <translation type="unfinished">palé deshecho</translation>
+    </message>
+    <message>
+        <source>pallet {code}</source>
+        <translation type="unfinished">palé {code}</translation>
+    </message>
+    <message>
         <source>pan, chute and tools are clean and dry</source>
         <translation type="unfinished">plato, tolva y útiles limpios y secos</translation>
+    </message>
+    <message>
+        <source>paper: delivery note 12</source>
+        <translation type="unfinished">papel: albarán 12</translation>
+    </message>
+    <message>
+        <source>passed</source>
+        <translation type="unfinished">pasó</translation>
+    </message>
+    <message>
+        <source>pause</source>
+        <translation type="unfinished">pausa</translation>
     </message>
     <message>
         <source>plan the check</source>
@@ -1960,12 +3084,20 @@
         <translation type="unfinished">mala impresión</translation>
     </message>
     <message>
+        <source>position</source>
+        <translation type="unfinished">puesto</translation>
+    </message>
+    <message>
         <source>print a label again</source>
         <translation type="unfinished">imprimir otra vez una etiqueta</translation>
     </message>
     <message>
         <source>print unreadable</source>
         <translation type="unfinished">impresión ilegible</translation>
+    </message>
+    <message>
+        <source>product</source>
+        <translation type="unfinished">producto</translation>
     </message>
     <message>
         <source>product temperature</source>
@@ -1992,6 +3124,14 @@
         <translation type="unfinished">proponer un objetivo</translation>
     </message>
     <message>
+        <source>purge old runs</source>
+        <translation type="unfinished">borrar tandas viejas</translation>
+    </message>
+    <message>
+        <source>put in</source>
+        <translation type="unfinished">puesto</translation>
+    </message>
+    <message>
         <source>put it right, then check again</source>
         <translation type="unfinished">corríjalo y controle de nuevo</translation>
     </message>
@@ -2000,12 +3140,24 @@
         <translation type="unfinished">calidad</translation>
     </message>
     <message>
+        <source>qa check</source>
+        <translation type="unfinished">control de calidad</translation>
+    </message>
+    <message>
         <source>read</source>
         <translation type="unfinished">leído</translation>
     </message>
     <message>
+        <source>reason</source>
+        <translation type="unfinished">motivo</translation>
+    </message>
+    <message>
         <source>receive a delivery</source>
         <translation type="unfinished">recibir una entrega</translation>
+    </message>
+    <message>
+        <source>received {day}</source>
+        <translation type="unfinished">recibido {day}</translation>
     </message>
     <message>
         <source>record a check of quality</source>
@@ -2048,6 +3200,14 @@
         <translation type="unfinished">rechazado: {why}</translation>
     </message>
     <message>
+        <source>reject</source>
+        <translation type="unfinished">rechazo</translation>
+    </message>
+    <message>
+        <source>reject ticket</source>
+        <translation type="unfinished">vale de rechazo</translation>
+    </message>
+    <message>
         <source>release what is held</source>
         <translation type="unfinished">liberar lo retenido</translation>
     </message>
@@ -2064,6 +3224,18 @@
         <translation type="unfinished">liberado lo anterior al salto</translation>
     </message>
     <message>
+        <source>remark on what is open</source>
+        <translation type="unfinished">nota sobre lo pendiente</translation>
+    </message>
+    <message>
+        <source>repacked</source>
+        <translation type="unfinished">reempacada</translation>
+    </message>
+    <message>
+        <source>result</source>
+        <translation type="unfinished">resultado</translation>
+    </message>
+    <message>
         <source>returned</source>
         <translation type="unfinished">devuelto</translation>
     </message>
@@ -2076,12 +3248,24 @@
         <translation type="unfinished">revisar y firmar un día</translation>
     </message>
     <message>
+        <source>reviewed</source>
+        <translation type="unfinished">revisado</translation>
+    </message>
+    <message>
+        <source>reviewed with exceptions</source>
+        <translation type="unfinished">revisado con excepciones</translation>
+    </message>
+    <message>
         <source>rework</source>
         <translation type="unfinished">reproceso</translation>
     </message>
     <message>
         <source>rework of {lot} was packed {time} ago: it may go back on the line for {most}</source>
         <translation type="unfinished">el reproceso de {lot} se empacó hace {time}: puede volver a la línea durante {most}</translation>
+    </message>
+    <message>
+        <source>reworked</source>
+        <translation type="unfinished">reprocesada</translation>
     </message>
     <message>
         <source>ribbon or ink is missing: put it in</source>
@@ -2092,8 +3276,8 @@
         <translation type="unfinished">cinta o tinta agotada: cámbiela</translation>
     </message>
     <message>
-        <source>roll {roll}</source>
-        <translation type="unfinished">rollo {roll}</translation>
+        <source>roll {code}</source>
+        <translation type="unfinished">rollo {code}</translation>
     </message>
     <message>
         <source>roll {roll} is in: take it out first</source>
@@ -2108,6 +3292,10 @@
         <translation type="unfinished">reglas</translation>
     </message>
     <message>
+        <source>run</source>
+        <translation type="unfinished">tanda</translation>
+    </message>
+    <message>
         <source>run of {product} ended</source>
         <translation type="unfinished">tanda de {product} cerrada</translation>
     </message>
@@ -2118,6 +3306,14 @@
     <message>
         <source>run reconciled</source>
         <translation type="unfinished">tanda conciliada</translation>
+    </message>
+    <message>
+        <source>sample</source>
+        <translation type="unfinished">muestra</translation>
+    </message>
+    <message>
+        <source>sampled</source>
+        <translation type="unfinished">muestra</translation>
     </message>
     <message>
         <source>samples {count}</source>
@@ -2164,8 +3360,16 @@
         <translation type="unfinished">la báscula muestra {mass}, vale lo que indica la báscula</translation>
     </message>
     <message>
+        <source>scan a case or pallet</source>
+        <translation type="unfinished">lea una caja o palé</translation>
+    </message>
+    <message>
         <source>scan a label</source>
         <translation type="unfinished">leer una etiqueta</translation>
+    </message>
+    <message>
+        <source>scan a label or lot</source>
+        <translation type="unfinished">lea una etiqueta o lote</translation>
     </message>
     <message>
         <source>scan a lot</source>
@@ -2174,6 +3378,18 @@
     <message>
         <source>scan a lot, or touch one</source>
         <translation type="unfinished">lea un lote, o toque uno</translation>
+    </message>
+    <message>
+        <source>scan a picked bag</source>
+        <translation type="unfinished">lea una bolsa elegida</translation>
+    </message>
+    <message>
+        <source>scan a ticket or label</source>
+        <translation type="unfinished">lea un vale o etiqueta</translation>
+    </message>
+    <message>
+        <source>scan back</source>
+        <translation type="unfinished">lectura de etiqueta</translation>
     </message>
     <message>
         <source>scan of a label</source>
@@ -2188,12 +3404,36 @@
         <translation type="unfinished">lea o escriba el lote de film</translation>
     </message>
     <message>
+        <source>scan pallets and cases</source>
+        <translation type="unfinished">lea palés y cajas</translation>
+    </message>
+    <message>
+        <source>scan the bags</source>
+        <translation type="unfinished">lea las bolsas</translation>
+    </message>
+    <message>
+        <source>scan the bags of the case first</source>
+        <translation type="unfinished">lea primero las bolsas de la caja</translation>
+    </message>
+    <message>
         <source>scan the case label</source>
         <translation type="unfinished">lea la etiqueta de caja</translation>
     </message>
     <message>
+        <source>scan the cases</source>
+        <translation type="unfinished">lea las cajas</translation>
+    </message>
+    <message>
+        <source>scan the cases of the pallet first</source>
+        <translation type="unfinished">lea primero las cajas del palé</translation>
+    </message>
+    <message>
         <source>scan the label</source>
         <translation type="unfinished">lea la etiqueta</translation>
+    </message>
+    <message>
+        <source>scan the label of the new bag</source>
+        <translation type="unfinished">lea la etiqueta de la bolsa nueva</translation>
     </message>
     <message>
         <source>scan the label, or type its serial</source>
@@ -2202,6 +3442,10 @@
     <message>
         <source>scan the last label</source>
         <translation type="unfinished">lea la última etiqueta</translation>
+    </message>
+    <message>
+        <source>scan the pallets and cases that leave</source>
+        <translation type="unfinished">lea los palés y cajas que salen</translation>
     </message>
     <message>
         <source>scan the roll, then Enter</source>
@@ -2216,12 +3460,28 @@
         <translation type="unfinished">sello</translation>
     </message>
     <message>
+        <source>seal in doubt</source>
+        <translation type="unfinished">sellado dudoso</translation>
+    </message>
+    <message>
+        <source>seal open</source>
+        <translation type="unfinished">sellado abierto</translation>
+    </message>
+    <message>
         <source>seen on its bag</source>
         <translation type="unfinished">vista en su bolsa</translation>
     </message>
     <message>
+        <source>sent to the laboratory</source>
+        <translation type="unfinished">enviada al laboratorio</translation>
+    </message>
+    <message>
         <source>serial</source>
         <translation type="unfinished">serie</translation>
+    </message>
+    <message>
+        <source>serials</source>
+        <translation type="unfinished">series</translation>
     </message>
     <message>
         <source>service</source>
@@ -2230,6 +3490,10 @@
     <message>
         <source>set aside</source>
         <translation type="unfinished">apartada</translation>
+    </message>
+    <message>
+        <source>set aside: {reason}</source>
+        <translation type="unfinished">apartada: {reason}</translation>
     </message>
     <message>
         <source>set on purpose</source>
@@ -2256,8 +3520,28 @@
         <translation type="unfinished">aplazada hasta {time}</translation>
     </message>
     <message>
+        <source>shift</source>
+        <translation type="unfinished">turno</translation>
+    </message>
+    <message>
+        <source>shift {shift}</source>
+        <translation type="unfinished">turno {shift}</translation>
+    </message>
+    <message>
         <source>ship</source>
         <translation type="unfinished">expedir</translation>
+    </message>
+    <message>
+        <source>shipment</source>
+        <translation type="unfinished">envío</translation>
+    </message>
+    <message>
+        <source>shipment came back</source>
+        <translation type="unfinished">envío devuelto</translation>
+    </message>
+    <message>
+        <source>shipment withdrawn</source>
+        <translation type="unfinished">envío retirado</translation>
     </message>
     <message>
         <source>sign a change of run</source>
@@ -2266,6 +3550,10 @@
     <message>
         <source>signed with a difference</source>
         <translation type="unfinished">firmado con diferencia</translation>
+    </message>
+    <message>
+        <source>since</source>
+        <translation type="unfinished">desde</translation>
     </message>
     <message>
         <source>since {time}</source>
@@ -2296,8 +3584,24 @@
         <translation type="unfinished">dañadas {count}</translation>
     </message>
     <message>
+        <source>spooled</source>
+        <translation type="unfinished">en cola</translation>
+    </message>
+    <message>
+        <source>spread of the fills</source>
+        <translation type="unfinished">dispersión del llenado</translation>
+    </message>
+    <message>
+        <source>spread {spread}: a mean of {mean} or more, by the {what} rule</source>
+        <translation type="unfinished">dispersión {spread}: media de {mean} o más, por la regla {what}</translation>
+    </message>
+    <message>
         <source>start a run</source>
         <translation type="unfinished">abrir una tanda</translation>
+    </message>
+    <message>
+        <source>state</source>
+        <translation type="unfinished">estado</translation>
     </message>
     <message>
         <source>stop the line</source>
@@ -2314,6 +3618,22 @@
     <message>
         <source>study of its film lot: {study}</source>
         <translation type="unfinished">estudio de su lote de film: {study}</translation>
+    </message>
+    <message>
+        <source>submitted</source>
+        <translation type="unfinished">enviada</translation>
+    </message>
+    <message>
+        <source>suspect</source>
+        <translation type="unfinished">sospechoso</translation>
+    </message>
+    <message>
+        <source>suspect window</source>
+        <translation type="unfinished">ventana sospechosa</translation>
+    </message>
+    <message>
+        <source>suspect window of {what}</source>
+        <translation type="unfinished">ventana sospechosa de {what}</translation>
     </message>
     <message>
         <source>take it off the line</source>
@@ -2344,12 +3664,24 @@
         <translation type="unfinished">tomadas por calidad</translation>
     </message>
     <message>
+        <source>taken out</source>
+        <translation type="unfinished">sacado</translation>
+    </message>
+    <message>
         <source>tare</source>
         <translation type="unfinished">tara</translation>
     </message>
     <message>
         <source>target</source>
         <translation type="unfinished">objetivo</translation>
+    </message>
+    <message>
+        <source>target {mass} now</source>
+        <translation type="unfinished">objetivo {mass} ahora</translation>
+    </message>
+    <message>
+        <source>target {mass} proposed</source>
+        <translation type="unfinished">objetivo {mass} propuesto</translation>
     </message>
     <message>
         <source>tell maintenance</source>
@@ -2440,6 +3772,10 @@
         <translation type="unfinished">el plato vacío marca {mass}: límpielo y ponga a cero</translation>
     </message>
     <message>
+        <source>the floor</source>
+        <translation type="unfinished">el suelo</translation>
+    </message>
+    <message>
         <source>the folder for labels is gone: make {folder} again</source>
         <translation type="unfinished">falta la carpeta de etiquetas: cree {folder} otra vez</translation>
     </message>
@@ -2488,6 +3824,10 @@
         <translation type="unfinished">la media está bajo el nominal</translation>
     </message>
     <message>
+        <source>the new bag has a serial of its own: scan its label</source>
+        <translation type="unfinished">la bolsa nueva tiene serie propia: lea su etiqueta</translation>
+    </message>
+    <message>
         <source>the new film or roll is the right one</source>
         <translation type="unfinished">el film o rollo nuevo es el correcto</translation>
     </message>
@@ -2510,6 +3850,10 @@
     <message>
         <source>the pan must be empty before the next bag counts</source>
         <translation type="unfinished">el plato debe estar vacío antes de la próxima bolsa</translation>
+    </message>
+    <message>
+        <source>the plan takes {count} packs, the batch will have only {lot}</source>
+        <translation type="unfinished">el plan toma {count} bolsas, el lote tendrá solo {lot}</translation>
     </message>
     <message>
         <source>the printer gave up</source>
@@ -2560,6 +3904,14 @@
         <translation type="unfinished">la tanda empieza con una primera etiqueta</translation>
     </message>
     <message>
+        <source>the run is open</source>
+        <translation type="unfinished">la tanda está abierta</translation>
+    </message>
+    <message>
+        <source>the scale</source>
+        <translation type="unfinished">la báscula</translation>
+    </message>
+    <message>
         <source>the scale failed its check</source>
         <translation type="unfinished">la báscula no pasó el control</translation>
     </message>
@@ -2606,6 +3958,10 @@
     <message>
         <source>the station ended before the label's fate was recorded</source>
         <translation type="unfinished">la estación se cerró antes de registrar qué fue de la etiqueta</translation>
+    </message>
+    <message>
+        <source>the station fills no cases: customers.toml is missing</source>
+        <translation type="unfinished">la estación no llena cajas: falta customers.toml</translation>
     </message>
     <message>
         <source>the station has a fault ({what}): call maintenance</source>
@@ -2656,12 +4012,24 @@
         <translation type="unfinished">esta tarjeta no es correcta: espere {time}</translation>
     </message>
     <message>
+        <source>this bag in it</source>
+        <translation type="unfinished">esta bolsa está dentro</translation>
+    </message>
+    <message>
         <source>this bag is not recorded and has no label: {why}</source>
         <translation type="unfinished">esta bolsa no está registrada ni etiquetada: {why}</translation>
     </message>
     <message>
         <source>this cannot be shelved, {what}: {answer}</source>
         <translation type="unfinished">esto no se puede aplazar, {what}: {answer}</translation>
+    </message>
+    <message>
+        <source>this hour: all {count} bags</source>
+        <translation type="unfinished">esta hora: las {count} bolsas</translation>
+    </message>
+    <message>
+        <source>this hour: {count} of about {all} bags</source>
+        <translation type="unfinished">esta hora: {count} de unas {all} bolsas</translation>
     </message>
     <message>
         <source>this one is destroyed</source>
@@ -2672,12 +4040,24 @@
         <translation type="unfinished">hora</translation>
     </message>
     <message>
+        <source>time, with a lot</source>
+        <translation type="unfinished">hora, con un lote</translation>
+    </message>
+    <message>
         <source>too many wrong PINs: wait {time}</source>
         <translation type="unfinished">demasiados PIN erróneos: espere {time}</translation>
     </message>
     <message>
         <source>too many wrong badges: wait {time}</source>
         <translation type="unfinished">demasiadas tarjetas erróneas: espere {time}</translation>
+    </message>
+    <message>
+        <source>too warm</source>
+        <translation type="unfinished">demasiado caliente</translation>
+    </message>
+    <message>
+        <source>topped up</source>
+        <translation type="unfinished">completada</translation>
     </message>
     <message>
         <source>torn or creased</source>
@@ -2696,12 +4076,24 @@
         <translation type="unfinished">toque y teclee primero las tres cuentas</translation>
     </message>
     <message>
+        <source>touch the rejects it is about first</source>
+        <translation type="unfinished">toque primero los rechazos</translation>
+    </message>
+    <message>
         <source>touch to change</source>
         <translation type="unfinished">toque para cambiar</translation>
     </message>
     <message>
+        <source>touch when thrown out</source>
+        <translation type="unfinished">toque si se expulsó</translation>
+    </message>
+    <message>
         <source>touch who you are first</source>
         <translation type="unfinished">toque primero quién es usted</translation>
+    </message>
+    <message>
+        <source>two people release: the second one is missing</source>
+        <translation type="unfinished">liberan dos personas: falta la segunda</translation>
     </message>
     <message>
         <source>two people sign</source>
@@ -2712,12 +4104,24 @@
         <translation type="unfinished">escrito abajo</translation>
     </message>
     <message>
+        <source>until, such as 09:40</source>
+        <translation type="unfinished">hasta, como 09:40</translation>
+    </message>
+    <message>
         <source>upper</source>
         <translation type="unfinished">máximo</translation>
     </message>
     <message>
+        <source>use by {day}</source>
+        <translation type="unfinished">caducidad {day}</translation>
+    </message>
+    <message>
         <source>used to set the printer up</source>
         <translation type="unfinished">usadas para ajustar la impresora</translation>
+    </message>
+    <message>
+        <source>voided</source>
+        <translation type="unfinished">anulada</translation>
     </message>
     <message>
         <source>wait until the scale shows a steady weight</source>
@@ -2768,8 +4172,36 @@
         <translation type="unfinished">pesadas de nuevo</translation>
     </message>
     <message>
+        <source>weighed again, good</source>
+        <translation type="unfinished">pesado de nuevo, bien</translation>
+    </message>
+    <message>
+        <source>weighed now</source>
+        <translation type="unfinished">pesado ahora</translation>
+    </message>
+    <message>
+        <source>weighted average {mean}</source>
+        <translation type="unfinished">media ponderada {mean}</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation type="unfinished">qué</translation>
+    </message>
+    <message>
+        <source>what is open</source>
+        <translation type="unfinished">lo pendiente</translation>
+    </message>
+    <message>
         <source>which label?</source>
         <translation type="unfinished">¿qué etiqueta?</translation>
+    </message>
+    <message>
+        <source>which {what}? Scan or type it first</source>
+        <translation type="unfinished">¿qué {what}? Léalo o escríbalo primero</translation>
+    </message>
+    <message>
+        <source>who decides? Choose a name first</source>
+        <translation type="unfinished">¿quién decide? Elija primero un nombre</translation>
     </message>
     <message>
         <source>who says so? Touch WHO and choose your name</source>
@@ -2784,6 +4216,30 @@
         <translation type="unfinished">todo el error</translation>
     </message>
     <message>
+        <source>whole run: all {count} bags</source>
+        <translation type="unfinished">toda la tanda: las {count} bolsas</translation>
+    </message>
+    <message>
+        <source>whole run: {count} of about {all} bags</source>
+        <translation type="unfinished">toda la tanda: {count} de unas {all} bolsas</translation>
+    </message>
+    <message>
+        <source>whom does it go to? Choose a customer</source>
+        <translation type="unfinished">¿para quién es? Elija un cliente</translation>
+    </message>
+    <message>
+        <source>why</source>
+        <translation type="unfinished">por qué</translation>
+    </message>
+    <message>
+        <source>why it differs: scan or type</source>
+        <translation type="unfinished">por qué difiere: lea o escriba</translation>
+    </message>
+    <message>
+        <source>why it may go, or must be dumped</source>
+        <translation type="unfinished">por qué puede salir o tirarse</translation>
+    </message>
+    <message>
         <source>why: scan or type the reason</source>
         <translation type="unfinished">por qué: lea o escriba</translation>
     </message>
@@ -2792,8 +4248,20 @@
         <translation type="unfinished">limpie el plato y ponga a cero</translation>
     </message>
     <message>
+        <source>with a witness</source>
+        <translation type="unfinished">con testigo</translation>
+    </message>
+    <message>
+        <source>with {customer}</source>
+        <translation type="unfinished">con {customer}</translation>
+    </message>
+    <message>
         <source>within both bounds</source>
         <translation type="unfinished">dentro de ambos límites</translation>
+    </message>
+    <message>
+        <source>witness {who}</source>
+        <translation type="unfinished">testigo {who}</translation>
     </message>
     <message>
         <source>work at this screen</source>
@@ -2802,6 +4270,10 @@
     <message>
         <source>wrong date</source>
         <translation type="unfinished">fecha mala</translation>
+    </message>
+    <message>
+        <source>wrong label</source>
+        <translation type="unfinished">etiqueta equivocada</translation>
     </message>
     <message>
         <source>wrong lots</source>
@@ -2820,6 +4292,10 @@
         <translation type="unfinished">peso incorrecto</translation>
     </message>
     <message>
+        <source>{begin_code} to {end_code}</source>
+        <translation type="unfinished">{begin_code} a {end_code}</translation>
+    </message>
+    <message>
         <source>{case}: mean {mean}, {count} below T1: FAILS</source>
         <translation type="unfinished">{case}: media {mean}, {count} bajo T1: FALLA</translation>
     </message>
@@ -2832,20 +4308,64 @@
         <translation type="unfinished">{code} desconocido: recíbalo primero</translation>
     </message>
     <message>
+        <source>{count} BAGS HELD OR OUT</source>
+        <translation type="unfinished">{count} BOLSAS RETENIDAS O FUERA</translation>
+    </message>
+    <message>
+        <source>{count} bag is {what}.</source>
+        <translation type="unfinished">{count} bolsa {what}.</translation>
+    </message>
+    <message>
         <source>{count} bags</source>
         <translation type="unfinished">{count} bolsas</translation>
+    </message>
+    <message>
+        <source>{count} bags are dumped: they lie in the reject bin. Release the empty hold.</source>
+        <translation type="unfinished">{count} bolsas tiradas: están en el cubo de rechazos. Libere la retención vacía.</translation>
+    </message>
+    <message>
+        <source>{count} bags are held</source>
+        <translation type="unfinished">{count} bolsas retenidas</translation>
     </message>
     <message>
         <source>{count} bags are held after a failed check: QA decides: {where}</source>
         <translation type="unfinished">{count} bolsas retenidas tras un control fallido: decide calidad: {where}</translation>
     </message>
     <message>
+        <source>{count} bags are in the bin, {expected} by the record: say why they differ</source>
+        <translation type="unfinished">{count} bolsas en el cubo, {expected} según registro: diga por qué difieren</translation>
+    </message>
+    <message>
         <source>{count} bags are packed: the lead ends the run</source>
         <translation type="unfinished">{count} bolsas listas: el jefe cierra la tanda</translation>
     </message>
     <message>
+        <source>{count} bags are released.</source>
+        <translation type="unfinished">{count} bolsas liberadas.</translation>
+    </message>
+    <message>
+        <source>{count} bags are {what}.</source>
+        <translation type="unfinished">{count} bolsas: {what}.</translation>
+    </message>
+    <message>
         <source>{count} bags from {begin} to {end} are held: {why}.</source>
         <translation type="unfinished">{count} bolsas de {begin} a {end} retenidas: {why}.</translation>
+    </message>
+    <message>
+        <source>{count} bags held or out</source>
+        <translation type="unfinished">{count} bolsas retenidas o fuera</translation>
+    </message>
+    <message>
+        <source>{count} bags held, packed after {begin} until {end}</source>
+        <translation type="unfinished">{count} bolsas retenidas, empacadas de {begin} a {end}</translation>
+    </message>
+    <message>
+        <source>{count} bags in the batch; {plan}</source>
+        <translation type="unfinished">{count} bolsas en el lote; {plan}</translation>
+    </message>
+    <message>
+        <source>{count} bags lie in the bin by the record</source>
+        <translation type="unfinished">{count} bolsas en el cubo según registro</translation>
     </message>
     <message>
         <source>{count} bags weigh less than {mass} in the mean</source>
@@ -2856,6 +4376,18 @@
         <translation type="unfinished">{count} bolsas {more} que las registradas: cuente otra vez, o diga por qué</translation>
     </message>
     <message>
+        <source>{count} case</source>
+        <translation type="unfinished">{count} caja</translation>
+    </message>
+    <message>
+        <source>{count} cases</source>
+        <translation type="unfinished">{count} cajas</translation>
+    </message>
+    <message>
+        <source>{count} cases and pallets stand here</source>
+        <translation type="unfinished">{count} cajas y palés aquí</translation>
+    </message>
+    <message>
         <source>{count} characters, allowed are {least} to {most}</source>
         <translation type="unfinished">{count} caracteres, se permiten {least} a {most}</translation>
     </message>
@@ -2864,8 +4396,20 @@
         <translation type="unfinished">{count} caracteres, máximo {most}</translation>
     </message>
     <message>
+        <source>{count} fills are too few for a proposal: weigh {least} or more</source>
+        <translation type="unfinished">{count} llenados son pocos para proponer: pese {least} o más</translation>
+    </message>
+    <message>
+        <source>{count} held or set aside</source>
+        <translation type="unfinished">{count} retenidas o apartadas</translation>
+    </message>
+    <message>
         <source>{count} issued, {used} used so far</source>
         <translation type="unfinished">{count} entregadas, {used} usadas hasta ahora</translation>
+    </message>
+    <message>
+        <source>{count} labels are in doubt</source>
+        <translation type="unfinished">{count} etiquetas dudosas</translation>
     </message>
     <message>
         <source>{count} labels in doubt, first {serial}: answer in {where}</source>
@@ -2884,12 +4428,76 @@
         <translation type="unfinished">Esperan {count} ventanas más.</translation>
     </message>
     <message>
+        <source>{count} of its bags are held</source>
+        <translation type="unfinished">{count} de sus bolsas retenidas</translation>
+    </message>
+    <message>
+        <source>{count} of {draws} rehearsed samples of the stored bags pass (failed: mean {mean}, T1 {t1}, T2 {t2})</source>
+        <translation type="unfinished">{count} de {draws} muestras ensayadas de las bolsas pasan (fallan: media {mean}, T1 {t1}, T2 {t2})</translation>
+    </message>
+    <message>
+        <source>{count} packs are weighed already, more than the {lot} expected</source>
+        <translation type="unfinished">ya se pesaron {count} bolsas, más que las {lot} esperadas</translation>
+    </message>
+    <message>
+        <source>{count} rejects are undecided</source>
+        <translation type="unfinished">{count} rechazos sin decidir</translation>
+    </message>
+    <message>
+        <source>{count} rejects of {day} wait for a decision</source>
+        <translation type="unfinished">{count} rechazos del {day} esperan decisión</translation>
+    </message>
+    <message>
         <source>{count} set aside</source>
         <translation type="unfinished">{count} apartadas</translation>
     </message>
     <message>
         <source>{count} suspect bags are held: QA or the lead decides: {where}</source>
         <translation type="unfinished">{count} bolsas sospechosas retenidas: decide calidad o el jefe: {where}</translation>
+    </message>
+    <message>
+        <source>{count} things are open</source>
+        <translation type="unfinished">{count} cosas pendientes</translation>
+    </message>
+    <message>
+        <source>{count} things are open, first: {what}. Settle them, or write why the day is signed all the same</source>
+        <translation type="unfinished">{count} cosas pendientes, primera: {what}. Resuélvalas, o escriba por qué se firma el día igual</translation>
+    </message>
+    <message>
+        <source>{count} things happened on {day}</source>
+        <translation type="unfinished">{count} cosas pasaron el {day}</translation>
+    </message>
+    <message>
+        <source>{count} things open, not signed</source>
+        <translation type="unfinished">{count} cosas pendientes, sin firmar</translation>
+    </message>
+    <message>
+        <source>{count} unit</source>
+        <translation type="unfinished">{count} unidad</translation>
+    </message>
+    <message>
+        <source>{count} units</source>
+        <translation type="unfinished">{count} unidades</translation>
+    </message>
+    <message>
+        <source>{count} with customers</source>
+        <translation type="unfinished">{count} con clientes</translation>
+    </message>
+    <message>
+        <source>{day} is not reviewed and signed</source>
+        <translation type="unfinished">el {day} no está revisado ni firmado</translation>
+    </message>
+    <message>
+        <source>{day} is reviewed and signed.</source>
+        <translation type="unfinished">{day} revisado y firmado.</translation>
+    </message>
+    <message>
+        <source>{day}: {shown} of {all} rejects, {filter}; {open} open</source>
+        <translation type="unfinished">{day}: {shown} de {all} rechazos, {filter}; {open} pendientes</translation>
+    </message>
+    <message>
+        <source>{day}: {shown} of {all} rejects; {open} open</source>
+        <translation type="unfinished">{day}: {shown} de {all} rechazos; {open} pendientes</translation>
     </message>
     <message>
         <source>{digits} is no day: give day and month, like 2411 for 24 November</source>
@@ -2904,8 +4512,24 @@
         <translation type="unfinished">{error}, se permite {limit}</translation>
     </message>
     <message>
+        <source>{first} and {count} more</source>
+        <translation type="unfinished">{first} y {count} más</translation>
+    </message>
+    <message>
         <source>{first}, and {count} more</source>
         <translation type="unfinished">{first}, y {count} más</translation>
+    </message>
+    <message>
+        <source>{kind}: {count} packs, at most {most} below T1 ({clause})</source>
+        <translation type="unfinished">{kind}: {count} bolsas, máximo {most} bajo T1 ({clause})</translation>
+    </message>
+    <message>
+        <source>{kind}: {count} packs, then {second} more, at most {most} below T1 ({clause})</source>
+        <translation type="unfinished">{kind}: {count} bolsas, luego {second} más, máximo {most} bajo T1 ({clause})</translation>
+    </message>
+    <message>
+        <source>{last} comes before {first}: give the first serial first</source>
+        <translation type="unfinished">{last} va antes que {first}: dé primero la primera serie</translation>
     </message>
     <message>
         <source>{mass} DOES NOT FIT ({against})</source>
@@ -2916,8 +4540,52 @@
         <translation type="unfinished">{mass} CUADRA ({against})</translation>
     </message>
     <message>
+        <source>{mass} a bag</source>
+        <translation type="unfinished">{mass} por bolsa</translation>
+    </message>
+    <message>
+        <source>{mass} now</source>
+        <translation type="unfinished">{mass} ahora</translation>
+    </message>
+    <message>
+        <source>{mass} proposed</source>
+        <translation type="unfinished">{mass} propuesto</translation>
+    </message>
+    <message>
+        <source>{mass} this run</source>
+        <translation type="unfinished">{mass} esta tanda</translation>
+    </message>
+    <message>
+        <source>{mass} this run, {money} in money</source>
+        <translation type="unfinished">{mass} esta tanda, {money} en dinero</translation>
+    </message>
+    <message>
+        <source>{mass}: {count} bags, {percent} %</source>
+        <translation type="unfinished">{mass}: {count} bolsas, {percent} %</translation>
+    </message>
+    <message>
+        <source>{mean} OUTSIDE {least} to {most}</source>
+        <translation type="unfinished">{mean} FUERA de {least} a {most}</translation>
+    </message>
+    <message>
+        <source>{mean} within {least} to {most}</source>
+        <translation type="unfinished">{mean} dentro de {least} a {most}</translation>
+    </message>
+    <message>
         <source>{name} stands for {first} and for {second}: look at the case and keep one</source>
         <translation type="unfinished">{name} es {first} y también {second}: mire la caja y deje uno</translation>
+    </message>
+    <message>
+        <source>{name}: mean {mean}, spread {spread}</source>
+        <translation type="unfinished">{name}: media {mean}, dispersión {spread}</translation>
+    </message>
+    <message>
+        <source>{name}: {code} from {who}</source>
+        <translation type="unfinished">{name}: {code} de {who}</translation>
+    </message>
+    <message>
+        <source>{number} bags</source>
+        <translation type="unfinished">{number} bolsas</translation>
     </message>
     <message>
         <source>{number} failed</source>
@@ -2936,8 +4604,24 @@
         <translation type="unfinished">{number} de {whole}</translation>
     </message>
     <message>
+        <source>{number} of {whole} allowed</source>
+        <translation type="unfinished">{number} de {whole} permitidas</translation>
+    </message>
+    <message>
+        <source>{number} of {whole} bags</source>
+        <translation type="unfinished">{number} de {whole} bolsas</translation>
+    </message>
+    <message>
+        <source>{number} to {whole} {unit}</source>
+        <translation type="unfinished">{number} a {whole} {unit}</translation>
+    </message>
+    <message>
         <source>{number} too many</source>
         <translation type="unfinished">sobran {number}</translation>
+    </message>
+    <message>
+        <source>{picked} picked, {count} weighed</source>
+        <translation type="unfinished">{picked} elegidas, {count} pesadas</translation>
     </message>
     <message>
         <source>{product}, version {version}</source>
@@ -2952,12 +4636,64 @@
         <translation type="unfinished">{product}: {mass} kg netos</translation>
     </message>
     <message>
+        <source>{result} by {code}</source>
+        <translation type="unfinished">{result} por {code}</translation>
+    </message>
+    <message>
         <source>{serial} must say</source>
         <translation type="unfinished">{serial} debe decir</translation>
     </message>
     <message>
         <source>{serial}: as recorded</source>
         <translation type="unfinished">{serial}: como está registrada</translation>
+    </message>
+    <message>
+        <source>{sscc} is a pallet: a pallet holds cases</source>
+        <translation type="unfinished">{sscc} es un palé: un palé lleva cajas</translation>
+    </message>
+    <message>
+        <source>{sscc} is gone with {shipment}</source>
+        <translation type="unfinished">{sscc} salió con {shipment}</translation>
+    </message>
+    <message>
+        <source>{sscc} is on pallet {pallet}</source>
+        <translation type="unfinished">{sscc} está en el palé {pallet}</translation>
+    </message>
+    <message>
+        <source>{sscc} is undone</source>
+        <translation type="unfinished">{sscc} está deshecho</translation>
+    </message>
+    <message>
+        <source>{sscc} is undone.</source>
+        <translation type="unfinished">{sscc} deshecho.</translation>
+    </message>
+    <message>
+        <source>{text} is no figure: key in digits, such as 3.4</source>
+        <translation type="unfinished">{text} no es una cifra: teclee números, como 3.4</translation>
+    </message>
+    <message>
+        <source>{text} is no serial of a bag, such as A1-7K-000042</source>
+        <translation type="unfinished">{text} no es serie de bolsa, como A1-7K-000042</translation>
+    </message>
+    <message>
+        <source>{text} is no time: write {form}</source>
+        <translation type="unfinished">{text} no es una hora: escriba {form}</translation>
+    </message>
+    <message>
+        <source>{time}: {mass}; mean so far {mean}</source>
+        <translation type="unfinished">{time}: {mass}; media hasta ahora {mean}</translation>
+    </message>
+    <message>
+        <source>{value} cannot be: allowed is {low} to {high}</source>
+        <translation type="unfinished">{value} no puede ser: se permite {low} a {high}</translation>
+    </message>
+    <message>
+        <source>{what} by {code}: {why}</source>
+        <translation type="unfinished">{what} por {code}: {why}</translation>
+    </message>
+    <message>
+        <source>{what} cannot be released: {why}</source>
+        <translation type="unfinished">{what} no se puede liberar: {why}</translation>
     </message>
     <message>
         <source>{what} failed its check</source>
@@ -2968,20 +4704,60 @@
         <translation type="unfinished">{what} no pasó el control: corríjalo y contrólelo de nuevo: {where}</translation>
     </message>
     <message>
+        <source>{what} failed its last check</source>
+        <translation type="unfinished">{what}: falló su último control</translation>
+    </message>
+    <message>
+        <source>{what} failed: write what is done about it before it is recorded</source>
+        <translation type="unfinished">{what} falló: escriba qué se hace antes de registrarlo</translation>
+    </message>
+    <message>
         <source>{what} in {minutes} min</source>
         <translation type="unfinished">{what} en {minutes} min</translation>
+    </message>
+    <message>
+        <source>{what} is on record.</source>
+        <translation type="unfinished">{what} registrado.</translation>
+    </message>
+    <message>
+        <source>{what} keeps no bag any more: release the hold</source>
+        <translation type="unfinished">{what} ya no retiene bolsas: libere la retención</translation>
+    </message>
+    <message>
+        <source>{what} needs {thing}</source>
+        <translation type="unfinished">{what} necesita {thing}</translation>
     </message>
     <message>
         <source>{what} now</source>
         <translation type="unfinished">{what} ahora</translation>
     </message>
     <message>
+        <source>{what} was released already</source>
+        <translation type="unfinished">{what} ya se liberó</translation>
+    </message>
+    <message>
+        <source>{what} was scanned already</source>
+        <translation type="unfinished">{what} ya se leyó</translation>
+    </message>
+    <message>
+        <source>{what} was {usual}, now {seen}: is this still the same product?</source>
+        <translation type="unfinished">{what} era {usual}, ahora {seen}: ¿sigue siendo el mismo producto?</translation>
+    </message>
+    <message>
         <source>{what}: look at date and time, then sign at {where}</source>
         <translation type="unfinished">{what}: mire fecha y hora y firme en {where}</translation>
     </message>
     <message>
+        <source>{what}: no checks in the settings</source>
+        <translation type="unfinished">{what}: sin controles en la configuración</translation>
+    </message>
+    <message>
         <source>{who} cannot sign this</source>
         <translation type="unfinished">{who} no puede firmar esto</translation>
+    </message>
+    <message>
+        <source>{who} cannot witness a decision of {other}: choose another person</source>
+        <translation type="unfinished">{who} no puede ser testigo de una decisión de {other}: elija otra persona</translation>
     </message>
     <message>
         <source>{who} did not sign: to {act}, a PIN or badge is needed</source>
@@ -3002,6 +4778,10 @@
     <message>
         <source>{who} may not sign here</source>
         <translation type="unfinished">{who} no puede firmar aquí</translation>
+    </message>
+    <message>
+        <source>{who} signs first: another person signs second</source>
+        <translation type="unfinished">{who} firma primero: otra persona firma después</translation>
     </message>
     <message>
         <source>{why}: two people approve the label at {where}</source>

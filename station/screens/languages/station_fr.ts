@@ -8,6 +8,10 @@
         <translation type="unfinished">1 PRODUIT</translation>
     </message>
     <message>
+        <source>1 bag</source>
+        <translation type="unfinished">1 sac</translation>
+    </message>
+    <message>
         <source>2 LOTS</source>
         <translation type="unfinished">2 LOTS</translation>
     </message>
@@ -20,6 +24,14 @@
         <translation type="unfinished">Un code a été lu, mais aucun champ ne l'attend : ouvrez sa page</translation>
     </message>
     <message>
+        <source>A copy of {sscc} comes.</source>
+        <translation type="unfinished">Une copie de {sscc} sort.</translation>
+    </message>
+    <message>
+        <source>A manager approves a proposal as a new version of the product.</source>
+        <translation type="unfinished">Un responsable approuve la proposition comme nouvelle version du produit.</translation>
+    </message>
+    <message>
         <source>ADD</source>
         <translation type="unfinished">AJOUTEZ</translation>
     </message>
@@ -28,8 +40,28 @@
         <translation type="unfinished">ALARMES</translation>
     </message>
     <message>
+        <source>ALL</source>
+        <translation type="unfinished">TOUS</translation>
+    </message>
+    <message>
+        <source>ALL WEIGHED</source>
+        <translation type="unfinished">TOUS PESÉS</translation>
+    </message>
+    <message>
+        <source>APPLIED</source>
+        <translation type="unfinished">COLLÉE</translation>
+    </message>
+    <message>
         <source>APPROVE</source>
         <translation type="unfinished">APPROUVER</translation>
+    </message>
+    <message>
+        <source>ASKED</source>
+        <translation type="unfinished">DEMANDÉ</translation>
+    </message>
+    <message>
+        <source>ATTEND</source>
+        <translation type="unfinished">À VOIR</translation>
     </message>
     <message>
         <source>An open run keeps the dates it was opened with.</source>
@@ -52,12 +84,40 @@
         <translation type="unfinished">POSEZ SAC</translation>
     </message>
     <message>
+        <source>BAGS</source>
+        <translation type="unfinished">SACS</translation>
+    </message>
+    <message>
         <source>BEFORE</source>
         <translation type="unfinished">AVANT</translation>
     </message>
     <message>
         <source>BIN</source>
         <translation type="unfinished">BAC</translation>
+    </message>
+    <message>
+        <source>BLEND LOT</source>
+        <translation type="unfinished">LOT DE MÉLANGE</translation>
+    </message>
+    <message>
+        <source>BLENDS</source>
+        <translation type="unfinished">MÉLANGES</translation>
+    </message>
+    <message>
+        <source>BLOCKED {count}</source>
+        <translation type="unfinished">ARRÊTÉ {count}</translation>
+    </message>
+    <message>
+        <source>Bag {serial} and {count} around it</source>
+        <translation type="unfinished">Sac {serial} et {count} autour</translation>
+    </message>
+    <message>
+        <source>Bag {serial} was not set aside: LOOK UP shows it.</source>
+        <translation type="unfinished">Le sac {serial} n'a pas été écarté : CHERCHER le montre.</translation>
+    </message>
+    <message>
+        <source>Below T1</source>
+        <translation type="unfinished">Sous T1</translation>
     </message>
     <message>
         <source>Best before</source>
@@ -68,8 +128,24 @@
         <translation type="unfinished">De préférence avant le {day}</translation>
     </message>
     <message>
+        <source>By {what}</source>
+        <translation type="unfinished">Par {what}</translation>
+    </message>
+    <message>
         <source>CALL LEAD</source>
         <translation type="unfinished">APPEL CHEF</translation>
+    </message>
+    <message>
+        <source>CAME BACK</source>
+        <translation type="unfinished">REVENU</translation>
+    </message>
+    <message>
+        <source>CASE</source>
+        <translation type="unfinished">CAISSE</translation>
+    </message>
+    <message>
+        <source>CASES</source>
+        <translation type="unfinished">CAISSES</translation>
     </message>
     <message>
         <source>CHANGE</source>
@@ -88,6 +164,10 @@
         <translation type="unfinished">CONTRÔLES</translation>
     </message>
     <message>
+        <source>CHECKS (F4) settles it.</source>
+        <translation type="unfinished">CONTRÔLES (F4) le règle.</translation>
+    </message>
+    <message>
         <source>CLEAR</source>
         <translation type="unfinished">EFFACER</translation>
     </message>
@@ -100,12 +180,24 @@
         <translation type="unfinished">HORLOGE</translation>
     </message>
     <message>
+        <source>CLOSE PALLET</source>
+        <translation type="unfinished">FERMER PALETTE</translation>
+    </message>
+    <message>
+        <source>COOLER TEMPERATURE</source>
+        <translation type="unfinished">TEMPÉRATURE CHAMBRE FROIDE</translation>
+    </message>
+    <message>
         <source>COUNT</source>
         <translation type="unfinished">COMPTER</translation>
     </message>
     <message>
         <source>COUNTED</source>
         <translation type="unfinished">COMPTÉ</translation>
+    </message>
+    <message>
+        <source>CUSTOMERS</source>
+        <translation type="unfinished">CLIENTS</translation>
     </message>
     <message>
         <source>CUT ON</source>
@@ -116,8 +208,16 @@
         <translation type="unfinished">Reçu</translation>
     </message>
     <message>
+        <source>Case {sscc} is filled; its label comes.</source>
+        <translation type="unfinished">Caisse {sscc} pleine ; son étiquette sort.</translation>
+    </message>
+    <message>
         <source>Checked {stage}. Bags wait meanwhile.</source>
         <translation type="unfinished">Contrôle : {stage}. Les sacs attendent.</translation>
+    </message>
+    <message>
+        <source>Correct the decision about {bags}?</source>
+        <translation type="unfinished">Corriger la décision sur {bags} ?</translation>
     </message>
     <message>
         <source>DECIDE</source>
@@ -132,8 +232,16 @@
         <translation type="unfinished">NE PAS SIGNER</translation>
     </message>
     <message>
+        <source>DOES NOT HOLD</source>
+        <translation type="unfinished">NE TIENT PAS</translation>
+    </message>
+    <message>
         <source>DOUBT</source>
         <translation type="unfinished">DOUTE</translation>
+    </message>
+    <message>
+        <source>DOWNGRADED</source>
+        <translation type="unfinished">DÉCLASSÉ</translation>
     </message>
     <message>
         <source>DRAW</source>
@@ -142,6 +250,14 @@
     <message>
         <source>DUMP</source>
         <translation type="unfinished">JETER</translation>
+    </message>
+    <message>
+        <source>DUMPED</source>
+        <translation type="unfinished">JETÉ</translation>
+    </message>
+    <message>
+        <source>Decided: {decision}.</source>
+        <translation type="unfinished">Décidé : {decision}.</translation>
     </message>
     <message>
         <source>Due at {time}.</source>
@@ -176,8 +292,24 @@
         <translation type="unfinished">ENTRER</translation>
     </message>
     <message>
+        <source>FAILED</source>
+        <translation type="unfinished">ÉCHEC</translation>
+    </message>
+    <message>
+        <source>FAILED: check again</source>
+        <translation type="unfinished">ÉCHEC : recontrôlez</translation>
+    </message>
+    <message>
+        <source>FAILING</source>
+        <translation type="unfinished">ÉCHOUE</translation>
+    </message>
+    <message>
         <source>FAILS</source>
         <translation type="unfinished">ÉCHEC</translation>
+    </message>
+    <message>
+        <source>FILL CASE</source>
+        <translation type="unfinished">REMPLIR CAISSE</translation>
     </message>
     <message>
         <source>FILTER</source>
@@ -202,6 +334,18 @@
     <message>
         <source>GO ON</source>
         <translation type="unfinished">CONTINUER</translation>
+    </message>
+    <message>
+        <source>GOOD</source>
+        <translation type="unfinished">BON</translation>
+    </message>
+    <message>
+        <source>Given away</source>
+        <translation type="unfinished">Donné en trop</translation>
+    </message>
+    <message>
+        <source>Given up.</source>
+        <translation type="unfinished">Abandonné.</translation>
     </message>
     <message>
         <source>Given up: nothing is recorded.</source>
@@ -233,7 +377,19 @@
     </message>
     <message>
         <source>HOLDS</source>
-        <translation type="unfinished">BON</translation>
+        <translation type="unfinished">BLOCAGES</translation>
+    </message>
+    <message>
+        <source>HOUSE</source>
+        <translation type="unfinished">STOCK</translation>
+    </message>
+    <message>
+        <source>Held: {what}</source>
+        <translation type="unfinished">Bloqué : {what}</translation>
+    </message>
+    <message>
+        <source>How many bags have which net. Touch a bar to read it.</source>
+        <translation type="unfinished">Combien de sacs ont quel net. Touchez une barre pour la lire.</translation>
     </message>
     <message>
         <source>I HAVE SEEN IT</source>
@@ -244,8 +400,32 @@
         <translation type="unfinished">je l'y vois</translation>
     </message>
     <message>
+        <source>IN DOUBT</source>
+        <translation type="unfinished">DOUTEUSE</translation>
+    </message>
+    <message>
+        <source>INBOX</source>
+        <translation type="unfinished">À FAIRE</translation>
+    </message>
+    <message>
+        <source>INPUT LOT</source>
+        <translation type="unfinished">LOT D'ENTRÉE</translation>
+    </message>
+    <message>
+        <source>INPUT LOTS</source>
+        <translation type="unfinished">LOTS D'ENTRÉE</translation>
+    </message>
+    <message>
+        <source>INSPECTOR</source>
+        <translation type="unfinished">INSPECTEUR</translation>
+    </message>
+    <message>
         <source>Issued − used − spoiled − samples − returned</source>
         <translation type="unfinished">Sorties − utilisées − gâchées − échantillons − rendues</translation>
+    </message>
+    <message>
+        <source>It cannot be released</source>
+        <translation type="unfinished">Ne peut être libéré</translation>
     </message>
     <message>
         <source>KEEP</source>
@@ -256,8 +436,32 @@
         <translation type="unfinished">GARDER GRAPHIQUE</translation>
     </message>
     <message>
+        <source>Kept as {name} (PNG, SVG, CSV) in {folder}</source>
+        <translation type="unfinished">Gardé sous {name} (PNG, SVG, CSV) dans {folder}</translation>
+    </message>
+    <message>
+        <source>Key in how many bags lie in the bin.</source>
+        <translation type="unfinished">Tapez combien de sacs sont dans le bac.</translation>
+    </message>
+    <message>
+        <source>LABEL ON BAG</source>
+        <translation type="unfinished">ÉTIQUETTE SUR SAC</translation>
+    </message>
+    <message>
+        <source>LABEL ROLL</source>
+        <translation type="unfinished">ROULEAU D'ÉTIQUETTES</translation>
+    </message>
+    <message>
+        <source>LABEL {state}</source>
+        <translation type="unfinished">ÉTIQUETTE {state}</translation>
+    </message>
+    <message>
         <source>LABELS</source>
         <translation type="unfinished">ÉTIQUETTES</translation>
+    </message>
+    <message>
+        <source>LABELS (F5) settles it.</source>
+        <translation type="unfinished">ÉTIQUETTES (F5) le règle.</translation>
     </message>
     <message>
         <source>LANGUAGE</source>
@@ -310,6 +514,14 @@
     <message>
         <source>LOTS</source>
         <translation type="unfinished">LOTS</translation>
+    </message>
+    <message>
+        <source>Label roll {roll}: a difference of {difference} is open</source>
+        <translation type="unfinished">Rouleau d'étiquettes {roll} : un écart de {difference} reste ouvert</translation>
+    </message>
+    <message>
+        <source>Label {serial} is in doubt</source>
+        <translation type="unfinished">Étiquette {serial} douteuse</translation>
     </message>
     <message>
         <source>Labels in doubt</source>
@@ -372,6 +584,10 @@
         <translation type="unfinished">GÉRANT</translation>
     </message>
     <message>
+        <source>METAL DETECTOR</source>
+        <translation type="unfinished">DÉTECTEUR DE MÉTAUX</translation>
+    </message>
+    <message>
         <source>MISMATCH</source>
         <translation type="unfinished">DIFFÉRENT</translation>
     </message>
@@ -380,8 +596,16 @@
         <translation type="unfinished">PLUS</translation>
     </message>
     <message>
+        <source>Mean needed</source>
+        <translation type="unfinished">Moyenne requise</translation>
+    </message>
+    <message>
         <source>Mean net {mass}</source>
         <translation type="unfinished">Net moyen {mass}</translation>
+    </message>
+    <message>
+        <source>Mean so far</source>
+        <translation type="unfinished">Moyenne actuelle</translation>
     </message>
     <message>
         <source>NEAR MAX</source>
@@ -400,6 +624,14 @@
         <translation type="unfinished">NOUVEAU BLOCAGE</translation>
     </message>
     <message>
+        <source>NEXT CASE</source>
+        <translation type="unfinished">CAISSE SUIVANTE</translation>
+    </message>
+    <message>
+        <source>NO FORECAST</source>
+        <translation type="unfinished">PAS DE PRÉVISION</translation>
+    </message>
+    <message>
         <source>NO READING</source>
         <translation type="unfinished">SANS POIDS</translation>
     </message>
@@ -410,6 +642,10 @@
     <message>
         <source>NOMINAL</source>
         <translation type="unfinished">NOMINAL</translation>
+    </message>
+    <message>
+        <source>NONE</source>
+        <translation type="unfinished">AUCUNE</translation>
     </message>
     <message>
         <source>NOW</source>
@@ -430,6 +666,10 @@
     <message>
         <source>No bag is suspect.</source>
         <translation type="unfinished">Aucun sac suspect.</translation>
+    </message>
+    <message>
+        <source>No case stands here</source>
+        <translation type="unfinished">Aucune caisse ici</translation>
     </message>
     <message>
         <source>No good bag yet</source>
@@ -456,12 +696,28 @@
         <translation type="unfinished">Aucune série ouverte</translation>
     </message>
     <message>
+        <source>No target can be proposed: {why}.</source>
+        <translation type="unfinished">Aucune cible à proposer : {why}.</translation>
+    </message>
+    <message>
+        <source>Not kept: {why}, {folder}</source>
+        <translation type="unfinished">Non gardé : {why}, {folder}</translation>
+    </message>
+    <message>
         <source>Not recorded: {why}</source>
         <translation type="unfinished">Non enregistré : {why}</translation>
     </message>
     <message>
+        <source>Nothing is held or packed.</source>
+        <translation type="unfinished">Rien n'est bloqué ni emballé.</translation>
+    </message>
+    <message>
         <source>Nothing is open.</source>
         <translation type="unfinished">Rien n'est ouvert.</translation>
+    </message>
+    <message>
+        <source>Nothing keeps it.</source>
+        <translation type="unfinished">Rien ne le retient.</translation>
     </message>
     <message>
         <source>OF THE PACKER</source>
@@ -486,6 +742,10 @@
     <message>
         <source>ORDER DONE</source>
         <translation type="unfinished">TERMINÉ</translation>
+    </message>
+    <message>
+        <source>OVERDUE {minutes} min</source>
+        <translation type="unfinished">EN RETARD {minutes} min</translation>
     </message>
     <message>
         <source>On record {bags}, counted {count}</source>
@@ -524,7 +784,19 @@
         <translation type="unfinished">EMBALLAGE</translation>
     </message>
     <message>
+        <source>PALLET</source>
+        <translation type="unfinished">PALETTE</translation>
+    </message>
+    <message>
+        <source>PALLETS</source>
+        <translation type="unfinished">PALETTES</translation>
+    </message>
+    <message>
         <source>PAPER</source>
+        <translation type="unfinished">BON</translation>
+    </message>
+    <message>
+        <source>PASSED</source>
         <translation type="unfinished">BON</translation>
     </message>
     <message>
@@ -536,6 +808,10 @@
         <translation type="unfinished">RÉIMPRIMER</translation>
     </message>
     <message>
+        <source>PRODUCT TEMPERATURE</source>
+        <translation type="unfinished">TEMPÉRATURE PRODUIT</translation>
+    </message>
+    <message>
         <source>PUT AN EMPTY BAG ON</source>
         <translation type="unfinished">POSEZ UN SAC VIDE</translation>
     </message>
@@ -544,8 +820,24 @@
         <translation type="unfinished">POSEZ {weights}</translation>
     </message>
     <message>
+        <source>PUT {serial} ON</source>
+        <translation type="unfinished">POSEZ {serial}</translation>
+    </message>
+    <message>
+        <source>Pallet {sscc} is closed; its label comes.</source>
+        <translation type="unfinished">Palette {sscc} fermée ; son étiquette sort.</translation>
+    </message>
+    <message>
         <source>Print again: {what}</source>
         <translation type="unfinished">Réimprimer : {what}</translation>
+    </message>
+    <message>
+        <source>QA decides</source>
+        <translation type="unfinished">la qualité décide</translation>
+    </message>
+    <message>
+        <source>QA decides: release all, or let the hold stay</source>
+        <translation type="unfinished">la qualité décide : tout libérer, ou laisser bloqué</translation>
     </message>
     <message>
         <source>QA holds the button</source>
@@ -564,6 +856,10 @@
         <translation type="unfinished">QUALITÉ</translation>
     </message>
     <message>
+        <source>READY</source>
+        <translation type="unfinished">PRÊT</translation>
+    </message>
+    <message>
         <source>RECEIVE</source>
         <translation type="unfinished">RECEVOIR</translation>
     </message>
@@ -576,12 +872,20 @@
         <translation type="unfinished">ENREGISTRER PROPOSITION</translation>
     </message>
     <message>
+        <source>RECORDED</source>
+        <translation type="unfinished">ENREGISTRÉE</translation>
+    </message>
+    <message>
         <source>REFUSE</source>
         <translation type="unfinished">REFUSER</translation>
     </message>
     <message>
         <source>REHEARSE</source>
         <translation type="unfinished">RÉPÉTER</translation>
+    </message>
+    <message>
+        <source>REJECTS</source>
+        <translation type="unfinished">REBUTS</translation>
     </message>
     <message>
         <source>RELEASE</source>
@@ -608,6 +912,10 @@
         <translation type="unfinished">RENDUES</translation>
     </message>
     <message>
+        <source>REWORKED</source>
+        <translation type="unfinished">REPRIS</translation>
+    </message>
+    <message>
         <source>ROLL</source>
         <translation type="unfinished">ROULEAU</translation>
     </message>
@@ -620,6 +928,10 @@
         <translation type="unfinished">SORTIR ROULEAU</translation>
     </message>
     <message>
+        <source>ROOM TEMPERATURE</source>
+        <translation type="unfinished">TEMPÉRATURE SALLE</translation>
+    </message>
+    <message>
         <source>RUN</source>
         <translation type="unfinished">SÉRIE</translation>
     </message>
@@ -630,6 +942,14 @@
     <message>
         <source>RUN, then {door} ({key})</source>
         <translation type="unfinished">SÉRIE, puis {door} ({key})</translation>
+    </message>
+    <message>
+        <source>RUNS</source>
+        <translation type="unfinished">SÉRIES</translation>
+    </message>
+    <message>
+        <source>Reading the record</source>
+        <translation type="unfinished">Lecture de l'enregistrement</translation>
     </message>
     <message>
         <source>Refused</source>
@@ -664,8 +984,16 @@
         <translation type="unfinished">Refusé. Touchez qui signe.</translation>
     </message>
     <message>
+        <source>Refused. Who signs? Touch WHO and choose your name.</source>
+        <translation type="unfinished">Refusé. Qui signe ? Touchez QUI et votre nom.</translation>
+    </message>
+    <message>
         <source>Refused. {why}</source>
         <translation type="unfinished">Refusé. {why}</translation>
+    </message>
+    <message>
+        <source>Rehearsing …</source>
+        <translation type="unfinished">Répétition …</translation>
     </message>
     <message>
         <source>Roll {roll} is in. Count it out</source>
@@ -680,6 +1008,14 @@
         <translation type="unfinished">Série ouverte</translation>
     </message>
     <message>
+        <source>SAFE</source>
+        <translation type="unfinished">SÛR</translation>
+    </message>
+    <message>
+        <source>SAMPLED</source>
+        <translation type="unfinished">ÉCHANTILLON</translation>
+    </message>
+    <message>
         <source>SAMPLES</source>
         <translation type="unfinished">ÉCHANTILLONS</translation>
     </message>
@@ -692,12 +1028,24 @@
         <translation type="unfinished">LECTURE</translation>
     </message>
     <message>
+        <source>SCAN A BAG</source>
+        <translation type="unfinished">LISEZ UN SAC</translation>
+    </message>
+    <message>
         <source>SCAN THE FILM LOT</source>
         <translation type="unfinished">LISEZ LE LOT DE FILM</translation>
     </message>
     <message>
         <source>SEAL</source>
         <translation type="unfinished">SCELLEZ</translation>
+    </message>
+    <message>
+        <source>SEAL CHECK</source>
+        <translation type="unfinished">SCELLAGE</translation>
+    </message>
+    <message>
+        <source>SERIALS</source>
+        <translation type="unfinished">NUMÉROS</translation>
     </message>
     <message>
         <source>SERVICE</source>
@@ -710,6 +1058,10 @@
     <message>
         <source>SHELVE</source>
         <translation type="unfinished">DIFFÉRER</translation>
+    </message>
+    <message>
+        <source>SHIP</source>
+        <translation type="unfinished">EXPÉDIER</translation>
     </message>
     <message>
         <source>SHIPPING</source>
@@ -726,6 +1078,14 @@
     <message>
         <source>SPOILED</source>
         <translation type="unfinished">GÂCHÉES</translation>
+    </message>
+    <message>
+        <source>SPOOLED</source>
+        <translation type="unfinished">EN FILE</translation>
+    </message>
+    <message>
+        <source>SPREAD</source>
+        <translation type="unfinished">DISPERSION</translation>
     </message>
     <message>
         <source>START CHECK</source>
@@ -748,12 +1108,52 @@
         <translation type="unfinished">ÉTUDE DE {count} SACS</translation>
     </message>
     <message>
+        <source>SUBMITTED</source>
+        <translation type="unfinished">ENVOYÉE</translation>
+    </message>
+    <message>
         <source>SUSPECT BAGS</source>
         <translation type="unfinished">SACS SUSPECTS</translation>
     </message>
     <message>
+        <source>SUSPECT WINDOW</source>
+        <translation type="unfinished">FENÊTRE SUSPECTE</translation>
+    </message>
+    <message>
+        <source>Same product?</source>
+        <translation type="unfinished">Même produit ?</translation>
+    </message>
+    <message>
+        <source>Scale {what} failed its last check</source>
+        <translation type="unfinished">La balance {what} a échoué à son dernier contrôle</translation>
+    </message>
+    <message>
+        <source>Scan a label, or type a serial or a blend lot.</source>
+        <translation type="unfinished">Lisez une étiquette, ou tapez un numéro ou un lot de mélange.</translation>
+    </message>
+    <message>
+        <source>Scan the bags, type first..last, or touch NEXT CASE</source>
+        <translation type="unfinished">Lisez les sacs, tapez premier..dernier, ou touchez CAISSE SUIVANTE</translation>
+    </message>
+    <message>
+        <source>Scan the cases of the pallet</source>
+        <translation type="unfinished">Lisez les caisses de la palette</translation>
+    </message>
+    <message>
         <source>Scan the label on a bag</source>
         <translation type="unfinished">Lisez l'étiquette d'un sac</translation>
+    </message>
+    <message>
+        <source>Scan the pallets and cases that leave</source>
+        <translation type="unfinished">Lisez les palettes et caisses qui partent</translation>
+    </message>
+    <message>
+        <source>Shipment {number} is on record.</source>
+        <translation type="unfinished">Expédition {number} enregistrée.</translation>
+    </message>
+    <message>
+        <source>Shipments</source>
+        <translation type="unfinished">Expéditions</translation>
     </message>
     <message>
         <source>Sign as the second person to {act}</source>
@@ -768,12 +1168,36 @@
         <translation type="unfinished">Signé et enregistré.</translation>
     </message>
     <message>
+        <source>Solid: mean so far, dotted: its limits. Dashed: mean of about 40 bags. Touch a bag.</source>
+        <translation type="unfinished">Plein : moyenne actuelle ; points : ses limites. Tirets : moyenne d'environ 40 sacs. Touchez un sac.</translation>
+    </message>
+    <message>
         <source>Start a run</source>
         <translation type="unfinished">Ouvrir une série</translation>
     </message>
     <message>
         <source>Study kept: mean {mean}, s {spread}, {count} bags</source>
         <translation type="unfinished">Étude gardée : moyenne {mean}, s {spread}, {count} sacs</translation>
+    </message>
+    <message>
+        <source>Suspect window of {what}: {count} bags are held</source>
+        <translation type="unfinished">Fenêtre suspecte de {what} : {count} sacs bloqués</translation>
+    </message>
+    <message>
+        <source>T1 packs in the official sample</source>
+        <translation type="unfinished">sacs T1 dans l'échantillon officiel</translation>
+    </message>
+    <message>
+        <source>T1 packs of the whole batch</source>
+        <translation type="unfinished">sacs T1 du lot entier</translation>
+    </message>
+    <message>
+        <source>T2 packs in the long run</source>
+        <translation type="unfinished">sacs T2 à la longue</translation>
+    </message>
+    <message>
+        <source>T2 packs in the official sample</source>
+        <translation type="unfinished">sacs T2 dans l'échantillon officiel</translation>
     </message>
     <message>
         <source>T2, T1, nominal</source>
@@ -792,6 +1216,22 @@
         <translation type="unfinished">TARE</translation>
     </message>
     <message>
+        <source>TARGET</source>
+        <translation type="unfinished">CIBLE</translation>
+    </message>
+    <message>
+        <source>TELL</source>
+        <translation type="unfinished">À SAVOIR</translation>
+    </message>
+    <message>
+        <source>THE BAG</source>
+        <translation type="unfinished">LE SAC</translation>
+    </message>
+    <message>
+        <source>THE DAY</source>
+        <translation type="unfinished">LE JOUR</translation>
+    </message>
+    <message>
         <source>THE SCALE FAILS: its bags are held, call maintenance</source>
         <translation type="unfinished">LA BALANCE ÉCHOUE : ses sacs sont bloqués, appelez la maintenance</translation>
     </message>
@@ -804,6 +1244,22 @@
         <translation type="unfinished">LA BALANCE EST BONNE, au-delà de sa première limite : faites-la régler bientôt</translation>
     </message>
     <message>
+        <source>THIN</source>
+        <translation type="unfinished">JUSTE</translation>
+    </message>
+    <message>
+        <source>THIS HOUR</source>
+        <translation type="unfinished">CETTE HEURE</translation>
+    </message>
+    <message>
+        <source>TIME</source>
+        <translation type="unfinished">HEURE</translation>
+    </message>
+    <message>
+        <source>TOPPED UP</source>
+        <translation type="unfinished">COMPLÉTÉ</translation>
+    </message>
+    <message>
         <source>TRACE</source>
         <translation type="unfinished">TRAÇAGE</translation>
     </message>
@@ -812,8 +1268,36 @@
         <translation type="unfinished">FORMATION</translation>
     </message>
     <message>
+        <source>Target</source>
+        <translation type="unfinished">Cible</translation>
+    </message>
+    <message>
+        <source>Target {target} instead of {now}, held up by {what}: {then} given away a bag instead of {old}.</source>
+        <translation type="unfinished">Cible {target} au lieu de {now}, retenue par {what} : {then} donnés par sac au lieu de {old}.</translation>
+    </message>
+    <message>
+        <source>The bin of {day} is counted: {count}.</source>
+        <translation type="unfinished">Le bac du {day} est compté : {count}.</translation>
+    </message>
+    <message>
+        <source>The clock</source>
+        <translation type="unfinished">L'horloge</translation>
+    </message>
+    <message>
+        <source>The line is the lowest mean that holds for a spread. Touch it to read it.</source>
+        <translation type="unfinished">La ligne est la moyenne minimale qui tient pour une dispersion. Touchez-la pour la lire.</translation>
+    </message>
+    <message>
         <source>The next check is {stage}.</source>
         <translation type="unfinished">Le prochain contrôle : {stage}.</translation>
+    </message>
+    <message>
+        <source>The proposal is on record. A manager approves it, as a new version.</source>
+        <translation type="unfinished">Proposition enregistrée. Un responsable l'approuve, en nouvelle version.</translation>
+    </message>
+    <message>
+        <source>The reject bin of {day} was not counted</source>
+        <translation type="unfinished">Le bac de rebuts du {day} n'a pas été compté</translation>
     </message>
     <message>
         <source>The run ended: nothing is recorded.</source>
@@ -828,12 +1312,52 @@
         <translation type="unfinished">L'indication de la balance fait foi. Si cet écran et la balance diffèrent, c'est la balance qui compte : arrêtez et appelez le chef.</translation>
     </message>
     <message>
+        <source>The scan of label {serial} does not match</source>
+        <translation type="unfinished">La lecture de l'étiquette {serial} diffère</translation>
+    </message>
+    <message>
+        <source>The test is on record, as {what}.</source>
+        <translation type="unfinished">L'essai est enregistré, comme {what}.</translation>
+    </message>
+    <message>
         <source>There is no run before</source>
         <translation type="unfinished">Aucune série avant</translation>
     </message>
     <message>
+        <source>There is nothing to keep yet.</source>
+        <translation type="unfinished">Rien à garder encore.</translation>
+    </message>
+    <message>
+        <source>This run stays as it is.</source>
+        <translation type="unfinished">Cette série reste telle quelle.</translation>
+    </message>
+    <message>
+        <source>Touch PASSED or FAILED.</source>
+        <translation type="unfinished">Touchez BON ou ÉCHEC.</translation>
+    </message>
+    <message>
+        <source>Touch a line.</source>
+        <translation type="unfinished">Touchez une ligne.</translation>
+    </message>
+    <message>
+        <source>Touch the rejects it is about first.</source>
+        <translation type="unfinished">Touchez d'abord les rebuts.</translation>
+    </message>
+    <message>
+        <source>Touch what becomes of it first.</source>
+        <translation type="unfinished">Touchez d'abord ce qu'il devient.</translation>
+    </message>
+    <message>
+        <source>Touch what is checked first.</source>
+        <translation type="unfinished">Touchez d'abord ce qui est contrôlé.</translation>
+    </message>
+    <message>
         <source>Touch your name first.</source>
         <translation type="unfinished">Touchez d'abord votre nom.</translation>
+    </message>
+    <message>
+        <source>UNDO</source>
+        <translation type="unfinished">ANNULER</translation>
     </message>
     <message>
         <source>Use by</source>
@@ -844,12 +1368,20 @@
         <translation type="unfinished">À consommer jusqu'au {day}</translation>
     </message>
     <message>
+        <source>VOIDED</source>
+        <translation type="unfinished">ANNULÉE</translation>
+    </message>
+    <message>
         <source>WAIT</source>
         <translation type="unfinished">ATTENDEZ</translation>
     </message>
     <message>
         <source>WARN</source>
         <translation type="unfinished">ALERTE</translation>
+    </message>
+    <message>
+        <source>WASH RECORD</source>
+        <translation type="unfinished">RELEVÉ DE LAVAGE</translation>
     </message>
     <message>
         <source>WASTE</source>
@@ -864,8 +1396,20 @@
         <translation type="unfinished">PESER UN SAC</translation>
     </message>
     <message>
+        <source>WEIGHED AGAIN</source>
+        <translation type="unfinished">REPESÉ</translation>
+    </message>
+    <message>
+        <source>WEIGHTS</source>
+        <translation type="unfinished">POIDS</translation>
+    </message>
+    <message>
         <source>WHO</source>
         <translation type="unfinished">QUI</translation>
+    </message>
+    <message>
+        <source>WHOLE RUN</source>
+        <translation type="unfinished">SÉRIE ENTIÈRE</translation>
     </message>
     <message>
         <source>WIPE PAN</source>
@@ -874,6 +1418,18 @@
     <message>
         <source>WORK OUT</source>
         <translation type="unfinished">CALCULER</translation>
+    </message>
+    <message>
+        <source>WOULD BE ACCEPTED</source>
+        <translation type="unfinished">SERAIT ACCEPTÉ</translation>
+    </message>
+    <message>
+        <source>WOULD NOT BE ACCEPTED</source>
+        <translation type="unfinished">NE SERAIT PAS ACCEPTÉ</translation>
+    </message>
+    <message>
+        <source>Wait until the day is read.</source>
+        <translation type="unfinished">Attendez que le jour soit lu.</translation>
     </message>
     <message>
         <source>Weigh again in this order: net as shown, less the whole error, less even growth</source>
@@ -888,8 +1444,16 @@
         <translation type="unfinished">Que deviennent les sacs ?</translation>
     </message>
     <message>
+        <source>What becomes of {bags}?</source>
+        <translation type="unfinished">Que devient {bags} ?</translation>
+    </message>
+    <message>
         <source>Who decides?</source>
         <translation type="unfinished">Qui décide ?</translation>
+    </message>
+    <message>
+        <source>Who is touched first signs; who is touched second witnesses or releases too</source>
+        <translation type="unfinished">Le premier touché signe ; le second est témoin ou libère aussi</translation>
     </message>
     <message>
         <source>Who leads touches why the line may go on</source>
@@ -908,8 +1472,20 @@
         <translation type="unfinished">Pourquoi ? Choisissez ou tapez la raison.</translation>
     </message>
     <message>
+        <source>Working a target out from the bags …</source>
+        <translation type="unfinished">Calcul d'une cible à partir des sacs …</translation>
+    </message>
+    <message>
+        <source>Working a target out from the bags: {count} tried …</source>
+        <translation type="unfinished">Calcul d'une cible à partir des sacs : {count} essayées …</translation>
+    </message>
+    <message>
         <source>Writing …</source>
         <translation type="unfinished">Écriture …</translation>
+    </message>
+    <message>
+        <source>Written: {file}</source>
+        <translation type="unfinished">Écrit : {file}</translation>
     </message>
     <message>
         <source>Zero stepped by {step} between {before} and {after}.</source>
@@ -918,6 +1494,14 @@
     <message>
         <source>a bag is on the pan: finish it and lift it, then end the run</source>
         <translation type="unfinished">un sac est sur le plateau : finissez-le, levez-le, puis closez la série</translation>
+    </message>
+    <message>
+        <source>a bag that is {what} has no new bag</source>
+        <translation type="unfinished">un sac {what} n'a pas de nouveau sac</translation>
+    </message>
+    <message>
+        <source>a bag that is {what} wants a witness: a second person signs</source>
+        <translation type="unfinished">un sac {what} demande un témoin : une seconde personne signe</translation>
     </message>
     <message>
         <source>a case was packed short or over</source>
@@ -948,12 +1532,28 @@
         <translation type="unfinished">un capot est ouvert : fermez-le</translation>
     </message>
     <message>
+        <source>a decision needs a reason: choose or write why</source>
+        <translation type="unfinished">une décision demande une raison : choisissez ou tapez</translation>
+    </message>
+    <message>
         <source>a door is open: close it</source>
         <translation type="unfinished">une porte est ouverte : fermez-la</translation>
     </message>
     <message>
+        <source>a figure</source>
+        <translation type="unfinished">un chiffre</translation>
+    </message>
+    <message>
+        <source>a forecast needs at least two packs</source>
+        <translation type="unfinished">une prévision demande au moins deux sacs</translation>
+    </message>
+    <message>
         <source>a held lot is on the line</source>
         <translation type="unfinished">un lot bloqué est sur la ligne</translation>
+    </message>
+    <message>
+        <source>a hold needs a reason: write why</source>
+        <translation type="unfinished">bloquer demande une raison : écrivez-la</translation>
     </message>
     <message>
         <source>a label does not match</source>
@@ -968,6 +1568,10 @@
         <translation type="unfinished">un lot devrait être vide</translation>
     </message>
     <message>
+        <source>a new bag</source>
+        <translation type="unfinished">un nouveau sac</translation>
+    </message>
+    <message>
         <source>a new code is made</source>
         <translation type="unfinished">un nouveau code est créé</translation>
     </message>
@@ -976,8 +1580,16 @@
         <translation type="unfinished">un nouveau rouleau commence par une première étiquette</translation>
     </message>
     <message>
+        <source>a numbered copy</source>
+        <translation type="unfinished">une copie numérotée</translation>
+    </message>
+    <message>
         <source>a pause</source>
         <translation type="unfinished">une pause</translation>
+    </message>
+    <message>
+        <source>a release needs a reason: write why</source>
+        <translation type="unfinished">libérer demande une raison : écrivez-la</translation>
     </message>
     <message>
         <source>a run is open: end it before the next one starts</source>
@@ -988,6 +1600,14 @@
         <translation type="unfinished">une série demande un chef et une personne à la balance</translation>
     </message>
     <message>
+        <source>a suspect window of {what} is open ({count} bags)</source>
+        <translation type="unfinished">fenêtre suspecte de {what} ouverte ({count} sacs)</translation>
+    </message>
+    <message>
+        <source>a whole run is not dumped: hold its bags first</source>
+        <translation type="unfinished">on ne jette pas une série entière : bloquez d'abord ses sacs</translation>
+    </message>
+    <message>
         <source>adds up</source>
         <translation type="unfinished">le compte y est</translation>
     </message>
@@ -996,12 +1616,32 @@
         <translation type="unfinished">après un arrêt</translation>
     </message>
     <message>
+        <source>all</source>
+        <translation type="unfinished">tous</translation>
+    </message>
+    <message>
         <source>all 999 lot codes of {day} are used: give a code by hand</source>
         <translation type="unfinished">les 999 codes de lot du {day} sont pris : donnez un code à la main</translation>
     </message>
     <message>
+        <source>all found</source>
+        <translation type="unfinished">toutes trouvées</translation>
+    </message>
+    <message>
         <source>all loads are taken</source>
         <translation type="unfinished">toutes les charges sont prises</translation>
+    </message>
+    <message>
+        <source>allowed</source>
+        <translation type="unfinished">permis</translation>
+    </message>
+    <message>
+        <source>allowed {floor} to {upper}, T1 {t1}, T2 {t2}</source>
+        <translation type="unfinished">permis {floor} à {upper}, T1 {t1}, T2 {t2}</translation>
+    </message>
+    <message>
+        <source>an aid to the inspector, no official result</source>
+        <translation type="unfinished">une aide à l'inspecteur, pas un résultat officiel</translation>
     </message>
     <message>
         <source>an alarm is not shelved for {minutes} minutes: allowed are {allowed}</source>
@@ -1014,6 +1654,10 @@
     <message>
         <source>an order of {count} bags: give 1 or more, or leave it open</source>
         <translation type="unfinished">une commande de {count} sacs : donnez 1 ou plus, ou laissez ouvert</translation>
+    </message>
+    <message>
+        <source>and {count} more</source>
+        <translation type="unfinished">et {count} de plus</translation>
     </message>
     <message>
         <source>and {count} more, below these</source>
@@ -1072,6 +1716,14 @@
         <translation type="unfinished">demandé à la ligne …</translation>
     </message>
     <message>
+        <source>at least {least} {unit}</source>
+        <translation type="unfinished">au moins {least} {unit}</translation>
+    </message>
+    <message>
+        <source>at most {most} {unit}</source>
+        <translation type="unfinished">au plus {most} {unit}</translation>
+    </message>
+    <message>
         <source>at random</source>
         <translation type="unfinished">au hasard</translation>
     </message>
@@ -1104,6 +1756,30 @@
         <translation type="unfinished">sac {serial} bloqué : pas d'étiquette avant que la qualité le libère</translation>
     </message>
     <message>
+        <source>bag {serial} is of blend lot {lot}, the case of {other}: close this case and begin another</source>
+        <translation type="unfinished">le sac {serial} est du lot {lot}, la caisse du {other} : fermez cette caisse et commencez-en une autre</translation>
+    </message>
+    <message>
+        <source>bag {serial} is {what}: scan the label of the new bag</source>
+        <translation type="unfinished">sac {serial} {what} : lisez l'étiquette du nouveau</translation>
+    </message>
+    <message>
+        <source>bag {serial} was picked already</source>
+        <translation type="unfinished">le sac {serial} est déjà pris</translation>
+    </message>
+    <message>
+        <source>bag {serial} was scanned already</source>
+        <translation type="unfinished">le sac {serial} est déjà lu</translation>
+    </message>
+    <message>
+        <source>bag, case, pallet or lot</source>
+        <translation type="unfinished">sac, caisse, palette ou lot</translation>
+    </message>
+    <message>
+        <source>bag, record</source>
+        <translation type="unfinished">sac, relevé</translation>
+    </message>
+    <message>
         <source>bags</source>
         <translation type="unfinished">sacs</translation>
     </message>
@@ -1120,8 +1796,52 @@
         <translation type="unfinished">sacs depuis lors vérifiés</translation>
     </message>
     <message>
+        <source>below T1</source>
+        <translation type="unfinished">sous T1</translation>
+    </message>
+    <message>
+        <source>below T1: {count} of at most {most}</source>
+        <translation type="unfinished">sous T1 : {count} sur {most} permis</translation>
+    </message>
+    <message>
+        <source>below T2</source>
+        <translation type="unfinished">sous T2</translation>
+    </message>
+    <message>
+        <source>below T2: {count}</source>
+        <translation type="unfinished">sous T2 : {count}</translation>
+    </message>
+    <message>
+        <source>below T2: {count} of at most {most}</source>
+        <translation type="unfinished">sous T2 : {count} sur {most} permis</translation>
+    </message>
+    <message>
+        <source>below floor</source>
+        <translation type="unfinished">sous le plancher</translation>
+    </message>
+    <message>
         <source>bin and belt empty</source>
         <translation type="unfinished">bac et tapis vides</translation>
+    </message>
+    <message>
+        <source>bin count</source>
+        <translation type="unfinished">compte du bac</translation>
+    </message>
+    <message>
+        <source>blend</source>
+        <translation type="unfinished">mélange</translation>
+    </message>
+    <message>
+        <source>blend lot</source>
+        <translation type="unfinished">lot de mélange</translation>
+    </message>
+    <message>
+        <source>blend lot code</source>
+        <translation type="unfinished">code du lot de mélange</translation>
+    </message>
+    <message>
+        <source>blend {lot}, use-by {day}</source>
+        <translation type="unfinished">mélange {lot}, à consommer avant {day}</translation>
     </message>
     <message>
         <source>both on the label</source>
@@ -1140,12 +1860,40 @@
         <translation type="unfinished">soudure ouverte</translation>
     </message>
     <message>
+        <source>by</source>
+        <translation type="unfinished">par</translation>
+    </message>
+    <message>
+        <source>by the record</source>
+        <translation type="unfinished">enregistré</translation>
+    </message>
+    <message>
+        <source>by {code}</source>
+        <translation type="unfinished">par {code}</translation>
+    </message>
+    <message>
         <source>call QA</source>
         <translation type="unfinished">appelez la qualité</translation>
     </message>
     <message>
         <source>call somebody</source>
         <translation type="unfinished">appeler quelqu'un</translation>
+    </message>
+    <message>
+        <source>case</source>
+        <translation type="unfinished">caisse</translation>
+    </message>
+    <message>
+        <source>case opened</source>
+        <translation type="unfinished">caisse ouverte</translation>
+    </message>
+    <message>
+        <source>case {code}</source>
+        <translation type="unfinished">caisse {code}</translation>
+    </message>
+    <message>
+        <source>category-b</source>
+        <translation type="unfinished">catégorie B</translation>
     </message>
     <message>
         <source>chance to pass the official test</source>
@@ -1156,12 +1904,20 @@
         <translation type="unfinished">changer ou expliquer un rouleau</translation>
     </message>
     <message>
+        <source>check</source>
+        <translation type="unfinished">contrôle</translation>
+    </message>
+    <message>
         <source>check of {what}</source>
         <translation type="unfinished">contrôle : {what}</translation>
     </message>
     <message>
         <source>check the scale after {what}: {where}</source>
         <translation type="unfinished">contrôlez la balance après {what} : {where}</translation>
+    </message>
+    <message>
+        <source>checked again, good</source>
+        <translation type="unfinished">recontrôlé, bon</translation>
     </message>
     <message>
         <source>checking …</source>
@@ -1208,6 +1964,10 @@
         <translation type="unfinished">comparez l'étiquette, puis réglez la lecture</translation>
     </message>
     <message>
+        <source>complete</source>
+        <translation type="unfinished">complet</translation>
+    </message>
+    <message>
         <source>component {component} is not known: allowed are {allowed}</source>
         <translation type="unfinished">composant {component} inconnu : permis {allowed}</translation>
     </message>
@@ -1230,6 +1990,22 @@
     <message>
         <source>count the bags of the run before: {where}</source>
         <translation type="unfinished">comptez les sacs de la série d'avant : {where}</translation>
+    </message>
+    <message>
+        <source>counted {count}</source>
+        <translation type="unfinished">comptés {count}</translation>
+    </message>
+    <message>
+        <source>counted {count}, agrees</source>
+        <translation type="unfinished">comptés {count}, le compte y est</translation>
+    </message>
+    <message>
+        <source>counted {count}, {difference}</source>
+        <translation type="unfinished">comptés {count}, {difference}</translation>
+    </message>
+    <message>
+        <source>counted {count}, {difference}: {why}</source>
+        <translation type="unfinished">comptés {count}, {difference} : {why}</translation>
     </message>
     <message>
         <source>date or time is in doubt</source>
@@ -1272,8 +2048,28 @@
         <translation type="unfinished">détruite</translation>
     </message>
     <message>
+        <source>destructive</source>
+        <translation type="unfinished">destructif</translation>
+    </message>
+    <message>
+        <source>destructive-e-mark</source>
+        <translation type="unfinished">destructif (℮)</translation>
+    </message>
+    <message>
         <source>done</source>
         <translation type="unfinished">fait</translation>
+    </message>
+    <message>
+        <source>double</source>
+        <translation type="unfinished">double</translation>
+    </message>
+    <message>
+        <source>downgraded</source>
+        <translation type="unfinished">déclassé</translation>
+    </message>
+    <message>
+        <source>dumped</source>
+        <translation type="unfinished">jeté</translation>
     </message>
     <message>
         <source>empty</source>
@@ -1304,12 +2100,28 @@
         <translation type="unfinished">dérive régulière</translation>
     </message>
     <message>
+        <source>event</source>
+        <translation type="unfinished">événement</translation>
+    </message>
+    <message>
         <source>expired</source>
         <translation type="unfinished">périmé</translation>
     </message>
     <message>
         <source>expired – take it off the line</source>
         <translation type="unfinished">périmé – retirez-le de la ligne</translation>
+    </message>
+    <message>
+        <source>explained</source>
+        <translation type="unfinished">expliqué</translation>
+    </message>
+    <message>
+        <source>failed</source>
+        <translation type="unfinished">échec</translation>
+    </message>
+    <message>
+        <source>failed: what is done</source>
+        <translation type="unfinished">échec : ce qui est fait</translation>
     </message>
     <message>
         <source>fetch the next lot</source>
@@ -1344,8 +2156,16 @@
         <translation type="unfinished">se termine</translation>
     </message>
     <message>
+        <source>first</source>
+        <translation type="unfinished">premier</translation>
+    </message>
+    <message>
         <source>first label</source>
         <translation type="unfinished">première étiquette</translation>
+    </message>
+    <message>
+        <source>first serial</source>
+        <translation type="unfinished">premier numéro</translation>
     </message>
     <message>
         <source>floor, target, upper</source>
@@ -1360,8 +2180,28 @@
         <translation type="unfinished">en avant</translation>
     </message>
     <message>
+        <source>found</source>
+        <translation type="unfinished">trouvé</translation>
+    </message>
+    <message>
         <source>free</source>
         <translation type="unfinished">libre</translation>
+    </message>
+    <message>
+        <source>from {code}</source>
+        <translation type="unfinished">dès {code}</translation>
+    </message>
+    <message>
+        <source>from, such as 09:00</source>
+        <translation type="unfinished">de, comme 09:00</translation>
+    </message>
+    <message>
+        <source>full</source>
+        <translation type="unfinished">complet</translation>
+    </message>
+    <message>
+        <source>gate</source>
+        <translation type="unfinished">passage</translation>
     </message>
     <message>
         <source>go on after a pause</source>
@@ -1374,6 +2214,10 @@
     <message>
         <source>gone on after a stop: {why}</source>
         <translation type="unfinished">repris après un arrêt : {why}</translation>
+    </message>
+    <message>
+        <source>good</source>
+        <translation type="unfinished">bon</translation>
     </message>
     <message>
         <source>gross weight</source>
@@ -1424,16 +2268,60 @@
         <translation type="unfinished">bloquer, sans relevé</translation>
     </message>
     <message>
+        <source>holds</source>
+        <translation type="unfinished">tient</translation>
+    </message>
+    <message>
+        <source>hour</source>
+        <translation type="unfinished">heure</translation>
+    </message>
+    <message>
+        <source>id of the label roll</source>
+        <translation type="unfinished">id du rouleau d'étiquettes</translation>
+    </message>
+    <message>
+        <source>id of the run</source>
+        <translation type="unfinished">id de la série</translation>
+    </message>
+    <message>
         <source>in doubt</source>
         <translation type="unfinished">douteuse</translation>
+    </message>
+    <message>
+        <source>in no case</source>
+        <translation type="unfinished">dans aucune caisse</translation>
     </message>
     <message>
         <source>in the bag {mass}</source>
         <translation type="unfinished">dans le sac {mass}</translation>
     </message>
     <message>
+        <source>in the house</source>
+        <translation type="unfinished">en stock</translation>
+    </message>
+    <message>
         <source>in the printer</source>
         <translation type="unfinished">dans l'imprimante</translation>
+    </message>
+    <message>
+        <source>in window</source>
+        <translation type="unfinished">dans la fenêtre</translation>
+    </message>
+    <message>
+        <source>in {number} min</source>
+        <translation type="unfinished">dans {number} min</translation>
+    </message>
+    <message>
+        <source>input lot</source>
+        <translation type="unfinished">lot d'entrée</translation>
+    </message>
+    <message>
+        <source>input lot code</source>
+        <translation type="unfinished">code du lot d'entrée</translation>
+    </message>
+    <message>
+        <source>instrument</source>
+        <translation type="unfinished">instrument</translation>
     </message>
     <message>
         <source>it came too slowly, or was too short, for a scanner</source>
@@ -1484,6 +2372,14 @@
         <translation type="unfinished">garder, restaurer ou purger le registre</translation>
     </message>
     <message>
+        <source>knee</source>
+        <translation type="unfinished">coude</translation>
+    </message>
+    <message>
+        <source>label</source>
+        <translation type="unfinished">étiquette</translation>
+    </message>
+    <message>
         <source>label destroyed</source>
         <translation type="unfinished">étiquette détruite</translation>
     </message>
@@ -1506,6 +2402,18 @@
     <message>
         <source>label on bag</source>
         <translation type="unfinished">étiquette sur le sac</translation>
+    </message>
+    <message>
+        <source>label roll</source>
+        <translation type="unfinished">rouleau d'étiquettes</translation>
+    </message>
+    <message>
+        <source>label spoiled</source>
+        <translation type="unfinished">étiquette abîmée</translation>
+    </message>
+    <message>
+        <source>label {code}</source>
+        <translation type="unfinished">étiquette {code}</translation>
     </message>
     <message>
         <source>label {serial} is in doubt: {why}</source>
@@ -1536,8 +2444,16 @@
         <translation type="unfinished">étiquettes dessus {count}</translation>
     </message>
     <message>
+        <source>last</source>
+        <translation type="unfinished">dernier</translation>
+    </message>
+    <message>
         <source>last day</source>
         <translation type="unfinished">dernier jour</translation>
+    </message>
+    <message>
+        <source>last day {day}</source>
+        <translation type="unfinished">dernier jour {day}</translation>
     </message>
     <message>
         <source>last label</source>
@@ -1548,12 +2464,20 @@
         <translation type="unfinished">le reste</translation>
     </message>
     <message>
+        <source>last serial</source>
+        <translation type="unfinished">dernier numéro</translation>
+    </message>
+    <message>
         <source>last {what}</source>
         <translation type="unfinished">dernier {what}</translation>
     </message>
     <message>
         <source>lead</source>
         <translation type="unfinished">chef de ligne</translation>
+    </message>
+    <message>
+        <source>lead {code}</source>
+        <translation type="unfinished">chef {code}</translation>
     </message>
     <message>
         <source>lead, on the scale</source>
@@ -1564,8 +2488,16 @@
         <translation type="unfinished">quitter le plein écran</translation>
     </message>
     <message>
+        <source>light</source>
+        <translation type="unfinished">léger</translation>
+    </message>
+    <message>
         <source>line cleared</source>
         <translation type="unfinished">ligne vidée</translation>
+    </message>
+    <message>
+        <source>line {code}</source>
+        <translation type="unfinished">ligne {code}</translation>
     </message>
     <message>
         <source>loaded</source>
@@ -1600,12 +2532,16 @@
         <translation type="unfinished">autre horloge vue : à l'heure</translation>
     </message>
     <message>
+        <source>lot</source>
+        <translation type="unfinished">lot</translation>
+    </message>
+    <message>
         <source>lot code {code} cannot be printed: allowed are 1 to 20 of the characters A-Z 0-9 . / - (no blanks, no small letters)</source>
         <translation type="unfinished">le code de lot {code} ne peut être imprimé : 1 à 20 caractères A-Z 0-9 . / - (ni blancs ni minuscules)</translation>
     </message>
     <message>
-        <source>lot {lot}</source>
-        <translation type="unfinished">lot {lot}</translation>
+        <source>lot {code}</source>
+        <translation type="unfinished">lot {code}</translation>
     </message>
     <message>
         <source>lot {lot} had its last day on {day}: it must not be used</source>
@@ -1692,8 +2628,16 @@
         <translation type="unfinished">lot {lot} : {warmth} °C à l'arrivée : permis {least} à {most} °C</translation>
     </message>
     <message>
+        <source>lots</source>
+        <translation type="unfinished">lots</translation>
+    </message>
+    <message>
         <source>lots changed while a bag was on the pan: lift it before the next change</source>
         <translation type="unfinished">les lots ont changé avec un sac sur le plateau : retirez-le avant le prochain changement</translation>
+    </message>
+    <message>
+        <source>lots {lots}</source>
+        <translation type="unfinished">lots {lots}</translation>
     </message>
     <message>
         <source>machine</source>
@@ -1708,6 +2652,26 @@
         <translation type="unfinished">gérant</translation>
     </message>
     <message>
+        <source>mean + {factor} s ≥ {nominal}: {holds} so far</source>
+        <translation type="unfinished">moyenne + {factor} s ≥ {nominal} : {holds} jusqu'ici</translation>
+    </message>
+    <message>
+        <source>mean in the official sample</source>
+        <translation type="unfinished">moyenne dans l'échantillon officiel</translation>
+    </message>
+    <message>
+        <source>mean net</source>
+        <translation type="unfinished">net moyen</translation>
+    </message>
+    <message>
+        <source>mean of the whole batch</source>
+        <translation type="unfinished">moyenne du lot entier</translation>
+    </message>
+    <message>
+        <source>mean {mean}, s {spread}</source>
+        <translation type="unfinished">moyenne {mean}, s {spread}</translation>
+    </message>
+    <message>
         <source>mean {mean}, s {spread}, {count} bags</source>
         <translation type="unfinished">moyenne {mean}, s {spread}, {count} sacs</translation>
     </message>
@@ -1716,12 +2680,28 @@
         <translation type="unfinished">détecteur de métaux</translation>
     </message>
     <message>
+        <source>missed {pieces}</source>
+        <translation type="unfinished">manquées {pieces}</translation>
+    </message>
+    <message>
         <source>more</source>
         <translation type="unfinished">de plus</translation>
     </message>
     <message>
         <source>move a lot on the line</source>
         <translation type="unfinished">déplacer un lot sur la ligne</translation>
+    </message>
+    <message>
+        <source>name of the inspector</source>
+        <translation type="unfinished">nom de l'inspecteur</translation>
+    </message>
+    <message>
+        <source>name the inspector: scan or type who tests</source>
+        <translation type="unfinished">nommez l'inspecteur : lisez ou tapez qui teste</translation>
+    </message>
+    <message>
+        <source>name the wash record: tank and number, as the wash step names it</source>
+        <translation type="unfinished">nommez le relevé de lavage : cuve et numéro, comme au lavage</translation>
     </message>
     <message>
         <source>near Max</source>
@@ -1736,6 +2716,22 @@
         <translation type="unfinished">net</translation>
     </message>
     <message>
+        <source>net below {mass}</source>
+        <translation type="unfinished">net sous {mass}</translation>
+    </message>
+    <message>
+        <source>net below {mass}; {count} below T2</source>
+        <translation type="unfinished">net sous {mass} ; {count} sous T2</translation>
+    </message>
+    <message>
+        <source>net fill</source>
+        <translation type="unfinished">remplissage net</translation>
+    </message>
+    <message>
+        <source>net {mass}: {verdict}</source>
+        <translation type="unfinished">net {mass} : {verdict}</translation>
+    </message>
+    <message>
         <source>never came out</source>
         <translation type="unfinished">jamais sortie</translation>
     </message>
@@ -1744,8 +2740,20 @@
         <translation type="unfinished">jamais imprimée</translation>
     </message>
     <message>
+        <source>new bag {serial}</source>
+        <translation type="unfinished">nouveau sac {serial}</translation>
+    </message>
+    <message>
         <source>no PIN or badge yet</source>
         <translation type="unfinished">ni PIN ni badge</translation>
+    </message>
+    <message>
+        <source>no bag</source>
+        <translation type="unfinished">aucun sac</translation>
+    </message>
+    <message>
+        <source>no bag is expected any more</source>
+        <translation type="unfinished">plus aucun sac n'est attendu</translation>
     </message>
     <message>
         <source>no bag is taken: {why}</source>
@@ -1760,6 +2768,10 @@
         <translation type="unfinished">aucun sac de cette série n'est étiqueté : emballez-en un, puis lisez son étiquette</translation>
     </message>
     <message>
+        <source>no bag of {scope} {name} is in the record: nothing is held</source>
+        <translation type="unfinished">aucun sac de {scope} {name} n'est enregistré : rien n'est bloqué</translation>
+    </message>
+    <message>
         <source>no copy</source>
         <translation type="unfinished">aucune copie</translation>
     </message>
@@ -1768,8 +2780,28 @@
         <translation type="unfinished">aucune erreur à aucune charge</translation>
     </message>
     <message>
+        <source>no figure</source>
+        <translation type="unfinished">aucun chiffre</translation>
+    </message>
+    <message>
+        <source>no good bag yet</source>
+        <translation type="unfinished">aucun sac bon encore</translation>
+    </message>
+    <message>
+        <source>no good check of {what} after the last bag</source>
+        <translation type="unfinished">aucun bon contrôle de {what} après le dernier sac</translation>
+    </message>
+    <message>
+        <source>no good check of {what} in the run</source>
+        <translation type="unfinished">aucun bon contrôle de {what} dans la série</translation>
+    </message>
+    <message>
         <source>no label roll is in: scan one in at {where}</source>
         <translation type="unfinished">aucun rouleau d'étiquettes : lisez-en un dans {where}</translation>
+    </message>
+    <message>
+        <source>no labelled bag of the last run is loose</source>
+        <translation type="unfinished">aucun sac étiqueté de la dernière série n'est libre</translation>
     </message>
     <message>
         <source>no labels left: load a roll</source>
@@ -1786,6 +2818,10 @@
     <message>
         <source>no product</source>
         <translation type="unfinished">pas de produit</translation>
+    </message>
+    <message>
+        <source>no proposal worked out yet</source>
+        <translation type="unfinished">aucune proposition calculée</translation>
     </message>
     <message>
         <source>no reading</source>
@@ -1808,8 +2844,16 @@
         <translation type="unfinished">aucune série ouverte : le chef en ouvre une</translation>
     </message>
     <message>
+        <source>no run yet</source>
+        <translation type="unfinished">pas encore de série</translation>
+    </message>
+    <message>
         <source>no scan differed: there is nothing to clear</source>
         <translation type="unfinished">aucune lecture n'a différé : rien à régler</translation>
+    </message>
+    <message>
+        <source>no target meets every clause: the fills scatter too much</source>
+        <translation type="unfinished">aucune cible ne satisfait tout : les remplissages varient trop</translation>
     </message>
     <message>
         <source>no time service has kept the clock right for {time}</source>
@@ -1828,12 +2872,32 @@
         <translation type="unfinished">nominal</translation>
     </message>
     <message>
+        <source>nominal {mass}</source>
+        <translation type="unfinished">nominal {mass}</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation type="unfinished">aucune</translation>
+    </message>
+    <message>
         <source>none left on line</source>
         <translation type="unfinished">plus rien sur la ligne</translation>
     </message>
     <message>
         <source>not clear yet: {point}</source>
         <translation type="unfinished">pas encore vidée : {point}</translation>
+    </message>
+    <message>
+        <source>not counted yet</source>
+        <translation type="unfinished">pas encore compté</translation>
+    </message>
+    <message>
+        <source>not due</source>
+        <translation type="unfinished">pas dû</translation>
+    </message>
+    <message>
+        <source>not fit to sell</source>
+        <translation type="unfinished">impropre à la vente</translation>
     </message>
     <message>
         <source>not found: QA decides</source>
@@ -1868,12 +2932,20 @@
         <translation type="unfinished">pas encore : {what}</translation>
     </message>
     <message>
+        <source>note</source>
+        <translation type="unfinished">note</translation>
+    </message>
+    <message>
         <source>nothing about the clock is open</source>
         <translation type="unfinished">rien n'est ouvert pour l'horloge</translation>
     </message>
     <message>
         <source>nothing on the pan</source>
         <translation type="unfinished">rien sur le plateau</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation type="unfinished">maintenant</translation>
     </message>
     <message>
         <source>of the last bag</source>
@@ -1900,8 +2972,28 @@
         <translation type="unfinished">sur aucune étiquette</translation>
     </message>
     <message>
+        <source>on the line</source>
+        <translation type="unfinished">sur la ligne</translation>
+    </message>
+    <message>
         <source>on the scale: {who}</source>
         <translation type="unfinished">à la balance : {who}</translation>
+    </message>
+    <message>
+        <source>on the {count} bags to come</source>
+        <translation type="unfinished">sur les {count} sacs à venir</translation>
+    </message>
+    <message>
+        <source>on the {count} bags to come, any above the floor will do</source>
+        <translation type="unfinished">sur les {count} sacs à venir, tout au-dessus du plancher suffit</translation>
+    </message>
+    <message>
+        <source>one new bag stands for one reject: touch one alone</source>
+        <translation type="unfinished">un nouveau sac vaut un rebut : touchez-en un seul</translation>
+    </message>
+    <message>
+        <source>one of {count} bags</source>
+        <translation type="unfinished">un des {count} sacs</translation>
     </message>
     <message>
         <source>only a lead goes on after a mismatch</source>
@@ -1944,12 +3036,44 @@
         <translation type="unfinished">emballé</translation>
     </message>
     <message>
+        <source>packed {day}</source>
+        <translation type="unfinished">emballé {day}</translation>
+    </message>
+    <message>
+        <source>packed {time} by {who}, production day {day}</source>
+        <translation type="unfinished">emballé {time} par {who}, jour de production {day}</translation>
+    </message>
+    <message>
         <source>packer</source>
         <translation type="unfinished">emballeur</translation>
     </message>
     <message>
+        <source>pallet</source>
+        <translation type="unfinished">palette</translation>
+    </message>
+    <message>
+        <source>pallet broken up</source>
+        <translation type="unfinished">palette défaite</translation>
+    </message>
+    <message>
+        <source>pallet {code}</source>
+        <translation type="unfinished">palette {code}</translation>
+    </message>
+    <message>
         <source>pan, chute and tools are clean and dry</source>
         <translation type="unfinished">plateau, goulotte, outils propres et secs</translation>
+    </message>
+    <message>
+        <source>paper: delivery note 12</source>
+        <translation type="unfinished">papier : bon de livraison 12</translation>
+    </message>
+    <message>
+        <source>passed</source>
+        <translation type="unfinished">réussi</translation>
+    </message>
+    <message>
+        <source>pause</source>
+        <translation type="unfinished">pause</translation>
     </message>
     <message>
         <source>plan the check</source>
@@ -1960,12 +3084,20 @@
         <translation type="unfinished">mauvaise impression</translation>
     </message>
     <message>
+        <source>position</source>
+        <translation type="unfinished">poste</translation>
+    </message>
+    <message>
         <source>print a label again</source>
         <translation type="unfinished">réimprimer une étiquette</translation>
     </message>
     <message>
         <source>print unreadable</source>
         <translation type="unfinished">impression illisible</translation>
+    </message>
+    <message>
+        <source>product</source>
+        <translation type="unfinished">produit</translation>
     </message>
     <message>
         <source>product temperature</source>
@@ -1992,6 +3124,14 @@
         <translation type="unfinished">proposer une cible</translation>
     </message>
     <message>
+        <source>purge old runs</source>
+        <translation type="unfinished">supprimer les vieilles séries</translation>
+    </message>
+    <message>
+        <source>put in</source>
+        <translation type="unfinished">mis en place</translation>
+    </message>
+    <message>
         <source>put it right, then check again</source>
         <translation type="unfinished">corrigez, puis recontrôlez</translation>
     </message>
@@ -2000,12 +3140,24 @@
         <translation type="unfinished">qualité</translation>
     </message>
     <message>
+        <source>qa check</source>
+        <translation type="unfinished">contrôle qualité</translation>
+    </message>
+    <message>
         <source>read</source>
         <translation type="unfinished">lu</translation>
     </message>
     <message>
+        <source>reason</source>
+        <translation type="unfinished">raison</translation>
+    </message>
+    <message>
         <source>receive a delivery</source>
         <translation type="unfinished">réceptionner une livraison</translation>
+    </message>
+    <message>
+        <source>received {day}</source>
+        <translation type="unfinished">reçu {day}</translation>
     </message>
     <message>
         <source>record a check of quality</source>
@@ -2048,6 +3200,14 @@
         <translation type="unfinished">refusé : {why}</translation>
     </message>
     <message>
+        <source>reject</source>
+        <translation type="unfinished">rebut</translation>
+    </message>
+    <message>
+        <source>reject ticket</source>
+        <translation type="unfinished">ticket de rebut</translation>
+    </message>
+    <message>
         <source>release what is held</source>
         <translation type="unfinished">libérer ce qui est bloqué</translation>
     </message>
@@ -2064,6 +3224,18 @@
         <translation type="unfinished">libéré avant le saut</translation>
     </message>
     <message>
+        <source>remark on what is open</source>
+        <translation type="unfinished">remarque sur ce qui reste</translation>
+    </message>
+    <message>
+        <source>repacked</source>
+        <translation type="unfinished">réemballé</translation>
+    </message>
+    <message>
+        <source>result</source>
+        <translation type="unfinished">résultat</translation>
+    </message>
+    <message>
         <source>returned</source>
         <translation type="unfinished">rendu</translation>
     </message>
@@ -2076,12 +3248,24 @@
         <translation type="unfinished">relire et signer une journée</translation>
     </message>
     <message>
+        <source>reviewed</source>
+        <translation type="unfinished">revu</translation>
+    </message>
+    <message>
+        <source>reviewed with exceptions</source>
+        <translation type="unfinished">revu avec réserves</translation>
+    </message>
+    <message>
         <source>rework</source>
         <translation type="unfinished">reprise</translation>
     </message>
     <message>
         <source>rework of {lot} was packed {time} ago: it may go back on the line for {most}</source>
         <translation type="unfinished">la reprise de {lot} a été emballée il y a {time} : elle peut revenir sur la ligne pendant {most}</translation>
+    </message>
+    <message>
+        <source>reworked</source>
+        <translation type="unfinished">repris</translation>
     </message>
     <message>
         <source>ribbon or ink is missing: put it in</source>
@@ -2092,8 +3276,8 @@
         <translation type="unfinished">ruban ou encre épuisé : changez-le</translation>
     </message>
     <message>
-        <source>roll {roll}</source>
-        <translation type="unfinished">rouleau {roll}</translation>
+        <source>roll {code}</source>
+        <translation type="unfinished">rouleau {code}</translation>
     </message>
     <message>
         <source>roll {roll} is in: take it out first</source>
@@ -2108,6 +3292,10 @@
         <translation type="unfinished">règles</translation>
     </message>
     <message>
+        <source>run</source>
+        <translation type="unfinished">série</translation>
+    </message>
+    <message>
         <source>run of {product} ended</source>
         <translation type="unfinished">série de {product} close</translation>
     </message>
@@ -2118,6 +3306,14 @@
     <message>
         <source>run reconciled</source>
         <translation type="unfinished">série rapprochée</translation>
+    </message>
+    <message>
+        <source>sample</source>
+        <translation type="unfinished">échantillon</translation>
+    </message>
+    <message>
+        <source>sampled</source>
+        <translation type="unfinished">échantillon</translation>
     </message>
     <message>
         <source>samples {count}</source>
@@ -2164,8 +3360,16 @@
         <translation type="unfinished">la balance indique {mass}, c'est elle qui fait foi</translation>
     </message>
     <message>
+        <source>scan a case or pallet</source>
+        <translation type="unfinished">lisez une caisse ou palette</translation>
+    </message>
+    <message>
         <source>scan a label</source>
         <translation type="unfinished">lire une étiquette</translation>
+    </message>
+    <message>
+        <source>scan a label or lot</source>
+        <translation type="unfinished">lisez une étiquette ou un lot</translation>
     </message>
     <message>
         <source>scan a lot</source>
@@ -2174,6 +3378,18 @@
     <message>
         <source>scan a lot, or touch one</source>
         <translation type="unfinished">lisez un lot, ou touchez-en un</translation>
+    </message>
+    <message>
+        <source>scan a picked bag</source>
+        <translation type="unfinished">lisez un sac choisi</translation>
+    </message>
+    <message>
+        <source>scan a ticket or label</source>
+        <translation type="unfinished">lisez un ticket ou une étiquette</translation>
+    </message>
+    <message>
+        <source>scan back</source>
+        <translation type="unfinished">lecture d'étiquette</translation>
     </message>
     <message>
         <source>scan of a label</source>
@@ -2188,12 +3404,36 @@
         <translation type="unfinished">lisez ou tapez le lot de film</translation>
     </message>
     <message>
+        <source>scan pallets and cases</source>
+        <translation type="unfinished">lisez palettes et caisses</translation>
+    </message>
+    <message>
+        <source>scan the bags</source>
+        <translation type="unfinished">lisez les sacs</translation>
+    </message>
+    <message>
+        <source>scan the bags of the case first</source>
+        <translation type="unfinished">lisez d'abord les sacs de la caisse</translation>
+    </message>
+    <message>
         <source>scan the case label</source>
         <translation type="unfinished">lisez l'étiquette de caisse</translation>
     </message>
     <message>
+        <source>scan the cases</source>
+        <translation type="unfinished">lisez les caisses</translation>
+    </message>
+    <message>
+        <source>scan the cases of the pallet first</source>
+        <translation type="unfinished">lisez d'abord les caisses de la palette</translation>
+    </message>
+    <message>
         <source>scan the label</source>
         <translation type="unfinished">lisez l'étiquette</translation>
+    </message>
+    <message>
+        <source>scan the label of the new bag</source>
+        <translation type="unfinished">lisez l'étiquette du nouveau sac</translation>
     </message>
     <message>
         <source>scan the label, or type its serial</source>
@@ -2202,6 +3442,10 @@
     <message>
         <source>scan the last label</source>
         <translation type="unfinished">lisez la dernière étiquette</translation>
+    </message>
+    <message>
+        <source>scan the pallets and cases that leave</source>
+        <translation type="unfinished">lisez les palettes et caisses qui partent</translation>
     </message>
     <message>
         <source>scan the roll, then Enter</source>
@@ -2216,12 +3460,28 @@
         <translation type="unfinished">soudure</translation>
     </message>
     <message>
+        <source>seal in doubt</source>
+        <translation type="unfinished">scellage douteux</translation>
+    </message>
+    <message>
+        <source>seal open</source>
+        <translation type="unfinished">scellage ouvert</translation>
+    </message>
+    <message>
         <source>seen on its bag</source>
         <translation type="unfinished">vue sur son sac</translation>
     </message>
     <message>
+        <source>sent to the laboratory</source>
+        <translation type="unfinished">envoyé au laboratoire</translation>
+    </message>
+    <message>
         <source>serial</source>
         <translation type="unfinished">numéro</translation>
+    </message>
+    <message>
+        <source>serials</source>
+        <translation type="unfinished">numéros</translation>
     </message>
     <message>
         <source>service</source>
@@ -2230,6 +3490,10 @@
     <message>
         <source>set aside</source>
         <translation type="unfinished">écarté</translation>
+    </message>
+    <message>
+        <source>set aside: {reason}</source>
+        <translation type="unfinished">écarté : {reason}</translation>
     </message>
     <message>
         <source>set on purpose</source>
@@ -2256,8 +3520,28 @@
         <translation type="unfinished">différée jusqu'à {time}</translation>
     </message>
     <message>
+        <source>shift</source>
+        <translation type="unfinished">équipe</translation>
+    </message>
+    <message>
+        <source>shift {shift}</source>
+        <translation type="unfinished">équipe {shift}</translation>
+    </message>
+    <message>
         <source>ship</source>
         <translation type="unfinished">expédier</translation>
+    </message>
+    <message>
+        <source>shipment</source>
+        <translation type="unfinished">expédition</translation>
+    </message>
+    <message>
+        <source>shipment came back</source>
+        <translation type="unfinished">expédition revenue</translation>
+    </message>
+    <message>
+        <source>shipment withdrawn</source>
+        <translation type="unfinished">expédition annulée</translation>
     </message>
     <message>
         <source>sign a change of run</source>
@@ -2266,6 +3550,10 @@
     <message>
         <source>signed with a difference</source>
         <translation type="unfinished">signé avec un écart</translation>
+    </message>
+    <message>
+        <source>since</source>
+        <translation type="unfinished">depuis</translation>
     </message>
     <message>
         <source>since {time}</source>
@@ -2296,8 +3584,24 @@
         <translation type="unfinished">gâchées {count}</translation>
     </message>
     <message>
+        <source>spooled</source>
+        <translation type="unfinished">en file</translation>
+    </message>
+    <message>
+        <source>spread of the fills</source>
+        <translation type="unfinished">dispersion des remplissages</translation>
+    </message>
+    <message>
+        <source>spread {spread}: a mean of {mean} or more, by the {what} rule</source>
+        <translation type="unfinished">dispersion {spread} : moyenne de {mean} ou plus, par la règle {what}</translation>
+    </message>
+    <message>
         <source>start a run</source>
         <translation type="unfinished">ouvrir une série</translation>
+    </message>
+    <message>
+        <source>state</source>
+        <translation type="unfinished">état</translation>
     </message>
     <message>
         <source>stop the line</source>
@@ -2314,6 +3618,22 @@
     <message>
         <source>study of its film lot: {study}</source>
         <translation type="unfinished">étude de son lot de film : {study}</translation>
+    </message>
+    <message>
+        <source>submitted</source>
+        <translation type="unfinished">envoyée</translation>
+    </message>
+    <message>
+        <source>suspect</source>
+        <translation type="unfinished">suspect</translation>
+    </message>
+    <message>
+        <source>suspect window</source>
+        <translation type="unfinished">fenêtre suspecte</translation>
+    </message>
+    <message>
+        <source>suspect window of {what}</source>
+        <translation type="unfinished">fenêtre suspecte de {what}</translation>
     </message>
     <message>
         <source>take it off the line</source>
@@ -2344,12 +3664,24 @@
         <translation type="unfinished">pris par la qualité</translation>
     </message>
     <message>
+        <source>taken out</source>
+        <translation type="unfinished">sorti</translation>
+    </message>
+    <message>
         <source>tare</source>
         <translation type="unfinished">tare</translation>
     </message>
     <message>
         <source>target</source>
         <translation type="unfinished">cible</translation>
+    </message>
+    <message>
+        <source>target {mass} now</source>
+        <translation type="unfinished">cible {mass} actuelle</translation>
+    </message>
+    <message>
+        <source>target {mass} proposed</source>
+        <translation type="unfinished">cible {mass} proposée</translation>
     </message>
     <message>
         <source>tell maintenance</source>
@@ -2440,6 +3772,10 @@
         <translation type="unfinished">le plateau vide indique {mass} : essuyez-le, puis remettez à zéro</translation>
     </message>
     <message>
+        <source>the floor</source>
+        <translation type="unfinished">le plancher</translation>
+    </message>
+    <message>
         <source>the folder for labels is gone: make {folder} again</source>
         <translation type="unfinished">le dossier d'étiquettes manque : recréez {folder}</translation>
     </message>
@@ -2488,6 +3824,10 @@
         <translation type="unfinished">la moyenne est sous le nominal</translation>
     </message>
     <message>
+        <source>the new bag has a serial of its own: scan its label</source>
+        <translation type="unfinished">le nouveau sac a son propre numéro : lisez son étiquette</translation>
+    </message>
+    <message>
         <source>the new film or roll is the right one</source>
         <translation type="unfinished">le nouveau film ou rouleau est le bon</translation>
     </message>
@@ -2510,6 +3850,10 @@
     <message>
         <source>the pan must be empty before the next bag counts</source>
         <translation type="unfinished">le plateau doit être vide avant le sac suivant</translation>
+    </message>
+    <message>
+        <source>the plan takes {count} packs, the batch will have only {lot}</source>
+        <translation type="unfinished">le plan prend {count} sacs, le lot n'en aura que {lot}</translation>
     </message>
     <message>
         <source>the printer gave up</source>
@@ -2560,6 +3904,14 @@
         <translation type="unfinished">la série commence par une première étiquette</translation>
     </message>
     <message>
+        <source>the run is open</source>
+        <translation type="unfinished">la série est ouverte</translation>
+    </message>
+    <message>
+        <source>the scale</source>
+        <translation type="unfinished">la balance</translation>
+    </message>
+    <message>
         <source>the scale failed its check</source>
         <translation type="unfinished">la balance a échoué au contrôle</translation>
     </message>
@@ -2606,6 +3958,10 @@
     <message>
         <source>the station ended before the label's fate was recorded</source>
         <translation type="unfinished">le poste s'est arrêté avant de noter le sort de l'étiquette</translation>
+    </message>
+    <message>
+        <source>the station fills no cases: customers.toml is missing</source>
+        <translation type="unfinished">le poste ne remplit pas de caisses : customers.toml manque</translation>
     </message>
     <message>
         <source>the station has a fault ({what}): call maintenance</source>
@@ -2656,12 +4012,24 @@
         <translation type="unfinished">ce badge n'est pas le bon : attendez {time}</translation>
     </message>
     <message>
+        <source>this bag in it</source>
+        <translation type="unfinished">ce sac est dedans</translation>
+    </message>
+    <message>
         <source>this bag is not recorded and has no label: {why}</source>
         <translation type="unfinished">ce sac n'est ni enregistré ni étiqueté : {why}</translation>
     </message>
     <message>
         <source>this cannot be shelved, {what}: {answer}</source>
         <translation type="unfinished">ceci ne peut être reporté, {what} : {answer}</translation>
+    </message>
+    <message>
+        <source>this hour: all {count} bags</source>
+        <translation type="unfinished">cette heure : les {count} sacs</translation>
+    </message>
+    <message>
+        <source>this hour: {count} of about {all} bags</source>
+        <translation type="unfinished">cette heure : {count} d'environ {all} sacs</translation>
     </message>
     <message>
         <source>this one is destroyed</source>
@@ -2672,12 +4040,24 @@
         <translation type="unfinished">heure</translation>
     </message>
     <message>
+        <source>time, with a lot</source>
+        <translation type="unfinished">heure, avec un lot</translation>
+    </message>
+    <message>
         <source>too many wrong PINs: wait {time}</source>
         <translation type="unfinished">trop de PIN faux : attendez {time}</translation>
     </message>
     <message>
         <source>too many wrong badges: wait {time}</source>
         <translation type="unfinished">trop de badges faux : attendez {time}</translation>
+    </message>
+    <message>
+        <source>too warm</source>
+        <translation type="unfinished">trop chaud</translation>
+    </message>
+    <message>
+        <source>topped up</source>
+        <translation type="unfinished">complété</translation>
     </message>
     <message>
         <source>torn or creased</source>
@@ -2696,12 +4076,24 @@
         <translation type="unfinished">touchez et tapez d'abord les trois comptes</translation>
     </message>
     <message>
+        <source>touch the rejects it is about first</source>
+        <translation type="unfinished">touchez d'abord les rebuts</translation>
+    </message>
+    <message>
         <source>touch to change</source>
         <translation type="unfinished">toucher pour changer</translation>
     </message>
     <message>
+        <source>touch when thrown out</source>
+        <translation type="unfinished">touchez si éjecté</translation>
+    </message>
+    <message>
         <source>touch who you are first</source>
         <translation type="unfinished">touchez d'abord qui vous êtes</translation>
+    </message>
+    <message>
+        <source>two people release: the second one is missing</source>
+        <translation type="unfinished">deux personnes libèrent : la seconde manque</translation>
     </message>
     <message>
         <source>two people sign</source>
@@ -2712,12 +4104,24 @@
         <translation type="unfinished">saisi dessous</translation>
     </message>
     <message>
+        <source>until, such as 09:40</source>
+        <translation type="unfinished">jusqu'à, comme 09:40</translation>
+    </message>
+    <message>
         <source>upper</source>
         <translation type="unfinished">maximum</translation>
     </message>
     <message>
+        <source>use by {day}</source>
+        <translation type="unfinished">à consommer {day}</translation>
+    </message>
+    <message>
         <source>used to set the printer up</source>
         <translation type="unfinished">utilisées pour régler l'imprimante</translation>
+    </message>
+    <message>
+        <source>voided</source>
+        <translation type="unfinished">annulée</translation>
     </message>
     <message>
         <source>wait until the scale shows a steady weight</source>
@@ -2768,8 +4172,36 @@
         <translation type="unfinished">repesés</translation>
     </message>
     <message>
+        <source>weighed again, good</source>
+        <translation type="unfinished">repesé, bon</translation>
+    </message>
+    <message>
+        <source>weighed now</source>
+        <translation type="unfinished">pesé</translation>
+    </message>
+    <message>
+        <source>weighted average {mean}</source>
+        <translation type="unfinished">moyenne pondérée {mean}</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation type="unfinished">quoi</translation>
+    </message>
+    <message>
+        <source>what is open</source>
+        <translation type="unfinished">ce qui reste</translation>
+    </message>
+    <message>
         <source>which label?</source>
         <translation type="unfinished">quelle étiquette ?</translation>
+    </message>
+    <message>
+        <source>which {what}? Scan or type it first</source>
+        <translation type="unfinished">quel {what} ? Lisez ou tapez d'abord</translation>
+    </message>
+    <message>
+        <source>who decides? Choose a name first</source>
+        <translation type="unfinished">qui décide ? Choisissez d'abord un nom</translation>
     </message>
     <message>
         <source>who says so? Touch WHO and choose your name</source>
@@ -2784,6 +4216,30 @@
         <translation type="unfinished">erreur entière</translation>
     </message>
     <message>
+        <source>whole run: all {count} bags</source>
+        <translation type="unfinished">série entière : les {count} sacs</translation>
+    </message>
+    <message>
+        <source>whole run: {count} of about {all} bags</source>
+        <translation type="unfinished">série entière : {count} d'environ {all} sacs</translation>
+    </message>
+    <message>
+        <source>whom does it go to? Choose a customer</source>
+        <translation type="unfinished">pour qui ? Choisissez un client</translation>
+    </message>
+    <message>
+        <source>why</source>
+        <translation type="unfinished">pourquoi</translation>
+    </message>
+    <message>
+        <source>why it differs: scan or type</source>
+        <translation type="unfinished">pourquoi l'écart : lisez ou tapez</translation>
+    </message>
+    <message>
+        <source>why it may go, or must be dumped</source>
+        <translation type="unfinished">pourquoi libérer, ou jeter</translation>
+    </message>
+    <message>
         <source>why: scan or type the reason</source>
         <translation type="unfinished">pourquoi : lisez ou tapez</translation>
     </message>
@@ -2792,8 +4248,20 @@
         <translation type="unfinished">essuyez le plateau, puis remettez à zéro</translation>
     </message>
     <message>
+        <source>with a witness</source>
+        <translation type="unfinished">avec témoin</translation>
+    </message>
+    <message>
+        <source>with {customer}</source>
+        <translation type="unfinished">chez {customer}</translation>
+    </message>
+    <message>
         <source>within both bounds</source>
         <translation type="unfinished">dans les deux limites</translation>
+    </message>
+    <message>
+        <source>witness {who}</source>
+        <translation type="unfinished">témoin {who}</translation>
     </message>
     <message>
         <source>work at this screen</source>
@@ -2802,6 +4270,10 @@
     <message>
         <source>wrong date</source>
         <translation type="unfinished">date fausse</translation>
+    </message>
+    <message>
+        <source>wrong label</source>
+        <translation type="unfinished">mauvaise étiquette</translation>
     </message>
     <message>
         <source>wrong lots</source>
@@ -2820,6 +4292,10 @@
         <translation type="unfinished">mauvais poids</translation>
     </message>
     <message>
+        <source>{begin_code} to {end_code}</source>
+        <translation type="unfinished">{begin_code} à {end_code}</translation>
+    </message>
+    <message>
         <source>{case}: mean {mean}, {count} below T1: FAILS</source>
         <translation type="unfinished">{case} : moyenne {mean}, {count} sous T1 : ÉCHEC</translation>
     </message>
@@ -2832,20 +4308,64 @@
         <translation type="unfinished">{code} inconnu : recevez-le d'abord</translation>
     </message>
     <message>
+        <source>{count} BAGS HELD OR OUT</source>
+        <translation type="unfinished">{count} SACS BLOQUÉS OU SORTIS</translation>
+    </message>
+    <message>
+        <source>{count} bag is {what}.</source>
+        <translation type="unfinished">{count} sac {what}.</translation>
+    </message>
+    <message>
         <source>{count} bags</source>
         <translation type="unfinished">{count} sacs</translation>
+    </message>
+    <message>
+        <source>{count} bags are dumped: they lie in the reject bin. Release the empty hold.</source>
+        <translation type="unfinished">{count} sacs jetés : ils sont dans le bac de rebuts. Libérez le blocage vide.</translation>
+    </message>
+    <message>
+        <source>{count} bags are held</source>
+        <translation type="unfinished">{count} sacs bloqués</translation>
     </message>
     <message>
         <source>{count} bags are held after a failed check: QA decides: {where}</source>
         <translation type="unfinished">{count} sacs bloqués après un contrôle raté : la qualité décide : {where}</translation>
     </message>
     <message>
+        <source>{count} bags are in the bin, {expected} by the record: say why they differ</source>
+        <translation type="unfinished">{count} sacs dans le bac, {expected} enregistrés : dites pourquoi</translation>
+    </message>
+    <message>
         <source>{count} bags are packed: the lead ends the run</source>
         <translation type="unfinished">{count} sacs emballés : le chef clôt la série</translation>
     </message>
     <message>
+        <source>{count} bags are released.</source>
+        <translation type="unfinished">{count} sacs libérés.</translation>
+    </message>
+    <message>
+        <source>{count} bags are {what}.</source>
+        <translation type="unfinished">{count} sacs : {what}.</translation>
+    </message>
+    <message>
         <source>{count} bags from {begin} to {end} are held: {why}.</source>
         <translation type="unfinished">{count} sacs de {begin} à {end} bloqués : {why}.</translation>
+    </message>
+    <message>
+        <source>{count} bags held or out</source>
+        <translation type="unfinished">{count} sacs bloqués ou sortis</translation>
+    </message>
+    <message>
+        <source>{count} bags held, packed after {begin} until {end}</source>
+        <translation type="unfinished">{count} sacs bloqués, emballés de {begin} à {end}</translation>
+    </message>
+    <message>
+        <source>{count} bags in the batch; {plan}</source>
+        <translation type="unfinished">{count} sacs dans le lot ; {plan}</translation>
+    </message>
+    <message>
+        <source>{count} bags lie in the bin by the record</source>
+        <translation type="unfinished">{count} sacs dans le bac d'après l'enregistrement</translation>
     </message>
     <message>
         <source>{count} bags weigh less than {mass} in the mean</source>
@@ -2856,6 +4376,18 @@
         <translation type="unfinished">{count} sacs {more} que l'enregistré : recomptez, ou dites pourquoi</translation>
     </message>
     <message>
+        <source>{count} case</source>
+        <translation type="unfinished">{count} caisse</translation>
+    </message>
+    <message>
+        <source>{count} cases</source>
+        <translation type="unfinished">{count} caisses</translation>
+    </message>
+    <message>
+        <source>{count} cases and pallets stand here</source>
+        <translation type="unfinished">{count} caisses et palettes ici</translation>
+    </message>
+    <message>
         <source>{count} characters, allowed are {least} to {most}</source>
         <translation type="unfinished">{count} caractères, permis {least} à {most}</translation>
     </message>
@@ -2864,8 +4396,20 @@
         <translation type="unfinished">{count} caractères, au plus {most}</translation>
     </message>
     <message>
+        <source>{count} fills are too few for a proposal: weigh {least} or more</source>
+        <translation type="unfinished">{count} remplissages, trop peu pour proposer : pesez-en {least} ou plus</translation>
+    </message>
+    <message>
+        <source>{count} held or set aside</source>
+        <translation type="unfinished">{count} bloqués ou écartés</translation>
+    </message>
+    <message>
         <source>{count} issued, {used} used so far</source>
         <translation type="unfinished">{count} sorties, {used} utilisées jusqu'ici</translation>
+    </message>
+    <message>
+        <source>{count} labels are in doubt</source>
+        <translation type="unfinished">{count} étiquettes douteuses</translation>
     </message>
     <message>
         <source>{count} labels in doubt, first {serial}: answer in {where}</source>
@@ -2884,12 +4428,76 @@
         <translation type="unfinished">{count} autres fenêtres attendent.</translation>
     </message>
     <message>
+        <source>{count} of its bags are held</source>
+        <translation type="unfinished">{count} de ses sacs bloqués</translation>
+    </message>
+    <message>
+        <source>{count} of {draws} rehearsed samples of the stored bags pass (failed: mean {mean}, T1 {t1}, T2 {t2})</source>
+        <translation type="unfinished">{count} des {draws} échantillons répétés passent (échecs : moyenne {mean}, T1 {t1}, T2 {t2})</translation>
+    </message>
+    <message>
+        <source>{count} packs are weighed already, more than the {lot} expected</source>
+        <translation type="unfinished">{count} sacs déjà pesés, plus que les {lot} attendus</translation>
+    </message>
+    <message>
+        <source>{count} rejects are undecided</source>
+        <translation type="unfinished">{count} rebuts à décider</translation>
+    </message>
+    <message>
+        <source>{count} rejects of {day} wait for a decision</source>
+        <translation type="unfinished">{count} rebuts du {day} attendent une décision</translation>
+    </message>
+    <message>
         <source>{count} set aside</source>
         <translation type="unfinished">{count} écartés</translation>
     </message>
     <message>
         <source>{count} suspect bags are held: QA or the lead decides: {where}</source>
         <translation type="unfinished">{count} sacs suspects bloqués : qualité ou chef décide : {where}</translation>
+    </message>
+    <message>
+        <source>{count} things are open</source>
+        <translation type="unfinished">{count} points ouverts</translation>
+    </message>
+    <message>
+        <source>{count} things are open, first: {what}. Settle them, or write why the day is signed all the same</source>
+        <translation type="unfinished">{count} points ouverts, le premier : {what}. Réglez-les, ou écrivez pourquoi le jour est signé quand même</translation>
+    </message>
+    <message>
+        <source>{count} things happened on {day}</source>
+        <translation type="unfinished">{count} faits le {day}</translation>
+    </message>
+    <message>
+        <source>{count} things open, not signed</source>
+        <translation type="unfinished">{count} points ouverts, non signé</translation>
+    </message>
+    <message>
+        <source>{count} unit</source>
+        <translation type="unfinished">{count} unité</translation>
+    </message>
+    <message>
+        <source>{count} units</source>
+        <translation type="unfinished">{count} unités</translation>
+    </message>
+    <message>
+        <source>{count} with customers</source>
+        <translation type="unfinished">{count} chez des clients</translation>
+    </message>
+    <message>
+        <source>{day} is not reviewed and signed</source>
+        <translation type="unfinished">le {day} n'est pas revu et signé</translation>
+    </message>
+    <message>
+        <source>{day} is reviewed and signed.</source>
+        <translation type="unfinished">{day} revu et signé.</translation>
+    </message>
+    <message>
+        <source>{day}: {shown} of {all} rejects, {filter}; {open} open</source>
+        <translation type="unfinished">{day} : {shown} sur {all} rebuts, {filter} ; {open} ouverts</translation>
+    </message>
+    <message>
+        <source>{day}: {shown} of {all} rejects; {open} open</source>
+        <translation type="unfinished">{day} : {shown} sur {all} rebuts ; {open} ouverts</translation>
     </message>
     <message>
         <source>{digits} is no day: give day and month, like 2411 for 24 November</source>
@@ -2904,8 +4512,24 @@
         <translation type="unfinished">{error}, permis {limit}</translation>
     </message>
     <message>
+        <source>{first} and {count} more</source>
+        <translation type="unfinished">{first} et {count} de plus</translation>
+    </message>
+    <message>
         <source>{first}, and {count} more</source>
         <translation type="unfinished">{first}, et {count} de plus</translation>
+    </message>
+    <message>
+        <source>{kind}: {count} packs, at most {most} below T1 ({clause})</source>
+        <translation type="unfinished">{kind} : {count} sacs, au plus {most} sous T1 ({clause})</translation>
+    </message>
+    <message>
+        <source>{kind}: {count} packs, then {second} more, at most {most} below T1 ({clause})</source>
+        <translation type="unfinished">{kind} : {count} sacs, puis {second} de plus, au plus {most} sous T1 ({clause})</translation>
+    </message>
+    <message>
+        <source>{last} comes before {first}: give the first serial first</source>
+        <translation type="unfinished">{last} vient avant {first} : donnez d'abord le premier numéro</translation>
     </message>
     <message>
         <source>{mass} DOES NOT FIT ({against})</source>
@@ -2916,8 +4540,52 @@
         <translation type="unfinished">{mass} CONVIENT ({against})</translation>
     </message>
     <message>
+        <source>{mass} a bag</source>
+        <translation type="unfinished">{mass} par sac</translation>
+    </message>
+    <message>
+        <source>{mass} now</source>
+        <translation type="unfinished">{mass} maintenant</translation>
+    </message>
+    <message>
+        <source>{mass} proposed</source>
+        <translation type="unfinished">{mass} proposé</translation>
+    </message>
+    <message>
+        <source>{mass} this run</source>
+        <translation type="unfinished">{mass} cette série</translation>
+    </message>
+    <message>
+        <source>{mass} this run, {money} in money</source>
+        <translation type="unfinished">{mass} cette série, {money} en argent</translation>
+    </message>
+    <message>
+        <source>{mass}: {count} bags, {percent} %</source>
+        <translation type="unfinished">{mass} : {count} sacs, {percent} %</translation>
+    </message>
+    <message>
+        <source>{mean} OUTSIDE {least} to {most}</source>
+        <translation type="unfinished">{mean} HORS de {least} à {most}</translation>
+    </message>
+    <message>
+        <source>{mean} within {least} to {most}</source>
+        <translation type="unfinished">{mean} dans {least} à {most}</translation>
+    </message>
+    <message>
         <source>{name} stands for {first} and for {second}: look at the case and keep one</source>
         <translation type="unfinished">{name} : {first} et aussi {second} : regardez la caisse et gardez-en un</translation>
+    </message>
+    <message>
+        <source>{name}: mean {mean}, spread {spread}</source>
+        <translation type="unfinished">{name} : moyenne {mean}, dispersion {spread}</translation>
+    </message>
+    <message>
+        <source>{name}: {code} from {who}</source>
+        <translation type="unfinished">{name} : {code} de {who}</translation>
+    </message>
+    <message>
+        <source>{number} bags</source>
+        <translation type="unfinished">{number} sacs</translation>
     </message>
     <message>
         <source>{number} failed</source>
@@ -2936,8 +4604,24 @@
         <translation type="unfinished">{number} sur {whole}</translation>
     </message>
     <message>
+        <source>{number} of {whole} allowed</source>
+        <translation type="unfinished">{number} sur {whole} permis</translation>
+    </message>
+    <message>
+        <source>{number} of {whole} bags</source>
+        <translation type="unfinished">{number} sur {whole} sacs</translation>
+    </message>
+    <message>
+        <source>{number} to {whole} {unit}</source>
+        <translation type="unfinished">{number} à {whole} {unit}</translation>
+    </message>
+    <message>
         <source>{number} too many</source>
         <translation type="unfinished">{number} de trop</translation>
+    </message>
+    <message>
+        <source>{picked} picked, {count} weighed</source>
+        <translation type="unfinished">{picked} choisis, {count} pesés</translation>
     </message>
     <message>
         <source>{product}, version {version}</source>
@@ -2952,12 +4636,64 @@
         <translation type="unfinished">{product} : {mass} kg nets</translation>
     </message>
     <message>
+        <source>{result} by {code}</source>
+        <translation type="unfinished">{result} par {code}</translation>
+    </message>
+    <message>
         <source>{serial} must say</source>
         <translation type="unfinished">{serial} doit dire</translation>
     </message>
     <message>
         <source>{serial}: as recorded</source>
         <translation type="unfinished">{serial} : conforme</translation>
+    </message>
+    <message>
+        <source>{sscc} is a pallet: a pallet holds cases</source>
+        <translation type="unfinished">{sscc} est une palette : une palette porte des caisses</translation>
+    </message>
+    <message>
+        <source>{sscc} is gone with {shipment}</source>
+        <translation type="unfinished">{sscc} est parti avec {shipment}</translation>
+    </message>
+    <message>
+        <source>{sscc} is on pallet {pallet}</source>
+        <translation type="unfinished">{sscc} est sur la palette {pallet}</translation>
+    </message>
+    <message>
+        <source>{sscc} is undone</source>
+        <translation type="unfinished">{sscc} est annulé</translation>
+    </message>
+    <message>
+        <source>{sscc} is undone.</source>
+        <translation type="unfinished">{sscc} annulé.</translation>
+    </message>
+    <message>
+        <source>{text} is no figure: key in digits, such as 3.4</source>
+        <translation type="unfinished">{text} n'est pas un chiffre : tapez comme 3.4</translation>
+    </message>
+    <message>
+        <source>{text} is no serial of a bag, such as A1-7K-000042</source>
+        <translation type="unfinished">{text} n'est pas un numéro de sac, comme A1-7K-000042</translation>
+    </message>
+    <message>
+        <source>{text} is no time: write {form}</source>
+        <translation type="unfinished">{text} n'est pas une heure : écrivez {form}</translation>
+    </message>
+    <message>
+        <source>{time}: {mass}; mean so far {mean}</source>
+        <translation type="unfinished">{time} : {mass} ; moyenne actuelle {mean}</translation>
+    </message>
+    <message>
+        <source>{value} cannot be: allowed is {low} to {high}</source>
+        <translation type="unfinished">{value} impossible : permis {low} à {high}</translation>
+    </message>
+    <message>
+        <source>{what} by {code}: {why}</source>
+        <translation type="unfinished">{what} par {code} : {why}</translation>
+    </message>
+    <message>
+        <source>{what} cannot be released: {why}</source>
+        <translation type="unfinished">{what} ne peut être libéré : {why}</translation>
     </message>
     <message>
         <source>{what} failed its check</source>
@@ -2968,20 +4704,60 @@
         <translation type="unfinished">{what} a échoué au contrôle : corrigez, puis recontrôlez : {where}</translation>
     </message>
     <message>
+        <source>{what} failed its last check</source>
+        <translation type="unfinished">{what} : échec au dernier contrôle</translation>
+    </message>
+    <message>
+        <source>{what} failed: write what is done about it before it is recorded</source>
+        <translation type="unfinished">{what} en échec : écrivez ce qui est fait avant de l'enregistrer</translation>
+    </message>
+    <message>
         <source>{what} in {minutes} min</source>
         <translation type="unfinished">{what} dans {minutes} min</translation>
+    </message>
+    <message>
+        <source>{what} is on record.</source>
+        <translation type="unfinished">{what} enregistré.</translation>
+    </message>
+    <message>
+        <source>{what} keeps no bag any more: release the hold</source>
+        <translation type="unfinished">{what} ne bloque plus de sac : libérez le blocage</translation>
+    </message>
+    <message>
+        <source>{what} needs {thing}</source>
+        <translation type="unfinished">{what} demande {thing}</translation>
     </message>
     <message>
         <source>{what} now</source>
         <translation type="unfinished">{what} maintenant</translation>
     </message>
     <message>
+        <source>{what} was released already</source>
+        <translation type="unfinished">{what} est déjà libéré</translation>
+    </message>
+    <message>
+        <source>{what} was scanned already</source>
+        <translation type="unfinished">{what} est déjà lu</translation>
+    </message>
+    <message>
+        <source>{what} was {usual}, now {seen}: is this still the same product?</source>
+        <translation type="unfinished">{what} : {usual} avant, {seen} maintenant : est-ce encore le même produit ?</translation>
+    </message>
+    <message>
         <source>{what}: look at date and time, then sign at {where}</source>
         <translation type="unfinished">{what} : vérifiez date et heure, puis signez dans {where}</translation>
     </message>
     <message>
+        <source>{what}: no checks in the settings</source>
+        <translation type="unfinished">{what} : aucun contrôle dans les réglages</translation>
+    </message>
+    <message>
         <source>{who} cannot sign this</source>
         <translation type="unfinished">{who} ne peut pas signer ceci</translation>
+    </message>
+    <message>
+        <source>{who} cannot witness a decision of {other}: choose another person</source>
+        <translation type="unfinished">{who} ne peut être témoin d'une décision de {other} : choisissez quelqu'un d'autre</translation>
     </message>
     <message>
         <source>{who} did not sign: to {act}, a PIN or badge is needed</source>
@@ -3002,6 +4778,10 @@
     <message>
         <source>{who} may not sign here</source>
         <translation type="unfinished">{who} ne peut pas signer ici</translation>
+    </message>
+    <message>
+        <source>{who} signs first: another person signs second</source>
+        <translation type="unfinished">{who} signe d'abord : une autre personne signe ensuite</translation>
     </message>
     <message>
         <source>{why}: two people approve the label at {where}</source>

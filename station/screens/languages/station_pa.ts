@@ -8,6 +8,10 @@
         <translation type="unfinished">1 ਉਤਪਾਦ</translation>
     </message>
     <message>
+        <source>1 bag</source>
+        <translation type="unfinished">1 ਬੈਗ</translation>
+    </message>
+    <message>
         <source>2 LOTS</source>
         <translation type="unfinished">2 ਲਾਟ</translation>
     </message>
@@ -20,6 +24,14 @@
         <translation type="unfinished">ਕੋਡ ਸਕੈਨ ਹੋਇਆ ਪਰ ਕੋਈ ਖਾਨਾ ਉਡੀਕ ਨਹੀਂ ਰਿਹਾ: ਉਸਦਾ ਪੰਨਾ ਖੋਲ੍ਹੋ</translation>
     </message>
     <message>
+        <source>A copy of {sscc} comes.</source>
+        <translation type="unfinished">{sscc} ਦੀ ਕਾਪੀ ਆ ਰਹੀ ਹੈ।</translation>
+    </message>
+    <message>
+        <source>A manager approves a proposal as a new version of the product.</source>
+        <translation type="unfinished">ਮੈਨੇਜਰ ਸੁਝਾਅ ਨੂੰ ਉਤਪਾਦ ਦੇ ਨਵੇਂ ਰੂਪ ਵਜੋਂ ਮਨਜ਼ੂਰ ਕਰਦਾ ਹੈ।</translation>
+    </message>
+    <message>
         <source>ADD</source>
         <translation type="unfinished">ਪਾਓ</translation>
     </message>
@@ -28,8 +40,28 @@
         <translation type="unfinished">ਅਲਾਰਮ</translation>
     </message>
     <message>
+        <source>ALL</source>
+        <translation type="unfinished">ਸਾਰੇ</translation>
+    </message>
+    <message>
+        <source>ALL WEIGHED</source>
+        <translation type="unfinished">ਸਾਰੇ ਤੋਲੇ</translation>
+    </message>
+    <message>
+        <source>APPLIED</source>
+        <translation type="unfinished">ਲੱਗਿਆ</translation>
+    </message>
+    <message>
         <source>APPROVE</source>
         <translation type="unfinished">ਮਨਜ਼ੂਰ</translation>
+    </message>
+    <message>
+        <source>ASKED</source>
+        <translation type="unfinished">ਪੁੱਛਿਆ</translation>
+    </message>
+    <message>
+        <source>ATTEND</source>
+        <translation type="unfinished">ਧਿਆਨ</translation>
     </message>
     <message>
         <source>An open run keeps the dates it was opened with.</source>
@@ -52,12 +84,40 @@
         <translation type="unfinished">ਬੈਗ ਰੱਖੋ</translation>
     </message>
     <message>
+        <source>BAGS</source>
+        <translation type="unfinished">ਬੈਗ</translation>
+    </message>
+    <message>
         <source>BEFORE</source>
         <translation type="unfinished">ਪਹਿਲਾਂ</translation>
     </message>
     <message>
         <source>BIN</source>
         <translation type="unfinished">ਡੱਬਾ</translation>
+    </message>
+    <message>
+        <source>BLEND LOT</source>
+        <translation type="unfinished">ਮਿਸ਼ਰਣ ਲਾਟ</translation>
+    </message>
+    <message>
+        <source>BLENDS</source>
+        <translation type="unfinished">ਮਿਸ਼ਰਣ</translation>
+    </message>
+    <message>
+        <source>BLOCKED {count}</source>
+        <translation type="unfinished">ਅਟਕਿਆ {count}</translation>
+    </message>
+    <message>
+        <source>Bag {serial} and {count} around it</source>
+        <translation type="unfinished">ਬੈਗ {serial} ਤੇ ਨੇੜਲੇ {count}</translation>
+    </message>
+    <message>
+        <source>Bag {serial} was not set aside: LOOK UP shows it.</source>
+        <translation type="unfinished">ਬੈਗ {serial} ਵੱਖ ਨਹੀਂ ਰੱਖਿਆ: ਲੱਭੋ ਵਿੱਚ ਦੇਖੋ।</translation>
+    </message>
+    <message>
+        <source>Below T1</source>
+        <translation type="unfinished">T1 ਤੋਂ ਹੇਠਾਂ</translation>
     </message>
     <message>
         <source>Best before</source>
@@ -68,8 +128,24 @@
         <translation type="unfinished">ਬਿਹਤਰ ਇਸ ਤੋਂ ਪਹਿਲਾਂ: {day}</translation>
     </message>
     <message>
+        <source>By {what}</source>
+        <translation type="unfinished">{what} ਅਨੁਸਾਰ</translation>
+    </message>
+    <message>
         <source>CALL LEAD</source>
         <translation type="unfinished">ਲੀਡ ਬੁਲਾਓ</translation>
+    </message>
+    <message>
+        <source>CAME BACK</source>
+        <translation type="unfinished">ਵਾਪਸ ਆਇਆ</translation>
+    </message>
+    <message>
+        <source>CASE</source>
+        <translation type="unfinished">ਡੱਬਾ</translation>
+    </message>
+    <message>
+        <source>CASES</source>
+        <translation type="unfinished">ਡੱਬੇ</translation>
     </message>
     <message>
         <source>CHANGE</source>
@@ -88,6 +164,10 @@
         <translation type="unfinished">ਜਾਂਚਾਂ</translation>
     </message>
     <message>
+        <source>CHECKS (F4) settles it.</source>
+        <translation type="unfinished">ਜਾਂਚਾਂ (F4) ਵਿੱਚ ਨਿਪਟਾਓ।</translation>
+    </message>
+    <message>
         <source>CLEAR</source>
         <translation type="unfinished">ਮਿਟਾਓ</translation>
     </message>
@@ -100,12 +180,24 @@
         <translation type="unfinished">ਘੜੀ</translation>
     </message>
     <message>
+        <source>CLOSE PALLET</source>
+        <translation type="unfinished">ਪੈਲੇਟ ਬੰਦ</translation>
+    </message>
+    <message>
+        <source>COOLER TEMPERATURE</source>
+        <translation type="unfinished">ਕੂਲਰ ਤਾਪਮਾਨ</translation>
+    </message>
+    <message>
         <source>COUNT</source>
         <translation type="unfinished">ਗਿਣਤੀ</translation>
     </message>
     <message>
         <source>COUNTED</source>
         <translation type="unfinished">ਗਿਣਿਆ</translation>
+    </message>
+    <message>
+        <source>CUSTOMERS</source>
+        <translation type="unfinished">ਗਾਹਕ</translation>
     </message>
     <message>
         <source>CUT ON</source>
@@ -116,8 +208,16 @@
         <translation type="unfinished">ਆਇਆ</translation>
     </message>
     <message>
+        <source>Case {sscc} is filled; its label comes.</source>
+        <translation type="unfinished">ਡੱਬਾ {sscc} ਭਰਿਆ; ਲੇਬਲ ਆ ਰਿਹਾ।</translation>
+    </message>
+    <message>
         <source>Checked {stage}. Bags wait meanwhile.</source>
         <translation type="unfinished">ਜਾਂਚ: {stage}। ਬੈਗ ਉਦੋਂ ਤੱਕ ਉਡੀਕਦੇ ਹਨ।</translation>
+    </message>
+    <message>
+        <source>Correct the decision about {bags}?</source>
+        <translation type="unfinished">{bags} ਬਾਰੇ ਫੈਸਲਾ ਸੁਧਾਰੋ?</translation>
     </message>
     <message>
         <source>DECIDE</source>
@@ -132,8 +232,16 @@
         <translation type="unfinished">ਦਸਤਖਤ ਨਹੀਂ</translation>
     </message>
     <message>
+        <source>DOES NOT HOLD</source>
+        <translation type="unfinished">ਠੀਕ ਨਹੀਂ</translation>
+    </message>
+    <message>
         <source>DOUBT</source>
         <translation type="unfinished">ਸ਼ੱਕ</translation>
+    </message>
+    <message>
+        <source>DOWNGRADED</source>
+        <translation type="unfinished">ਦਰਜਾ ਘਟਾਇਆ</translation>
     </message>
     <message>
         <source>DRAW</source>
@@ -142,6 +250,14 @@
     <message>
         <source>DUMP</source>
         <translation type="unfinished">ਸੁੱਟੋ</translation>
+    </message>
+    <message>
+        <source>DUMPED</source>
+        <translation type="unfinished">ਸੁੱਟਿਆ</translation>
+    </message>
+    <message>
+        <source>Decided: {decision}.</source>
+        <translation type="unfinished">ਫੈਸਲਾ: {decision}।</translation>
     </message>
     <message>
         <source>Due at {time}.</source>
@@ -176,8 +292,24 @@
         <translation type="unfinished">ਦਰਜ ਕਰੋ</translation>
     </message>
     <message>
+        <source>FAILED</source>
+        <translation type="unfinished">ਫੇਲ੍ਹ</translation>
+    </message>
+    <message>
+        <source>FAILED: check again</source>
+        <translation type="unfinished">ਫੇਲ੍ਹ: ਮੁੜ ਜਾਂਚੋ</translation>
+    </message>
+    <message>
+        <source>FAILING</source>
+        <translation type="unfinished">ਫੇਲ੍ਹ</translation>
+    </message>
+    <message>
         <source>FAILS</source>
         <translation type="unfinished">ਫੇਲ੍ਹ</translation>
+    </message>
+    <message>
+        <source>FILL CASE</source>
+        <translation type="unfinished">ਡੱਬਾ ਭਰੋ</translation>
     </message>
     <message>
         <source>FILTER</source>
@@ -202,6 +334,18 @@
     <message>
         <source>GO ON</source>
         <translation type="unfinished">ਜਾਰੀ ਰੱਖੋ</translation>
+    </message>
+    <message>
+        <source>GOOD</source>
+        <translation type="unfinished">ਠੀਕ</translation>
+    </message>
+    <message>
+        <source>Given away</source>
+        <translation type="unfinished">ਵੱਧ ਦਿੱਤਾ</translation>
+    </message>
+    <message>
+        <source>Given up.</source>
+        <translation type="unfinished">ਛੱਡਿਆ।</translation>
     </message>
     <message>
         <source>Given up: nothing is recorded.</source>
@@ -233,7 +377,19 @@
     </message>
     <message>
         <source>HOLDS</source>
-        <translation type="unfinished">ਠੀਕ</translation>
+        <translation type="unfinished">ਰੋਕਾਂ</translation>
+    </message>
+    <message>
+        <source>HOUSE</source>
+        <translation type="unfinished">ਗੋਦਾਮ</translation>
+    </message>
+    <message>
+        <source>Held: {what}</source>
+        <translation type="unfinished">ਰੋਕਿਆ: {what}</translation>
+    </message>
+    <message>
+        <source>How many bags have which net. Touch a bar to read it.</source>
+        <translation type="unfinished">ਕਿੰਨੇ ਬੈਗਾਂ ਦਾ ਕਿੰਨਾ ਸ਼ੁੱਧ। ਪੜ੍ਹਨ ਲਈ ਡੰਡਾ ਛੂਹੋ।</translation>
     </message>
     <message>
         <source>I HAVE SEEN IT</source>
@@ -244,8 +400,32 @@
         <translation type="unfinished">ਮੈਂ ਉੱਥੇ ਦੇਖਿਆ</translation>
     </message>
     <message>
+        <source>IN DOUBT</source>
+        <translation type="unfinished">ਸ਼ੱਕ ਹੇਠ</translation>
+    </message>
+    <message>
+        <source>INBOX</source>
+        <translation type="unfinished">ਬਾਕੀ ਕੰਮ</translation>
+    </message>
+    <message>
+        <source>INPUT LOT</source>
+        <translation type="unfinished">ਕੱਚਾ ਲਾਟ</translation>
+    </message>
+    <message>
+        <source>INPUT LOTS</source>
+        <translation type="unfinished">ਕੱਚੇ ਲਾਟ</translation>
+    </message>
+    <message>
+        <source>INSPECTOR</source>
+        <translation type="unfinished">ਇੰਸਪੈਕਟਰ</translation>
+    </message>
+    <message>
         <source>Issued − used − spoiled − samples − returned</source>
         <translation type="unfinished">ਦਿੱਤੇ − ਵਰਤੇ − ਖਰਾਬ − ਨਮੂਨੇ − ਮੋੜੇ</translation>
+    </message>
+    <message>
+        <source>It cannot be released</source>
+        <translation type="unfinished">ਛੱਡਿਆ ਨਹੀਂ ਜਾ ਸਕਦਾ</translation>
     </message>
     <message>
         <source>KEEP</source>
@@ -256,8 +436,32 @@
         <translation type="unfinished">ਚਾਰਟ ਰੱਖੋ</translation>
     </message>
     <message>
+        <source>Kept as {name} (PNG, SVG, CSV) in {folder}</source>
+        <translation type="unfinished">{name} ਵਜੋਂ ਰੱਖਿਆ (PNG, SVG, CSV), {folder}</translation>
+    </message>
+    <message>
+        <source>Key in how many bags lie in the bin.</source>
+        <translation type="unfinished">ਡੱਬੇ ਵਿੱਚ ਕਿੰਨੇ ਬੈਗ ਹਨ, ਭਰੋ।</translation>
+    </message>
+    <message>
+        <source>LABEL ON BAG</source>
+        <translation type="unfinished">ਬੈਗ ਤੇ ਲੇਬਲ</translation>
+    </message>
+    <message>
+        <source>LABEL ROLL</source>
+        <translation type="unfinished">ਲੇਬਲ ਰੋਲ</translation>
+    </message>
+    <message>
+        <source>LABEL {state}</source>
+        <translation type="unfinished">ਲੇਬਲ {state}</translation>
+    </message>
+    <message>
         <source>LABELS</source>
         <translation type="unfinished">ਲੇਬਲ</translation>
+    </message>
+    <message>
+        <source>LABELS (F5) settles it.</source>
+        <translation type="unfinished">ਲੇਬਲ (F5) ਵਿੱਚ ਨਿਪਟਾਓ।</translation>
     </message>
     <message>
         <source>LANGUAGE</source>
@@ -310,6 +514,14 @@
     <message>
         <source>LOTS</source>
         <translation type="unfinished">ਲਾਟ</translation>
+    </message>
+    <message>
+        <source>Label roll {roll}: a difference of {difference} is open</source>
+        <translation type="unfinished">ਲੇਬਲ ਰੋਲ {roll}: {difference} ਦਾ ਫ਼ਰਕ ਬਾਕੀ</translation>
+    </message>
+    <message>
+        <source>Label {serial} is in doubt</source>
+        <translation type="unfinished">ਲੇਬਲ {serial} ਬਾਰੇ ਸ਼ੱਕ</translation>
     </message>
     <message>
         <source>Labels in doubt</source>
@@ -372,6 +584,10 @@
         <translation type="unfinished">ਮੈਨੇਜਰ</translation>
     </message>
     <message>
+        <source>METAL DETECTOR</source>
+        <translation type="unfinished">ਧਾਤ ਖੋਜੀ</translation>
+    </message>
+    <message>
         <source>MISMATCH</source>
         <translation type="unfinished">ਨਹੀਂ ਮਿਲਦਾ</translation>
     </message>
@@ -380,8 +596,16 @@
         <translation type="unfinished">ਹੋਰ</translation>
     </message>
     <message>
+        <source>Mean needed</source>
+        <translation type="unfinished">ਲੋੜੀਂਦੀ ਔਸਤ</translation>
+    </message>
+    <message>
         <source>Mean net {mass}</source>
         <translation type="unfinished">ਔਸਤ ਸ਼ੁੱਧ ਭਾਰ {mass}</translation>
+    </message>
+    <message>
+        <source>Mean so far</source>
+        <translation type="unfinished">ਹੁਣ ਤੱਕ ਔਸਤ</translation>
     </message>
     <message>
         <source>NEAR MAX</source>
@@ -400,6 +624,14 @@
         <translation type="unfinished">ਨਵੀਂ ਰੋਕ</translation>
     </message>
     <message>
+        <source>NEXT CASE</source>
+        <translation type="unfinished">ਅਗਲਾ ਡੱਬਾ</translation>
+    </message>
+    <message>
+        <source>NO FORECAST</source>
+        <translation type="unfinished">ਅਨੁਮਾਨ ਨਹੀਂ</translation>
+    </message>
+    <message>
         <source>NO READING</source>
         <translation type="unfinished">ਰੀਡਿੰਗ ਨਹੀਂ</translation>
     </message>
@@ -410,6 +642,10 @@
     <message>
         <source>NOMINAL</source>
         <translation type="unfinished">ਨਾਮਾਤਰ</translation>
+    </message>
+    <message>
+        <source>NONE</source>
+        <translation type="unfinished">ਕੋਈ ਨਹੀਂ</translation>
     </message>
     <message>
         <source>NOW</source>
@@ -430,6 +666,10 @@
     <message>
         <source>No bag is suspect.</source>
         <translation type="unfinished">ਕੋਈ ਬੈਗ ਸ਼ੱਕੀ ਨਹੀਂ।</translation>
+    </message>
+    <message>
+        <source>No case stands here</source>
+        <translation type="unfinished">ਇੱਥੇ ਕੋਈ ਡੱਬਾ ਨਹੀਂ</translation>
     </message>
     <message>
         <source>No good bag yet</source>
@@ -456,12 +696,28 @@
         <translation type="unfinished">ਕੋਈ ਦੌਰ ਨਹੀਂ ਚੱਲ ਰਿਹਾ</translation>
     </message>
     <message>
+        <source>No target can be proposed: {why}.</source>
+        <translation type="unfinished">ਕੋਈ ਟੀਚਾ ਨਹੀਂ ਸੁਝਾ ਸਕਦੇ: {why}।</translation>
+    </message>
+    <message>
+        <source>Not kept: {why}, {folder}</source>
+        <translation type="unfinished">ਨਹੀਂ ਰੱਖਿਆ: {why}, {folder}</translation>
+    </message>
+    <message>
         <source>Not recorded: {why}</source>
         <translation type="unfinished">ਦਰਜ ਨਹੀਂ ਹੋਇਆ: {why}</translation>
     </message>
     <message>
+        <source>Nothing is held or packed.</source>
+        <translation type="unfinished">ਕੁਝ ਰੋਕਿਆ ਜਾਂ ਪੈਕ ਨਹੀਂ।</translation>
+    </message>
+    <message>
         <source>Nothing is open.</source>
         <translation type="unfinished">ਕੁਝ ਬਾਕੀ ਨਹੀਂ।</translation>
+    </message>
+    <message>
+        <source>Nothing keeps it.</source>
+        <translation type="unfinished">ਕੋਈ ਰੁਕਾਵਟ ਨਹੀਂ।</translation>
     </message>
     <message>
         <source>OF THE PACKER</source>
@@ -486,6 +742,10 @@
     <message>
         <source>ORDER DONE</source>
         <translation type="unfinished">ਆਰਡਰ ਪੂਰਾ</translation>
+    </message>
+    <message>
+        <source>OVERDUE {minutes} min</source>
+        <translation type="unfinished">{minutes} min ਲੰਘ ਗਏ</translation>
     </message>
     <message>
         <source>On record {bags}, counted {count}</source>
@@ -524,8 +784,20 @@
         <translation type="unfinished">ਪੈਕਰ</translation>
     </message>
     <message>
+        <source>PALLET</source>
+        <translation type="unfinished">ਪੈਲੇਟ</translation>
+    </message>
+    <message>
+        <source>PALLETS</source>
+        <translation type="unfinished">ਪੈਲੇਟ</translation>
+    </message>
+    <message>
         <source>PAPER</source>
         <translation type="unfinished">ਪਰਚੀ</translation>
+    </message>
+    <message>
+        <source>PASSED</source>
+        <translation type="unfinished">ਪਾਸ</translation>
     </message>
     <message>
         <source>PRINT</source>
@@ -536,6 +808,10 @@
         <translation type="unfinished">ਮੁੜ ਛਾਪੋ</translation>
     </message>
     <message>
+        <source>PRODUCT TEMPERATURE</source>
+        <translation type="unfinished">ਉਤਪਾਦ ਤਾਪਮਾਨ</translation>
+    </message>
+    <message>
         <source>PUT AN EMPTY BAG ON</source>
         <translation type="unfinished">ਖਾਲੀ ਬੈਗ ਰੱਖੋ</translation>
     </message>
@@ -544,8 +820,24 @@
         <translation type="unfinished">{weights} ਰੱਖੋ</translation>
     </message>
     <message>
+        <source>PUT {serial} ON</source>
+        <translation type="unfinished">{serial} ਰੱਖੋ</translation>
+    </message>
+    <message>
+        <source>Pallet {sscc} is closed; its label comes.</source>
+        <translation type="unfinished">ਪੈਲੇਟ {sscc} ਬੰਦ; ਲੇਬਲ ਆ ਰਿਹਾ।</translation>
+    </message>
+    <message>
         <source>Print again: {what}</source>
         <translation type="unfinished">ਮੁੜ ਛਾਪੋ: {what}</translation>
+    </message>
+    <message>
+        <source>QA decides</source>
+        <translation type="unfinished">QA ਫੈਸਲਾ ਕਰੇ</translation>
+    </message>
+    <message>
+        <source>QA decides: release all, or let the hold stay</source>
+        <translation type="unfinished">QA ਫੈਸਲਾ ਕਰੇ: ਸਭ ਛੱਡੇ, ਜਾਂ ਰੋਕ ਰਹੇ</translation>
     </message>
     <message>
         <source>QA holds the button</source>
@@ -564,6 +856,10 @@
         <translation type="unfinished">ਗੁਣਵੱਤਾ</translation>
     </message>
     <message>
+        <source>READY</source>
+        <translation type="unfinished">ਤਿਆਰ</translation>
+    </message>
+    <message>
         <source>RECEIVE</source>
         <translation type="unfinished">ਪ੍ਰਾਪਤ ਕਰੋ</translation>
     </message>
@@ -576,12 +872,20 @@
         <translation type="unfinished">ਸੁਝਾਅ ਦਰਜ ਕਰੋ</translation>
     </message>
     <message>
+        <source>RECORDED</source>
+        <translation type="unfinished">ਦਰਜ</translation>
+    </message>
+    <message>
         <source>REFUSE</source>
         <translation type="unfinished">ਰੱਦ</translation>
     </message>
     <message>
         <source>REHEARSE</source>
         <translation type="unfinished">ਅਭਿਆਸ</translation>
+    </message>
+    <message>
+        <source>REJECTS</source>
+        <translation type="unfinished">ਰੱਦ ਬੈਗ</translation>
     </message>
     <message>
         <source>RELEASE</source>
@@ -608,6 +912,10 @@
         <translation type="unfinished">ਮੋੜੇ</translation>
     </message>
     <message>
+        <source>REWORKED</source>
+        <translation type="unfinished">ਮੁੜ ਕੰਮ</translation>
+    </message>
+    <message>
         <source>ROLL</source>
         <translation type="unfinished">ਰੋਲ</translation>
     </message>
@@ -620,6 +928,10 @@
         <translation type="unfinished">ਰੋਲ ਕੱਢੋ</translation>
     </message>
     <message>
+        <source>ROOM TEMPERATURE</source>
+        <translation type="unfinished">ਕਮਰੇ ਦਾ ਤਾਪਮਾਨ</translation>
+    </message>
+    <message>
         <source>RUN</source>
         <translation type="unfinished">ਦੌਰ</translation>
     </message>
@@ -630,6 +942,14 @@
     <message>
         <source>RUN, then {door} ({key})</source>
         <translation type="unfinished">ਦੌਰ, ਫਿਰ {door} ({key})</translation>
+    </message>
+    <message>
+        <source>RUNS</source>
+        <translation type="unfinished">ਦੌਰ</translation>
+    </message>
+    <message>
+        <source>Reading the record</source>
+        <translation type="unfinished">ਰਿਕਾਰਡ ਪੜ੍ਹ ਰਹੇ ਹਾਂ</translation>
     </message>
     <message>
         <source>Refused</source>
@@ -664,8 +984,16 @@
         <translation type="unfinished">ਨਾਮਨਜ਼ੂਰ। ਦਸਤਖਤ ਕਰਨ ਵਾਲਾ ਛੂਹੋ।</translation>
     </message>
     <message>
+        <source>Refused. Who signs? Touch WHO and choose your name.</source>
+        <translation type="unfinished">ਨਾਮਨਜ਼ੂਰ। ਦਸਤਖਤ ਕੌਣ ਕਰੇ? ਕੌਣ ਛੂਹੋ ਤੇ ਨਾਂ ਚੁਣੋ।</translation>
+    </message>
+    <message>
         <source>Refused. {why}</source>
         <translation type="unfinished">ਨਾਮਨਜ਼ੂਰ। {why}</translation>
+    </message>
+    <message>
+        <source>Rehearsing …</source>
+        <translation type="unfinished">ਅਭਿਆਸ …</translation>
     </message>
     <message>
         <source>Roll {roll} is in. Count it out</source>
@@ -680,6 +1008,14 @@
         <translation type="unfinished">ਦੌਰ ਚੱਲ ਰਿਹਾ</translation>
     </message>
     <message>
+        <source>SAFE</source>
+        <translation type="unfinished">ਸੁਰੱਖਿਅਤ</translation>
+    </message>
+    <message>
+        <source>SAMPLED</source>
+        <translation type="unfinished">ਨਮੂਨਾ</translation>
+    </message>
+    <message>
         <source>SAMPLES</source>
         <translation type="unfinished">ਨਮੂਨੇ</translation>
     </message>
@@ -692,12 +1028,24 @@
         <translation type="unfinished">ਸਕੈਨ</translation>
     </message>
     <message>
+        <source>SCAN A BAG</source>
+        <translation type="unfinished">ਬੈਗ ਸਕੈਨ ਕਰੋ</translation>
+    </message>
+    <message>
         <source>SCAN THE FILM LOT</source>
         <translation type="unfinished">ਫਿਲਮ ਲਾਟ ਸਕੈਨ ਕਰੋ</translation>
     </message>
     <message>
         <source>SEAL</source>
         <translation type="unfinished">ਸੀਲ ਕਰੋ</translation>
+    </message>
+    <message>
+        <source>SEAL CHECK</source>
+        <translation type="unfinished">ਸੀਲ ਜਾਂਚ</translation>
+    </message>
+    <message>
+        <source>SERIALS</source>
+        <translation type="unfinished">ਨੰਬਰ</translation>
     </message>
     <message>
         <source>SERVICE</source>
@@ -710,6 +1058,10 @@
     <message>
         <source>SHELVE</source>
         <translation type="unfinished">ਟਾਲੋ</translation>
+    </message>
+    <message>
+        <source>SHIP</source>
+        <translation type="unfinished">ਭੇਜੋ</translation>
     </message>
     <message>
         <source>SHIPPING</source>
@@ -726,6 +1078,14 @@
     <message>
         <source>SPOILED</source>
         <translation type="unfinished">ਖਰਾਬ</translation>
+    </message>
+    <message>
+        <source>SPOOLED</source>
+        <translation type="unfinished">ਕਤਾਰ ਵਿੱਚ</translation>
+    </message>
+    <message>
+        <source>SPREAD</source>
+        <translation type="unfinished">ਫੈਲਾਅ</translation>
     </message>
     <message>
         <source>START CHECK</source>
@@ -748,12 +1108,52 @@
         <translation type="unfinished">{count} ਬੈਗਾਂ ਦੀ ਜਾਂਚ</translation>
     </message>
     <message>
+        <source>SUBMITTED</source>
+        <translation type="unfinished">ਭੇਜਿਆ</translation>
+    </message>
+    <message>
         <source>SUSPECT BAGS</source>
         <translation type="unfinished">ਸ਼ੱਕੀ ਬੈਗ</translation>
     </message>
     <message>
+        <source>SUSPECT WINDOW</source>
+        <translation type="unfinished">ਸ਼ੱਕੀ ਸਮਾਂ</translation>
+    </message>
+    <message>
+        <source>Same product?</source>
+        <translation type="unfinished">ਉਹੀ ਉਤਪਾਦ?</translation>
+    </message>
+    <message>
+        <source>Scale {what} failed its last check</source>
+        <translation type="unfinished">ਕੰਡਾ {what} ਆਖਰੀ ਜਾਂਚ ਵਿੱਚ ਫੇਲ੍ਹ</translation>
+    </message>
+    <message>
+        <source>Scan a label, or type a serial or a blend lot.</source>
+        <translation type="unfinished">ਲੇਬਲ ਸਕੈਨ ਕਰੋ, ਜਾਂ ਨੰਬਰ ਜਾਂ ਮਿਸ਼ਰਣ ਲਾਟ ਲਿਖੋ।</translation>
+    </message>
+    <message>
+        <source>Scan the bags, type first..last, or touch NEXT CASE</source>
+        <translation type="unfinished">ਬੈਗ ਸਕੈਨ ਕਰੋ, ਪਹਿਲਾ..ਆਖਰੀ ਲਿਖੋ, ਜਾਂ ਅਗਲਾ ਡੱਬਾ ਛੂਹੋ</translation>
+    </message>
+    <message>
+        <source>Scan the cases of the pallet</source>
+        <translation type="unfinished">ਪੈਲੇਟ ਦੇ ਡੱਬੇ ਸਕੈਨ ਕਰੋ</translation>
+    </message>
+    <message>
         <source>Scan the label on a bag</source>
         <translation type="unfinished">ਬੈਗ ਦਾ ਲੇਬਲ ਸਕੈਨ ਕਰੋ</translation>
+    </message>
+    <message>
+        <source>Scan the pallets and cases that leave</source>
+        <translation type="unfinished">ਜਾਣ ਵਾਲੇ ਪੈਲੇਟ ਤੇ ਡੱਬੇ ਸਕੈਨ ਕਰੋ</translation>
+    </message>
+    <message>
+        <source>Shipment {number} is on record.</source>
+        <translation type="unfinished">ਰਵਾਨਗੀ {number} ਦਰਜ।</translation>
+    </message>
+    <message>
+        <source>Shipments</source>
+        <translation type="unfinished">ਰਵਾਨਗੀਆਂ</translation>
     </message>
     <message>
         <source>Sign as the second person to {act}</source>
@@ -768,12 +1168,36 @@
         <translation type="unfinished">ਦਸਤਖਤ ਹੋਏ ਤੇ ਦਰਜ।</translation>
     </message>
     <message>
+        <source>Solid: mean so far, dotted: its limits. Dashed: mean of about 40 bags. Touch a bag.</source>
+        <translation type="unfinished">ਪੂਰੀ: ਹੁਣ ਤੱਕ ਔਸਤ, ਬਿੰਦੂ: ਹੱਦਾਂ। ਟੁੱਟਵੀਂ: ਲਗਭਗ 40 ਬੈਗਾਂ ਦੀ ਔਸਤ। ਬੈਗ ਛੂਹੋ।</translation>
+    </message>
+    <message>
         <source>Start a run</source>
         <translation type="unfinished">ਦੌਰ ਸ਼ੁਰੂ ਕਰੋ</translation>
     </message>
     <message>
         <source>Study kept: mean {mean}, s {spread}, {count} bags</source>
         <translation type="unfinished">ਜਾਂਚ ਰੱਖੀ: ਔਸਤ {mean}, s {spread}, {count} ਬੈਗ</translation>
+    </message>
+    <message>
+        <source>Suspect window of {what}: {count} bags are held</source>
+        <translation type="unfinished">{what} ਦਾ ਸ਼ੱਕੀ ਸਮਾਂ: {count} ਬੈਗ ਰੋਕੇ</translation>
+    </message>
+    <message>
+        <source>T1 packs in the official sample</source>
+        <translation type="unfinished">ਸਰਕਾਰੀ ਨਮੂਨੇ ਵਿੱਚ T1 ਬੈਗ</translation>
+    </message>
+    <message>
+        <source>T1 packs of the whole batch</source>
+        <translation type="unfinished">ਪੂਰੇ ਬੈਚ ਦੇ T1 ਬੈਗ</translation>
+    </message>
+    <message>
+        <source>T2 packs in the long run</source>
+        <translation type="unfinished">ਲੰਮੇ ਸਮੇਂ ਵਿੱਚ T2 ਬੈਗ</translation>
+    </message>
+    <message>
+        <source>T2 packs in the official sample</source>
+        <translation type="unfinished">ਸਰਕਾਰੀ ਨਮੂਨੇ ਵਿੱਚ T2 ਬੈਗ</translation>
     </message>
     <message>
         <source>T2, T1, nominal</source>
@@ -792,6 +1216,22 @@
         <translation type="unfinished">ਟੇਅਰ</translation>
     </message>
     <message>
+        <source>TARGET</source>
+        <translation type="unfinished">ਟੀਚਾ</translation>
+    </message>
+    <message>
+        <source>TELL</source>
+        <translation type="unfinished">ਦੱਸੋ</translation>
+    </message>
+    <message>
+        <source>THE BAG</source>
+        <translation type="unfinished">ਇਹ ਬੈਗ</translation>
+    </message>
+    <message>
+        <source>THE DAY</source>
+        <translation type="unfinished">ਦਿਨ</translation>
+    </message>
+    <message>
         <source>THE SCALE FAILS: its bags are held, call maintenance</source>
         <translation type="unfinished">ਕੰਡਾ ਫੇਲ੍ਹ: ਇਸ ਦੇ ਬੈਗ ਰੋਕੇ, ਮੁਰੰਮਤ ਵਾਲੇ ਬੁਲਾਓ</translation>
     </message>
@@ -804,6 +1244,22 @@
         <translation type="unfinished">ਕੰਡਾ ਠੀਕ ਹੈ, ਪਰ ਪਹਿਲੀ ਹੱਦ ਤੋਂ ਪਰੇ: ਜਲਦੀ ਠੀਕ ਕਰਵਾਓ</translation>
     </message>
     <message>
+        <source>THIN</source>
+        <translation type="unfinished">ਨੇੜੇ</translation>
+    </message>
+    <message>
+        <source>THIS HOUR</source>
+        <translation type="unfinished">ਇਹ ਘੰਟਾ</translation>
+    </message>
+    <message>
+        <source>TIME</source>
+        <translation type="unfinished">ਸਮਾਂ</translation>
+    </message>
+    <message>
+        <source>TOPPED UP</source>
+        <translation type="unfinished">ਪੂਰਾ ਕੀਤਾ</translation>
+    </message>
+    <message>
         <source>TRACE</source>
         <translation type="unfinished">ਖੋਜ</translation>
     </message>
@@ -812,8 +1268,36 @@
         <translation type="unfinished">ਸਿਖਲਾਈ</translation>
     </message>
     <message>
+        <source>Target</source>
+        <translation type="unfinished">ਟੀਚਾ</translation>
+    </message>
+    <message>
+        <source>Target {target} instead of {now}, held up by {what}: {then} given away a bag instead of {old}.</source>
+        <translation type="unfinished">ਟੀਚਾ {now} ਦੀ ਥਾਂ {target}, ਰੋਕ: {what}: ਹਰ ਬੈਗ {old} ਦੀ ਥਾਂ {then} ਵੱਧ।</translation>
+    </message>
+    <message>
+        <source>The bin of {day} is counted: {count}.</source>
+        <translation type="unfinished">{day} ਦਾ ਡੱਬਾ ਗਿਣਿਆ: {count}।</translation>
+    </message>
+    <message>
+        <source>The clock</source>
+        <translation type="unfinished">ਘੜੀ</translation>
+    </message>
+    <message>
+        <source>The line is the lowest mean that holds for a spread. Touch it to read it.</source>
+        <translation type="unfinished">ਲਕੀਰ: ਫੈਲਾਅ ਲਈ ਘੱਟ ਤੋਂ ਘੱਟ ਔਸਤ। ਪੜ੍ਹਨ ਲਈ ਛੂਹੋ।</translation>
+    </message>
+    <message>
         <source>The next check is {stage}.</source>
         <translation type="unfinished">ਅਗਲੀ ਜਾਂਚ: {stage}।</translation>
+    </message>
+    <message>
+        <source>The proposal is on record. A manager approves it, as a new version.</source>
+        <translation type="unfinished">ਸੁਝਾਅ ਦਰਜ। ਮੈਨੇਜਰ ਨਵੇਂ ਰੂਪ ਵਜੋਂ ਮਨਜ਼ੂਰ ਕਰੇ।</translation>
+    </message>
+    <message>
+        <source>The reject bin of {day} was not counted</source>
+        <translation type="unfinished">{day} ਦਾ ਰੱਦ ਡੱਬਾ ਨਹੀਂ ਗਿਣਿਆ</translation>
     </message>
     <message>
         <source>The run ended: nothing is recorded.</source>
@@ -828,12 +1312,52 @@
         <translation type="unfinished">ਕੰਡੇ ਦੀ ਆਪਣੀ ਰੀਡਿੰਗ ਹੀ ਮੰਨੀ ਜਾਵੇਗੀ। ਜੇ ਸਕ੍ਰੀਨ ਤੇ ਕੰਡਾ ਵੱਖਰੇ ਹੋਣ ਤਾਂ ਕੰਡਾ ਸਹੀ ਹੈ: ਰੁਕੋ ਤੇ ਲੀਡ ਨੂੰ ਬੁਲਾਓ।</translation>
     </message>
     <message>
+        <source>The scan of label {serial} does not match</source>
+        <translation type="unfinished">ਲੇਬਲ {serial} ਦਾ ਸਕੈਨ ਨਹੀਂ ਮਿਲਦਾ</translation>
+    </message>
+    <message>
+        <source>The test is on record, as {what}.</source>
+        <translation type="unfinished">ਟੈਸਟ ਦਰਜ ਹੋਇਆ: {what}।</translation>
+    </message>
+    <message>
         <source>There is no run before</source>
         <translation type="unfinished">ਪਹਿਲਾਂ ਕੋਈ ਦੌਰ ਨਹੀਂ</translation>
     </message>
     <message>
+        <source>There is nothing to keep yet.</source>
+        <translation type="unfinished">ਹਾਲੇ ਰੱਖਣ ਲਈ ਕੁਝ ਨਹੀਂ।</translation>
+    </message>
+    <message>
+        <source>This run stays as it is.</source>
+        <translation type="unfinished">ਇਹ ਦੌਰ ਇਉਂ ਹੀ ਰਹੇਗਾ।</translation>
+    </message>
+    <message>
+        <source>Touch PASSED or FAILED.</source>
+        <translation type="unfinished">ਪਾਸ ਜਾਂ ਫੇਲ੍ਹ ਛੂਹੋ।</translation>
+    </message>
+    <message>
+        <source>Touch a line.</source>
+        <translation type="unfinished">ਇੱਕ ਕਤਾਰ ਛੂਹੋ।</translation>
+    </message>
+    <message>
+        <source>Touch the rejects it is about first.</source>
+        <translation type="unfinished">ਪਹਿਲਾਂ ਰੱਦ ਬੈਗ ਛੂਹੋ।</translation>
+    </message>
+    <message>
+        <source>Touch what becomes of it first.</source>
+        <translation type="unfinished">ਪਹਿਲਾਂ ਛੂਹੋ ਕੀ ਕਰਨਾ ਹੈ।</translation>
+    </message>
+    <message>
+        <source>Touch what is checked first.</source>
+        <translation type="unfinished">ਪਹਿਲਾਂ ਛੂਹੋ ਕੀ ਜਾਂਚਣਾ ਹੈ।</translation>
+    </message>
+    <message>
         <source>Touch your name first.</source>
         <translation type="unfinished">ਪਹਿਲਾਂ ਆਪਣਾ ਨਾਂ ਛੂਹੋ।</translation>
+    </message>
+    <message>
+        <source>UNDO</source>
+        <translation type="unfinished">ਵਾਪਸ ਕਰੋ</translation>
     </message>
     <message>
         <source>Use by</source>
@@ -844,12 +1368,20 @@
         <translation type="unfinished">ਇਸ ਤੋਂ ਪਹਿਲਾਂ ਵਰਤੋ: {day}</translation>
     </message>
     <message>
+        <source>VOIDED</source>
+        <translation type="unfinished">ਰੱਦ</translation>
+    </message>
+    <message>
         <source>WAIT</source>
         <translation type="unfinished">ਰੁਕੋ</translation>
     </message>
     <message>
         <source>WARN</source>
         <translation type="unfinished">ਚੇਤਾਵਨੀ</translation>
+    </message>
+    <message>
+        <source>WASH RECORD</source>
+        <translation type="unfinished">ਧੁਆਈ ਰਿਕਾਰਡ</translation>
     </message>
     <message>
         <source>WASTE</source>
@@ -864,8 +1396,20 @@
         <translation type="unfinished">ਇੱਕ ਬੈਗ ਤੋਲੋ</translation>
     </message>
     <message>
+        <source>WEIGHED AGAIN</source>
+        <translation type="unfinished">ਮੁੜ ਤੋਲਿਆ</translation>
+    </message>
+    <message>
+        <source>WEIGHTS</source>
+        <translation type="unfinished">ਭਾਰ</translation>
+    </message>
+    <message>
         <source>WHO</source>
         <translation type="unfinished">ਕੌਣ</translation>
+    </message>
+    <message>
+        <source>WHOLE RUN</source>
+        <translation type="unfinished">ਪੂਰਾ ਦੌਰ</translation>
     </message>
     <message>
         <source>WIPE PAN</source>
@@ -874,6 +1418,18 @@
     <message>
         <source>WORK OUT</source>
         <translation type="unfinished">ਹਿਸਾਬ ਲਾਓ</translation>
+    </message>
+    <message>
+        <source>WOULD BE ACCEPTED</source>
+        <translation type="unfinished">ਮਨਜ਼ੂਰ ਹੁੰਦਾ</translation>
+    </message>
+    <message>
+        <source>WOULD NOT BE ACCEPTED</source>
+        <translation type="unfinished">ਮਨਜ਼ੂਰ ਨਾ ਹੁੰਦਾ</translation>
+    </message>
+    <message>
+        <source>Wait until the day is read.</source>
+        <translation type="unfinished">ਦਿਨ ਪੜ੍ਹੇ ਜਾਣ ਤੱਕ ਉਡੀਕੋ।</translation>
     </message>
     <message>
         <source>Weigh again in this order: net as shown, less the whole error, less even growth</source>
@@ -888,8 +1444,16 @@
         <translation type="unfinished">ਬੈਗਾਂ ਦਾ ਕੀ ਹੋਵੇ?</translation>
     </message>
     <message>
+        <source>What becomes of {bags}?</source>
+        <translation type="unfinished">{bags} ਦਾ ਕੀ ਹੋਵੇ?</translation>
+    </message>
+    <message>
         <source>Who decides?</source>
         <translation type="unfinished">ਫੈਸਲਾ ਕੌਣ ਕਰੇ?</translation>
+    </message>
+    <message>
+        <source>Who is touched first signs; who is touched second witnesses or releases too</source>
+        <translation type="unfinished">ਪਹਿਲਾ ਛੂਹਿਆ ਦਸਤਖਤ ਕਰੇ; ਦੂਜਾ ਗਵਾਹ ਜਾਂ ਉਹ ਵੀ ਛੱਡੇ</translation>
     </message>
     <message>
         <source>Who leads touches why the line may go on</source>
@@ -908,8 +1472,20 @@
         <translation type="unfinished">ਕਿਉਂ? ਕਾਰਨ ਚੁਣੋ ਜਾਂ ਲਿਖੋ।</translation>
     </message>
     <message>
+        <source>Working a target out from the bags …</source>
+        <translation type="unfinished">ਬੈਗਾਂ ਤੋਂ ਟੀਚਾ ਕੱਢ ਰਹੇ ਹਾਂ …</translation>
+    </message>
+    <message>
+        <source>Working a target out from the bags: {count} tried …</source>
+        <translation type="unfinished">ਬੈਗਾਂ ਤੋਂ ਟੀਚਾ ਕੱਢ ਰਹੇ ਹਾਂ: {count} ਪਰਖੇ …</translation>
+    </message>
+    <message>
         <source>Writing …</source>
         <translation type="unfinished">ਲਿਖ ਰਹੇ ਹਾਂ …</translation>
+    </message>
+    <message>
+        <source>Written: {file}</source>
+        <translation type="unfinished">ਲਿਖਿਆ: {file}</translation>
     </message>
     <message>
         <source>Zero stepped by {step} between {before} and {after}.</source>
@@ -918,6 +1494,14 @@
     <message>
         <source>a bag is on the pan: finish it and lift it, then end the run</source>
         <translation type="unfinished">ਪੈਨ 'ਤੇ ਬੈਗ ਹੈ: ਪੂਰਾ ਕਰੋ, ਚੁੱਕੋ, ਫਿਰ ਦੌਰ ਖਤਮ ਕਰੋ</translation>
+    </message>
+    <message>
+        <source>a bag that is {what} has no new bag</source>
+        <translation type="unfinished">{what} ਬੈਗ ਦਾ ਨਵਾਂ ਬੈਗ ਨਹੀਂ ਹੁੰਦਾ</translation>
+    </message>
+    <message>
+        <source>a bag that is {what} wants a witness: a second person signs</source>
+        <translation type="unfinished">{what} ਬੈਗ ਲਈ ਗਵਾਹ: ਦੂਜਾ ਬੰਦਾ ਦਸਤਖਤ ਕਰੇ</translation>
     </message>
     <message>
         <source>a case was packed short or over</source>
@@ -948,12 +1532,28 @@
         <translation type="unfinished">ਢੱਕਣ ਖੁੱਲ੍ਹਾ ਹੈ: ਬੰਦ ਕਰੋ</translation>
     </message>
     <message>
+        <source>a decision needs a reason: choose or write why</source>
+        <translation type="unfinished">ਫੈਸਲੇ ਲਈ ਕਾਰਨ ਚਾਹੀਦਾ: ਚੁਣੋ ਜਾਂ ਲਿਖੋ</translation>
+    </message>
+    <message>
         <source>a door is open: close it</source>
         <translation type="unfinished">ਦਰਵਾਜ਼ਾ ਖੁੱਲ੍ਹਾ ਹੈ: ਬੰਦ ਕਰੋ</translation>
     </message>
     <message>
+        <source>a figure</source>
+        <translation type="unfinished">ਅੰਕ</translation>
+    </message>
+    <message>
+        <source>a forecast needs at least two packs</source>
+        <translation type="unfinished">ਅਨੁਮਾਨ ਲਈ ਘੱਟੋ ਘੱਟ ਦੋ ਬੈਗ</translation>
+    </message>
+    <message>
         <source>a held lot is on the line</source>
         <translation type="unfinished">ਰੋਕਿਆ ਲਾਟ ਲਾਈਨ 'ਤੇ ਹੈ</translation>
+    </message>
+    <message>
+        <source>a hold needs a reason: write why</source>
+        <translation type="unfinished">ਰੋਕਣ ਲਈ ਕਾਰਨ ਚਾਹੀਦਾ: ਲਿਖੋ</translation>
     </message>
     <message>
         <source>a label does not match</source>
@@ -968,6 +1568,10 @@
         <translation type="unfinished">ਲਾਟ ਖਾਲੀ ਹੋਣਾ ਚਾਹੀਦਾ</translation>
     </message>
     <message>
+        <source>a new bag</source>
+        <translation type="unfinished">ਨਵਾਂ ਬੈਗ</translation>
+    </message>
+    <message>
         <source>a new code is made</source>
         <translation type="unfinished">ਨਵਾਂ ਕੋਡ ਬਣੇਗਾ</translation>
     </message>
@@ -976,8 +1580,16 @@
         <translation type="unfinished">ਨਵਾਂ ਰੋਲ ਪਹਿਲੇ ਲੇਬਲ ਨਾਲ ਸ਼ੁਰੂ ਹੁੰਦਾ ਹੈ</translation>
     </message>
     <message>
+        <source>a numbered copy</source>
+        <translation type="unfinished">ਨੰਬਰ ਵਾਲੀ ਕਾਪੀ</translation>
+    </message>
+    <message>
         <source>a pause</source>
         <translation type="unfinished">ਵਿਰਾਮ</translation>
+    </message>
+    <message>
+        <source>a release needs a reason: write why</source>
+        <translation type="unfinished">ਛੱਡਣ ਲਈ ਕਾਰਨ ਚਾਹੀਦਾ: ਲਿਖੋ</translation>
     </message>
     <message>
         <source>a run is open: end it before the next one starts</source>
@@ -988,6 +1600,14 @@
         <translation type="unfinished">ਦੌਰ ਲਈ ਲੀਡ ਤੇ ਕੰਡੇ ਤੇ ਬੰਦਾ ਚਾਹੀਦਾ</translation>
     </message>
     <message>
+        <source>a suspect window of {what} is open ({count} bags)</source>
+        <translation type="unfinished">{what} ਦਾ ਸ਼ੱਕੀ ਸਮਾਂ ਬਾਕੀ ({count} ਬੈਗ)</translation>
+    </message>
+    <message>
+        <source>a whole run is not dumped: hold its bags first</source>
+        <translation type="unfinished">ਪੂਰਾ ਦੌਰ ਨਹੀਂ ਸੁੱਟਦੇ: ਪਹਿਲਾਂ ਬੈਗ ਰੋਕੋ</translation>
+    </message>
+    <message>
         <source>adds up</source>
         <translation type="unfinished">ਹਿਸਾਬ ਠੀਕ</translation>
     </message>
@@ -996,12 +1616,32 @@
         <translation type="unfinished">ਰੋਕ ਤੋਂ ਬਾਅਦ</translation>
     </message>
     <message>
+        <source>all</source>
+        <translation type="unfinished">ਸਾਰੇ</translation>
+    </message>
+    <message>
         <source>all 999 lot codes of {day} are used: give a code by hand</source>
         <translation type="unfinished">{day} ਦੇ ਸਾਰੇ 999 ਲਾਟ ਕੋਡ ਵਰਤੇ ਗਏ: ਕੋਡ ਹੱਥੀਂ ਦਿਓ</translation>
     </message>
     <message>
+        <source>all found</source>
+        <translation type="unfinished">ਸਾਰੇ ਮਿਲੇ</translation>
+    </message>
+    <message>
         <source>all loads are taken</source>
         <translation type="unfinished">ਸਾਰੇ ਭਾਰ ਲਏ ਗਏ</translation>
+    </message>
+    <message>
+        <source>allowed</source>
+        <translation type="unfinished">ਇਜਾਜ਼ਤ</translation>
+    </message>
+    <message>
+        <source>allowed {floor} to {upper}, T1 {t1}, T2 {t2}</source>
+        <translation type="unfinished">ਇਜਾਜ਼ਤ {floor} ਤੋਂ {upper}, T1 {t1}, T2 {t2}</translation>
+    </message>
+    <message>
+        <source>an aid to the inspector, no official result</source>
+        <translation type="unfinished">ਇੰਸਪੈਕਟਰ ਦੀ ਮਦਦ, ਸਰਕਾਰੀ ਨਤੀਜਾ ਨਹੀਂ</translation>
     </message>
     <message>
         <source>an alarm is not shelved for {minutes} minutes: allowed are {allowed}</source>
@@ -1014,6 +1654,10 @@
     <message>
         <source>an order of {count} bags: give 1 or more, or leave it open</source>
         <translation type="unfinished">{count} ਬੈਗਾਂ ਦਾ ਆਰਡਰ: 1 ਜਾਂ ਵੱਧ ਦਿਓ, ਜਾਂ ਖੁੱਲ੍ਹਾ ਛੱਡੋ</translation>
+    </message>
+    <message>
+        <source>and {count} more</source>
+        <translation type="unfinished">ਤੇ {count} ਹੋਰ</translation>
     </message>
     <message>
         <source>and {count} more, below these</source>
@@ -1072,6 +1716,14 @@
         <translation type="unfinished">ਲਾਈਨ ਨੂੰ ਪੁੱਛਿਆ …</translation>
     </message>
     <message>
+        <source>at least {least} {unit}</source>
+        <translation type="unfinished">ਘੱਟੋ ਘੱਟ {least} {unit}</translation>
+    </message>
+    <message>
+        <source>at most {most} {unit}</source>
+        <translation type="unfinished">ਵੱਧ ਤੋਂ ਵੱਧ {most} {unit}</translation>
+    </message>
+    <message>
         <source>at random</source>
         <translation type="unfinished">ਬੇਤਰਤੀਬ</translation>
     </message>
@@ -1104,6 +1756,30 @@
         <translation type="unfinished">ਬੈਗ {serial} ਰੋਕਿਆ: QA ਦੇ ਛੱਡਣ ਤੱਕ ਲੇਬਲ ਨਹੀਂ</translation>
     </message>
     <message>
+        <source>bag {serial} is of blend lot {lot}, the case of {other}: close this case and begin another</source>
+        <translation type="unfinished">ਬੈਗ {serial} ਮਿਸ਼ਰਣ ਲਾਟ {lot} ਦਾ, ਡੱਬਾ {other} ਦਾ: ਇਹ ਡੱਬਾ ਬੰਦ ਕਰੋ ਤੇ ਨਵਾਂ ਸ਼ੁਰੂ ਕਰੋ</translation>
+    </message>
+    <message>
+        <source>bag {serial} is {what}: scan the label of the new bag</source>
+        <translation type="unfinished">ਬੈਗ {serial} {what}: ਨਵੇਂ ਬੈਗ ਦਾ ਲੇਬਲ ਸਕੈਨ ਕਰੋ</translation>
+    </message>
+    <message>
+        <source>bag {serial} was picked already</source>
+        <translation type="unfinished">ਬੈਗ {serial} ਪਹਿਲਾਂ ਹੀ ਚੁਣਿਆ</translation>
+    </message>
+    <message>
+        <source>bag {serial} was scanned already</source>
+        <translation type="unfinished">ਬੈਗ {serial} ਪਹਿਲਾਂ ਹੀ ਸਕੈਨ</translation>
+    </message>
+    <message>
+        <source>bag, case, pallet or lot</source>
+        <translation type="unfinished">ਬੈਗ, ਡੱਬਾ, ਪੈਲੇਟ ਜਾਂ ਲਾਟ</translation>
+    </message>
+    <message>
+        <source>bag, record</source>
+        <translation type="unfinished">ਬੈਗ, ਰਿਕਾਰਡ</translation>
+    </message>
+    <message>
         <source>bags</source>
         <translation type="unfinished">ਬੈਗ</translation>
     </message>
@@ -1120,8 +1796,52 @@
         <translation type="unfinished">ਉਸ ਤੋਂ ਬਾਅਦ ਦੇ ਬੈਗ ਦੇਖੇ</translation>
     </message>
     <message>
+        <source>below T1</source>
+        <translation type="unfinished">T1 ਤੋਂ ਹੇਠਾਂ</translation>
+    </message>
+    <message>
+        <source>below T1: {count} of at most {most}</source>
+        <translation type="unfinished">T1 ਤੋਂ ਹੇਠਾਂ: {count}, ਵੱਧ ਤੋਂ ਵੱਧ {most}</translation>
+    </message>
+    <message>
+        <source>below T2</source>
+        <translation type="unfinished">T2 ਤੋਂ ਹੇਠਾਂ</translation>
+    </message>
+    <message>
+        <source>below T2: {count}</source>
+        <translation type="unfinished">T2 ਤੋਂ ਹੇਠਾਂ: {count}</translation>
+    </message>
+    <message>
+        <source>below T2: {count} of at most {most}</source>
+        <translation type="unfinished">T2 ਤੋਂ ਹੇਠਾਂ: {count}, ਵੱਧ ਤੋਂ ਵੱਧ {most}</translation>
+    </message>
+    <message>
+        <source>below floor</source>
+        <translation type="unfinished">ਹੇਠਲੀ ਹੱਦ ਤੋਂ ਘੱਟ</translation>
+    </message>
+    <message>
         <source>bin and belt empty</source>
         <translation type="unfinished">ਬਿਨ ਤੇ ਬੈਲਟ ਖਾਲੀ</translation>
+    </message>
+    <message>
+        <source>bin count</source>
+        <translation type="unfinished">ਡੱਬੇ ਦੀ ਗਿਣਤੀ</translation>
+    </message>
+    <message>
+        <source>blend</source>
+        <translation type="unfinished">ਮਿਸ਼ਰਣ</translation>
+    </message>
+    <message>
+        <source>blend lot</source>
+        <translation type="unfinished">ਮਿਸ਼ਰਣ ਲਾਟ</translation>
+    </message>
+    <message>
+        <source>blend lot code</source>
+        <translation type="unfinished">ਮਿਸ਼ਰਣ ਲਾਟ ਕੋਡ</translation>
+    </message>
+    <message>
+        <source>blend {lot}, use-by {day}</source>
+        <translation type="unfinished">ਮਿਸ਼ਰਣ {lot}, ਵਰਤੋਂ ਤੱਕ {day}</translation>
     </message>
     <message>
         <source>both on the label</source>
@@ -1140,12 +1860,40 @@
         <translation type="unfinished">ਸੀਲ ਖੁੱਲ੍ਹੀ</translation>
     </message>
     <message>
+        <source>by</source>
+        <translation type="unfinished">ਅਨੁਸਾਰ</translation>
+    </message>
+    <message>
+        <source>by the record</source>
+        <translation type="unfinished">ਰਿਕਾਰਡ ਅਨੁਸਾਰ</translation>
+    </message>
+    <message>
+        <source>by {code}</source>
+        <translation type="unfinished">{code} ਵੱਲੋਂ</translation>
+    </message>
+    <message>
         <source>call QA</source>
         <translation type="unfinished">QA ਨੂੰ ਬੁਲਾਓ</translation>
     </message>
     <message>
         <source>call somebody</source>
         <translation type="unfinished">ਕਿਸੇ ਨੂੰ ਬੁਲਾਉਣਾ</translation>
+    </message>
+    <message>
+        <source>case</source>
+        <translation type="unfinished">ਡੱਬਾ</translation>
+    </message>
+    <message>
+        <source>case opened</source>
+        <translation type="unfinished">ਡੱਬਾ ਖੋਲ੍ਹਿਆ</translation>
+    </message>
+    <message>
+        <source>case {code}</source>
+        <translation type="unfinished">ਡੱਬਾ {code}</translation>
+    </message>
+    <message>
+        <source>category-b</source>
+        <translation type="unfinished">ਸ਼੍ਰੇਣੀ B</translation>
     </message>
     <message>
         <source>chance to pass the official test</source>
@@ -1156,12 +1904,20 @@
         <translation type="unfinished">ਲੇਬਲ ਰੋਲ ਬਦਲਣਾ ਜਾਂ ਸਮਝਾਉਣਾ</translation>
     </message>
     <message>
+        <source>check</source>
+        <translation type="unfinished">ਜਾਂਚ</translation>
+    </message>
+    <message>
         <source>check of {what}</source>
         <translation type="unfinished">{what} ਦੀ ਜਾਂਚ</translation>
     </message>
     <message>
         <source>check the scale after {what}: {where}</source>
         <translation type="unfinished">{what} ਤੋਂ ਬਾਅਦ ਕੰਡਾ ਜਾਂਚੋ: {where}</translation>
+    </message>
+    <message>
+        <source>checked again, good</source>
+        <translation type="unfinished">ਮੁੜ ਜਾਂਚਿਆ, ਠੀਕ</translation>
     </message>
     <message>
         <source>checking …</source>
@@ -1208,6 +1964,10 @@
         <translation type="unfinished">ਲੇਬਲ ਮਿਲਾਓ, ਫਿਰ ਸਕੈਨ ਠੀਕ ਕਰੋ</translation>
     </message>
     <message>
+        <source>complete</source>
+        <translation type="unfinished">ਪੂਰਾ</translation>
+    </message>
+    <message>
         <source>component {component} is not known: allowed are {allowed}</source>
         <translation type="unfinished">ਹਿੱਸਾ {component} ਅਣਜਾਣ: ਇਜਾਜ਼ਤ {allowed}</translation>
     </message>
@@ -1230,6 +1990,22 @@
     <message>
         <source>count the bags of the run before: {where}</source>
         <translation type="unfinished">ਪਿਛਲੇ ਦੌਰ ਦੇ ਬੈਗ ਗਿਣੋ: {where}</translation>
+    </message>
+    <message>
+        <source>counted {count}</source>
+        <translation type="unfinished">ਗਿਣੇ {count}</translation>
+    </message>
+    <message>
+        <source>counted {count}, agrees</source>
+        <translation type="unfinished">ਗਿਣੇ {count}, ਮਿਲਦਾ ਹੈ</translation>
+    </message>
+    <message>
+        <source>counted {count}, {difference}</source>
+        <translation type="unfinished">ਗਿਣੇ {count}, {difference}</translation>
+    </message>
+    <message>
+        <source>counted {count}, {difference}: {why}</source>
+        <translation type="unfinished">ਗਿਣੇ {count}, {difference}: {why}</translation>
     </message>
     <message>
         <source>date or time is in doubt</source>
@@ -1272,8 +2048,28 @@
         <translation type="unfinished">ਨਸ਼ਟ</translation>
     </message>
     <message>
+        <source>destructive</source>
+        <translation type="unfinished">ਤੋੜ ਕੇ</translation>
+    </message>
+    <message>
+        <source>destructive-e-mark</source>
+        <translation type="unfinished">ਤੋੜ ਕੇ (℮)</translation>
+    </message>
+    <message>
         <source>done</source>
         <translation type="unfinished">ਹੋ ਗਿਆ</translation>
+    </message>
+    <message>
+        <source>double</source>
+        <translation type="unfinished">ਦੂਹਰਾ</translation>
+    </message>
+    <message>
+        <source>downgraded</source>
+        <translation type="unfinished">ਦਰਜਾ ਘਟਾਇਆ</translation>
+    </message>
+    <message>
+        <source>dumped</source>
+        <translation type="unfinished">ਸੁੱਟਿਆ</translation>
     </message>
     <message>
         <source>empty</source>
@@ -1304,12 +2100,28 @@
         <translation type="unfinished">ਬਰਾਬਰ ਵਾਧਾ</translation>
     </message>
     <message>
+        <source>event</source>
+        <translation type="unfinished">ਘਟਨਾ</translation>
+    </message>
+    <message>
         <source>expired</source>
         <translation type="unfinished">ਮਿਆਦ ਪੁੱਗੀ</translation>
     </message>
     <message>
         <source>expired – take it off the line</source>
         <translation type="unfinished">ਮਿਆਦ ਪੁੱਗੀ – ਲਾਈਨ ਤੋਂ ਹਟਾਓ</translation>
+    </message>
+    <message>
+        <source>explained</source>
+        <translation type="unfinished">ਸਮਝਾਇਆ</translation>
+    </message>
+    <message>
+        <source>failed</source>
+        <translation type="unfinished">ਫੇਲ੍ਹ</translation>
+    </message>
+    <message>
+        <source>failed: what is done</source>
+        <translation type="unfinished">ਫੇਲ੍ਹ: ਕੀ ਕੀਤਾ</translation>
     </message>
     <message>
         <source>fetch the next lot</source>
@@ -1344,8 +2156,16 @@
         <translation type="unfinished">ਮੁੱਕ ਰਿਹਾ</translation>
     </message>
     <message>
+        <source>first</source>
+        <translation type="unfinished">ਪਹਿਲਾ</translation>
+    </message>
+    <message>
         <source>first label</source>
         <translation type="unfinished">ਪਹਿਲਾ ਲੇਬਲ</translation>
+    </message>
+    <message>
+        <source>first serial</source>
+        <translation type="unfinished">ਪਹਿਲਾ ਨੰਬਰ</translation>
     </message>
     <message>
         <source>floor, target, upper</source>
@@ -1360,8 +2180,28 @@
         <translation type="unfinished">ਅੱਗੇ</translation>
     </message>
     <message>
+        <source>found</source>
+        <translation type="unfinished">ਮਿਲਿਆ</translation>
+    </message>
+    <message>
         <source>free</source>
         <translation type="unfinished">ਖੁੱਲ੍ਹਾ</translation>
+    </message>
+    <message>
+        <source>from {code}</source>
+        <translation type="unfinished">{code} ਤੋਂ</translation>
+    </message>
+    <message>
+        <source>from, such as 09:00</source>
+        <translation type="unfinished">ਤੋਂ, ਜਿਵੇਂ 09:00</translation>
+    </message>
+    <message>
+        <source>full</source>
+        <translation type="unfinished">ਪੂਰਾ</translation>
+    </message>
+    <message>
+        <source>gate</source>
+        <translation type="unfinished">ਗੇਟ</translation>
     </message>
     <message>
         <source>go on after a pause</source>
@@ -1374,6 +2214,10 @@
     <message>
         <source>gone on after a stop: {why}</source>
         <translation type="unfinished">ਰੁਕਣ ਬਾਅਦ ਜਾਰੀ: {why}</translation>
+    </message>
+    <message>
+        <source>good</source>
+        <translation type="unfinished">ਠੀਕ</translation>
     </message>
     <message>
         <source>gross weight</source>
@@ -1424,16 +2268,60 @@
         <translation type="unfinished">ਰੋਕੋ, ਰਿਕਾਰਡ ਨਹੀਂ</translation>
     </message>
     <message>
+        <source>holds</source>
+        <translation type="unfinished">ਠੀਕ</translation>
+    </message>
+    <message>
+        <source>hour</source>
+        <translation type="unfinished">ਘੰਟਾ</translation>
+    </message>
+    <message>
+        <source>id of the label roll</source>
+        <translation type="unfinished">ਲੇਬਲ ਰੋਲ ਦੀ id</translation>
+    </message>
+    <message>
+        <source>id of the run</source>
+        <translation type="unfinished">ਦੌਰ ਦੀ id</translation>
+    </message>
+    <message>
         <source>in doubt</source>
         <translation type="unfinished">ਸ਼ੱਕ ਹੇਠ</translation>
+    </message>
+    <message>
+        <source>in no case</source>
+        <translation type="unfinished">ਕਿਸੇ ਡੱਬੇ ਵਿੱਚ ਨਹੀਂ</translation>
     </message>
     <message>
         <source>in the bag {mass}</source>
         <translation type="unfinished">ਬੈਗ ਵਿੱਚ {mass}</translation>
     </message>
     <message>
+        <source>in the house</source>
+        <translation type="unfinished">ਗੋਦਾਮ ਵਿੱਚ</translation>
+    </message>
+    <message>
         <source>in the printer</source>
         <translation type="unfinished">ਪ੍ਰਿੰਟਰ ਵਿੱਚ</translation>
+    </message>
+    <message>
+        <source>in window</source>
+        <translation type="unfinished">ਹੱਦ ਵਿੱਚ</translation>
+    </message>
+    <message>
+        <source>in {number} min</source>
+        <translation type="unfinished">{number} min ਵਿੱਚ</translation>
+    </message>
+    <message>
+        <source>input lot</source>
+        <translation type="unfinished">ਕੱਚਾ ਲਾਟ</translation>
+    </message>
+    <message>
+        <source>input lot code</source>
+        <translation type="unfinished">ਕੱਚੇ ਲਾਟ ਦਾ ਕੋਡ</translation>
+    </message>
+    <message>
+        <source>instrument</source>
+        <translation type="unfinished">ਯੰਤਰ</translation>
     </message>
     <message>
         <source>it came too slowly, or was too short, for a scanner</source>
@@ -1484,6 +2372,14 @@
         <translation type="unfinished">ਰਿਕਾਰਡ ਰੱਖਣਾ, ਬਹਾਲ ਜਾਂ ਸਾਫ ਕਰਨਾ</translation>
     </message>
     <message>
+        <source>knee</source>
+        <translation type="unfinished">ਮੋੜ</translation>
+    </message>
+    <message>
+        <source>label</source>
+        <translation type="unfinished">ਲੇਬਲ</translation>
+    </message>
+    <message>
         <source>label destroyed</source>
         <translation type="unfinished">ਲੇਬਲ ਨਸ਼ਟ</translation>
     </message>
@@ -1506,6 +2402,18 @@
     <message>
         <source>label on bag</source>
         <translation type="unfinished">ਬੈਗ 'ਤੇ ਲੇਬਲ</translation>
+    </message>
+    <message>
+        <source>label roll</source>
+        <translation type="unfinished">ਲੇਬਲ ਰੋਲ</translation>
+    </message>
+    <message>
+        <source>label spoiled</source>
+        <translation type="unfinished">ਲੇਬਲ ਖਰਾਬ</translation>
+    </message>
+    <message>
+        <source>label {code}</source>
+        <translation type="unfinished">ਲੇਬਲ {code}</translation>
     </message>
     <message>
         <source>label {serial} is in doubt: {why}</source>
@@ -1536,8 +2444,16 @@
         <translation type="unfinished">ਇਸ ਤੇ ਲੇਬਲ {count}</translation>
     </message>
     <message>
+        <source>last</source>
+        <translation type="unfinished">ਆਖਰੀ</translation>
+    </message>
+    <message>
         <source>last day</source>
         <translation type="unfinished">ਆਖਰੀ ਦਿਨ</translation>
+    </message>
+    <message>
+        <source>last day {day}</source>
+        <translation type="unfinished">ਆਖਰੀ ਦਿਨ {day}</translation>
     </message>
     <message>
         <source>last label</source>
@@ -1548,12 +2464,20 @@
         <translation type="unfinished">ਆਖਰੀ ਹਿੱਸਾ</translation>
     </message>
     <message>
+        <source>last serial</source>
+        <translation type="unfinished">ਆਖਰੀ ਨੰਬਰ</translation>
+    </message>
+    <message>
         <source>last {what}</source>
         <translation type="unfinished">ਪਿਛਲਾ {what}</translation>
     </message>
     <message>
         <source>lead</source>
         <translation type="unfinished">ਲੀਡ</translation>
+    </message>
+    <message>
+        <source>lead {code}</source>
+        <translation type="unfinished">ਲੀਡ {code}</translation>
     </message>
     <message>
         <source>lead, on the scale</source>
@@ -1564,8 +2488,16 @@
         <translation type="unfinished">ਪੂਰੀ ਸਕ੍ਰੀਨ ਛੱਡਣਾ</translation>
     </message>
     <message>
+        <source>light</source>
+        <translation type="unfinished">ਹਲਕਾ</translation>
+    </message>
+    <message>
         <source>line cleared</source>
         <translation type="unfinished">ਲਾਈਨ ਸਾਫ਼</translation>
+    </message>
+    <message>
+        <source>line {code}</source>
+        <translation type="unfinished">ਲਾਈਨ {code}</translation>
     </message>
     <message>
         <source>loaded</source>
@@ -1600,12 +2532,16 @@
         <translation type="unfinished">ਹੋਰ ਘੜੀ ਦੇਖੀ: ਹੁਣ ਠੀਕ</translation>
     </message>
     <message>
+        <source>lot</source>
+        <translation type="unfinished">ਲਾਟ</translation>
+    </message>
+    <message>
         <source>lot code {code} cannot be printed: allowed are 1 to 20 of the characters A-Z 0-9 . / - (no blanks, no small letters)</source>
         <translation type="unfinished">ਲਾਟ ਕੋਡ {code} ਛਪ ਨਹੀਂ ਸਕਦਾ: 1 ਤੋਂ 20 ਅੱਖਰ A-Z 0-9 . / - (ਖਾਲੀ ਥਾਂ ਤੇ ਛੋਟੇ ਅੱਖਰ ਨਹੀਂ)</translation>
     </message>
     <message>
-        <source>lot {lot}</source>
-        <translation type="unfinished">ਲਾਟ {lot}</translation>
+        <source>lot {code}</source>
+        <translation type="unfinished">ਲਾਟ {code}</translation>
     </message>
     <message>
         <source>lot {lot} had its last day on {day}: it must not be used</source>
@@ -1692,8 +2628,16 @@
         <translation type="unfinished">ਲਾਟ {lot}: ਪਹੁੰਚਣ ਵੇਲੇ {warmth} °C: ਇਜਾਜ਼ਤ {least} ਤੋਂ {most} °C</translation>
     </message>
     <message>
+        <source>lots</source>
+        <translation type="unfinished">ਲਾਟ</translation>
+    </message>
+    <message>
         <source>lots changed while a bag was on the pan: lift it before the next change</source>
         <translation type="unfinished">ਬੈਗ ਪੱਲੇ ਤੇ ਸੀ ਜਦ ਲਾਟ ਬਦਲੇ: ਅਗਲੀ ਬਦਲੀ ਤੋਂ ਪਹਿਲਾਂ ਚੁੱਕੋ</translation>
+    </message>
+    <message>
+        <source>lots {lots}</source>
+        <translation type="unfinished">ਲਾਟ {lots}</translation>
     </message>
     <message>
         <source>machine</source>
@@ -1708,6 +2652,26 @@
         <translation type="unfinished">ਮੈਨੇਜਰ</translation>
     </message>
     <message>
+        <source>mean + {factor} s ≥ {nominal}: {holds} so far</source>
+        <translation type="unfinished">ਔਸਤ + {factor} s ≥ {nominal}: ਹੁਣ ਤੱਕ {holds}</translation>
+    </message>
+    <message>
+        <source>mean in the official sample</source>
+        <translation type="unfinished">ਸਰਕਾਰੀ ਨਮੂਨੇ ਦੀ ਔਸਤ</translation>
+    </message>
+    <message>
+        <source>mean net</source>
+        <translation type="unfinished">ਔਸਤ ਸ਼ੁੱਧ</translation>
+    </message>
+    <message>
+        <source>mean of the whole batch</source>
+        <translation type="unfinished">ਪੂਰੇ ਬੈਚ ਦੀ ਔਸਤ</translation>
+    </message>
+    <message>
+        <source>mean {mean}, s {spread}</source>
+        <translation type="unfinished">ਔਸਤ {mean}, s {spread}</translation>
+    </message>
+    <message>
         <source>mean {mean}, s {spread}, {count} bags</source>
         <translation type="unfinished">ਔਸਤ {mean}, s {spread}, {count} ਬੈਗ</translation>
     </message>
@@ -1716,12 +2680,28 @@
         <translation type="unfinished">ਧਾਤ ਡਿਟੈਕਟਰ</translation>
     </message>
     <message>
+        <source>missed {pieces}</source>
+        <translation type="unfinished">ਨਹੀਂ ਮਿਲੇ {pieces}</translation>
+    </message>
+    <message>
         <source>more</source>
         <translation type="unfinished">ਵੱਧ</translation>
     </message>
     <message>
         <source>move a lot on the line</source>
         <translation type="unfinished">ਲਾਈਨ 'ਤੇ ਲਾਟ ਬਦਲਣਾ</translation>
+    </message>
+    <message>
+        <source>name of the inspector</source>
+        <translation type="unfinished">ਇੰਸਪੈਕਟਰ ਦਾ ਨਾਂ</translation>
+    </message>
+    <message>
+        <source>name the inspector: scan or type who tests</source>
+        <translation type="unfinished">ਇੰਸਪੈਕਟਰ ਦਾ ਨਾਂ: ਸਕੈਨ ਜਾਂ ਟਾਈਪ ਕਰੋ</translation>
+    </message>
+    <message>
+        <source>name the wash record: tank and number, as the wash step names it</source>
+        <translation type="unfinished">ਧੁਆਈ ਰਿਕਾਰਡ ਦੱਸੋ: ਟੈਂਕ ਤੇ ਨੰਬਰ, ਜਿਵੇਂ ਧੁਆਈ ਵਿੱਚ</translation>
     </message>
     <message>
         <source>near Max</source>
@@ -1736,6 +2716,22 @@
         <translation type="unfinished">ਸ਼ੁੱਧ</translation>
     </message>
     <message>
+        <source>net below {mass}</source>
+        <translation type="unfinished">{mass} ਤੋਂ ਘੱਟ ਸ਼ੁੱਧ</translation>
+    </message>
+    <message>
+        <source>net below {mass}; {count} below T2</source>
+        <translation type="unfinished">{mass} ਤੋਂ ਘੱਟ ਸ਼ੁੱਧ; T2 ਤੋਂ ਹੇਠਾਂ {count}</translation>
+    </message>
+    <message>
+        <source>net fill</source>
+        <translation type="unfinished">ਸ਼ੁੱਧ ਭਰਾਈ</translation>
+    </message>
+    <message>
+        <source>net {mass}: {verdict}</source>
+        <translation type="unfinished">ਸ਼ੁੱਧ {mass}: {verdict}</translation>
+    </message>
+    <message>
         <source>never came out</source>
         <translation type="unfinished">ਨਿਕਲਿਆ ਨਹੀਂ</translation>
     </message>
@@ -1744,8 +2740,20 @@
         <translation type="unfinished">ਛਪਿਆ ਨਹੀਂ</translation>
     </message>
     <message>
+        <source>new bag {serial}</source>
+        <translation type="unfinished">ਨਵਾਂ ਬੈਗ {serial}</translation>
+    </message>
+    <message>
         <source>no PIN or badge yet</source>
         <translation type="unfinished">ਹਾਲੇ PIN ਜਾਂ ਬੈਜ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>no bag</source>
+        <translation type="unfinished">ਕੋਈ ਬੈਗ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>no bag is expected any more</source>
+        <translation type="unfinished">ਹੋਰ ਬੈਗ ਦੀ ਉਮੀਦ ਨਹੀਂ</translation>
     </message>
     <message>
         <source>no bag is taken: {why}</source>
@@ -1760,6 +2768,10 @@
         <translation type="unfinished">ਇਸ ਦੌਰ ਦੇ ਕਿਸੇ ਬੈਗ ਤੇ ਲੇਬਲ ਨਹੀਂ: ਇੱਕ ਪੈਕ ਕਰੋ, ਫਿਰ ਸਕੈਨ ਕਰੋ</translation>
     </message>
     <message>
+        <source>no bag of {scope} {name} is in the record: nothing is held</source>
+        <translation type="unfinished">{scope} {name} ਦਾ ਕੋਈ ਬੈਗ ਦਰਜ ਨਹੀਂ: ਕੁਝ ਨਹੀਂ ਰੋਕਿਆ</translation>
+    </message>
+    <message>
         <source>no copy</source>
         <translation type="unfinished">ਕੋਈ ਕਾਪੀ ਨਹੀਂ</translation>
     </message>
@@ -1768,8 +2780,28 @@
         <translation type="unfinished">ਕਿਸੇ ਭਾਰ ਤੇ ਗਲਤੀ ਨਹੀਂ</translation>
     </message>
     <message>
+        <source>no figure</source>
+        <translation type="unfinished">ਕੋਈ ਅੰਕ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>no good bag yet</source>
+        <translation type="unfinished">ਹਾਲੇ ਕੋਈ ਚੰਗਾ ਬੈਗ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>no good check of {what} after the last bag</source>
+        <translation type="unfinished">ਆਖਰੀ ਬੈਗ ਬਾਅਦ {what} ਦੀ ਠੀਕ ਜਾਂਚ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>no good check of {what} in the run</source>
+        <translation type="unfinished">ਦੌਰ ਵਿੱਚ {what} ਦੀ ਠੀਕ ਜਾਂਚ ਨਹੀਂ</translation>
+    </message>
+    <message>
         <source>no label roll is in: scan one in at {where}</source>
         <translation type="unfinished">ਲੇਬਲ ਰੋਲ ਨਹੀਂ: ਸਕੈਨ ਕਰੋ {where}</translation>
+    </message>
+    <message>
+        <source>no labelled bag of the last run is loose</source>
+        <translation type="unfinished">ਆਖਰੀ ਦੌਰ ਦਾ ਕੋਈ ਲੇਬਲ ਵਾਲਾ ਬੈਗ ਖੁੱਲ੍ਹਾ ਨਹੀਂ</translation>
     </message>
     <message>
         <source>no labels left: load a roll</source>
@@ -1786,6 +2818,10 @@
     <message>
         <source>no product</source>
         <translation type="unfinished">ਉਤਪਾਦ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>no proposal worked out yet</source>
+        <translation type="unfinished">ਹਾਲੇ ਸੁਝਾਅ ਨਹੀਂ ਕੱਢਿਆ</translation>
     </message>
     <message>
         <source>no reading</source>
@@ -1808,8 +2844,16 @@
         <translation type="unfinished">ਕੋਈ ਦੌਰ ਨਹੀਂ: ਲੀਡ ਸ਼ੁਰੂ ਕਰੇਗਾ</translation>
     </message>
     <message>
+        <source>no run yet</source>
+        <translation type="unfinished">ਹਾਲੇ ਕੋਈ ਦੌਰ ਨਹੀਂ</translation>
+    </message>
+    <message>
         <source>no scan differed: there is nothing to clear</source>
         <translation type="unfinished">ਕੋਈ ਸਕੈਨ ਵੱਖਰਾ ਨਹੀਂ ਸੀ: ਕੁਝ ਠੀਕ ਨਹੀਂ ਕਰਨਾ</translation>
+    </message>
+    <message>
+        <source>no target meets every clause: the fills scatter too much</source>
+        <translation type="unfinished">ਕੋਈ ਟੀਚਾ ਸਭ ਪੂਰਾ ਨਹੀਂ ਕਰਦਾ: ਭਰਾਈ ਬਹੁਤ ਵੱਖਰੀ</translation>
     </message>
     <message>
         <source>no time service has kept the clock right for {time}</source>
@@ -1828,12 +2872,32 @@
         <translation type="unfinished">ਨਾਮਾਤਰ</translation>
     </message>
     <message>
+        <source>nominal {mass}</source>
+        <translation type="unfinished">ਨਾਮਾਤਰ {mass}</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation type="unfinished">ਕੋਈ ਨਹੀਂ</translation>
+    </message>
+    <message>
         <source>none left on line</source>
         <translation type="unfinished">ਲਾਈਨ ਤੇ ਕੁਝ ਨਹੀਂ</translation>
     </message>
     <message>
         <source>not clear yet: {point}</source>
         <translation type="unfinished">ਹਾਲੇ ਸਾਫ਼ ਨਹੀਂ: {point}</translation>
+    </message>
+    <message>
+        <source>not counted yet</source>
+        <translation type="unfinished">ਹਾਲੇ ਗਿਣਿਆ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>not due</source>
+        <translation type="unfinished">ਹਾਲੇ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>not fit to sell</source>
+        <translation type="unfinished">ਵੇਚਣ ਯੋਗ ਨਹੀਂ</translation>
     </message>
     <message>
         <source>not found: QA decides</source>
@@ -1868,12 +2932,20 @@
         <translation type="unfinished">ਹਾਲੇ ਨਹੀਂ: {what}</translation>
     </message>
     <message>
+        <source>note</source>
+        <translation type="unfinished">ਨੋਟ</translation>
+    </message>
+    <message>
         <source>nothing about the clock is open</source>
         <translation type="unfinished">ਘੜੀ ਬਾਰੇ ਕੁਝ ਬਾਕੀ ਨਹੀਂ</translation>
     </message>
     <message>
         <source>nothing on the pan</source>
         <translation type="unfinished">ਪੱਲੇ ਤੇ ਕੁਝ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation type="unfinished">ਹੁਣ</translation>
     </message>
     <message>
         <source>of the last bag</source>
@@ -1900,8 +2972,28 @@
         <translation type="unfinished">ਕਿਸੇ ਲੇਬਲ ਤੇ ਨਹੀਂ</translation>
     </message>
     <message>
+        <source>on the line</source>
+        <translation type="unfinished">ਲਾਈਨ ਤੇ</translation>
+    </message>
+    <message>
         <source>on the scale: {who}</source>
         <translation type="unfinished">ਕੰਡੇ 'ਤੇ: {who}</translation>
+    </message>
+    <message>
+        <source>on the {count} bags to come</source>
+        <translation type="unfinished">ਆਉਂਦੇ {count} ਬੈਗਾਂ ਤੇ</translation>
+    </message>
+    <message>
+        <source>on the {count} bags to come, any above the floor will do</source>
+        <translation type="unfinished">ਆਉਂਦੇ {count} ਬੈਗਾਂ ਤੇ, ਹੇਠਲੀ ਹੱਦ ਤੋਂ ਵੱਧ ਕੋਈ ਵੀ</translation>
+    </message>
+    <message>
+        <source>one new bag stands for one reject: touch one alone</source>
+        <translation type="unfinished">ਇੱਕ ਨਵਾਂ ਬੈਗ ਇੱਕ ਰੱਦ ਲਈ: ਇੱਕੋ ਛੂਹੋ</translation>
+    </message>
+    <message>
+        <source>one of {count} bags</source>
+        <translation type="unfinished">{count} ਵਿੱਚੋਂ ਇੱਕ ਬੈਗ</translation>
     </message>
     <message>
         <source>only a lead goes on after a mismatch</source>
@@ -1944,12 +3036,44 @@
         <translation type="unfinished">ਪੈਕ ਹੋਇਆ</translation>
     </message>
     <message>
+        <source>packed {day}</source>
+        <translation type="unfinished">ਪੈਕ {day}</translation>
+    </message>
+    <message>
+        <source>packed {time} by {who}, production day {day}</source>
+        <translation type="unfinished">{time} ਪੈਕ, {who}, ਉਤਪਾਦਨ ਦਿਨ {day}</translation>
+    </message>
+    <message>
         <source>packer</source>
         <translation type="unfinished">ਪੈਕਰ</translation>
     </message>
     <message>
+        <source>pallet</source>
+        <translation type="unfinished">ਪੈਲੇਟ</translation>
+    </message>
+    <message>
+        <source>pallet broken up</source>
+        <translation type="unfinished">ਪੈਲੇਟ ਖੋਲ੍ਹਿਆ</translation>
+    </message>
+    <message>
+        <source>pallet {code}</source>
+        <translation type="unfinished">ਪੈਲੇਟ {code}</translation>
+    </message>
+    <message>
         <source>pan, chute and tools are clean and dry</source>
         <translation type="unfinished">ਪੱਲਾ, ਚੂਟ ਤੇ ਸੰਦ ਸਾਫ਼ ਤੇ ਸੁੱਕੇ</translation>
+    </message>
+    <message>
+        <source>paper: delivery note 12</source>
+        <translation type="unfinished">ਕਾਗਜ਼: ਡਿਲਿਵਰੀ ਨੋਟ 12</translation>
+    </message>
+    <message>
+        <source>passed</source>
+        <translation type="unfinished">ਪਾਸ</translation>
+    </message>
+    <message>
+        <source>pause</source>
+        <translation type="unfinished">ਰੋਕ</translation>
     </message>
     <message>
         <source>plan the check</source>
@@ -1960,12 +3084,20 @@
         <translation type="unfinished">ਮਾੜੀ ਛਪਾਈ</translation>
     </message>
     <message>
+        <source>position</source>
+        <translation type="unfinished">ਥਾਂ</translation>
+    </message>
+    <message>
         <source>print a label again</source>
         <translation type="unfinished">ਲੇਬਲ ਦੁਬਾਰਾ ਛਾਪਣਾ</translation>
     </message>
     <message>
         <source>print unreadable</source>
         <translation type="unfinished">ਛਪਾਈ ਪੜ੍ਹੀ ਨਹੀਂ ਜਾਂਦੀ</translation>
+    </message>
+    <message>
+        <source>product</source>
+        <translation type="unfinished">ਉਤਪਾਦ</translation>
     </message>
     <message>
         <source>product temperature</source>
@@ -1992,6 +3124,14 @@
         <translation type="unfinished">ਟੀਚਾ ਸੁਝਾਉਣਾ</translation>
     </message>
     <message>
+        <source>purge old runs</source>
+        <translation type="unfinished">ਪੁਰਾਣੇ ਦੌਰ ਮਿਟਾਉਣਾ</translation>
+    </message>
+    <message>
+        <source>put in</source>
+        <translation type="unfinished">ਲਗਾਇਆ</translation>
+    </message>
+    <message>
         <source>put it right, then check again</source>
         <translation type="unfinished">ਠੀਕ ਕਰੋ, ਫਿਰ ਜਾਂਚੋ</translation>
     </message>
@@ -2000,12 +3140,24 @@
         <translation type="unfinished">QA</translation>
     </message>
     <message>
+        <source>qa check</source>
+        <translation type="unfinished">QA ਜਾਂਚ</translation>
+    </message>
+    <message>
         <source>read</source>
         <translation type="unfinished">ਪੜ੍ਹਿਆ</translation>
     </message>
     <message>
+        <source>reason</source>
+        <translation type="unfinished">ਕਾਰਨ</translation>
+    </message>
+    <message>
         <source>receive a delivery</source>
         <translation type="unfinished">ਮਾਲ ਪ੍ਰਾਪਤ ਕਰਨਾ</translation>
+    </message>
+    <message>
+        <source>received {day}</source>
+        <translation type="unfinished">ਲਿਆ {day}</translation>
     </message>
     <message>
         <source>record a check of quality</source>
@@ -2048,6 +3200,14 @@
         <translation type="unfinished">ਨਾਮਨਜ਼ੂਰ: {why}</translation>
     </message>
     <message>
+        <source>reject</source>
+        <translation type="unfinished">ਰੱਦ</translation>
+    </message>
+    <message>
+        <source>reject ticket</source>
+        <translation type="unfinished">ਰੱਦ ਪਰਚੀ</translation>
+    </message>
+    <message>
         <source>release what is held</source>
         <translation type="unfinished">ਰੋਕੀ ਚੀਜ਼ ਛੱਡਣਾ</translation>
     </message>
@@ -2064,6 +3224,18 @@
         <translation type="unfinished">ਛਾਲ ਤੋਂ ਪਹਿਲੇ ਛੱਡੇ</translation>
     </message>
     <message>
+        <source>remark on what is open</source>
+        <translation type="unfinished">ਬਾਕੀ ਬਾਰੇ ਨੋਟ</translation>
+    </message>
+    <message>
+        <source>repacked</source>
+        <translation type="unfinished">ਮੁੜ ਪੈਕ</translation>
+    </message>
+    <message>
+        <source>result</source>
+        <translation type="unfinished">ਨਤੀਜਾ</translation>
+    </message>
+    <message>
         <source>returned</source>
         <translation type="unfinished">ਮੋੜਿਆ</translation>
     </message>
@@ -2076,12 +3248,24 @@
         <translation type="unfinished">ਦਿਨ ਦੇਖਣਾ ਤੇ ਦਸਤਖਤ ਕਰਨਾ</translation>
     </message>
     <message>
+        <source>reviewed</source>
+        <translation type="unfinished">ਦੇਖਿਆ</translation>
+    </message>
+    <message>
+        <source>reviewed with exceptions</source>
+        <translation type="unfinished">ਛੋਟਾਂ ਨਾਲ ਦੇਖਿਆ</translation>
+    </message>
+    <message>
         <source>rework</source>
         <translation type="unfinished">ਮੁੜ ਕੰਮ</translation>
     </message>
     <message>
         <source>rework of {lot} was packed {time} ago: it may go back on the line for {most}</source>
         <translation type="unfinished">{lot} ਦਾ ਮੁੜ ਕੰਮ {time} ਪਹਿਲਾਂ ਪੈਕ ਹੋਇਆ: {most} ਤੱਕ ਲਾਈਨ ਤੇ ਮੁੜ ਸਕਦਾ</translation>
+    </message>
+    <message>
+        <source>reworked</source>
+        <translation type="unfinished">ਮੁੜ ਕੰਮ</translation>
     </message>
     <message>
         <source>ribbon or ink is missing: put it in</source>
@@ -2092,8 +3276,8 @@
         <translation type="unfinished">ਰਿਬਨ ਜਾਂ ਸਿਆਹੀ ਮੁੱਕੀ: ਬਦਲੋ</translation>
     </message>
     <message>
-        <source>roll {roll}</source>
-        <translation type="unfinished">ਰੋਲ {roll}</translation>
+        <source>roll {code}</source>
+        <translation type="unfinished">ਰੋਲ {code}</translation>
     </message>
     <message>
         <source>roll {roll} is in: take it out first</source>
@@ -2108,6 +3292,10 @@
         <translation type="unfinished">ਨਿਯਮ</translation>
     </message>
     <message>
+        <source>run</source>
+        <translation type="unfinished">ਦੌਰ</translation>
+    </message>
+    <message>
         <source>run of {product} ended</source>
         <translation type="unfinished">{product} ਦਾ ਦੌਰ ਖਤਮ</translation>
     </message>
@@ -2118,6 +3306,14 @@
     <message>
         <source>run reconciled</source>
         <translation type="unfinished">ਦੌਰ ਮਿਲਾਇਆ</translation>
+    </message>
+    <message>
+        <source>sample</source>
+        <translation type="unfinished">ਨਮੂਨਾ</translation>
+    </message>
+    <message>
+        <source>sampled</source>
+        <translation type="unfinished">ਨਮੂਨਾ</translation>
     </message>
     <message>
         <source>samples {count}</source>
@@ -2164,8 +3360,16 @@
         <translation type="unfinished">ਕੰਡਾ {mass} ਦੱਸਦਾ ਹੈ, ਕੰਡੇ ਦੀ ਰੀਡਿੰਗ ਹੀ ਮੰਨੀ ਜਾਵੇਗੀ</translation>
     </message>
     <message>
+        <source>scan a case or pallet</source>
+        <translation type="unfinished">ਡੱਬਾ ਜਾਂ ਪੈਲੇਟ ਸਕੈਨ ਕਰੋ</translation>
+    </message>
+    <message>
         <source>scan a label</source>
         <translation type="unfinished">ਲੇਬਲ ਸਕੈਨ ਕਰਨਾ</translation>
+    </message>
+    <message>
+        <source>scan a label or lot</source>
+        <translation type="unfinished">ਲੇਬਲ ਜਾਂ ਲਾਟ ਸਕੈਨ ਕਰੋ</translation>
     </message>
     <message>
         <source>scan a lot</source>
@@ -2174,6 +3378,18 @@
     <message>
         <source>scan a lot, or touch one</source>
         <translation type="unfinished">ਲਾਟ ਸਕੈਨ ਕਰੋ, ਜਾਂ ਛੂਹੋ</translation>
+    </message>
+    <message>
+        <source>scan a picked bag</source>
+        <translation type="unfinished">ਚੁਣਿਆ ਬੈਗ ਸਕੈਨ ਕਰੋ</translation>
+    </message>
+    <message>
+        <source>scan a ticket or label</source>
+        <translation type="unfinished">ਪਰਚੀ ਜਾਂ ਲੇਬਲ ਸਕੈਨ ਕਰੋ</translation>
+    </message>
+    <message>
+        <source>scan back</source>
+        <translation type="unfinished">ਲੇਬਲ ਸਕੈਨ</translation>
     </message>
     <message>
         <source>scan of a label</source>
@@ -2188,12 +3404,36 @@
         <translation type="unfinished">ਫਿਲਮ ਲਾਟ ਸਕੈਨ ਜਾਂ ਟਾਈਪ ਕਰੋ</translation>
     </message>
     <message>
+        <source>scan pallets and cases</source>
+        <translation type="unfinished">ਪੈਲੇਟ ਤੇ ਡੱਬੇ ਸਕੈਨ ਕਰੋ</translation>
+    </message>
+    <message>
+        <source>scan the bags</source>
+        <translation type="unfinished">ਬੈਗ ਸਕੈਨ ਕਰੋ</translation>
+    </message>
+    <message>
+        <source>scan the bags of the case first</source>
+        <translation type="unfinished">ਪਹਿਲਾਂ ਡੱਬੇ ਦੇ ਬੈਗ ਸਕੈਨ ਕਰੋ</translation>
+    </message>
+    <message>
         <source>scan the case label</source>
         <translation type="unfinished">ਡੱਬੇ ਦਾ ਲੇਬਲ ਸਕੈਨ ਕਰੋ</translation>
     </message>
     <message>
+        <source>scan the cases</source>
+        <translation type="unfinished">ਡੱਬੇ ਸਕੈਨ ਕਰੋ</translation>
+    </message>
+    <message>
+        <source>scan the cases of the pallet first</source>
+        <translation type="unfinished">ਪਹਿਲਾਂ ਪੈਲੇਟ ਦੇ ਡੱਬੇ ਸਕੈਨ ਕਰੋ</translation>
+    </message>
+    <message>
         <source>scan the label</source>
         <translation type="unfinished">ਲੇਬਲ ਸਕੈਨ ਕਰੋ</translation>
+    </message>
+    <message>
+        <source>scan the label of the new bag</source>
+        <translation type="unfinished">ਨਵੇਂ ਬੈਗ ਦਾ ਲੇਬਲ ਸਕੈਨ ਕਰੋ</translation>
     </message>
     <message>
         <source>scan the label, or type its serial</source>
@@ -2202,6 +3442,10 @@
     <message>
         <source>scan the last label</source>
         <translation type="unfinished">ਆਖਰੀ ਲੇਬਲ ਸਕੈਨ ਕਰੋ</translation>
+    </message>
+    <message>
+        <source>scan the pallets and cases that leave</source>
+        <translation type="unfinished">ਜਾਣ ਵਾਲੇ ਪੈਲੇਟ ਤੇ ਡੱਬੇ ਸਕੈਨ ਕਰੋ</translation>
     </message>
     <message>
         <source>scan the roll, then Enter</source>
@@ -2216,11 +3460,27 @@
         <translation type="unfinished">ਸੀਲ</translation>
     </message>
     <message>
+        <source>seal in doubt</source>
+        <translation type="unfinished">ਸੀਲ ਤੇ ਸ਼ੱਕ</translation>
+    </message>
+    <message>
+        <source>seal open</source>
+        <translation type="unfinished">ਸੀਲ ਖੁੱਲ੍ਹੀ</translation>
+    </message>
+    <message>
         <source>seen on its bag</source>
         <translation type="unfinished">ਬੈਗ ਤੇ ਦੇਖਿਆ</translation>
     </message>
     <message>
+        <source>sent to the laboratory</source>
+        <translation type="unfinished">ਲੈਬ ਨੂੰ ਭੇਜਿਆ</translation>
+    </message>
+    <message>
         <source>serial</source>
+        <translation type="unfinished">ਨੰਬਰ</translation>
+    </message>
+    <message>
+        <source>serials</source>
         <translation type="unfinished">ਨੰਬਰ</translation>
     </message>
     <message>
@@ -2230,6 +3490,10 @@
     <message>
         <source>set aside</source>
         <translation type="unfinished">ਵੱਖ ਰੱਖਿਆ</translation>
+    </message>
+    <message>
+        <source>set aside: {reason}</source>
+        <translation type="unfinished">ਵੱਖ ਰੱਖਿਆ: {reason}</translation>
     </message>
     <message>
         <source>set on purpose</source>
@@ -2256,8 +3520,28 @@
         <translation type="unfinished">{time} ਤੱਕ ਟਾਲਿਆ</translation>
     </message>
     <message>
+        <source>shift</source>
+        <translation type="unfinished">ਸ਼ਿਫਟ</translation>
+    </message>
+    <message>
+        <source>shift {shift}</source>
+        <translation type="unfinished">ਸ਼ਿਫਟ {shift}</translation>
+    </message>
+    <message>
         <source>ship</source>
         <translation type="unfinished">ਰਵਾਨਾ ਕਰਨਾ</translation>
+    </message>
+    <message>
+        <source>shipment</source>
+        <translation type="unfinished">ਰਵਾਨਗੀ</translation>
+    </message>
+    <message>
+        <source>shipment came back</source>
+        <translation type="unfinished">ਰਵਾਨਗੀ ਵਾਪਸ ਆਈ</translation>
+    </message>
+    <message>
+        <source>shipment withdrawn</source>
+        <translation type="unfinished">ਰਵਾਨਗੀ ਵਾਪਸ ਲਈ</translation>
     </message>
     <message>
         <source>sign a change of run</source>
@@ -2266,6 +3550,10 @@
     <message>
         <source>signed with a difference</source>
         <translation type="unfinished">ਫ਼ਰਕ ਨਾਲ ਦਸਤਖਤ</translation>
+    </message>
+    <message>
+        <source>since</source>
+        <translation type="unfinished">ਤੋਂ</translation>
     </message>
     <message>
         <source>since {time}</source>
@@ -2296,8 +3584,24 @@
         <translation type="unfinished">ਖਰਾਬ {count}</translation>
     </message>
     <message>
+        <source>spooled</source>
+        <translation type="unfinished">ਕਤਾਰ ਵਿੱਚ</translation>
+    </message>
+    <message>
+        <source>spread of the fills</source>
+        <translation type="unfinished">ਭਰਾਈ ਦਾ ਫੈਲਾਅ</translation>
+    </message>
+    <message>
+        <source>spread {spread}: a mean of {mean} or more, by the {what} rule</source>
+        <translation type="unfinished">ਫੈਲਾਅ {spread}: ਔਸਤ {mean} ਜਾਂ ਵੱਧ, ਨਿਯਮ {what}</translation>
+    </message>
+    <message>
         <source>start a run</source>
         <translation type="unfinished">ਦੌਰ ਸ਼ੁਰੂ ਕਰਨਾ</translation>
+    </message>
+    <message>
+        <source>state</source>
+        <translation type="unfinished">ਹਾਲ</translation>
     </message>
     <message>
         <source>stop the line</source>
@@ -2314,6 +3618,22 @@
     <message>
         <source>study of its film lot: {study}</source>
         <translation type="unfinished">ਇਸ ਦੇ ਫਿਲਮ ਲਾਟ ਦੀ ਜਾਂਚ: {study}</translation>
+    </message>
+    <message>
+        <source>submitted</source>
+        <translation type="unfinished">ਭੇਜਿਆ</translation>
+    </message>
+    <message>
+        <source>suspect</source>
+        <translation type="unfinished">ਸ਼ੱਕੀ</translation>
+    </message>
+    <message>
+        <source>suspect window</source>
+        <translation type="unfinished">ਸ਼ੱਕੀ ਸਮਾਂ</translation>
+    </message>
+    <message>
+        <source>suspect window of {what}</source>
+        <translation type="unfinished">{what} ਦਾ ਸ਼ੱਕੀ ਸਮਾਂ</translation>
     </message>
     <message>
         <source>take it off the line</source>
@@ -2344,12 +3664,24 @@
         <translation type="unfinished">QA ਨੇ ਲਏ</translation>
     </message>
     <message>
+        <source>taken out</source>
+        <translation type="unfinished">ਕੱਢਿਆ</translation>
+    </message>
+    <message>
         <source>tare</source>
         <translation type="unfinished">ਟੇਅਰ</translation>
     </message>
     <message>
         <source>target</source>
         <translation type="unfinished">ਟੀਚਾ</translation>
+    </message>
+    <message>
+        <source>target {mass} now</source>
+        <translation type="unfinished">ਟੀਚਾ {mass} ਹੁਣ</translation>
+    </message>
+    <message>
+        <source>target {mass} proposed</source>
+        <translation type="unfinished">ਟੀਚਾ {mass} ਸੁਝਾਇਆ</translation>
     </message>
     <message>
         <source>tell maintenance</source>
@@ -2440,6 +3772,10 @@
         <translation type="unfinished">ਖਾਲੀ ਪੈਨ {mass} ਦੱਸਦਾ ਹੈ: ਪੂੰਝੋ, ਫਿਰ ਜ਼ੀਰੋ ਕਰੋ</translation>
     </message>
     <message>
+        <source>the floor</source>
+        <translation type="unfinished">ਹੇਠਲੀ ਹੱਦ</translation>
+    </message>
+    <message>
         <source>the folder for labels is gone: make {folder} again</source>
         <translation type="unfinished">ਲੇਬਲਾਂ ਦਾ ਫੋਲਡਰ ਨਹੀਂ: {folder} ਮੁੜ ਬਣਾਓ</translation>
     </message>
@@ -2488,6 +3824,10 @@
         <translation type="unfinished">ਔਸਤ ਨਾਮਾਤਰ ਤੋਂ ਘੱਟ</translation>
     </message>
     <message>
+        <source>the new bag has a serial of its own: scan its label</source>
+        <translation type="unfinished">ਨਵੇਂ ਬੈਗ ਦਾ ਆਪਣਾ ਨੰਬਰ ਹੈ: ਲੇਬਲ ਸਕੈਨ ਕਰੋ</translation>
+    </message>
+    <message>
         <source>the new film or roll is the right one</source>
         <translation type="unfinished">ਨਵੀਂ ਫਿਲਮ ਜਾਂ ਰੋਲ ਸਹੀ ਹੈ</translation>
     </message>
@@ -2510,6 +3850,10 @@
     <message>
         <source>the pan must be empty before the next bag counts</source>
         <translation type="unfinished">ਅਗਲੇ ਬੈਗ ਤੋਂ ਪਹਿਲਾਂ ਪੈਨ ਖਾਲੀ ਹੋਵੇ</translation>
+    </message>
+    <message>
+        <source>the plan takes {count} packs, the batch will have only {lot}</source>
+        <translation type="unfinished">ਯੋਜਨਾ {count} ਬੈਗ ਲੈਂਦੀ ਹੈ, ਬੈਚ ਵਿੱਚ ਸਿਰਫ਼ {lot}</translation>
     </message>
     <message>
         <source>the printer gave up</source>
@@ -2560,6 +3904,14 @@
         <translation type="unfinished">ਦੌਰ ਪਹਿਲੇ ਲੇਬਲ ਨਾਲ ਸ਼ੁਰੂ ਹੁੰਦਾ ਹੈ</translation>
     </message>
     <message>
+        <source>the run is open</source>
+        <translation type="unfinished">ਦੌਰ ਖੁੱਲ੍ਹਾ ਹੈ</translation>
+    </message>
+    <message>
+        <source>the scale</source>
+        <translation type="unfinished">ਕੰਡਾ</translation>
+    </message>
+    <message>
         <source>the scale failed its check</source>
         <translation type="unfinished">ਕੰਡਾ ਜਾਂਚ ਵਿੱਚ ਫੇਲ੍ਹ</translation>
     </message>
@@ -2606,6 +3958,10 @@
     <message>
         <source>the station ended before the label's fate was recorded</source>
         <translation type="unfinished">ਲੇਬਲ ਦਾ ਹਾਲ ਦਰਜ ਹੋਣ ਤੋਂ ਪਹਿਲਾਂ ਸਟੇਸ਼ਨ ਬੰਦ ਹੋਇਆ</translation>
+    </message>
+    <message>
+        <source>the station fills no cases: customers.toml is missing</source>
+        <translation type="unfinished">ਸਟੇਸ਼ਨ ਡੱਬੇ ਨਹੀਂ ਭਰਦਾ: customers.toml ਨਹੀਂ</translation>
     </message>
     <message>
         <source>the station has a fault ({what}): call maintenance</source>
@@ -2656,12 +4012,24 @@
         <translation type="unfinished">ਇਹ ਬੈਜ ਸਹੀ ਨਹੀਂ: {time} ਰੁਕੋ</translation>
     </message>
     <message>
+        <source>this bag in it</source>
+        <translation type="unfinished">ਇਹ ਬੈਗ ਇਸ ਵਿੱਚ</translation>
+    </message>
+    <message>
         <source>this bag is not recorded and has no label: {why}</source>
         <translation type="unfinished">ਇਹ ਬੈਗ ਦਰਜ ਨਹੀਂ ਤੇ ਲੇਬਲ ਨਹੀਂ: {why}</translation>
     </message>
     <message>
         <source>this cannot be shelved, {what}: {answer}</source>
         <translation type="unfinished">ਇਹ ਟਲ ਨਹੀਂ ਸਕਦਾ, {what}: {answer}</translation>
+    </message>
+    <message>
+        <source>this hour: all {count} bags</source>
+        <translation type="unfinished">ਇਹ ਘੰਟਾ: ਸਾਰੇ {count} ਬੈਗ</translation>
+    </message>
+    <message>
+        <source>this hour: {count} of about {all} bags</source>
+        <translation type="unfinished">ਇਹ ਘੰਟਾ: ਲਗਭਗ {all} ਵਿੱਚੋਂ {count} ਬੈਗ</translation>
     </message>
     <message>
         <source>this one is destroyed</source>
@@ -2672,12 +4040,24 @@
         <translation type="unfinished">ਸਮਾਂ</translation>
     </message>
     <message>
+        <source>time, with a lot</source>
+        <translation type="unfinished">ਸਮਾਂ, ਲਾਟ ਨਾਲ</translation>
+    </message>
+    <message>
         <source>too many wrong PINs: wait {time}</source>
         <translation type="unfinished">ਬਹੁਤ ਗਲਤ PIN: {time} ਰੁਕੋ</translation>
     </message>
     <message>
         <source>too many wrong badges: wait {time}</source>
         <translation type="unfinished">ਬਹੁਤ ਗਲਤ ਬੈਜ: {time} ਰੁਕੋ</translation>
+    </message>
+    <message>
+        <source>too warm</source>
+        <translation type="unfinished">ਬਹੁਤ ਗਰਮ</translation>
+    </message>
+    <message>
+        <source>topped up</source>
+        <translation type="unfinished">ਪੂਰਾ ਕੀਤਾ</translation>
     </message>
     <message>
         <source>torn or creased</source>
@@ -2696,12 +4076,24 @@
         <translation type="unfinished">ਪਹਿਲਾਂ ਤਿੰਨੇ ਗਿਣਤੀਆਂ ਭਰੋ</translation>
     </message>
     <message>
+        <source>touch the rejects it is about first</source>
+        <translation type="unfinished">ਪਹਿਲਾਂ ਰੱਦ ਬੈਗ ਛੂਹੋ</translation>
+    </message>
+    <message>
         <source>touch to change</source>
         <translation type="unfinished">ਬਦਲਣ ਲਈ ਛੂਹੋ</translation>
     </message>
     <message>
+        <source>touch when thrown out</source>
+        <translation type="unfinished">ਬਾਹਰ ਸੁੱਟੇ ਤਾਂ ਛੂਹੋ</translation>
+    </message>
+    <message>
         <source>touch who you are first</source>
         <translation type="unfinished">ਪਹਿਲਾਂ ਆਪਣਾ ਨਾਂ ਛੂਹੋ</translation>
+    </message>
+    <message>
+        <source>two people release: the second one is missing</source>
+        <translation type="unfinished">ਦੋ ਬੰਦੇ ਛੱਡਣ: ਦੂਜਾ ਨਹੀਂ</translation>
     </message>
     <message>
         <source>two people sign</source>
@@ -2712,12 +4104,24 @@
         <translation type="unfinished">ਹੇਠਾਂ ਲਿਖੋ</translation>
     </message>
     <message>
+        <source>until, such as 09:40</source>
+        <translation type="unfinished">ਤੱਕ, ਜਿਵੇਂ 09:40</translation>
+    </message>
+    <message>
         <source>upper</source>
         <translation type="unfinished">ਉਪਰਲੀ</translation>
     </message>
     <message>
+        <source>use by {day}</source>
+        <translation type="unfinished">ਵਰਤੋ {day} ਤੱਕ</translation>
+    </message>
+    <message>
         <source>used to set the printer up</source>
         <translation type="unfinished">ਪ੍ਰਿੰਟਰ ਸੈੱਟ ਕਰਨ ਵਿੱਚ ਵਰਤੇ</translation>
+    </message>
+    <message>
+        <source>voided</source>
+        <translation type="unfinished">ਰੱਦ</translation>
     </message>
     <message>
         <source>wait until the scale shows a steady weight</source>
@@ -2768,8 +4172,36 @@
         <translation type="unfinished">ਮੁੜ ਤੋਲੇ</translation>
     </message>
     <message>
+        <source>weighed again, good</source>
+        <translation type="unfinished">ਮੁੜ ਤੋਲਿਆ, ਠੀਕ</translation>
+    </message>
+    <message>
+        <source>weighed now</source>
+        <translation type="unfinished">ਹੁਣ ਤੋਲਿਆ</translation>
+    </message>
+    <message>
+        <source>weighted average {mean}</source>
+        <translation type="unfinished">ਭਾਰੀ ਔਸਤ {mean}</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation type="unfinished">ਕੀ</translation>
+    </message>
+    <message>
+        <source>what is open</source>
+        <translation type="unfinished">ਜੋ ਬਾਕੀ ਹੈ</translation>
+    </message>
+    <message>
         <source>which label?</source>
         <translation type="unfinished">ਕਿਹੜਾ ਲੇਬਲ?</translation>
+    </message>
+    <message>
+        <source>which {what}? Scan or type it first</source>
+        <translation type="unfinished">ਕਿਹੜਾ {what}? ਪਹਿਲਾਂ ਸਕੈਨ ਜਾਂ ਟਾਈਪ ਕਰੋ</translation>
+    </message>
+    <message>
+        <source>who decides? Choose a name first</source>
+        <translation type="unfinished">ਫੈਸਲਾ ਕੌਣ ਕਰੇ? ਪਹਿਲਾਂ ਨਾਂ ਚੁਣੋ</translation>
     </message>
     <message>
         <source>who says so? Touch WHO and choose your name</source>
@@ -2784,6 +4216,30 @@
         <translation type="unfinished">ਪੂਰੀ ਗਲਤੀ</translation>
     </message>
     <message>
+        <source>whole run: all {count} bags</source>
+        <translation type="unfinished">ਪੂਰਾ ਦੌਰ: ਸਾਰੇ {count} ਬੈਗ</translation>
+    </message>
+    <message>
+        <source>whole run: {count} of about {all} bags</source>
+        <translation type="unfinished">ਪੂਰਾ ਦੌਰ: ਲਗਭਗ {all} ਵਿੱਚੋਂ {count} ਬੈਗ</translation>
+    </message>
+    <message>
+        <source>whom does it go to? Choose a customer</source>
+        <translation type="unfinished">ਕਿਸ ਨੂੰ ਜਾਂਦਾ? ਗਾਹਕ ਚੁਣੋ</translation>
+    </message>
+    <message>
+        <source>why</source>
+        <translation type="unfinished">ਕਿਉਂ</translation>
+    </message>
+    <message>
+        <source>why it differs: scan or type</source>
+        <translation type="unfinished">ਫ਼ਰਕ ਕਿਉਂ: ਸਕੈਨ ਜਾਂ ਟਾਈਪ ਕਰੋ</translation>
+    </message>
+    <message>
+        <source>why it may go, or must be dumped</source>
+        <translation type="unfinished">ਕਿਉਂ ਛੱਡਣਾ, ਜਾਂ ਸੁੱਟਣਾ</translation>
+    </message>
+    <message>
         <source>why: scan or type the reason</source>
         <translation type="unfinished">ਕਿਉਂ: ਸਕੈਨ ਜਾਂ ਟਾਈਪ ਕਰੋ</translation>
     </message>
@@ -2792,8 +4248,20 @@
         <translation type="unfinished">ਪੈਨ ਪੂੰਝੋ, ਫਿਰ ਜ਼ੀਰੋ ਕਰੋ</translation>
     </message>
     <message>
+        <source>with a witness</source>
+        <translation type="unfinished">ਗਵਾਹ ਨਾਲ</translation>
+    </message>
+    <message>
+        <source>with {customer}</source>
+        <translation type="unfinished">{customer} ਕੋਲ</translation>
+    </message>
+    <message>
         <source>within both bounds</source>
         <translation type="unfinished">ਦੋਹਾਂ ਹੱਦਾਂ ਵਿੱਚ</translation>
+    </message>
+    <message>
+        <source>witness {who}</source>
+        <translation type="unfinished">ਗਵਾਹ {who}</translation>
     </message>
     <message>
         <source>work at this screen</source>
@@ -2802,6 +4270,10 @@
     <message>
         <source>wrong date</source>
         <translation type="unfinished">ਤਾਰੀਖ ਗਲਤ</translation>
+    </message>
+    <message>
+        <source>wrong label</source>
+        <translation type="unfinished">ਗਲਤ ਲੇਬਲ</translation>
     </message>
     <message>
         <source>wrong lots</source>
@@ -2820,6 +4292,10 @@
         <translation type="unfinished">ਗਲਤ ਭਾਰ</translation>
     </message>
     <message>
+        <source>{begin_code} to {end_code}</source>
+        <translation type="unfinished">{begin_code} ਤੋਂ {end_code}</translation>
+    </message>
+    <message>
         <source>{case}: mean {mean}, {count} below T1: FAILS</source>
         <translation type="unfinished">{case}: ਔਸਤ {mean}, T1 ਤੋਂ ਹੇਠਾਂ {count}: ਫੇਲ੍ਹ</translation>
     </message>
@@ -2832,20 +4308,64 @@
         <translation type="unfinished">{code} ਅਣਜਾਣ: ਪਹਿਲਾਂ ਲਓ</translation>
     </message>
     <message>
+        <source>{count} BAGS HELD OR OUT</source>
+        <translation type="unfinished">{count} ਬੈਗ ਰੋਕੇ ਜਾਂ ਬਾਹਰ</translation>
+    </message>
+    <message>
+        <source>{count} bag is {what}.</source>
+        <translation type="unfinished">{count} ਬੈਗ {what}।</translation>
+    </message>
+    <message>
         <source>{count} bags</source>
         <translation type="unfinished">{count} ਬੈਗ</translation>
+    </message>
+    <message>
+        <source>{count} bags are dumped: they lie in the reject bin. Release the empty hold.</source>
+        <translation type="unfinished">{count} ਬੈਗ ਸੁੱਟੇ: ਰੱਦ ਡੱਬੇ ਵਿੱਚ ਹਨ। ਖਾਲੀ ਰੋਕ ਛੱਡੋ।</translation>
+    </message>
+    <message>
+        <source>{count} bags are held</source>
+        <translation type="unfinished">{count} ਬੈਗ ਰੋਕੇ</translation>
     </message>
     <message>
         <source>{count} bags are held after a failed check: QA decides: {where}</source>
         <translation type="unfinished">ਫੇਲ੍ਹ ਜਾਂਚ ਬਾਅਦ {count} ਬੈਗ ਰੋਕੇ: QA ਫੈਸਲਾ ਕਰੇ: {where}</translation>
     </message>
     <message>
+        <source>{count} bags are in the bin, {expected} by the record: say why they differ</source>
+        <translation type="unfinished">ਡੱਬੇ ਵਿੱਚ {count} ਬੈਗ, ਰਿਕਾਰਡ ਵਿੱਚ {expected}: ਕਾਰਨ ਦੱਸੋ</translation>
+    </message>
+    <message>
         <source>{count} bags are packed: the lead ends the run</source>
         <translation type="unfinished">{count} ਬੈਗ ਪੈਕ ਹੋ ਗਏ: ਲੀਡ ਦੌਰ ਖਤਮ ਕਰੇਗਾ</translation>
     </message>
     <message>
+        <source>{count} bags are released.</source>
+        <translation type="unfinished">{count} ਬੈਗ ਛੱਡੇ।</translation>
+    </message>
+    <message>
+        <source>{count} bags are {what}.</source>
+        <translation type="unfinished">{count} ਬੈਗ {what}।</translation>
+    </message>
+    <message>
         <source>{count} bags from {begin} to {end} are held: {why}.</source>
         <translation type="unfinished">{begin} ਤੋਂ {end} ਤੱਕ {count} ਬੈਗ ਰੋਕੇ: {why}।</translation>
+    </message>
+    <message>
+        <source>{count} bags held or out</source>
+        <translation type="unfinished">{count} ਬੈਗ ਰੋਕੇ ਜਾਂ ਬਾਹਰ</translation>
+    </message>
+    <message>
+        <source>{count} bags held, packed after {begin} until {end}</source>
+        <translation type="unfinished">{count} ਬੈਗ ਰੋਕੇ, {begin} ਤੋਂ {end} ਤੱਕ ਪੈਕ</translation>
+    </message>
+    <message>
+        <source>{count} bags in the batch; {plan}</source>
+        <translation type="unfinished">ਬੈਚ ਵਿੱਚ {count} ਬੈਗ; {plan}</translation>
+    </message>
+    <message>
+        <source>{count} bags lie in the bin by the record</source>
+        <translation type="unfinished">ਰਿਕਾਰਡ ਅਨੁਸਾਰ ਡੱਬੇ ਵਿੱਚ {count} ਬੈਗ</translation>
     </message>
     <message>
         <source>{count} bags weigh less than {mass} in the mean</source>
@@ -2856,6 +4376,18 @@
         <translation type="unfinished">ਦਰਜ ਨਾਲੋਂ {count} ਬੈਗ {more}: ਮੁੜ ਗਿਣੋ, ਜਾਂ ਕਾਰਨ ਦੱਸੋ</translation>
     </message>
     <message>
+        <source>{count} case</source>
+        <translation type="unfinished">{count} ਡੱਬਾ</translation>
+    </message>
+    <message>
+        <source>{count} cases</source>
+        <translation type="unfinished">{count} ਡੱਬੇ</translation>
+    </message>
+    <message>
+        <source>{count} cases and pallets stand here</source>
+        <translation type="unfinished">ਇੱਥੇ {count} ਡੱਬੇ ਤੇ ਪੈਲੇਟ</translation>
+    </message>
+    <message>
         <source>{count} characters, allowed are {least} to {most}</source>
         <translation type="unfinished">{count} ਅੱਖਰ, ਇਜਾਜ਼ਤ {least} ਤੋਂ {most}</translation>
     </message>
@@ -2864,8 +4396,20 @@
         <translation type="unfinished">{count} ਅੱਖਰ, ਵੱਧ ਤੋਂ ਵੱਧ {most}</translation>
     </message>
     <message>
+        <source>{count} fills are too few for a proposal: weigh {least} or more</source>
+        <translation type="unfinished">ਸੁਝਾਅ ਲਈ {count} ਭਰਾਈਆਂ ਘੱਟ: {least} ਜਾਂ ਵੱਧ ਤੋਲੋ</translation>
+    </message>
+    <message>
+        <source>{count} held or set aside</source>
+        <translation type="unfinished">{count} ਰੋਕੇ ਜਾਂ ਵੱਖ</translation>
+    </message>
+    <message>
         <source>{count} issued, {used} used so far</source>
         <translation type="unfinished">{count} ਦਿੱਤੇ, ਹੁਣ ਤੱਕ {used} ਵਰਤੇ</translation>
+    </message>
+    <message>
+        <source>{count} labels are in doubt</source>
+        <translation type="unfinished">{count} ਲੇਬਲਾਂ ਤੇ ਸ਼ੱਕ</translation>
     </message>
     <message>
         <source>{count} labels in doubt, first {serial}: answer in {where}</source>
@@ -2884,12 +4428,76 @@
         <translation type="unfinished">{count} ਹੋਰ ਸਮੇਂ ਉਡੀਕ ਵਿੱਚ।</translation>
     </message>
     <message>
+        <source>{count} of its bags are held</source>
+        <translation type="unfinished">ਇਸ ਦੇ {count} ਬੈਗ ਰੋਕੇ</translation>
+    </message>
+    <message>
+        <source>{count} of {draws} rehearsed samples of the stored bags pass (failed: mean {mean}, T1 {t1}, T2 {t2})</source>
+        <translation type="unfinished">{draws} ਅਭਿਆਸ ਨਮੂਨਿਆਂ ਵਿੱਚੋਂ {count} ਪਾਸ (ਫੇਲ੍ਹ: ਔਸਤ {mean}, T1 {t1}, T2 {t2})</translation>
+    </message>
+    <message>
+        <source>{count} packs are weighed already, more than the {lot} expected</source>
+        <translation type="unfinished">{count} ਬੈਗ ਤੋਲੇ ਜਾ ਚੁੱਕੇ, ਉਮੀਦ {lot} ਤੋਂ ਵੱਧ</translation>
+    </message>
+    <message>
+        <source>{count} rejects are undecided</source>
+        <translation type="unfinished">{count} ਰੱਦ ਬੈਗਾਂ ਦਾ ਫੈਸਲਾ ਬਾਕੀ</translation>
+    </message>
+    <message>
+        <source>{count} rejects of {day} wait for a decision</source>
+        <translation type="unfinished">{day} ਦੇ {count} ਰੱਦ ਬੈਗ ਫੈਸਲੇ ਦੀ ਉਡੀਕ ਵਿੱਚ</translation>
+    </message>
+    <message>
         <source>{count} set aside</source>
         <translation type="unfinished">{count} ਵੱਖ ਰੱਖੇ</translation>
     </message>
     <message>
         <source>{count} suspect bags are held: QA or the lead decides: {where}</source>
         <translation type="unfinished">{count} ਸ਼ੱਕੀ ਬੈਗ ਰੋਕੇ: QA ਜਾਂ ਲੀਡ ਫੈਸਲਾ ਕਰੇ: {where}</translation>
+    </message>
+    <message>
+        <source>{count} things are open</source>
+        <translation type="unfinished">{count} ਕੰਮ ਬਾਕੀ</translation>
+    </message>
+    <message>
+        <source>{count} things are open, first: {what}. Settle them, or write why the day is signed all the same</source>
+        <translation type="unfinished">{count} ਕੰਮ ਬਾਕੀ, ਪਹਿਲਾ: {what}। ਨਿਪਟਾਓ, ਜਾਂ ਲਿਖੋ ਦਿਨ ਤੇ ਫਿਰ ਵੀ ਦਸਤਖਤ ਕਿਉਂ</translation>
+    </message>
+    <message>
+        <source>{count} things happened on {day}</source>
+        <translation type="unfinished">{day} ਨੂੰ {count} ਗੱਲਾਂ ਹੋਈਆਂ</translation>
+    </message>
+    <message>
+        <source>{count} things open, not signed</source>
+        <translation type="unfinished">{count} ਕੰਮ ਬਾਕੀ, ਦਸਤਖਤ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>{count} unit</source>
+        <translation type="unfinished">{count} ਇਕਾਈ</translation>
+    </message>
+    <message>
+        <source>{count} units</source>
+        <translation type="unfinished">{count} ਇਕਾਈਆਂ</translation>
+    </message>
+    <message>
+        <source>{count} with customers</source>
+        <translation type="unfinished">{count} ਗਾਹਕਾਂ ਕੋਲ</translation>
+    </message>
+    <message>
+        <source>{day} is not reviewed and signed</source>
+        <translation type="unfinished">{day} ਦੇਖਿਆ ਤੇ ਦਸਤਖਤ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>{day} is reviewed and signed.</source>
+        <translation type="unfinished">{day} ਦੇਖਿਆ ਤੇ ਦਸਤਖਤ ਹੋਏ।</translation>
+    </message>
+    <message>
+        <source>{day}: {shown} of {all} rejects, {filter}; {open} open</source>
+        <translation type="unfinished">{day}: {all} ਵਿੱਚੋਂ {shown} ਰੱਦ, {filter}; {open} ਬਾਕੀ</translation>
+    </message>
+    <message>
+        <source>{day}: {shown} of {all} rejects; {open} open</source>
+        <translation type="unfinished">{day}: {all} ਵਿੱਚੋਂ {shown} ਰੱਦ; {open} ਬਾਕੀ</translation>
     </message>
     <message>
         <source>{digits} is no day: give day and month, like 2411 for 24 November</source>
@@ -2904,8 +4512,24 @@
         <translation type="unfinished">{error}, ਇਜਾਜ਼ਤ {limit}</translation>
     </message>
     <message>
+        <source>{first} and {count} more</source>
+        <translation type="unfinished">{first} ਤੇ {count} ਹੋਰ</translation>
+    </message>
+    <message>
         <source>{first}, and {count} more</source>
         <translation type="unfinished">{first}, ਤੇ {count} ਹੋਰ</translation>
+    </message>
+    <message>
+        <source>{kind}: {count} packs, at most {most} below T1 ({clause})</source>
+        <translation type="unfinished">{kind}: {count} ਬੈਗ, T1 ਤੋਂ ਹੇਠਾਂ ਵੱਧ ਤੋਂ ਵੱਧ {most} ({clause})</translation>
+    </message>
+    <message>
+        <source>{kind}: {count} packs, then {second} more, at most {most} below T1 ({clause})</source>
+        <translation type="unfinished">{kind}: {count} ਬੈਗ, ਫਿਰ {second} ਹੋਰ, T1 ਤੋਂ ਹੇਠਾਂ ਵੱਧ ਤੋਂ ਵੱਧ {most} ({clause})</translation>
+    </message>
+    <message>
+        <source>{last} comes before {first}: give the first serial first</source>
+        <translation type="unfinished">{last} {first} ਤੋਂ ਪਹਿਲਾਂ ਹੈ: ਪਹਿਲਾ ਨੰਬਰ ਪਹਿਲਾਂ ਦਿਓ</translation>
     </message>
     <message>
         <source>{mass} DOES NOT FIT ({against})</source>
@@ -2916,8 +4540,52 @@
         <translation type="unfinished">{mass} ਮਿਲਦਾ ਹੈ ({against})</translation>
     </message>
     <message>
+        <source>{mass} a bag</source>
+        <translation type="unfinished">{mass} ਹਰ ਬੈਗ</translation>
+    </message>
+    <message>
+        <source>{mass} now</source>
+        <translation type="unfinished">{mass} ਹੁਣ</translation>
+    </message>
+    <message>
+        <source>{mass} proposed</source>
+        <translation type="unfinished">{mass} ਸੁਝਾਇਆ</translation>
+    </message>
+    <message>
+        <source>{mass} this run</source>
+        <translation type="unfinished">{mass} ਇਸ ਦੌਰ</translation>
+    </message>
+    <message>
+        <source>{mass} this run, {money} in money</source>
+        <translation type="unfinished">{mass} ਇਸ ਦੌਰ, {money} ਪੈਸੇ</translation>
+    </message>
+    <message>
+        <source>{mass}: {count} bags, {percent} %</source>
+        <translation type="unfinished">{mass}: {count} ਬੈਗ, {percent} %</translation>
+    </message>
+    <message>
+        <source>{mean} OUTSIDE {least} to {most}</source>
+        <translation type="unfinished">{mean} {least} ਤੋਂ {most} ਦੇ ਬਾਹਰ</translation>
+    </message>
+    <message>
+        <source>{mean} within {least} to {most}</source>
+        <translation type="unfinished">{mean} {least} ਤੋਂ {most} ਵਿੱਚ</translation>
+    </message>
+    <message>
         <source>{name} stands for {first} and for {second}: look at the case and keep one</source>
         <translation type="unfinished">{name}: {first} ਵੀ ਤੇ {second} ਵੀ: ਡੱਬਾ ਦੇਖੋ ਤੇ ਇੱਕ ਰੱਖੋ</translation>
+    </message>
+    <message>
+        <source>{name}: mean {mean}, spread {spread}</source>
+        <translation type="unfinished">{name}: ਔਸਤ {mean}, ਫੈਲਾਅ {spread}</translation>
+    </message>
+    <message>
+        <source>{name}: {code} from {who}</source>
+        <translation type="unfinished">{name}: {code}, {who} ਤੋਂ</translation>
+    </message>
+    <message>
+        <source>{number} bags</source>
+        <translation type="unfinished">{number} ਬੈਗ</translation>
     </message>
     <message>
         <source>{number} failed</source>
@@ -2936,8 +4604,24 @@
         <translation type="unfinished">{whole} ਵਿੱਚੋਂ {number}</translation>
     </message>
     <message>
+        <source>{number} of {whole} allowed</source>
+        <translation type="unfinished">{whole} ਵਿੱਚੋਂ {number}</translation>
+    </message>
+    <message>
+        <source>{number} of {whole} bags</source>
+        <translation type="unfinished">{whole} ਵਿੱਚੋਂ {number} ਬੈਗ</translation>
+    </message>
+    <message>
+        <source>{number} to {whole} {unit}</source>
+        <translation type="unfinished">{number} ਤੋਂ {whole} {unit}</translation>
+    </message>
+    <message>
         <source>{number} too many</source>
         <translation type="unfinished">{number} ਵਾਧੂ</translation>
+    </message>
+    <message>
+        <source>{picked} picked, {count} weighed</source>
+        <translation type="unfinished">{picked} ਚੁਣੇ, {count} ਤੋਲੇ</translation>
     </message>
     <message>
         <source>{product}, version {version}</source>
@@ -2952,12 +4636,64 @@
         <translation type="unfinished">{product}: {mass} kg ਸ਼ੁੱਧ</translation>
     </message>
     <message>
+        <source>{result} by {code}</source>
+        <translation type="unfinished">{result}, {code}</translation>
+    </message>
+    <message>
         <source>{serial} must say</source>
         <translation type="unfinished">{serial} ਤੇ ਇਹ ਹੋਵੇ</translation>
     </message>
     <message>
         <source>{serial}: as recorded</source>
         <translation type="unfinished">{serial}: ਜਿਵੇਂ ਦਰਜ</translation>
+    </message>
+    <message>
+        <source>{sscc} is a pallet: a pallet holds cases</source>
+        <translation type="unfinished">{sscc} ਪੈਲੇਟ ਹੈ: ਪੈਲੇਟ ਤੇ ਡੱਬੇ ਹੁੰਦੇ ਹਨ</translation>
+    </message>
+    <message>
+        <source>{sscc} is gone with {shipment}</source>
+        <translation type="unfinished">{sscc} {shipment} ਨਾਲ ਗਿਆ</translation>
+    </message>
+    <message>
+        <source>{sscc} is on pallet {pallet}</source>
+        <translation type="unfinished">{sscc} ਪੈਲੇਟ {pallet} ਤੇ ਹੈ</translation>
+    </message>
+    <message>
+        <source>{sscc} is undone</source>
+        <translation type="unfinished">{sscc} ਵਾਪਸ ਕੀਤਾ</translation>
+    </message>
+    <message>
+        <source>{sscc} is undone.</source>
+        <translation type="unfinished">{sscc} ਵਾਪਸ ਕੀਤਾ।</translation>
+    </message>
+    <message>
+        <source>{text} is no figure: key in digits, such as 3.4</source>
+        <translation type="unfinished">{text} ਅੰਕ ਨਹੀਂ: ਅੰਕ ਭਰੋ, ਜਿਵੇਂ 3.4</translation>
+    </message>
+    <message>
+        <source>{text} is no serial of a bag, such as A1-7K-000042</source>
+        <translation type="unfinished">{text} ਬੈਗ ਦਾ ਨੰਬਰ ਨਹੀਂ, ਜਿਵੇਂ A1-7K-000042</translation>
+    </message>
+    <message>
+        <source>{text} is no time: write {form}</source>
+        <translation type="unfinished">{text} ਸਮਾਂ ਨਹੀਂ: ਲਿਖੋ {form}</translation>
+    </message>
+    <message>
+        <source>{time}: {mass}; mean so far {mean}</source>
+        <translation type="unfinished">{time}: {mass}; ਹੁਣ ਤੱਕ ਔਸਤ {mean}</translation>
+    </message>
+    <message>
+        <source>{value} cannot be: allowed is {low} to {high}</source>
+        <translation type="unfinished">{value} ਨਹੀਂ ਹੋ ਸਕਦਾ: ਇਜਾਜ਼ਤ {low} ਤੋਂ {high}</translation>
+    </message>
+    <message>
+        <source>{what} by {code}: {why}</source>
+        <translation type="unfinished">{what}, {code}: {why}</translation>
+    </message>
+    <message>
+        <source>{what} cannot be released: {why}</source>
+        <translation type="unfinished">{what} ਛੱਡਿਆ ਨਹੀਂ ਜਾ ਸਕਦਾ: {why}</translation>
     </message>
     <message>
         <source>{what} failed its check</source>
@@ -2968,20 +4704,60 @@
         <translation type="unfinished">{what} ਜਾਂਚ ਵਿੱਚ ਫੇਲ੍ਹ: ਠੀਕ ਕਰੋ, ਫਿਰ ਜਾਂਚੋ: {where}</translation>
     </message>
     <message>
+        <source>{what} failed its last check</source>
+        <translation type="unfinished">{what} ਆਖਰੀ ਜਾਂਚ ਵਿੱਚ ਫੇਲ੍ਹ</translation>
+    </message>
+    <message>
+        <source>{what} failed: write what is done about it before it is recorded</source>
+        <translation type="unfinished">{what} ਫੇਲ੍ਹ: ਦਰਜ ਕਰਨ ਤੋਂ ਪਹਿਲਾਂ ਲਿਖੋ ਕੀ ਕੀਤਾ</translation>
+    </message>
+    <message>
         <source>{what} in {minutes} min</source>
         <translation type="unfinished">{minutes} ਮਿੰਟ ਵਿੱਚ {what}</translation>
+    </message>
+    <message>
+        <source>{what} is on record.</source>
+        <translation type="unfinished">{what} ਦਰਜ।</translation>
+    </message>
+    <message>
+        <source>{what} keeps no bag any more: release the hold</source>
+        <translation type="unfinished">{what} ਹੁਣ ਕੋਈ ਬੈਗ ਨਹੀਂ ਰੋਕਦਾ: ਰੋਕ ਛੱਡੋ</translation>
+    </message>
+    <message>
+        <source>{what} needs {thing}</source>
+        <translation type="unfinished">{what} ਲਈ {thing} ਚਾਹੀਦਾ</translation>
     </message>
     <message>
         <source>{what} now</source>
         <translation type="unfinished">ਹੁਣ {what}</translation>
     </message>
     <message>
+        <source>{what} was released already</source>
+        <translation type="unfinished">{what} ਪਹਿਲਾਂ ਹੀ ਛੱਡਿਆ</translation>
+    </message>
+    <message>
+        <source>{what} was scanned already</source>
+        <translation type="unfinished">{what} ਪਹਿਲਾਂ ਹੀ ਸਕੈਨ</translation>
+    </message>
+    <message>
+        <source>{what} was {usual}, now {seen}: is this still the same product?</source>
+        <translation type="unfinished">{what} {usual} ਸੀ, ਹੁਣ {seen}: ਕੀ ਇਹ ਉਹੀ ਉਤਪਾਦ ਹੈ?</translation>
+    </message>
+    <message>
         <source>{what}: look at date and time, then sign at {where}</source>
         <translation type="unfinished">{what}: ਤਾਰੀਖ ਤੇ ਸਮਾਂ ਦੇਖੋ, ਫਿਰ ਦਸਤਖਤ {where}</translation>
     </message>
     <message>
+        <source>{what}: no checks in the settings</source>
+        <translation type="unfinished">{what}: ਸੈਟਿੰਗਾਂ ਵਿੱਚ ਕੋਈ ਜਾਂਚ ਨਹੀਂ</translation>
+    </message>
+    <message>
         <source>{who} cannot sign this</source>
         <translation type="unfinished">{who} ਇਸ 'ਤੇ ਦਸਤਖਤ ਨਹੀਂ ਕਰ ਸਕਦਾ</translation>
+    </message>
+    <message>
+        <source>{who} cannot witness a decision of {other}: choose another person</source>
+        <translation type="unfinished">{who} {other} ਦੇ ਫੈਸਲੇ ਦਾ ਗਵਾਹ ਨਹੀਂ ਹੋ ਸਕਦਾ: ਹੋਰ ਬੰਦਾ ਚੁਣੋ</translation>
     </message>
     <message>
         <source>{who} did not sign: to {act}, a PIN or badge is needed</source>
@@ -3002,6 +4778,10 @@
     <message>
         <source>{who} may not sign here</source>
         <translation type="unfinished">{who} ਇੱਥੇ ਦਸਤਖਤ ਨਹੀਂ ਕਰ ਸਕਦਾ</translation>
+    </message>
+    <message>
+        <source>{who} signs first: another person signs second</source>
+        <translation type="unfinished">{who} ਪਹਿਲਾਂ ਦਸਤਖਤ ਕਰੇ: ਦੂਜਾ ਬੰਦਾ ਬਾਅਦ ਵਿੱਚ</translation>
     </message>
     <message>
         <source>{why}: two people approve the label at {where}</source>

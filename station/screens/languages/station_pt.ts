@@ -8,6 +8,10 @@
         <translation type="unfinished">1 PRODUTO</translation>
     </message>
     <message>
+        <source>1 bag</source>
+        <translation type="unfinished">1 saco</translation>
+    </message>
+    <message>
         <source>2 LOTS</source>
         <translation type="unfinished">2 LOTES</translation>
     </message>
@@ -20,6 +24,14 @@
         <translation type="unfinished">Foi lido um código, mas nenhum campo o espera: abra a página certa</translation>
     </message>
     <message>
+        <source>A copy of {sscc} comes.</source>
+        <translation type="unfinished">Sai uma cópia de {sscc}.</translation>
+    </message>
+    <message>
+        <source>A manager approves a proposal as a new version of the product.</source>
+        <translation type="unfinished">Um gestor aprova a proposta como nova versão do produto.</translation>
+    </message>
+    <message>
         <source>ADD</source>
         <translation type="unfinished">PONHA</translation>
     </message>
@@ -28,8 +40,28 @@
         <translation type="unfinished">ALARMES</translation>
     </message>
     <message>
+        <source>ALL</source>
+        <translation type="unfinished">TODOS</translation>
+    </message>
+    <message>
+        <source>ALL WEIGHED</source>
+        <translation type="unfinished">TODOS PESADOS</translation>
+    </message>
+    <message>
+        <source>APPLIED</source>
+        <translation type="unfinished">APLICADA</translation>
+    </message>
+    <message>
         <source>APPROVE</source>
         <translation type="unfinished">APROVAR</translation>
+    </message>
+    <message>
+        <source>ASKED</source>
+        <translation type="unfinished">PEDIDO</translation>
+    </message>
+    <message>
+        <source>ATTEND</source>
+        <translation type="unfinished">ATENDER</translation>
     </message>
     <message>
         <source>An open run keeps the dates it was opened with.</source>
@@ -52,12 +84,40 @@
         <translation type="unfinished">PONHA SACO</translation>
     </message>
     <message>
+        <source>BAGS</source>
+        <translation type="unfinished">SACOS</translation>
+    </message>
+    <message>
         <source>BEFORE</source>
         <translation type="unfinished">ANTES</translation>
     </message>
     <message>
         <source>BIN</source>
         <translation type="unfinished">CAIXA</translation>
+    </message>
+    <message>
+        <source>BLEND LOT</source>
+        <translation type="unfinished">LOTE DE MISTURA</translation>
+    </message>
+    <message>
+        <source>BLENDS</source>
+        <translation type="unfinished">MISTURAS</translation>
+    </message>
+    <message>
+        <source>BLOCKED {count}</source>
+        <translation type="unfinished">IMPEDIDO {count}</translation>
+    </message>
+    <message>
+        <source>Bag {serial} and {count} around it</source>
+        <translation type="unfinished">Saco {serial} e {count} à volta</translation>
+    </message>
+    <message>
+        <source>Bag {serial} was not set aside: LOOK UP shows it.</source>
+        <translation type="unfinished">O saco {serial} não foi separado: PROCURAR mostra-o.</translation>
+    </message>
+    <message>
+        <source>Below T1</source>
+        <translation type="unfinished">Abaixo de T1</translation>
     </message>
     <message>
         <source>Best before</source>
@@ -68,8 +128,24 @@
         <translation type="unfinished">Consumir de preferência antes de {day}</translation>
     </message>
     <message>
+        <source>By {what}</source>
+        <translation type="unfinished">Por {what}</translation>
+    </message>
+    <message>
         <source>CALL LEAD</source>
         <translation type="unfinished">PEÇA AJUDA</translation>
+    </message>
+    <message>
+        <source>CAME BACK</source>
+        <translation type="unfinished">VOLTOU</translation>
+    </message>
+    <message>
+        <source>CASE</source>
+        <translation type="unfinished">CAIXA</translation>
+    </message>
+    <message>
+        <source>CASES</source>
+        <translation type="unfinished">CAIXAS</translation>
     </message>
     <message>
         <source>CHANGE</source>
@@ -88,6 +164,10 @@
         <translation type="unfinished">CONTROLOS</translation>
     </message>
     <message>
+        <source>CHECKS (F4) settles it.</source>
+        <translation type="unfinished">CONTROLOS (F4) resolve-o.</translation>
+    </message>
+    <message>
         <source>CLEAR</source>
         <translation type="unfinished">APAGAR</translation>
     </message>
@@ -100,12 +180,24 @@
         <translation type="unfinished">RELÓGIO</translation>
     </message>
     <message>
+        <source>CLOSE PALLET</source>
+        <translation type="unfinished">FECHAR PALETE</translation>
+    </message>
+    <message>
+        <source>COOLER TEMPERATURE</source>
+        <translation type="unfinished">TEMPERATURA DA CÂMARA</translation>
+    </message>
+    <message>
         <source>COUNT</source>
         <translation type="unfinished">CONTAR</translation>
     </message>
     <message>
         <source>COUNTED</source>
         <translation type="unfinished">CONTADO</translation>
+    </message>
+    <message>
+        <source>CUSTOMERS</source>
+        <translation type="unfinished">CLIENTES</translation>
     </message>
     <message>
         <source>CUT ON</source>
@@ -116,8 +208,16 @@
         <translation type="unfinished">Chegaram</translation>
     </message>
     <message>
+        <source>Case {sscc} is filled; its label comes.</source>
+        <translation type="unfinished">Caixa {sscc} cheia; sai a sua etiqueta.</translation>
+    </message>
+    <message>
         <source>Checked {stage}. Bags wait meanwhile.</source>
         <translation type="unfinished">Controlo: {stage}. Os sacos esperam.</translation>
+    </message>
+    <message>
+        <source>Correct the decision about {bags}?</source>
+        <translation type="unfinished">Corrigir a decisão sobre {bags}?</translation>
     </message>
     <message>
         <source>DECIDE</source>
@@ -132,8 +232,16 @@
         <translation type="unfinished">NÃO ASSINAR</translation>
     </message>
     <message>
+        <source>DOES NOT HOLD</source>
+        <translation type="unfinished">NÃO CUMPRE</translation>
+    </message>
+    <message>
         <source>DOUBT</source>
         <translation type="unfinished">DÚVIDA</translation>
+    </message>
+    <message>
+        <source>DOWNGRADED</source>
+        <translation type="unfinished">DESCLASSIFICADO</translation>
     </message>
     <message>
         <source>DRAW</source>
@@ -142,6 +250,14 @@
     <message>
         <source>DUMP</source>
         <translation type="unfinished">DEITAR FORA</translation>
+    </message>
+    <message>
+        <source>DUMPED</source>
+        <translation type="unfinished">DEITADO FORA</translation>
+    </message>
+    <message>
+        <source>Decided: {decision}.</source>
+        <translation type="unfinished">Decidido: {decision}.</translation>
     </message>
     <message>
         <source>Due at {time}.</source>
@@ -176,8 +292,24 @@
         <translation type="unfinished">REGISTAR</translation>
     </message>
     <message>
+        <source>FAILED</source>
+        <translation type="unfinished">FALHOU</translation>
+    </message>
+    <message>
+        <source>FAILED: check again</source>
+        <translation type="unfinished">FALHOU: controle de novo</translation>
+    </message>
+    <message>
+        <source>FAILING</source>
+        <translation type="unfinished">FALHA</translation>
+    </message>
+    <message>
         <source>FAILS</source>
         <translation type="unfinished">FALHA</translation>
+    </message>
+    <message>
+        <source>FILL CASE</source>
+        <translation type="unfinished">ENCHER CAIXA</translation>
     </message>
     <message>
         <source>FILTER</source>
@@ -202,6 +334,18 @@
     <message>
         <source>GO ON</source>
         <translation type="unfinished">CONTINUAR</translation>
+    </message>
+    <message>
+        <source>GOOD</source>
+        <translation type="unfinished">CERTA</translation>
+    </message>
+    <message>
+        <source>Given away</source>
+        <translation type="unfinished">Dado a mais</translation>
+    </message>
+    <message>
+        <source>Given up.</source>
+        <translation type="unfinished">Desistiu.</translation>
     </message>
     <message>
         <source>Given up: nothing is recorded.</source>
@@ -233,7 +377,19 @@
     </message>
     <message>
         <source>HOLDS</source>
-        <translation type="unfinished">CERTA</translation>
+        <translation type="unfinished">RETENÇÕES</translation>
+    </message>
+    <message>
+        <source>HOUSE</source>
+        <translation type="unfinished">ARMAZÉM</translation>
+    </message>
+    <message>
+        <source>Held: {what}</source>
+        <translation type="unfinished">Retido: {what}</translation>
+    </message>
+    <message>
+        <source>How many bags have which net. Touch a bar to read it.</source>
+        <translation type="unfinished">Quantos sacos têm cada líquido. Toque numa barra para a ler.</translation>
     </message>
     <message>
         <source>I HAVE SEEN IT</source>
@@ -244,8 +400,32 @@
         <translation type="unfinished">vejo-a lá</translation>
     </message>
     <message>
+        <source>IN DOUBT</source>
+        <translation type="unfinished">EM DÚVIDA</translation>
+    </message>
+    <message>
+        <source>INBOX</source>
+        <translation type="unfinished">PENDENTES</translation>
+    </message>
+    <message>
+        <source>INPUT LOT</source>
+        <translation type="unfinished">LOTE DE ENTRADA</translation>
+    </message>
+    <message>
+        <source>INPUT LOTS</source>
+        <translation type="unfinished">LOTES DE ENTRADA</translation>
+    </message>
+    <message>
+        <source>INSPECTOR</source>
+        <translation type="unfinished">INSPETOR</translation>
+    </message>
+    <message>
         <source>Issued − used − spoiled − samples − returned</source>
         <translation type="unfinished">Saídas − usadas − estragadas − amostras − devolvidas</translation>
+    </message>
+    <message>
+        <source>It cannot be released</source>
+        <translation type="unfinished">Não se pode libertar</translation>
     </message>
     <message>
         <source>KEEP</source>
@@ -256,8 +436,32 @@
         <translation type="unfinished">GUARDAR GRÁFICO</translation>
     </message>
     <message>
+        <source>Kept as {name} (PNG, SVG, CSV) in {folder}</source>
+        <translation type="unfinished">Guardado como {name} (PNG, SVG, CSV) em {folder}</translation>
+    </message>
+    <message>
+        <source>Key in how many bags lie in the bin.</source>
+        <translation type="unfinished">Digite quantos sacos estão no cesto.</translation>
+    </message>
+    <message>
+        <source>LABEL ON BAG</source>
+        <translation type="unfinished">ETIQUETA NO SACO</translation>
+    </message>
+    <message>
+        <source>LABEL ROLL</source>
+        <translation type="unfinished">ROLO DE ETIQUETAS</translation>
+    </message>
+    <message>
+        <source>LABEL {state}</source>
+        <translation type="unfinished">ETIQUETA {state}</translation>
+    </message>
+    <message>
         <source>LABELS</source>
         <translation type="unfinished">ETIQUETAS</translation>
+    </message>
+    <message>
+        <source>LABELS (F5) settles it.</source>
+        <translation type="unfinished">ETIQUETAS (F5) resolve-o.</translation>
     </message>
     <message>
         <source>LANGUAGE</source>
@@ -310,6 +514,14 @@
     <message>
         <source>LOTS</source>
         <translation type="unfinished">LOTES</translation>
+    </message>
+    <message>
+        <source>Label roll {roll}: a difference of {difference} is open</source>
+        <translation type="unfinished">Rolo de etiquetas {roll}: falta explicar {difference}</translation>
+    </message>
+    <message>
+        <source>Label {serial} is in doubt</source>
+        <translation type="unfinished">Etiqueta {serial} em dúvida</translation>
     </message>
     <message>
         <source>Labels in doubt</source>
@@ -372,6 +584,10 @@
         <translation type="unfinished">GERENTE</translation>
     </message>
     <message>
+        <source>METAL DETECTOR</source>
+        <translation type="unfinished">DETETOR DE METAIS</translation>
+    </message>
+    <message>
         <source>MISMATCH</source>
         <translation type="unfinished">NÃO CONFERE</translation>
     </message>
@@ -380,8 +596,16 @@
         <translation type="unfinished">MAIS</translation>
     </message>
     <message>
+        <source>Mean needed</source>
+        <translation type="unfinished">Média precisa</translation>
+    </message>
+    <message>
         <source>Mean net {mass}</source>
         <translation type="unfinished">Líquido médio {mass}</translation>
+    </message>
+    <message>
+        <source>Mean so far</source>
+        <translation type="unfinished">Média até agora</translation>
     </message>
     <message>
         <source>NEAR MAX</source>
@@ -400,6 +624,14 @@
         <translation type="unfinished">NOVA RETENÇÃO</translation>
     </message>
     <message>
+        <source>NEXT CASE</source>
+        <translation type="unfinished">PRÓXIMA CAIXA</translation>
+    </message>
+    <message>
+        <source>NO FORECAST</source>
+        <translation type="unfinished">SEM PREVISÃO</translation>
+    </message>
+    <message>
         <source>NO READING</source>
         <translation type="unfinished">SEM LEITURA</translation>
     </message>
@@ -410,6 +642,10 @@
     <message>
         <source>NOMINAL</source>
         <translation type="unfinished">NOMINAL</translation>
+    </message>
+    <message>
+        <source>NONE</source>
+        <translation type="unfinished">NENHUMA</translation>
     </message>
     <message>
         <source>NOW</source>
@@ -430,6 +666,10 @@
     <message>
         <source>No bag is suspect.</source>
         <translation type="unfinished">Não há sacos suspeitos.</translation>
+    </message>
+    <message>
+        <source>No case stands here</source>
+        <translation type="unfinished">Não há caixas aqui</translation>
     </message>
     <message>
         <source>No good bag yet</source>
@@ -456,12 +696,28 @@
         <translation type="unfinished">Nenhuma série aberta</translation>
     </message>
     <message>
+        <source>No target can be proposed: {why}.</source>
+        <translation type="unfinished">Não se pode propor um alvo: {why}.</translation>
+    </message>
+    <message>
+        <source>Not kept: {why}, {folder}</source>
+        <translation type="unfinished">Não guardado: {why}, {folder}</translation>
+    </message>
+    <message>
         <source>Not recorded: {why}</source>
         <translation type="unfinished">Não registado: {why}</translation>
     </message>
     <message>
+        <source>Nothing is held or packed.</source>
+        <translation type="unfinished">Nada está retido nem embalado.</translation>
+    </message>
+    <message>
         <source>Nothing is open.</source>
         <translation type="unfinished">Nada está pendente.</translation>
+    </message>
+    <message>
+        <source>Nothing keeps it.</source>
+        <translation type="unfinished">Nada o impede.</translation>
     </message>
     <message>
         <source>OF THE PACKER</source>
@@ -486,6 +742,10 @@
     <message>
         <source>ORDER DONE</source>
         <translation type="unfinished">TERMINADO</translation>
+    </message>
+    <message>
+        <source>OVERDUE {minutes} min</source>
+        <translation type="unfinished">ATRASADO {minutes} min</translation>
     </message>
     <message>
         <source>On record {bags}, counted {count}</source>
@@ -524,8 +784,20 @@
         <translation type="unfinished">EMBALAGEM</translation>
     </message>
     <message>
+        <source>PALLET</source>
+        <translation type="unfinished">PALETE</translation>
+    </message>
+    <message>
+        <source>PALLETS</source>
+        <translation type="unfinished">PALETES</translation>
+    </message>
+    <message>
         <source>PAPER</source>
         <translation type="unfinished">GUIA</translation>
+    </message>
+    <message>
+        <source>PASSED</source>
+        <translation type="unfinished">PASSOU</translation>
     </message>
     <message>
         <source>PRINT</source>
@@ -536,6 +808,10 @@
         <translation type="unfinished">REIMPRIMIR</translation>
     </message>
     <message>
+        <source>PRODUCT TEMPERATURE</source>
+        <translation type="unfinished">TEMPERATURA DO PRODUTO</translation>
+    </message>
+    <message>
         <source>PUT AN EMPTY BAG ON</source>
         <translation type="unfinished">PONHA UM SACO VAZIO</translation>
     </message>
@@ -544,8 +820,24 @@
         <translation type="unfinished">PONHA {weights}</translation>
     </message>
     <message>
+        <source>PUT {serial} ON</source>
+        <translation type="unfinished">PONHA {serial}</translation>
+    </message>
+    <message>
+        <source>Pallet {sscc} is closed; its label comes.</source>
+        <translation type="unfinished">Palete {sscc} fechada; sai a sua etiqueta.</translation>
+    </message>
+    <message>
         <source>Print again: {what}</source>
         <translation type="unfinished">Reimprimir: {what}</translation>
+    </message>
+    <message>
+        <source>QA decides</source>
+        <translation type="unfinished">decide a QA</translation>
+    </message>
+    <message>
+        <source>QA decides: release all, or let the hold stay</source>
+        <translation type="unfinished">a QA decide: libertar tudo ou manter retido</translation>
     </message>
     <message>
         <source>QA holds the button</source>
@@ -564,6 +856,10 @@
         <translation type="unfinished">QUALIDADE</translation>
     </message>
     <message>
+        <source>READY</source>
+        <translation type="unfinished">PRONTO</translation>
+    </message>
+    <message>
         <source>RECEIVE</source>
         <translation type="unfinished">RECEBER</translation>
     </message>
@@ -576,12 +872,20 @@
         <translation type="unfinished">REGISTAR PROPOSTA</translation>
     </message>
     <message>
+        <source>RECORDED</source>
+        <translation type="unfinished">REGISTADA</translation>
+    </message>
+    <message>
         <source>REFUSE</source>
         <translation type="unfinished">RECUSAR</translation>
     </message>
     <message>
         <source>REHEARSE</source>
         <translation type="unfinished">ENSAIAR</translation>
+    </message>
+    <message>
+        <source>REJECTS</source>
+        <translation type="unfinished">REJEITADOS</translation>
     </message>
     <message>
         <source>RELEASE</source>
@@ -608,6 +912,10 @@
         <translation type="unfinished">DEVOLVIDAS</translation>
     </message>
     <message>
+        <source>REWORKED</source>
+        <translation type="unfinished">REPROCESSADO</translation>
+    </message>
+    <message>
         <source>ROLL</source>
         <translation type="unfinished">ROLO</translation>
     </message>
@@ -620,6 +928,10 @@
         <translation type="unfinished">TIRAR ROLO</translation>
     </message>
     <message>
+        <source>ROOM TEMPERATURE</source>
+        <translation type="unfinished">TEMPERATURA DA SALA</translation>
+    </message>
+    <message>
         <source>RUN</source>
         <translation type="unfinished">SÉRIE</translation>
     </message>
@@ -630,6 +942,14 @@
     <message>
         <source>RUN, then {door} ({key})</source>
         <translation type="unfinished">SÉRIE, depois {door} ({key})</translation>
+    </message>
+    <message>
+        <source>RUNS</source>
+        <translation type="unfinished">SÉRIES</translation>
+    </message>
+    <message>
+        <source>Reading the record</source>
+        <translation type="unfinished">A ler o registo</translation>
     </message>
     <message>
         <source>Refused</source>
@@ -664,8 +984,16 @@
         <translation type="unfinished">Recusado. Toque em quem assina.</translation>
     </message>
     <message>
+        <source>Refused. Who signs? Touch WHO and choose your name.</source>
+        <translation type="unfinished">Recusado. Quem assina? Toque em QUEM e escolha o nome.</translation>
+    </message>
+    <message>
         <source>Refused. {why}</source>
         <translation type="unfinished">Recusado. {why}</translation>
+    </message>
+    <message>
+        <source>Rehearsing …</source>
+        <translation type="unfinished">A ensaiar …</translation>
     </message>
     <message>
         <source>Roll {roll} is in. Count it out</source>
@@ -680,6 +1008,14 @@
         <translation type="unfinished">Série aberta</translation>
     </message>
     <message>
+        <source>SAFE</source>
+        <translation type="unfinished">SEGURO</translation>
+    </message>
+    <message>
+        <source>SAMPLED</source>
+        <translation type="unfinished">AMOSTRA</translation>
+    </message>
+    <message>
         <source>SAMPLES</source>
         <translation type="unfinished">AMOSTRAS</translation>
     </message>
@@ -692,12 +1028,24 @@
         <translation type="unfinished">LEITURA</translation>
     </message>
     <message>
+        <source>SCAN A BAG</source>
+        <translation type="unfinished">LEIA UM SACO</translation>
+    </message>
+    <message>
         <source>SCAN THE FILM LOT</source>
         <translation type="unfinished">LEIA O LOTE DE FILME</translation>
     </message>
     <message>
         <source>SEAL</source>
         <translation type="unfinished">SELE</translation>
+    </message>
+    <message>
+        <source>SEAL CHECK</source>
+        <translation type="unfinished">SELAGEM</translation>
+    </message>
+    <message>
+        <source>SERIALS</source>
+        <translation type="unfinished">SÉRIES</translation>
     </message>
     <message>
         <source>SERVICE</source>
@@ -710,6 +1058,10 @@
     <message>
         <source>SHELVE</source>
         <translation type="unfinished">ADIAR</translation>
+    </message>
+    <message>
+        <source>SHIP</source>
+        <translation type="unfinished">ENVIAR</translation>
     </message>
     <message>
         <source>SHIPPING</source>
@@ -726,6 +1078,14 @@
     <message>
         <source>SPOILED</source>
         <translation type="unfinished">ESTRAGADAS</translation>
+    </message>
+    <message>
+        <source>SPOOLED</source>
+        <translation type="unfinished">EM FILA</translation>
+    </message>
+    <message>
+        <source>SPREAD</source>
+        <translation type="unfinished">DISPERSÃO</translation>
     </message>
     <message>
         <source>START CHECK</source>
@@ -748,12 +1108,52 @@
         <translation type="unfinished">ESTUDAR {count} SACOS</translation>
     </message>
     <message>
+        <source>SUBMITTED</source>
+        <translation type="unfinished">ENVIADA</translation>
+    </message>
+    <message>
         <source>SUSPECT BAGS</source>
         <translation type="unfinished">SACOS SUSPEITOS</translation>
     </message>
     <message>
+        <source>SUSPECT WINDOW</source>
+        <translation type="unfinished">JANELA SUSPEITA</translation>
+    </message>
+    <message>
+        <source>Same product?</source>
+        <translation type="unfinished">Mesmo produto?</translation>
+    </message>
+    <message>
+        <source>Scale {what} failed its last check</source>
+        <translation type="unfinished">A balança {what} falhou no último controlo</translation>
+    </message>
+    <message>
+        <source>Scan a label, or type a serial or a blend lot.</source>
+        <translation type="unfinished">Leia uma etiqueta, ou escreva uma série ou um lote de mistura.</translation>
+    </message>
+    <message>
+        <source>Scan the bags, type first..last, or touch NEXT CASE</source>
+        <translation type="unfinished">Leia os sacos, escreva primeiro..último, ou toque em PRÓXIMA CAIXA</translation>
+    </message>
+    <message>
+        <source>Scan the cases of the pallet</source>
+        <translation type="unfinished">Leia as caixas da palete</translation>
+    </message>
+    <message>
         <source>Scan the label on a bag</source>
         <translation type="unfinished">Leia a etiqueta de um saco</translation>
+    </message>
+    <message>
+        <source>Scan the pallets and cases that leave</source>
+        <translation type="unfinished">Leia as paletes e caixas que saem</translation>
+    </message>
+    <message>
+        <source>Shipment {number} is on record.</source>
+        <translation type="unfinished">Envio {number} registado.</translation>
+    </message>
+    <message>
+        <source>Shipments</source>
+        <translation type="unfinished">Envios</translation>
     </message>
     <message>
         <source>Sign as the second person to {act}</source>
@@ -768,12 +1168,36 @@
         <translation type="unfinished">Assinado e registado.</translation>
     </message>
     <message>
+        <source>Solid: mean so far, dotted: its limits. Dashed: mean of about 40 bags. Touch a bag.</source>
+        <translation type="unfinished">Contínua: média até agora; pontos: os seus limites. Tracejada: média de uns 40 sacos. Toque num saco.</translation>
+    </message>
+    <message>
         <source>Start a run</source>
         <translation type="unfinished">Abrir uma série</translation>
     </message>
     <message>
         <source>Study kept: mean {mean}, s {spread}, {count} bags</source>
         <translation type="unfinished">Estudo guardado: média {mean}, s {spread}, {count} sacos</translation>
+    </message>
+    <message>
+        <source>Suspect window of {what}: {count} bags are held</source>
+        <translation type="unfinished">Janela suspeita de {what}: {count} sacos retidos</translation>
+    </message>
+    <message>
+        <source>T1 packs in the official sample</source>
+        <translation type="unfinished">sacos T1 na amostra oficial</translation>
+    </message>
+    <message>
+        <source>T1 packs of the whole batch</source>
+        <translation type="unfinished">sacos T1 do lote inteiro</translation>
+    </message>
+    <message>
+        <source>T2 packs in the long run</source>
+        <translation type="unfinished">sacos T2 a longo prazo</translation>
+    </message>
+    <message>
+        <source>T2 packs in the official sample</source>
+        <translation type="unfinished">sacos T2 na amostra oficial</translation>
     </message>
     <message>
         <source>T2, T1, nominal</source>
@@ -792,6 +1216,22 @@
         <translation type="unfinished">TARA</translation>
     </message>
     <message>
+        <source>TARGET</source>
+        <translation type="unfinished">ALVO</translation>
+    </message>
+    <message>
+        <source>TELL</source>
+        <translation type="unfinished">SABER</translation>
+    </message>
+    <message>
+        <source>THE BAG</source>
+        <translation type="unfinished">O SACO</translation>
+    </message>
+    <message>
+        <source>THE DAY</source>
+        <translation type="unfinished">O DIA</translation>
+    </message>
+    <message>
         <source>THE SCALE FAILS: its bags are held, call maintenance</source>
         <translation type="unfinished">A BALANÇA FALHA: os seus sacos ficam retidos, chame a manutenção</translation>
     </message>
@@ -804,6 +1244,22 @@
         <translation type="unfinished">A BALANÇA ESTÁ CERTA, mas passa o primeiro limite: mande ajustá-la em breve</translation>
     </message>
     <message>
+        <source>THIN</source>
+        <translation type="unfinished">À JUSTA</translation>
+    </message>
+    <message>
+        <source>THIS HOUR</source>
+        <translation type="unfinished">ESTA HORA</translation>
+    </message>
+    <message>
+        <source>TIME</source>
+        <translation type="unfinished">HORA</translation>
+    </message>
+    <message>
+        <source>TOPPED UP</source>
+        <translation type="unfinished">COMPLETADO</translation>
+    </message>
+    <message>
         <source>TRACE</source>
         <translation type="unfinished">RASTREIO</translation>
     </message>
@@ -812,8 +1268,36 @@
         <translation type="unfinished">FORMAÇÃO</translation>
     </message>
     <message>
+        <source>Target</source>
+        <translation type="unfinished">Alvo</translation>
+    </message>
+    <message>
+        <source>Target {target} instead of {now}, held up by {what}: {then} given away a bag instead of {old}.</source>
+        <translation type="unfinished">Alvo {target} em vez de {now}, travado por {what}: dão-se {then} por saco em vez de {old}.</translation>
+    </message>
+    <message>
+        <source>The bin of {day} is counted: {count}.</source>
+        <translation type="unfinished">O cesto de {day} está contado: {count}.</translation>
+    </message>
+    <message>
+        <source>The clock</source>
+        <translation type="unfinished">O relógio</translation>
+    </message>
+    <message>
+        <source>The line is the lowest mean that holds for a spread. Touch it to read it.</source>
+        <translation type="unfinished">A linha é a menor média que serve para uma dispersão. Toque-lhe para a ler.</translation>
+    </message>
+    <message>
         <source>The next check is {stage}.</source>
         <translation type="unfinished">O próximo controlo é {stage}.</translation>
+    </message>
+    <message>
+        <source>The proposal is on record. A manager approves it, as a new version.</source>
+        <translation type="unfinished">Proposta registada. Um gestor aprova-a, como nova versão.</translation>
+    </message>
+    <message>
+        <source>The reject bin of {day} was not counted</source>
+        <translation type="unfinished">O cesto de rejeitados de {day} não foi contado</translation>
     </message>
     <message>
         <source>The run ended: nothing is recorded.</source>
@@ -828,12 +1312,52 @@
         <translation type="unfinished">Vale a indicação da balança. Se este ecrã e a balança diferem, vale a balança: pare e chame o líder.</translation>
     </message>
     <message>
+        <source>The scan of label {serial} does not match</source>
+        <translation type="unfinished">A leitura da etiqueta {serial} não confere</translation>
+    </message>
+    <message>
+        <source>The test is on record, as {what}.</source>
+        <translation type="unfinished">O ensaio fica registado, como {what}.</translation>
+    </message>
+    <message>
         <source>There is no run before</source>
         <translation type="unfinished">Não há série anterior</translation>
     </message>
     <message>
+        <source>There is nothing to keep yet.</source>
+        <translation type="unfinished">Ainda não há nada a guardar.</translation>
+    </message>
+    <message>
+        <source>This run stays as it is.</source>
+        <translation type="unfinished">Esta série fica como está.</translation>
+    </message>
+    <message>
+        <source>Touch PASSED or FAILED.</source>
+        <translation type="unfinished">Toque em PASSOU ou FALHOU.</translation>
+    </message>
+    <message>
+        <source>Touch a line.</source>
+        <translation type="unfinished">Toque numa linha.</translation>
+    </message>
+    <message>
+        <source>Touch the rejects it is about first.</source>
+        <translation type="unfinished">Toque primeiro nos rejeitados.</translation>
+    </message>
+    <message>
+        <source>Touch what becomes of it first.</source>
+        <translation type="unfinished">Toque primeiro no que se faz.</translation>
+    </message>
+    <message>
+        <source>Touch what is checked first.</source>
+        <translation type="unfinished">Toque primeiro no que se controla.</translation>
+    </message>
+    <message>
         <source>Touch your name first.</source>
         <translation type="unfinished">Toque primeiro no seu nome.</translation>
+    </message>
+    <message>
+        <source>UNDO</source>
+        <translation type="unfinished">DESFAZER</translation>
     </message>
     <message>
         <source>Use by</source>
@@ -844,12 +1368,20 @@
         <translation type="unfinished">Consumir até {day}</translation>
     </message>
     <message>
+        <source>VOIDED</source>
+        <translation type="unfinished">ANULADA</translation>
+    </message>
+    <message>
         <source>WAIT</source>
         <translation type="unfinished">ESPERE</translation>
     </message>
     <message>
         <source>WARN</source>
         <translation type="unfinished">AVISO</translation>
+    </message>
+    <message>
+        <source>WASH RECORD</source>
+        <translation type="unfinished">REGISTO DE LAVAGEM</translation>
     </message>
     <message>
         <source>WASTE</source>
@@ -864,8 +1396,20 @@
         <translation type="unfinished">PESAR UM SACO</translation>
     </message>
     <message>
+        <source>WEIGHED AGAIN</source>
+        <translation type="unfinished">PESADO DE NOVO</translation>
+    </message>
+    <message>
+        <source>WEIGHTS</source>
+        <translation type="unfinished">PESOS</translation>
+    </message>
+    <message>
         <source>WHO</source>
         <translation type="unfinished">QUEM</translation>
+    </message>
+    <message>
+        <source>WHOLE RUN</source>
+        <translation type="unfinished">TODA A SÉRIE</translation>
     </message>
     <message>
         <source>WIPE PAN</source>
@@ -874,6 +1418,18 @@
     <message>
         <source>WORK OUT</source>
         <translation type="unfinished">CALCULAR</translation>
+    </message>
+    <message>
+        <source>WOULD BE ACCEPTED</source>
+        <translation type="unfinished">SERIA ACEITE</translation>
+    </message>
+    <message>
+        <source>WOULD NOT BE ACCEPTED</source>
+        <translation type="unfinished">NÃO SERIA ACEITE</translation>
+    </message>
+    <message>
+        <source>Wait until the day is read.</source>
+        <translation type="unfinished">Espere até o dia ser lido.</translation>
     </message>
     <message>
         <source>Weigh again in this order: net as shown, less the whole error, less even growth</source>
@@ -888,8 +1444,16 @@
         <translation type="unfinished">O que acontece aos sacos?</translation>
     </message>
     <message>
+        <source>What becomes of {bags}?</source>
+        <translation type="unfinished">O que acontece a {bags}?</translation>
+    </message>
+    <message>
         <source>Who decides?</source>
         <translation type="unfinished">Quem decide?</translation>
+    </message>
+    <message>
+        <source>Who is touched first signs; who is touched second witnesses or releases too</source>
+        <translation type="unfinished">O primeiro tocado assina; o segundo é testemunha ou também liberta</translation>
     </message>
     <message>
         <source>Who leads touches why the line may go on</source>
@@ -908,8 +1472,20 @@
         <translation type="unfinished">Porquê? Escolha ou escreva o motivo.</translation>
     </message>
     <message>
+        <source>Working a target out from the bags …</source>
+        <translation type="unfinished">A calcular um alvo com os sacos …</translation>
+    </message>
+    <message>
+        <source>Working a target out from the bags: {count} tried …</source>
+        <translation type="unfinished">A calcular um alvo com os sacos: {count} tentados …</translation>
+    </message>
+    <message>
         <source>Writing …</source>
         <translation type="unfinished">A escrever …</translation>
+    </message>
+    <message>
+        <source>Written: {file}</source>
+        <translation type="unfinished">Escrito: {file}</translation>
     </message>
     <message>
         <source>Zero stepped by {step} between {before} and {after}.</source>
@@ -918,6 +1494,14 @@
     <message>
         <source>a bag is on the pan: finish it and lift it, then end the run</source>
         <translation type="unfinished">há um saco no prato: termine-o, levante-o e feche a série</translation>
+    </message>
+    <message>
+        <source>a bag that is {what} has no new bag</source>
+        <translation type="unfinished">um saco {what} não tem saco novo</translation>
+    </message>
+    <message>
+        <source>a bag that is {what} wants a witness: a second person signs</source>
+        <translation type="unfinished">um saco {what} pede testemunha: assina uma segunda pessoa</translation>
     </message>
     <message>
         <source>a case was packed short or over</source>
@@ -948,12 +1532,28 @@
         <translation type="unfinished">uma tampa está aberta: feche-a</translation>
     </message>
     <message>
+        <source>a decision needs a reason: choose or write why</source>
+        <translation type="unfinished">uma decisão precisa de um motivo: escolha ou escreva</translation>
+    </message>
+    <message>
         <source>a door is open: close it</source>
         <translation type="unfinished">uma porta está aberta: feche-a</translation>
     </message>
     <message>
+        <source>a figure</source>
+        <translation type="unfinished">um valor</translation>
+    </message>
+    <message>
+        <source>a forecast needs at least two packs</source>
+        <translation type="unfinished">uma previsão precisa de pelo menos dois sacos</translation>
+    </message>
+    <message>
         <source>a held lot is on the line</source>
         <translation type="unfinished">há um lote retido na linha</translation>
+    </message>
+    <message>
+        <source>a hold needs a reason: write why</source>
+        <translation type="unfinished">reter precisa de um motivo: escreva-o</translation>
     </message>
     <message>
         <source>a label does not match</source>
@@ -968,6 +1568,10 @@
         <translation type="unfinished">um lote devia estar vazio</translation>
     </message>
     <message>
+        <source>a new bag</source>
+        <translation type="unfinished">um saco novo</translation>
+    </message>
+    <message>
         <source>a new code is made</source>
         <translation type="unfinished">é criado um código novo</translation>
     </message>
@@ -976,8 +1580,16 @@
         <translation type="unfinished">um rolo novo começa com uma primeira etiqueta</translation>
     </message>
     <message>
+        <source>a numbered copy</source>
+        <translation type="unfinished">uma cópia numerada</translation>
+    </message>
+    <message>
         <source>a pause</source>
         <translation type="unfinished">uma pausa</translation>
+    </message>
+    <message>
+        <source>a release needs a reason: write why</source>
+        <translation type="unfinished">libertar precisa de um motivo: escreva-o</translation>
     </message>
     <message>
         <source>a run is open: end it before the next one starts</source>
@@ -988,6 +1600,14 @@
         <translation type="unfinished">uma série precisa de um líder e de uma pessoa na balança</translation>
     </message>
     <message>
+        <source>a suspect window of {what} is open ({count} bags)</source>
+        <translation type="unfinished">janela suspeita de {what} em aberto ({count} sacos)</translation>
+    </message>
+    <message>
+        <source>a whole run is not dumped: hold its bags first</source>
+        <translation type="unfinished">não se deita fora uma série inteira: retenha antes os seus sacos</translation>
+    </message>
+    <message>
         <source>adds up</source>
         <translation type="unfinished">bate certo</translation>
     </message>
@@ -996,12 +1616,32 @@
         <translation type="unfinished">após paragem</translation>
     </message>
     <message>
+        <source>all</source>
+        <translation type="unfinished">todos</translation>
+    </message>
+    <message>
         <source>all 999 lot codes of {day} are used: give a code by hand</source>
         <translation type="unfinished">os 999 códigos de lote de {day} estão usados: dê um código à mão</translation>
     </message>
     <message>
+        <source>all found</source>
+        <translation type="unfinished">todas detetadas</translation>
+    </message>
+    <message>
         <source>all loads are taken</source>
         <translation type="unfinished">todas as cargas foram tomadas</translation>
+    </message>
+    <message>
+        <source>allowed</source>
+        <translation type="unfinished">permitido</translation>
+    </message>
+    <message>
+        <source>allowed {floor} to {upper}, T1 {t1}, T2 {t2}</source>
+        <translation type="unfinished">permitido {floor} a {upper}, T1 {t1}, T2 {t2}</translation>
+    </message>
+    <message>
+        <source>an aid to the inspector, no official result</source>
+        <translation type="unfinished">uma ajuda ao inspetor, não um resultado oficial</translation>
     </message>
     <message>
         <source>an alarm is not shelved for {minutes} minutes: allowed are {allowed}</source>
@@ -1014,6 +1654,10 @@
     <message>
         <source>an order of {count} bags: give 1 or more, or leave it open</source>
         <translation type="unfinished">uma encomenda de {count} sacos: dê 1 ou mais, ou deixe aberta</translation>
+    </message>
+    <message>
+        <source>and {count} more</source>
+        <translation type="unfinished">e mais {count}</translation>
     </message>
     <message>
         <source>and {count} more, below these</source>
@@ -1072,6 +1716,14 @@
         <translation type="unfinished">a perguntar à linha …</translation>
     </message>
     <message>
+        <source>at least {least} {unit}</source>
+        <translation type="unfinished">mínimo {least} {unit}</translation>
+    </message>
+    <message>
+        <source>at most {most} {unit}</source>
+        <translation type="unfinished">máximo {most} {unit}</translation>
+    </message>
+    <message>
         <source>at random</source>
         <translation type="unfinished">ao acaso</translation>
     </message>
@@ -1104,6 +1756,30 @@
         <translation type="unfinished">saco {serial} retido: não leva etiqueta até a QA o libertar</translation>
     </message>
     <message>
+        <source>bag {serial} is of blend lot {lot}, the case of {other}: close this case and begin another</source>
+        <translation type="unfinished">o saco {serial} é do lote de mistura {lot}, a caixa do {other}: feche esta caixa e comece outra</translation>
+    </message>
+    <message>
+        <source>bag {serial} is {what}: scan the label of the new bag</source>
+        <translation type="unfinished">saco {serial} {what}: leia a etiqueta do novo</translation>
+    </message>
+    <message>
+        <source>bag {serial} was picked already</source>
+        <translation type="unfinished">o saco {serial} já foi escolhido</translation>
+    </message>
+    <message>
+        <source>bag {serial} was scanned already</source>
+        <translation type="unfinished">o saco {serial} já foi lido</translation>
+    </message>
+    <message>
+        <source>bag, case, pallet or lot</source>
+        <translation type="unfinished">saco, caixa, palete ou lote</translation>
+    </message>
+    <message>
+        <source>bag, record</source>
+        <translation type="unfinished">saco, registo</translation>
+    </message>
+    <message>
         <source>bags</source>
         <translation type="unfinished">sacos</translation>
     </message>
@@ -1120,8 +1796,52 @@
         <translation type="unfinished">vistos os sacos desde então</translation>
     </message>
     <message>
+        <source>below T1</source>
+        <translation type="unfinished">abaixo de T1</translation>
+    </message>
+    <message>
+        <source>below T1: {count} of at most {most}</source>
+        <translation type="unfinished">abaixo de T1: {count} de {most} permitidos</translation>
+    </message>
+    <message>
+        <source>below T2</source>
+        <translation type="unfinished">abaixo de T2</translation>
+    </message>
+    <message>
+        <source>below T2: {count}</source>
+        <translation type="unfinished">abaixo de T2: {count}</translation>
+    </message>
+    <message>
+        <source>below T2: {count} of at most {most}</source>
+        <translation type="unfinished">abaixo de T2: {count} de {most} permitidos</translation>
+    </message>
+    <message>
+        <source>below floor</source>
+        <translation type="unfinished">abaixo do mínimo</translation>
+    </message>
+    <message>
         <source>bin and belt empty</source>
         <translation type="unfinished">cuba e tapete vazios</translation>
+    </message>
+    <message>
+        <source>bin count</source>
+        <translation type="unfinished">contagem do cesto</translation>
+    </message>
+    <message>
+        <source>blend</source>
+        <translation type="unfinished">mistura</translation>
+    </message>
+    <message>
+        <source>blend lot</source>
+        <translation type="unfinished">lote de mistura</translation>
+    </message>
+    <message>
+        <source>blend lot code</source>
+        <translation type="unfinished">código do lote de mistura</translation>
+    </message>
+    <message>
+        <source>blend {lot}, use-by {day}</source>
+        <translation type="unfinished">mistura {lot}, consumir até {day}</translation>
     </message>
     <message>
         <source>both on the label</source>
@@ -1140,12 +1860,40 @@
         <translation type="unfinished">selagem aberta</translation>
     </message>
     <message>
+        <source>by</source>
+        <translation type="unfinished">por</translation>
+    </message>
+    <message>
+        <source>by the record</source>
+        <translation type="unfinished">pelo registo</translation>
+    </message>
+    <message>
+        <source>by {code}</source>
+        <translation type="unfinished">por {code}</translation>
+    </message>
+    <message>
         <source>call QA</source>
         <translation type="unfinished">chame a QA</translation>
     </message>
     <message>
         <source>call somebody</source>
         <translation type="unfinished">chamar alguém</translation>
+    </message>
+    <message>
+        <source>case</source>
+        <translation type="unfinished">caixa</translation>
+    </message>
+    <message>
+        <source>case opened</source>
+        <translation type="unfinished">caixa aberta</translation>
+    </message>
+    <message>
+        <source>case {code}</source>
+        <translation type="unfinished">caixa {code}</translation>
+    </message>
+    <message>
+        <source>category-b</source>
+        <translation type="unfinished">categoria B</translation>
     </message>
     <message>
         <source>chance to pass the official test</source>
@@ -1156,12 +1904,20 @@
         <translation type="unfinished">mudar ou explicar um rolo de etiquetas</translation>
     </message>
     <message>
+        <source>check</source>
+        <translation type="unfinished">controlo</translation>
+    </message>
+    <message>
         <source>check of {what}</source>
         <translation type="unfinished">controlo de {what}</translation>
     </message>
     <message>
         <source>check the scale after {what}: {where}</source>
         <translation type="unfinished">controle a balança depois de {what}: {where}</translation>
+    </message>
+    <message>
+        <source>checked again, good</source>
+        <translation type="unfinished">controlado de novo, bem</translation>
     </message>
     <message>
         <source>checking …</source>
@@ -1208,6 +1964,10 @@
         <translation type="unfinished">compare a etiqueta e resolva a leitura</translation>
     </message>
     <message>
+        <source>complete</source>
+        <translation type="unfinished">completo</translation>
+    </message>
+    <message>
         <source>component {component} is not known: allowed are {allowed}</source>
         <translation type="unfinished">componente {component} desconhecido: permitidos {allowed}</translation>
     </message>
@@ -1230,6 +1990,22 @@
     <message>
         <source>count the bags of the run before: {where}</source>
         <translation type="unfinished">conte os sacos da série anterior: {where}</translation>
+    </message>
+    <message>
+        <source>counted {count}</source>
+        <translation type="unfinished">contados {count}</translation>
+    </message>
+    <message>
+        <source>counted {count}, agrees</source>
+        <translation type="unfinished">contados {count}, bate certo</translation>
+    </message>
+    <message>
+        <source>counted {count}, {difference}</source>
+        <translation type="unfinished">contados {count}, {difference}</translation>
+    </message>
+    <message>
+        <source>counted {count}, {difference}: {why}</source>
+        <translation type="unfinished">contados {count}, {difference}: {why}</translation>
     </message>
     <message>
         <source>date or time is in doubt</source>
@@ -1272,8 +2048,28 @@
         <translation type="unfinished">destruída</translation>
     </message>
     <message>
+        <source>destructive</source>
+        <translation type="unfinished">destrutivo</translation>
+    </message>
+    <message>
+        <source>destructive-e-mark</source>
+        <translation type="unfinished">destrutivo (℮)</translation>
+    </message>
+    <message>
         <source>done</source>
         <translation type="unfinished">feito</translation>
+    </message>
+    <message>
+        <source>double</source>
+        <translation type="unfinished">dupla</translation>
+    </message>
+    <message>
+        <source>downgraded</source>
+        <translation type="unfinished">desclassificado</translation>
+    </message>
+    <message>
+        <source>dumped</source>
+        <translation type="unfinished">deitado fora</translation>
     </message>
     <message>
         <source>empty</source>
@@ -1304,12 +2100,28 @@
         <translation type="unfinished">deriva uniforme</translation>
     </message>
     <message>
+        <source>event</source>
+        <translation type="unfinished">evento</translation>
+    </message>
+    <message>
         <source>expired</source>
         <translation type="unfinished">fora de prazo</translation>
     </message>
     <message>
         <source>expired – take it off the line</source>
         <translation type="unfinished">fora de prazo – retire da linha</translation>
+    </message>
+    <message>
+        <source>explained</source>
+        <translation type="unfinished">explicado</translation>
+    </message>
+    <message>
+        <source>failed</source>
+        <translation type="unfinished">falhou</translation>
+    </message>
+    <message>
+        <source>failed: what is done</source>
+        <translation type="unfinished">falhou: o que se faz</translation>
     </message>
     <message>
         <source>fetch the next lot</source>
@@ -1344,8 +2156,16 @@
         <translation type="unfinished">a acabar</translation>
     </message>
     <message>
+        <source>first</source>
+        <translation type="unfinished">primeiro</translation>
+    </message>
+    <message>
         <source>first label</source>
         <translation type="unfinished">primeira etiqueta</translation>
+    </message>
+    <message>
+        <source>first serial</source>
+        <translation type="unfinished">primeira série</translation>
     </message>
     <message>
         <source>floor, target, upper</source>
@@ -1360,8 +2180,28 @@
         <translation type="unfinished">para a frente</translation>
     </message>
     <message>
+        <source>found</source>
+        <translation type="unfinished">encontrado</translation>
+    </message>
+    <message>
         <source>free</source>
         <translation type="unfinished">livre</translation>
+    </message>
+    <message>
+        <source>from {code}</source>
+        <translation type="unfinished">desde {code}</translation>
+    </message>
+    <message>
+        <source>from, such as 09:00</source>
+        <translation type="unfinished">de, como 09:00</translation>
+    </message>
+    <message>
+        <source>full</source>
+        <translation type="unfinished">completo</translation>
+    </message>
+    <message>
+        <source>gate</source>
+        <translation type="unfinished">passagem</translation>
     </message>
     <message>
         <source>go on after a pause</source>
@@ -1374,6 +2214,10 @@
     <message>
         <source>gone on after a stop: {why}</source>
         <translation type="unfinished">continuou depois de uma paragem: {why}</translation>
+    </message>
+    <message>
+        <source>good</source>
+        <translation type="unfinished">bom</translation>
     </message>
     <message>
         <source>gross weight</source>
@@ -1424,16 +2268,60 @@
         <translation type="unfinished">reter, sem registo</translation>
     </message>
     <message>
+        <source>holds</source>
+        <translation type="unfinished">cumpre</translation>
+    </message>
+    <message>
+        <source>hour</source>
+        <translation type="unfinished">hora</translation>
+    </message>
+    <message>
+        <source>id of the label roll</source>
+        <translation type="unfinished">id do rolo de etiquetas</translation>
+    </message>
+    <message>
+        <source>id of the run</source>
+        <translation type="unfinished">id da série</translation>
+    </message>
+    <message>
         <source>in doubt</source>
         <translation type="unfinished">em dúvida</translation>
+    </message>
+    <message>
+        <source>in no case</source>
+        <translation type="unfinished">em nenhuma caixa</translation>
     </message>
     <message>
         <source>in the bag {mass}</source>
         <translation type="unfinished">no saco {mass}</translation>
     </message>
     <message>
+        <source>in the house</source>
+        <translation type="unfinished">no armazém</translation>
+    </message>
+    <message>
         <source>in the printer</source>
         <translation type="unfinished">na impressora</translation>
+    </message>
+    <message>
+        <source>in window</source>
+        <translation type="unfinished">na janela</translation>
+    </message>
+    <message>
+        <source>in {number} min</source>
+        <translation type="unfinished">em {number} min</translation>
+    </message>
+    <message>
+        <source>input lot</source>
+        <translation type="unfinished">lote de entrada</translation>
+    </message>
+    <message>
+        <source>input lot code</source>
+        <translation type="unfinished">código do lote de entrada</translation>
+    </message>
+    <message>
+        <source>instrument</source>
+        <translation type="unfinished">instrumento</translation>
     </message>
     <message>
         <source>it came too slowly, or was too short, for a scanner</source>
@@ -1484,6 +2372,14 @@
         <translation type="unfinished">guardar, repor ou limpar o registo</translation>
     </message>
     <message>
+        <source>knee</source>
+        <translation type="unfinished">cotovelo</translation>
+    </message>
+    <message>
+        <source>label</source>
+        <translation type="unfinished">etiqueta</translation>
+    </message>
+    <message>
         <source>label destroyed</source>
         <translation type="unfinished">etiqueta destruída</translation>
     </message>
@@ -1506,6 +2402,18 @@
     <message>
         <source>label on bag</source>
         <translation type="unfinished">etiqueta no saco</translation>
+    </message>
+    <message>
+        <source>label roll</source>
+        <translation type="unfinished">rolo de etiquetas</translation>
+    </message>
+    <message>
+        <source>label spoiled</source>
+        <translation type="unfinished">etiqueta estragada</translation>
+    </message>
+    <message>
+        <source>label {code}</source>
+        <translation type="unfinished">etiqueta {code}</translation>
     </message>
     <message>
         <source>label {serial} is in doubt: {why}</source>
@@ -1536,8 +2444,16 @@
         <translation type="unfinished">etiquetas nele {count}</translation>
     </message>
     <message>
+        <source>last</source>
+        <translation type="unfinished">último</translation>
+    </message>
+    <message>
         <source>last day</source>
         <translation type="unfinished">último dia</translation>
+    </message>
+    <message>
+        <source>last day {day}</source>
+        <translation type="unfinished">último dia {day}</translation>
     </message>
     <message>
         <source>last label</source>
@@ -1548,12 +2464,20 @@
         <translation type="unfinished">o resto</translation>
     </message>
     <message>
+        <source>last serial</source>
+        <translation type="unfinished">última série</translation>
+    </message>
+    <message>
         <source>last {what}</source>
         <translation type="unfinished">último {what}</translation>
     </message>
     <message>
         <source>lead</source>
         <translation type="unfinished">líder</translation>
+    </message>
+    <message>
+        <source>lead {code}</source>
+        <translation type="unfinished">líder {code}</translation>
     </message>
     <message>
         <source>lead, on the scale</source>
@@ -1564,8 +2488,16 @@
         <translation type="unfinished">sair do ecrã inteiro</translation>
     </message>
     <message>
+        <source>light</source>
+        <translation type="unfinished">leve</translation>
+    </message>
+    <message>
         <source>line cleared</source>
         <translation type="unfinished">linha limpa</translation>
+    </message>
+    <message>
+        <source>line {code}</source>
+        <translation type="unfinished">linha {code}</translation>
     </message>
     <message>
         <source>loaded</source>
@@ -1600,12 +2532,16 @@
         <translation type="unfinished">visto outro relógio: está certo</translation>
     </message>
     <message>
+        <source>lot</source>
+        <translation type="unfinished">lote</translation>
+    </message>
+    <message>
         <source>lot code {code} cannot be printed: allowed are 1 to 20 of the characters A-Z 0-9 . / - (no blanks, no small letters)</source>
         <translation type="unfinished">o código de lote {code} não se pode imprimir: 1 a 20 caracteres A-Z 0-9 . / - (sem espaços nem minúsculas)</translation>
     </message>
     <message>
-        <source>lot {lot}</source>
-        <translation type="unfinished">lote {lot}</translation>
+        <source>lot {code}</source>
+        <translation type="unfinished">lote {code}</translation>
     </message>
     <message>
         <source>lot {lot} had its last day on {day}: it must not be used</source>
@@ -1692,8 +2628,16 @@
         <translation type="unfinished">lote {lot}: {warmth} °C à chegada: permitidos {least} a {most} °C</translation>
     </message>
     <message>
+        <source>lots</source>
+        <translation type="unfinished">lotes</translation>
+    </message>
+    <message>
         <source>lots changed while a bag was on the pan: lift it before the next change</source>
         <translation type="unfinished">os lotes mudaram com um saco no prato: retire-o antes da próxima mudança</translation>
+    </message>
+    <message>
+        <source>lots {lots}</source>
+        <translation type="unfinished">lotes {lots}</translation>
     </message>
     <message>
         <source>machine</source>
@@ -1708,6 +2652,26 @@
         <translation type="unfinished">gerente</translation>
     </message>
     <message>
+        <source>mean + {factor} s ≥ {nominal}: {holds} so far</source>
+        <translation type="unfinished">média + {factor} s ≥ {nominal}: {holds} até agora</translation>
+    </message>
+    <message>
+        <source>mean in the official sample</source>
+        <translation type="unfinished">média na amostra oficial</translation>
+    </message>
+    <message>
+        <source>mean net</source>
+        <translation type="unfinished">líquido médio</translation>
+    </message>
+    <message>
+        <source>mean of the whole batch</source>
+        <translation type="unfinished">média do lote inteiro</translation>
+    </message>
+    <message>
+        <source>mean {mean}, s {spread}</source>
+        <translation type="unfinished">média {mean}, s {spread}</translation>
+    </message>
+    <message>
         <source>mean {mean}, s {spread}, {count} bags</source>
         <translation type="unfinished">média {mean}, s {spread}, {count} sacos</translation>
     </message>
@@ -1716,12 +2680,28 @@
         <translation type="unfinished">detetor de metais</translation>
     </message>
     <message>
+        <source>missed {pieces}</source>
+        <translation type="unfinished">não detetadas {pieces}</translation>
+    </message>
+    <message>
         <source>more</source>
         <translation type="unfinished">a mais</translation>
     </message>
     <message>
         <source>move a lot on the line</source>
         <translation type="unfinished">mover um lote na linha</translation>
+    </message>
+    <message>
+        <source>name of the inspector</source>
+        <translation type="unfinished">nome do inspetor</translation>
+    </message>
+    <message>
+        <source>name the inspector: scan or type who tests</source>
+        <translation type="unfinished">nomeie o inspetor: leia ou escreva quem ensaia</translation>
+    </message>
+    <message>
+        <source>name the wash record: tank and number, as the wash step names it</source>
+        <translation type="unfinished">nomeie o registo de lavagem: tanque e número, como na lavagem</translation>
     </message>
     <message>
         <source>near Max</source>
@@ -1736,6 +2716,22 @@
         <translation type="unfinished">líq.</translation>
     </message>
     <message>
+        <source>net below {mass}</source>
+        <translation type="unfinished">líquido abaixo de {mass}</translation>
+    </message>
+    <message>
+        <source>net below {mass}; {count} below T2</source>
+        <translation type="unfinished">líquido abaixo de {mass}; {count} abaixo de T2</translation>
+    </message>
+    <message>
+        <source>net fill</source>
+        <translation type="unfinished">enchimento líquido</translation>
+    </message>
+    <message>
+        <source>net {mass}: {verdict}</source>
+        <translation type="unfinished">líquido {mass}: {verdict}</translation>
+    </message>
+    <message>
         <source>never came out</source>
         <translation type="unfinished">não saiu</translation>
     </message>
@@ -1744,8 +2740,20 @@
         <translation type="unfinished">nunca impressa</translation>
     </message>
     <message>
+        <source>new bag {serial}</source>
+        <translation type="unfinished">saco novo {serial}</translation>
+    </message>
+    <message>
         <source>no PIN or badge yet</source>
         <translation type="unfinished">ainda sem PIN nem cartão</translation>
+    </message>
+    <message>
+        <source>no bag</source>
+        <translation type="unfinished">nenhum saco</translation>
+    </message>
+    <message>
+        <source>no bag is expected any more</source>
+        <translation type="unfinished">já não se espera nenhum saco</translation>
     </message>
     <message>
         <source>no bag is taken: {why}</source>
@@ -1760,6 +2768,10 @@
         <translation type="unfinished">nenhum saco desta série tem etiqueta: embale um e leia a sua etiqueta</translation>
     </message>
     <message>
+        <source>no bag of {scope} {name} is in the record: nothing is held</source>
+        <translation type="unfinished">não há sacos de {scope} {name} no registo: nada fica retido</translation>
+    </message>
+    <message>
         <source>no copy</source>
         <translation type="unfinished">nenhuma cópia</translation>
     </message>
@@ -1768,8 +2780,28 @@
         <translation type="unfinished">nenhum erro em nenhuma carga</translation>
     </message>
     <message>
+        <source>no figure</source>
+        <translation type="unfinished">nenhum valor</translation>
+    </message>
+    <message>
+        <source>no good bag yet</source>
+        <translation type="unfinished">ainda nenhum saco bom</translation>
+    </message>
+    <message>
+        <source>no good check of {what} after the last bag</source>
+        <translation type="unfinished">sem controlo bom de {what} depois do último saco</translation>
+    </message>
+    <message>
+        <source>no good check of {what} in the run</source>
+        <translation type="unfinished">sem controlo bom de {what} na série</translation>
+    </message>
+    <message>
         <source>no label roll is in: scan one in at {where}</source>
         <translation type="unfinished">não há rolo de etiquetas: leia um em {where}</translation>
+    </message>
+    <message>
+        <source>no labelled bag of the last run is loose</source>
+        <translation type="unfinished">não há sacos com etiqueta da última série soltos</translation>
     </message>
     <message>
         <source>no labels left: load a roll</source>
@@ -1786,6 +2818,10 @@
     <message>
         <source>no product</source>
         <translation type="unfinished">falta produto</translation>
+    </message>
+    <message>
+        <source>no proposal worked out yet</source>
+        <translation type="unfinished">ainda sem proposta calculada</translation>
     </message>
     <message>
         <source>no reading</source>
@@ -1808,8 +2844,16 @@
         <translation type="unfinished">nenhuma série aberta: o líder abre uma</translation>
     </message>
     <message>
+        <source>no run yet</source>
+        <translation type="unfinished">ainda sem série</translation>
+    </message>
+    <message>
         <source>no scan differed: there is nothing to clear</source>
         <translation type="unfinished">nenhuma leitura diferiu: nada a resolver</translation>
+    </message>
+    <message>
+        <source>no target meets every clause: the fills scatter too much</source>
+        <translation type="unfinished">nenhum alvo cumpre tudo: os enchimentos variam demasiado</translation>
     </message>
     <message>
         <source>no time service has kept the clock right for {time}</source>
@@ -1828,12 +2872,32 @@
         <translation type="unfinished">nominal</translation>
     </message>
     <message>
+        <source>nominal {mass}</source>
+        <translation type="unfinished">nominal {mass}</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation type="unfinished">nenhuma</translation>
+    </message>
+    <message>
         <source>none left on line</source>
         <translation type="unfinished">nada na linha</translation>
     </message>
     <message>
         <source>not clear yet: {point}</source>
         <translation type="unfinished">ainda por limpar: {point}</translation>
+    </message>
+    <message>
+        <source>not counted yet</source>
+        <translation type="unfinished">ainda por contar</translation>
+    </message>
+    <message>
+        <source>not due</source>
+        <translation type="unfinished">não previsto</translation>
+    </message>
+    <message>
+        <source>not fit to sell</source>
+        <translation type="unfinished">impróprio para venda</translation>
     </message>
     <message>
         <source>not found: QA decides</source>
@@ -1868,12 +2932,20 @@
         <translation type="unfinished">ainda não: {what}</translation>
     </message>
     <message>
+        <source>note</source>
+        <translation type="unfinished">nota</translation>
+    </message>
+    <message>
         <source>nothing about the clock is open</source>
         <translation type="unfinished">nada está pendente do relógio</translation>
     </message>
     <message>
         <source>nothing on the pan</source>
         <translation type="unfinished">nada no prato</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation type="unfinished">agora</translation>
     </message>
     <message>
         <source>of the last bag</source>
@@ -1900,8 +2972,28 @@
         <translation type="unfinished">em nenhuma etiqueta</translation>
     </message>
     <message>
+        <source>on the line</source>
+        <translation type="unfinished">na linha</translation>
+    </message>
+    <message>
         <source>on the scale: {who}</source>
         <translation type="unfinished">na balança: {who}</translation>
+    </message>
+    <message>
+        <source>on the {count} bags to come</source>
+        <translation type="unfinished">nos {count} sacos que faltam</translation>
+    </message>
+    <message>
+        <source>on the {count} bags to come, any above the floor will do</source>
+        <translation type="unfinished">nos {count} sacos que faltam, basta acima do mínimo</translation>
+    </message>
+    <message>
+        <source>one new bag stands for one reject: touch one alone</source>
+        <translation type="unfinished">um saco novo vale por um rejeitado: toque só num</translation>
+    </message>
+    <message>
+        <source>one of {count} bags</source>
+        <translation type="unfinished">um de {count} sacos</translation>
     </message>
     <message>
         <source>only a lead goes on after a mismatch</source>
@@ -1944,12 +3036,44 @@
         <translation type="unfinished">embalado</translation>
     </message>
     <message>
+        <source>packed {day}</source>
+        <translation type="unfinished">embalado {day}</translation>
+    </message>
+    <message>
+        <source>packed {time} by {who}, production day {day}</source>
+        <translation type="unfinished">embalado {time} por {who}, dia de produção {day}</translation>
+    </message>
+    <message>
         <source>packer</source>
         <translation type="unfinished">embalador</translation>
     </message>
     <message>
+        <source>pallet</source>
+        <translation type="unfinished">palete</translation>
+    </message>
+    <message>
+        <source>pallet broken up</source>
+        <translation type="unfinished">palete desfeita</translation>
+    </message>
+    <message>
+        <source>pallet {code}</source>
+        <translation type="unfinished">palete {code}</translation>
+    </message>
+    <message>
         <source>pan, chute and tools are clean and dry</source>
         <translation type="unfinished">prato, calha e utensílios limpos e secos</translation>
+    </message>
+    <message>
+        <source>paper: delivery note 12</source>
+        <translation type="unfinished">papel: guia de remessa 12</translation>
+    </message>
+    <message>
+        <source>passed</source>
+        <translation type="unfinished">passou</translation>
+    </message>
+    <message>
+        <source>pause</source>
+        <translation type="unfinished">pausa</translation>
     </message>
     <message>
         <source>plan the check</source>
@@ -1960,12 +3084,20 @@
         <translation type="unfinished">má impressão</translation>
     </message>
     <message>
+        <source>position</source>
+        <translation type="unfinished">posto</translation>
+    </message>
+    <message>
         <source>print a label again</source>
         <translation type="unfinished">imprimir de novo uma etiqueta</translation>
     </message>
     <message>
         <source>print unreadable</source>
         <translation type="unfinished">impressão ilegível</translation>
+    </message>
+    <message>
+        <source>product</source>
+        <translation type="unfinished">produto</translation>
     </message>
     <message>
         <source>product temperature</source>
@@ -1992,6 +3124,14 @@
         <translation type="unfinished">propor um alvo</translation>
     </message>
     <message>
+        <source>purge old runs</source>
+        <translation type="unfinished">apagar séries antigas</translation>
+    </message>
+    <message>
+        <source>put in</source>
+        <translation type="unfinished">colocado</translation>
+    </message>
+    <message>
         <source>put it right, then check again</source>
         <translation type="unfinished">corrija e controle de novo</translation>
     </message>
@@ -2000,12 +3140,24 @@
         <translation type="unfinished">QA</translation>
     </message>
     <message>
+        <source>qa check</source>
+        <translation type="unfinished">controlo da QA</translation>
+    </message>
+    <message>
         <source>read</source>
         <translation type="unfinished">lido</translation>
     </message>
     <message>
+        <source>reason</source>
+        <translation type="unfinished">motivo</translation>
+    </message>
+    <message>
         <source>receive a delivery</source>
         <translation type="unfinished">receber uma entrega</translation>
+    </message>
+    <message>
+        <source>received {day}</source>
+        <translation type="unfinished">recebido {day}</translation>
     </message>
     <message>
         <source>record a check of quality</source>
@@ -2048,6 +3200,14 @@
         <translation type="unfinished">recusado: {why}</translation>
     </message>
     <message>
+        <source>reject</source>
+        <translation type="unfinished">rejeitado</translation>
+    </message>
+    <message>
+        <source>reject ticket</source>
+        <translation type="unfinished">talão de rejeitado</translation>
+    </message>
+    <message>
         <source>release what is held</source>
         <translation type="unfinished">libertar o que está retido</translation>
     </message>
@@ -2064,6 +3224,18 @@
         <translation type="unfinished">libertado o anterior ao salto</translation>
     </message>
     <message>
+        <source>remark on what is open</source>
+        <translation type="unfinished">nota sobre o que está aberto</translation>
+    </message>
+    <message>
+        <source>repacked</source>
+        <translation type="unfinished">reembalado</translation>
+    </message>
+    <message>
+        <source>result</source>
+        <translation type="unfinished">resultado</translation>
+    </message>
+    <message>
         <source>returned</source>
         <translation type="unfinished">devolvido</translation>
     </message>
@@ -2076,12 +3248,24 @@
         <translation type="unfinished">rever e assinar um dia</translation>
     </message>
     <message>
+        <source>reviewed</source>
+        <translation type="unfinished">revisto</translation>
+    </message>
+    <message>
+        <source>reviewed with exceptions</source>
+        <translation type="unfinished">revisto com exceções</translation>
+    </message>
+    <message>
         <source>rework</source>
         <translation type="unfinished">reprocesso</translation>
     </message>
     <message>
         <source>rework of {lot} was packed {time} ago: it may go back on the line for {most}</source>
         <translation type="unfinished">o reprocesso de {lot} foi embalado há {time}: pode voltar à linha durante {most}</translation>
+    </message>
+    <message>
+        <source>reworked</source>
+        <translation type="unfinished">reprocessado</translation>
     </message>
     <message>
         <source>ribbon or ink is missing: put it in</source>
@@ -2092,8 +3276,8 @@
         <translation type="unfinished">fita ou tinta acabada: mude</translation>
     </message>
     <message>
-        <source>roll {roll}</source>
-        <translation type="unfinished">rolo {roll}</translation>
+        <source>roll {code}</source>
+        <translation type="unfinished">rolo {code}</translation>
     </message>
     <message>
         <source>roll {roll} is in: take it out first</source>
@@ -2108,6 +3292,10 @@
         <translation type="unfinished">regras</translation>
     </message>
     <message>
+        <source>run</source>
+        <translation type="unfinished">série</translation>
+    </message>
+    <message>
         <source>run of {product} ended</source>
         <translation type="unfinished">série de {product} fechada</translation>
     </message>
@@ -2118,6 +3306,14 @@
     <message>
         <source>run reconciled</source>
         <translation type="unfinished">série conciliada</translation>
+    </message>
+    <message>
+        <source>sample</source>
+        <translation type="unfinished">amostra</translation>
+    </message>
+    <message>
+        <source>sampled</source>
+        <translation type="unfinished">amostra</translation>
     </message>
     <message>
         <source>samples {count}</source>
@@ -2164,8 +3360,16 @@
         <translation type="unfinished">a balança mostra {mass}, vale a indicação da balança</translation>
     </message>
     <message>
+        <source>scan a case or pallet</source>
+        <translation type="unfinished">leia uma caixa ou palete</translation>
+    </message>
+    <message>
         <source>scan a label</source>
         <translation type="unfinished">ler uma etiqueta</translation>
+    </message>
+    <message>
+        <source>scan a label or lot</source>
+        <translation type="unfinished">leia uma etiqueta ou lote</translation>
     </message>
     <message>
         <source>scan a lot</source>
@@ -2174,6 +3378,18 @@
     <message>
         <source>scan a lot, or touch one</source>
         <translation type="unfinished">leia um lote, ou toque num</translation>
+    </message>
+    <message>
+        <source>scan a picked bag</source>
+        <translation type="unfinished">leia um saco escolhido</translation>
+    </message>
+    <message>
+        <source>scan a ticket or label</source>
+        <translation type="unfinished">leia um talão ou etiqueta</translation>
+    </message>
+    <message>
+        <source>scan back</source>
+        <translation type="unfinished">leitura de etiqueta</translation>
     </message>
     <message>
         <source>scan of a label</source>
@@ -2188,12 +3404,36 @@
         <translation type="unfinished">leia ou escreva o lote de filme</translation>
     </message>
     <message>
+        <source>scan pallets and cases</source>
+        <translation type="unfinished">leia paletes e caixas</translation>
+    </message>
+    <message>
+        <source>scan the bags</source>
+        <translation type="unfinished">leia os sacos</translation>
+    </message>
+    <message>
+        <source>scan the bags of the case first</source>
+        <translation type="unfinished">leia primeiro os sacos da caixa</translation>
+    </message>
+    <message>
         <source>scan the case label</source>
         <translation type="unfinished">leia a etiqueta da caixa</translation>
     </message>
     <message>
+        <source>scan the cases</source>
+        <translation type="unfinished">leia as caixas</translation>
+    </message>
+    <message>
+        <source>scan the cases of the pallet first</source>
+        <translation type="unfinished">leia primeiro as caixas da palete</translation>
+    </message>
+    <message>
         <source>scan the label</source>
         <translation type="unfinished">leia a etiqueta</translation>
+    </message>
+    <message>
+        <source>scan the label of the new bag</source>
+        <translation type="unfinished">leia a etiqueta do saco novo</translation>
     </message>
     <message>
         <source>scan the label, or type its serial</source>
@@ -2202,6 +3442,10 @@
     <message>
         <source>scan the last label</source>
         <translation type="unfinished">leia a última etiqueta</translation>
+    </message>
+    <message>
+        <source>scan the pallets and cases that leave</source>
+        <translation type="unfinished">leia as paletes e caixas que saem</translation>
     </message>
     <message>
         <source>scan the roll, then Enter</source>
@@ -2216,12 +3460,28 @@
         <translation type="unfinished">selagem</translation>
     </message>
     <message>
+        <source>seal in doubt</source>
+        <translation type="unfinished">selagem em dúvida</translation>
+    </message>
+    <message>
+        <source>seal open</source>
+        <translation type="unfinished">selagem aberta</translation>
+    </message>
+    <message>
         <source>seen on its bag</source>
         <translation type="unfinished">vista no seu saco</translation>
     </message>
     <message>
+        <source>sent to the laboratory</source>
+        <translation type="unfinished">enviado ao laboratório</translation>
+    </message>
+    <message>
         <source>serial</source>
         <translation type="unfinished">série</translation>
+    </message>
+    <message>
+        <source>serials</source>
+        <translation type="unfinished">séries</translation>
     </message>
     <message>
         <source>service</source>
@@ -2230,6 +3490,10 @@
     <message>
         <source>set aside</source>
         <translation type="unfinished">separado</translation>
+    </message>
+    <message>
+        <source>set aside: {reason}</source>
+        <translation type="unfinished">separado: {reason}</translation>
     </message>
     <message>
         <source>set on purpose</source>
@@ -2256,8 +3520,28 @@
         <translation type="unfinished">adiado até {time}</translation>
     </message>
     <message>
+        <source>shift</source>
+        <translation type="unfinished">turno</translation>
+    </message>
+    <message>
+        <source>shift {shift}</source>
+        <translation type="unfinished">turno {shift}</translation>
+    </message>
+    <message>
         <source>ship</source>
         <translation type="unfinished">expedir</translation>
+    </message>
+    <message>
+        <source>shipment</source>
+        <translation type="unfinished">envio</translation>
+    </message>
+    <message>
+        <source>shipment came back</source>
+        <translation type="unfinished">envio devolvido</translation>
+    </message>
+    <message>
+        <source>shipment withdrawn</source>
+        <translation type="unfinished">envio retirado</translation>
     </message>
     <message>
         <source>sign a change of run</source>
@@ -2266,6 +3550,10 @@
     <message>
         <source>signed with a difference</source>
         <translation type="unfinished">assinado com diferença</translation>
+    </message>
+    <message>
+        <source>since</source>
+        <translation type="unfinished">desde</translation>
     </message>
     <message>
         <source>since {time}</source>
@@ -2296,8 +3584,24 @@
         <translation type="unfinished">estragadas {count}</translation>
     </message>
     <message>
+        <source>spooled</source>
+        <translation type="unfinished">em fila</translation>
+    </message>
+    <message>
+        <source>spread of the fills</source>
+        <translation type="unfinished">dispersão dos enchimentos</translation>
+    </message>
+    <message>
+        <source>spread {spread}: a mean of {mean} or more, by the {what} rule</source>
+        <translation type="unfinished">dispersão {spread}: média de {mean} ou mais, pela regra {what}</translation>
+    </message>
+    <message>
         <source>start a run</source>
         <translation type="unfinished">abrir uma série</translation>
+    </message>
+    <message>
+        <source>state</source>
+        <translation type="unfinished">estado</translation>
     </message>
     <message>
         <source>stop the line</source>
@@ -2314,6 +3618,22 @@
     <message>
         <source>study of its film lot: {study}</source>
         <translation type="unfinished">estudo do seu lote de filme: {study}</translation>
+    </message>
+    <message>
+        <source>submitted</source>
+        <translation type="unfinished">enviada</translation>
+    </message>
+    <message>
+        <source>suspect</source>
+        <translation type="unfinished">suspeito</translation>
+    </message>
+    <message>
+        <source>suspect window</source>
+        <translation type="unfinished">janela suspeita</translation>
+    </message>
+    <message>
+        <source>suspect window of {what}</source>
+        <translation type="unfinished">janela suspeita de {what}</translation>
     </message>
     <message>
         <source>take it off the line</source>
@@ -2344,12 +3664,24 @@
         <translation type="unfinished">tirados pela QA</translation>
     </message>
     <message>
+        <source>taken out</source>
+        <translation type="unfinished">tirado</translation>
+    </message>
+    <message>
         <source>tare</source>
         <translation type="unfinished">tara</translation>
     </message>
     <message>
         <source>target</source>
         <translation type="unfinished">alvo</translation>
+    </message>
+    <message>
+        <source>target {mass} now</source>
+        <translation type="unfinished">alvo {mass} agora</translation>
+    </message>
+    <message>
+        <source>target {mass} proposed</source>
+        <translation type="unfinished">alvo {mass} proposto</translation>
     </message>
     <message>
         <source>tell maintenance</source>
@@ -2440,6 +3772,10 @@
         <translation type="unfinished">o prato vazio mostra {mass}: limpe e ponha a zero</translation>
     </message>
     <message>
+        <source>the floor</source>
+        <translation type="unfinished">o mínimo</translation>
+    </message>
+    <message>
         <source>the folder for labels is gone: make {folder} again</source>
         <translation type="unfinished">falta a pasta de etiquetas: crie {folder} de novo</translation>
     </message>
@@ -2488,6 +3824,10 @@
         <translation type="unfinished">a média está abaixo do nominal</translation>
     </message>
     <message>
+        <source>the new bag has a serial of its own: scan its label</source>
+        <translation type="unfinished">o saco novo tem série própria: leia a sua etiqueta</translation>
+    </message>
+    <message>
         <source>the new film or roll is the right one</source>
         <translation type="unfinished">o filme ou rolo novo é o certo</translation>
     </message>
@@ -2510,6 +3850,10 @@
     <message>
         <source>the pan must be empty before the next bag counts</source>
         <translation type="unfinished">o prato tem de estar vazio antes do saco seguinte</translation>
+    </message>
+    <message>
+        <source>the plan takes {count} packs, the batch will have only {lot}</source>
+        <translation type="unfinished">o plano toma {count} sacos, o lote terá só {lot}</translation>
     </message>
     <message>
         <source>the printer gave up</source>
@@ -2560,6 +3904,14 @@
         <translation type="unfinished">a série começa com uma primeira etiqueta</translation>
     </message>
     <message>
+        <source>the run is open</source>
+        <translation type="unfinished">a série está aberta</translation>
+    </message>
+    <message>
+        <source>the scale</source>
+        <translation type="unfinished">a balança</translation>
+    </message>
+    <message>
         <source>the scale failed its check</source>
         <translation type="unfinished">a balança falhou no controlo</translation>
     </message>
@@ -2606,6 +3958,10 @@
     <message>
         <source>the station ended before the label's fate was recorded</source>
         <translation type="unfinished">a estação parou antes de registar o destino da etiqueta</translation>
+    </message>
+    <message>
+        <source>the station fills no cases: customers.toml is missing</source>
+        <translation type="unfinished">a estação não enche caixas: falta customers.toml</translation>
     </message>
     <message>
         <source>the station has a fault ({what}): call maintenance</source>
@@ -2656,12 +4012,24 @@
         <translation type="unfinished">este cartão não está certo: espere {time}</translation>
     </message>
     <message>
+        <source>this bag in it</source>
+        <translation type="unfinished">este saco está dentro</translation>
+    </message>
+    <message>
         <source>this bag is not recorded and has no label: {why}</source>
         <translation type="unfinished">este saco não foi registado nem etiquetado: {why}</translation>
     </message>
     <message>
         <source>this cannot be shelved, {what}: {answer}</source>
         <translation type="unfinished">isto não se pode adiar, {what}: {answer}</translation>
+    </message>
+    <message>
+        <source>this hour: all {count} bags</source>
+        <translation type="unfinished">esta hora: todos os {count} sacos</translation>
+    </message>
+    <message>
+        <source>this hour: {count} of about {all} bags</source>
+        <translation type="unfinished">esta hora: {count} de uns {all} sacos</translation>
     </message>
     <message>
         <source>this one is destroyed</source>
@@ -2672,12 +4040,24 @@
         <translation type="unfinished">hora</translation>
     </message>
     <message>
+        <source>time, with a lot</source>
+        <translation type="unfinished">hora, com um lote</translation>
+    </message>
+    <message>
         <source>too many wrong PINs: wait {time}</source>
         <translation type="unfinished">demasiados PIN errados: espere {time}</translation>
     </message>
     <message>
         <source>too many wrong badges: wait {time}</source>
         <translation type="unfinished">demasiados cartões errados: espere {time}</translation>
+    </message>
+    <message>
+        <source>too warm</source>
+        <translation type="unfinished">quente demais</translation>
+    </message>
+    <message>
+        <source>topped up</source>
+        <translation type="unfinished">completado</translation>
     </message>
     <message>
         <source>torn or creased</source>
@@ -2696,12 +4076,24 @@
         <translation type="unfinished">toque e digite primeiro as três contagens</translation>
     </message>
     <message>
+        <source>touch the rejects it is about first</source>
+        <translation type="unfinished">toque primeiro nos rejeitados</translation>
+    </message>
+    <message>
         <source>touch to change</source>
         <translation type="unfinished">toque para mudar</translation>
     </message>
     <message>
+        <source>touch when thrown out</source>
+        <translation type="unfinished">toque se foi expulsa</translation>
+    </message>
+    <message>
         <source>touch who you are first</source>
         <translation type="unfinished">toque primeiro em quem é</translation>
+    </message>
+    <message>
+        <source>two people release: the second one is missing</source>
+        <translation type="unfinished">libertam duas pessoas: falta a segunda</translation>
     </message>
     <message>
         <source>two people sign</source>
@@ -2712,12 +4104,24 @@
         <translation type="unfinished">escrito em baixo</translation>
     </message>
     <message>
+        <source>until, such as 09:40</source>
+        <translation type="unfinished">até, como 09:40</translation>
+    </message>
+    <message>
         <source>upper</source>
         <translation type="unfinished">máximo</translation>
     </message>
     <message>
+        <source>use by {day}</source>
+        <translation type="unfinished">consumir até {day}</translation>
+    </message>
+    <message>
         <source>used to set the printer up</source>
         <translation type="unfinished">usadas para acertar a impressora</translation>
+    </message>
+    <message>
+        <source>voided</source>
+        <translation type="unfinished">anulada</translation>
     </message>
     <message>
         <source>wait until the scale shows a steady weight</source>
@@ -2768,8 +4172,36 @@
         <translation type="unfinished">pesados de novo</translation>
     </message>
     <message>
+        <source>weighed again, good</source>
+        <translation type="unfinished">pesado de novo, bem</translation>
+    </message>
+    <message>
+        <source>weighed now</source>
+        <translation type="unfinished">pesado agora</translation>
+    </message>
+    <message>
+        <source>weighted average {mean}</source>
+        <translation type="unfinished">média ponderada {mean}</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation type="unfinished">o quê</translation>
+    </message>
+    <message>
+        <source>what is open</source>
+        <translation type="unfinished">o que está aberto</translation>
+    </message>
+    <message>
         <source>which label?</source>
         <translation type="unfinished">que etiqueta?</translation>
+    </message>
+    <message>
+        <source>which {what}? Scan or type it first</source>
+        <translation type="unfinished">que {what}? Leia ou escreva primeiro</translation>
+    </message>
+    <message>
+        <source>who decides? Choose a name first</source>
+        <translation type="unfinished">quem decide? Escolha primeiro um nome</translation>
     </message>
     <message>
         <source>who says so? Touch WHO and choose your name</source>
@@ -2784,6 +4216,30 @@
         <translation type="unfinished">todo o erro</translation>
     </message>
     <message>
+        <source>whole run: all {count} bags</source>
+        <translation type="unfinished">toda a série: todos os {count} sacos</translation>
+    </message>
+    <message>
+        <source>whole run: {count} of about {all} bags</source>
+        <translation type="unfinished">toda a série: {count} de uns {all} sacos</translation>
+    </message>
+    <message>
+        <source>whom does it go to? Choose a customer</source>
+        <translation type="unfinished">para quem é? Escolha um cliente</translation>
+    </message>
+    <message>
+        <source>why</source>
+        <translation type="unfinished">porquê</translation>
+    </message>
+    <message>
+        <source>why it differs: scan or type</source>
+        <translation type="unfinished">porque difere: leia ou escreva</translation>
+    </message>
+    <message>
+        <source>why it may go, or must be dumped</source>
+        <translation type="unfinished">porque pode sair, ou deitar-se fora</translation>
+    </message>
+    <message>
         <source>why: scan or type the reason</source>
         <translation type="unfinished">porquê: leia ou escreva</translation>
     </message>
@@ -2792,8 +4248,20 @@
         <translation type="unfinished">limpe o prato e ponha a zero</translation>
     </message>
     <message>
+        <source>with a witness</source>
+        <translation type="unfinished">com testemunha</translation>
+    </message>
+    <message>
+        <source>with {customer}</source>
+        <translation type="unfinished">com {customer}</translation>
+    </message>
+    <message>
         <source>within both bounds</source>
         <translation type="unfinished">dentro de ambos os limites</translation>
+    </message>
+    <message>
+        <source>witness {who}</source>
+        <translation type="unfinished">testemunha {who}</translation>
     </message>
     <message>
         <source>work at this screen</source>
@@ -2802,6 +4270,10 @@
     <message>
         <source>wrong date</source>
         <translation type="unfinished">data errada</translation>
+    </message>
+    <message>
+        <source>wrong label</source>
+        <translation type="unfinished">etiqueta errada</translation>
     </message>
     <message>
         <source>wrong lots</source>
@@ -2820,6 +4292,10 @@
         <translation type="unfinished">peso errado</translation>
     </message>
     <message>
+        <source>{begin_code} to {end_code}</source>
+        <translation type="unfinished">{begin_code} a {end_code}</translation>
+    </message>
+    <message>
         <source>{case}: mean {mean}, {count} below T1: FAILS</source>
         <translation type="unfinished">{case}: média {mean}, {count} abaixo de T1: FALHA</translation>
     </message>
@@ -2832,20 +4308,64 @@
         <translation type="unfinished">{code} desconhecido: receba-o primeiro</translation>
     </message>
     <message>
+        <source>{count} BAGS HELD OR OUT</source>
+        <translation type="unfinished">{count} SACOS RETIDOS OU FORA</translation>
+    </message>
+    <message>
+        <source>{count} bag is {what}.</source>
+        <translation type="unfinished">{count} saco {what}.</translation>
+    </message>
+    <message>
         <source>{count} bags</source>
         <translation type="unfinished">{count} sacos</translation>
+    </message>
+    <message>
+        <source>{count} bags are dumped: they lie in the reject bin. Release the empty hold.</source>
+        <translation type="unfinished">{count} sacos deitados fora: estão no cesto. Liberte a retenção vazia.</translation>
+    </message>
+    <message>
+        <source>{count} bags are held</source>
+        <translation type="unfinished">{count} sacos retidos</translation>
     </message>
     <message>
         <source>{count} bags are held after a failed check: QA decides: {where}</source>
         <translation type="unfinished">{count} sacos retidos após um controlo falhado: a QA decide: {where}</translation>
     </message>
     <message>
+        <source>{count} bags are in the bin, {expected} by the record: say why they differ</source>
+        <translation type="unfinished">{count} sacos no cesto, {expected} pelo registo: diga porque diferem</translation>
+    </message>
+    <message>
         <source>{count} bags are packed: the lead ends the run</source>
         <translation type="unfinished">{count} sacos embalados: o líder fecha a série</translation>
     </message>
     <message>
+        <source>{count} bags are released.</source>
+        <translation type="unfinished">{count} sacos libertados.</translation>
+    </message>
+    <message>
+        <source>{count} bags are {what}.</source>
+        <translation type="unfinished">{count} sacos: {what}.</translation>
+    </message>
+    <message>
         <source>{count} bags from {begin} to {end} are held: {why}.</source>
         <translation type="unfinished">{count} sacos de {begin} a {end} retidos: {why}.</translation>
+    </message>
+    <message>
+        <source>{count} bags held or out</source>
+        <translation type="unfinished">{count} sacos retidos ou fora</translation>
+    </message>
+    <message>
+        <source>{count} bags held, packed after {begin} until {end}</source>
+        <translation type="unfinished">{count} sacos retidos, embalados de {begin} a {end}</translation>
+    </message>
+    <message>
+        <source>{count} bags in the batch; {plan}</source>
+        <translation type="unfinished">{count} sacos no lote; {plan}</translation>
+    </message>
+    <message>
+        <source>{count} bags lie in the bin by the record</source>
+        <translation type="unfinished">{count} sacos no cesto pelo registo</translation>
     </message>
     <message>
         <source>{count} bags weigh less than {mass} in the mean</source>
@@ -2856,6 +4376,18 @@
         <translation type="unfinished">{count} sacos {more} que os registados: conte outra vez, ou diga porquê</translation>
     </message>
     <message>
+        <source>{count} case</source>
+        <translation type="unfinished">{count} caixa</translation>
+    </message>
+    <message>
+        <source>{count} cases</source>
+        <translation type="unfinished">{count} caixas</translation>
+    </message>
+    <message>
+        <source>{count} cases and pallets stand here</source>
+        <translation type="unfinished">{count} caixas e paletes aqui</translation>
+    </message>
+    <message>
         <source>{count} characters, allowed are {least} to {most}</source>
         <translation type="unfinished">{count} caracteres, permitidos {least} a {most}</translation>
     </message>
@@ -2864,8 +4396,20 @@
         <translation type="unfinished">{count} caracteres, no máximo {most}</translation>
     </message>
     <message>
+        <source>{count} fills are too few for a proposal: weigh {least} or more</source>
+        <translation type="unfinished">{count} enchimentos são poucos para propor: pese {least} ou mais</translation>
+    </message>
+    <message>
+        <source>{count} held or set aside</source>
+        <translation type="unfinished">{count} retidos ou separados</translation>
+    </message>
+    <message>
         <source>{count} issued, {used} used so far</source>
         <translation type="unfinished">{count} saídas, {used} usadas até agora</translation>
+    </message>
+    <message>
+        <source>{count} labels are in doubt</source>
+        <translation type="unfinished">{count} etiquetas em dúvida</translation>
     </message>
     <message>
         <source>{count} labels in doubt, first {serial}: answer in {where}</source>
@@ -2884,12 +4428,76 @@
         <translation type="unfinished">Esperam mais {count} janelas.</translation>
     </message>
     <message>
+        <source>{count} of its bags are held</source>
+        <translation type="unfinished">{count} dos seus sacos retidos</translation>
+    </message>
+    <message>
+        <source>{count} of {draws} rehearsed samples of the stored bags pass (failed: mean {mean}, T1 {t1}, T2 {t2})</source>
+        <translation type="unfinished">{count} de {draws} amostras ensaiadas passam (falham: média {mean}, T1 {t1}, T2 {t2})</translation>
+    </message>
+    <message>
+        <source>{count} packs are weighed already, more than the {lot} expected</source>
+        <translation type="unfinished">já se pesaram {count} sacos, mais do que os {lot} esperados</translation>
+    </message>
+    <message>
+        <source>{count} rejects are undecided</source>
+        <translation type="unfinished">{count} rejeitados por decidir</translation>
+    </message>
+    <message>
+        <source>{count} rejects of {day} wait for a decision</source>
+        <translation type="unfinished">{count} rejeitados de {day} esperam decisão</translation>
+    </message>
+    <message>
         <source>{count} set aside</source>
         <translation type="unfinished">{count} separados</translation>
     </message>
     <message>
         <source>{count} suspect bags are held: QA or the lead decides: {where}</source>
         <translation type="unfinished">{count} sacos suspeitos retidos: decide a QA ou o líder: {where}</translation>
+    </message>
+    <message>
+        <source>{count} things are open</source>
+        <translation type="unfinished">{count} coisas em aberto</translation>
+    </message>
+    <message>
+        <source>{count} things are open, first: {what}. Settle them, or write why the day is signed all the same</source>
+        <translation type="unfinished">{count} coisas em aberto, a primeira: {what}. Resolva-as, ou escreva porque se assina o dia na mesma</translation>
+    </message>
+    <message>
+        <source>{count} things happened on {day}</source>
+        <translation type="unfinished">{count} coisas aconteceram em {day}</translation>
+    </message>
+    <message>
+        <source>{count} things open, not signed</source>
+        <translation type="unfinished">{count} coisas em aberto, por assinar</translation>
+    </message>
+    <message>
+        <source>{count} unit</source>
+        <translation type="unfinished">{count} unidade</translation>
+    </message>
+    <message>
+        <source>{count} units</source>
+        <translation type="unfinished">{count} unidades</translation>
+    </message>
+    <message>
+        <source>{count} with customers</source>
+        <translation type="unfinished">{count} com clientes</translation>
+    </message>
+    <message>
+        <source>{day} is not reviewed and signed</source>
+        <translation type="unfinished">o {day} não está revisto nem assinado</translation>
+    </message>
+    <message>
+        <source>{day} is reviewed and signed.</source>
+        <translation type="unfinished">{day} revisto e assinado.</translation>
+    </message>
+    <message>
+        <source>{day}: {shown} of {all} rejects, {filter}; {open} open</source>
+        <translation type="unfinished">{day}: {shown} de {all} rejeitados, {filter}; {open} em aberto</translation>
+    </message>
+    <message>
+        <source>{day}: {shown} of {all} rejects; {open} open</source>
+        <translation type="unfinished">{day}: {shown} de {all} rejeitados; {open} em aberto</translation>
     </message>
     <message>
         <source>{digits} is no day: give day and month, like 2411 for 24 November</source>
@@ -2904,8 +4512,24 @@
         <translation type="unfinished">{error}, permitido {limit}</translation>
     </message>
     <message>
+        <source>{first} and {count} more</source>
+        <translation type="unfinished">{first} e mais {count}</translation>
+    </message>
+    <message>
         <source>{first}, and {count} more</source>
         <translation type="unfinished">{first}, e mais {count}</translation>
+    </message>
+    <message>
+        <source>{kind}: {count} packs, at most {most} below T1 ({clause})</source>
+        <translation type="unfinished">{kind}: {count} sacos, no máximo {most} abaixo de T1 ({clause})</translation>
+    </message>
+    <message>
+        <source>{kind}: {count} packs, then {second} more, at most {most} below T1 ({clause})</source>
+        <translation type="unfinished">{kind}: {count} sacos, depois mais {second}, no máximo {most} abaixo de T1 ({clause})</translation>
+    </message>
+    <message>
+        <source>{last} comes before {first}: give the first serial first</source>
+        <translation type="unfinished">{last} vem antes de {first}: dê primeiro a primeira série</translation>
     </message>
     <message>
         <source>{mass} DOES NOT FIT ({against})</source>
@@ -2916,8 +4540,52 @@
         <translation type="unfinished">{mass} CONFERE ({against})</translation>
     </message>
     <message>
+        <source>{mass} a bag</source>
+        <translation type="unfinished">{mass} por saco</translation>
+    </message>
+    <message>
+        <source>{mass} now</source>
+        <translation type="unfinished">{mass} agora</translation>
+    </message>
+    <message>
+        <source>{mass} proposed</source>
+        <translation type="unfinished">{mass} proposto</translation>
+    </message>
+    <message>
+        <source>{mass} this run</source>
+        <translation type="unfinished">{mass} nesta série</translation>
+    </message>
+    <message>
+        <source>{mass} this run, {money} in money</source>
+        <translation type="unfinished">{mass} nesta série, {money} em dinheiro</translation>
+    </message>
+    <message>
+        <source>{mass}: {count} bags, {percent} %</source>
+        <translation type="unfinished">{mass}: {count} sacos, {percent} %</translation>
+    </message>
+    <message>
+        <source>{mean} OUTSIDE {least} to {most}</source>
+        <translation type="unfinished">{mean} FORA de {least} a {most}</translation>
+    </message>
+    <message>
+        <source>{mean} within {least} to {most}</source>
+        <translation type="unfinished">{mean} dentro de {least} a {most}</translation>
+    </message>
+    <message>
         <source>{name} stands for {first} and for {second}: look at the case and keep one</source>
         <translation type="unfinished">{name} é {first} e também {second}: veja a caixa e fique com um</translation>
+    </message>
+    <message>
+        <source>{name}: mean {mean}, spread {spread}</source>
+        <translation type="unfinished">{name}: média {mean}, dispersão {spread}</translation>
+    </message>
+    <message>
+        <source>{name}: {code} from {who}</source>
+        <translation type="unfinished">{name}: {code} de {who}</translation>
+    </message>
+    <message>
+        <source>{number} bags</source>
+        <translation type="unfinished">{number} sacos</translation>
     </message>
     <message>
         <source>{number} failed</source>
@@ -2936,8 +4604,24 @@
         <translation type="unfinished">{number} de {whole}</translation>
     </message>
     <message>
+        <source>{number} of {whole} allowed</source>
+        <translation type="unfinished">{number} de {whole} permitidos</translation>
+    </message>
+    <message>
+        <source>{number} of {whole} bags</source>
+        <translation type="unfinished">{number} de {whole} sacos</translation>
+    </message>
+    <message>
+        <source>{number} to {whole} {unit}</source>
+        <translation type="unfinished">{number} a {whole} {unit}</translation>
+    </message>
+    <message>
         <source>{number} too many</source>
         <translation type="unfinished">sobram {number}</translation>
+    </message>
+    <message>
+        <source>{picked} picked, {count} weighed</source>
+        <translation type="unfinished">{picked} escolhidos, {count} pesados</translation>
     </message>
     <message>
         <source>{product}, version {version}</source>
@@ -2952,12 +4636,64 @@
         <translation type="unfinished">{product}: {mass} kg líquidos</translation>
     </message>
     <message>
+        <source>{result} by {code}</source>
+        <translation type="unfinished">{result} por {code}</translation>
+    </message>
+    <message>
         <source>{serial} must say</source>
         <translation type="unfinished">{serial} deve dizer</translation>
     </message>
     <message>
         <source>{serial}: as recorded</source>
         <translation type="unfinished">{serial}: como está registada</translation>
+    </message>
+    <message>
+        <source>{sscc} is a pallet: a pallet holds cases</source>
+        <translation type="unfinished">{sscc} é uma palete: uma palete leva caixas</translation>
+    </message>
+    <message>
+        <source>{sscc} is gone with {shipment}</source>
+        <translation type="unfinished">{sscc} saiu com {shipment}</translation>
+    </message>
+    <message>
+        <source>{sscc} is on pallet {pallet}</source>
+        <translation type="unfinished">{sscc} está na palete {pallet}</translation>
+    </message>
+    <message>
+        <source>{sscc} is undone</source>
+        <translation type="unfinished">{sscc} está desfeito</translation>
+    </message>
+    <message>
+        <source>{sscc} is undone.</source>
+        <translation type="unfinished">{sscc} desfeito.</translation>
+    </message>
+    <message>
+        <source>{text} is no figure: key in digits, such as 3.4</source>
+        <translation type="unfinished">{text} não é um valor: digite como 3.4</translation>
+    </message>
+    <message>
+        <source>{text} is no serial of a bag, such as A1-7K-000042</source>
+        <translation type="unfinished">{text} não é série de saco, como A1-7K-000042</translation>
+    </message>
+    <message>
+        <source>{text} is no time: write {form}</source>
+        <translation type="unfinished">{text} não é uma hora: escreva {form}</translation>
+    </message>
+    <message>
+        <source>{time}: {mass}; mean so far {mean}</source>
+        <translation type="unfinished">{time}: {mass}; média até agora {mean}</translation>
+    </message>
+    <message>
+        <source>{value} cannot be: allowed is {low} to {high}</source>
+        <translation type="unfinished">{value} não pode ser: permitido {low} a {high}</translation>
+    </message>
+    <message>
+        <source>{what} by {code}: {why}</source>
+        <translation type="unfinished">{what} por {code}: {why}</translation>
+    </message>
+    <message>
+        <source>{what} cannot be released: {why}</source>
+        <translation type="unfinished">{what} não se pode libertar: {why}</translation>
     </message>
     <message>
         <source>{what} failed its check</source>
@@ -2968,20 +4704,60 @@
         <translation type="unfinished">{what} falhou no controlo: corrija e controle de novo: {where}</translation>
     </message>
     <message>
+        <source>{what} failed its last check</source>
+        <translation type="unfinished">{what}: falhou no último controlo</translation>
+    </message>
+    <message>
+        <source>{what} failed: write what is done about it before it is recorded</source>
+        <translation type="unfinished">{what} falhou: escreva o que se faz antes de registar</translation>
+    </message>
+    <message>
         <source>{what} in {minutes} min</source>
         <translation type="unfinished">{what} em {minutes} min</translation>
+    </message>
+    <message>
+        <source>{what} is on record.</source>
+        <translation type="unfinished">{what} registado.</translation>
+    </message>
+    <message>
+        <source>{what} keeps no bag any more: release the hold</source>
+        <translation type="unfinished">{what} já não retém sacos: liberte a retenção</translation>
+    </message>
+    <message>
+        <source>{what} needs {thing}</source>
+        <translation type="unfinished">{what} precisa de {thing}</translation>
     </message>
     <message>
         <source>{what} now</source>
         <translation type="unfinished">{what} agora</translation>
     </message>
     <message>
+        <source>{what} was released already</source>
+        <translation type="unfinished">{what} já foi libertado</translation>
+    </message>
+    <message>
+        <source>{what} was scanned already</source>
+        <translation type="unfinished">{what} já foi lido</translation>
+    </message>
+    <message>
+        <source>{what} was {usual}, now {seen}: is this still the same product?</source>
+        <translation type="unfinished">{what} era {usual}, agora {seen}: é ainda o mesmo produto?</translation>
+    </message>
+    <message>
         <source>{what}: look at date and time, then sign at {where}</source>
         <translation type="unfinished">{what}: veja data e hora e assine em {where}</translation>
     </message>
     <message>
+        <source>{what}: no checks in the settings</source>
+        <translation type="unfinished">{what}: sem controlos nas definições</translation>
+    </message>
+    <message>
         <source>{who} cannot sign this</source>
         <translation type="unfinished">{who} não pode assinar isto</translation>
+    </message>
+    <message>
+        <source>{who} cannot witness a decision of {other}: choose another person</source>
+        <translation type="unfinished">{who} não pode testemunhar uma decisão de {other}: escolha outra pessoa</translation>
     </message>
     <message>
         <source>{who} did not sign: to {act}, a PIN or badge is needed</source>
@@ -3002,6 +4778,10 @@
     <message>
         <source>{who} may not sign here</source>
         <translation type="unfinished">{who} não pode assinar aqui</translation>
+    </message>
+    <message>
+        <source>{who} signs first: another person signs second</source>
+        <translation type="unfinished">{who} assina primeiro: outra pessoa assina depois</translation>
     </message>
     <message>
         <source>{why}: two people approve the label at {where}</source>

@@ -8,6 +8,10 @@
         <translation type="unfinished">1 PRODUKTO</translation>
     </message>
     <message>
+        <source>1 bag</source>
+        <translation type="unfinished">1 bag</translation>
+    </message>
+    <message>
         <source>2 LOTS</source>
         <translation type="unfinished">2 MGA LOT</translation>
     </message>
@@ -20,6 +24,14 @@
         <translation type="unfinished">May na-scan na code pero walang naghihintay na field: buksan ang tamang pahina</translation>
     </message>
     <message>
+        <source>A copy of {sscc} comes.</source>
+        <translation type="unfinished">May lalabas na kopya ng {sscc}.</translation>
+    </message>
+    <message>
+        <source>A manager approves a proposal as a new version of the product.</source>
+        <translation type="unfinished">Inaaprubahan ng manager ang mungkahi bilang bagong bersyon ng produkto.</translation>
+    </message>
+    <message>
         <source>ADD</source>
         <translation type="unfinished">DAGDAG</translation>
     </message>
@@ -28,8 +40,28 @@
         <translation type="unfinished">MGA ALARM</translation>
     </message>
     <message>
+        <source>ALL</source>
+        <translation type="unfinished">LAHAT</translation>
+    </message>
+    <message>
+        <source>ALL WEIGHED</source>
+        <translation type="unfinished">NATIMBANG LAHAT</translation>
+    </message>
+    <message>
+        <source>APPLIED</source>
+        <translation type="unfinished">NAKADIKIT</translation>
+    </message>
+    <message>
         <source>APPROVE</source>
         <translation type="unfinished">APRUBAHAN</translation>
+    </message>
+    <message>
+        <source>ASKED</source>
+        <translation type="unfinished">TINANONG</translation>
+    </message>
+    <message>
+        <source>ATTEND</source>
+        <translation type="unfinished">PANSININ</translation>
     </message>
     <message>
         <source>An open run keeps the dates it was opened with.</source>
@@ -52,12 +84,40 @@
         <translation type="unfinished">ILAGAY BAG</translation>
     </message>
     <message>
+        <source>BAGS</source>
+        <translation type="unfinished">MGA BAG</translation>
+    </message>
+    <message>
         <source>BEFORE</source>
         <translation type="unfinished">BAGO</translation>
     </message>
     <message>
         <source>BIN</source>
         <translation type="unfinished">BIN</translation>
+    </message>
+    <message>
+        <source>BLEND LOT</source>
+        <translation type="unfinished">BLEND LOT</translation>
+    </message>
+    <message>
+        <source>BLENDS</source>
+        <translation type="unfinished">MGA BLEND</translation>
+    </message>
+    <message>
+        <source>BLOCKED {count}</source>
+        <translation type="unfinished">NAHARANG {count}</translation>
+    </message>
+    <message>
+        <source>Bag {serial} and {count} around it</source>
+        <translation type="unfinished">Bag {serial} at {count} sa paligid</translation>
+    </message>
+    <message>
+        <source>Bag {serial} was not set aside: LOOK UP shows it.</source>
+        <translation type="unfinished">Hindi inihiwalay ang bag {serial}: nasa HANAPIN ito.</translation>
+    </message>
+    <message>
+        <source>Below T1</source>
+        <translation type="unfinished">Mababa sa T1</translation>
     </message>
     <message>
         <source>Best before</source>
@@ -68,8 +128,24 @@
         <translation type="unfinished">Pinakamainam bago {day}</translation>
     </message>
     <message>
+        <source>By {what}</source>
+        <translation type="unfinished">Ayon sa {what}</translation>
+    </message>
+    <message>
         <source>CALL LEAD</source>
         <translation type="unfinished">TAWAG LEAD</translation>
+    </message>
+    <message>
+        <source>CAME BACK</source>
+        <translation type="unfinished">BUMALIK</translation>
+    </message>
+    <message>
+        <source>CASE</source>
+        <translation type="unfinished">KAHON</translation>
+    </message>
+    <message>
+        <source>CASES</source>
+        <translation type="unfinished">MGA KAHON</translation>
     </message>
     <message>
         <source>CHANGE</source>
@@ -88,6 +164,10 @@
         <translation type="unfinished">MGA TSEK</translation>
     </message>
     <message>
+        <source>CHECKS (F4) settles it.</source>
+        <translation type="unfinished">Sa MGA TSEK (F4) inaayos.</translation>
+    </message>
+    <message>
         <source>CLEAR</source>
         <translation type="unfinished">BURAHIN</translation>
     </message>
@@ -100,12 +180,24 @@
         <translation type="unfinished">ORASAN</translation>
     </message>
     <message>
+        <source>CLOSE PALLET</source>
+        <translation type="unfinished">ISARA PALLET</translation>
+    </message>
+    <message>
+        <source>COOLER TEMPERATURE</source>
+        <translation type="unfinished">TEMPERATURA NG COOLER</translation>
+    </message>
+    <message>
         <source>COUNT</source>
         <translation type="unfinished">BILANG</translation>
     </message>
     <message>
         <source>COUNTED</source>
         <translation type="unfinished">NABILANG</translation>
+    </message>
+    <message>
+        <source>CUSTOMERS</source>
+        <translation type="unfinished">MGA CUSTOMER</translation>
     </message>
     <message>
         <source>CUT ON</source>
@@ -116,8 +208,16 @@
         <translation type="unfinished">Dumating</translation>
     </message>
     <message>
+        <source>Case {sscc} is filled; its label comes.</source>
+        <translation type="unfinished">Puno na ang kahon {sscc}; lalabas ang label.</translation>
+    </message>
+    <message>
         <source>Checked {stage}. Bags wait meanwhile.</source>
         <translation type="unfinished">Tsek: {stage}. Naghihintay ang mga bag.</translation>
+    </message>
+    <message>
+        <source>Correct the decision about {bags}?</source>
+        <translation type="unfinished">Itama ang pasya sa {bags}?</translation>
     </message>
     <message>
         <source>DECIDE</source>
@@ -132,8 +232,16 @@
         <translation type="unfinished">HUWAG PUMIRMA</translation>
     </message>
     <message>
+        <source>DOES NOT HOLD</source>
+        <translation type="unfinished">HINDI PASADO</translation>
+    </message>
+    <message>
         <source>DOUBT</source>
         <translation type="unfinished">DUDA</translation>
+    </message>
+    <message>
+        <source>DOWNGRADED</source>
+        <translation type="unfinished">IBINABA</translation>
     </message>
     <message>
         <source>DRAW</source>
@@ -142,6 +250,14 @@
     <message>
         <source>DUMP</source>
         <translation type="unfinished">ITAPON</translation>
+    </message>
+    <message>
+        <source>DUMPED</source>
+        <translation type="unfinished">ITINAPON</translation>
+    </message>
+    <message>
+        <source>Decided: {decision}.</source>
+        <translation type="unfinished">Napagpasyahan: {decision}.</translation>
     </message>
     <message>
         <source>Due at {time}.</source>
@@ -176,8 +292,24 @@
         <translation type="unfinished">IPASOK</translation>
     </message>
     <message>
+        <source>FAILED</source>
+        <translation type="unfinished">BAGSAK</translation>
+    </message>
+    <message>
+        <source>FAILED: check again</source>
+        <translation type="unfinished">BAGSAK: suriin muli</translation>
+    </message>
+    <message>
+        <source>FAILING</source>
+        <translation type="unfinished">BAGSAK</translation>
+    </message>
+    <message>
         <source>FAILS</source>
         <translation type="unfinished">BAGSAK</translation>
+    </message>
+    <message>
+        <source>FILL CASE</source>
+        <translation type="unfinished">PUNUIN KAHON</translation>
     </message>
     <message>
         <source>FILTER</source>
@@ -202,6 +334,18 @@
     <message>
         <source>GO ON</source>
         <translation type="unfinished">ITULOY</translation>
+    </message>
+    <message>
+        <source>GOOD</source>
+        <translation type="unfinished">PASADO</translation>
+    </message>
+    <message>
+        <source>Given away</source>
+        <translation type="unfinished">Sobrang bigay</translation>
+    </message>
+    <message>
+        <source>Given up.</source>
+        <translation type="unfinished">Itinigil.</translation>
     </message>
     <message>
         <source>Given up: nothing is recorded.</source>
@@ -233,7 +377,19 @@
     </message>
     <message>
         <source>HOLDS</source>
-        <translation type="unfinished">PASADO</translation>
+        <translation type="unfinished">MGA HOLD</translation>
+    </message>
+    <message>
+        <source>HOUSE</source>
+        <translation type="unfinished">BODEGA</translation>
+    </message>
+    <message>
+        <source>Held: {what}</source>
+        <translation type="unfinished">Naka-hold: {what}</translation>
+    </message>
+    <message>
+        <source>How many bags have which net. Touch a bar to read it.</source>
+        <translation type="unfinished">Ilang bag ang may aling net. Pindutin ang bar para mabasa.</translation>
     </message>
     <message>
         <source>I HAVE SEEN IT</source>
@@ -244,8 +400,32 @@
         <translation type="unfinished">nakikita ko roon</translation>
     </message>
     <message>
+        <source>IN DOUBT</source>
+        <translation type="unfinished">MAY DUDA</translation>
+    </message>
+    <message>
+        <source>INBOX</source>
+        <translation type="unfinished">NAKABINBIN</translation>
+    </message>
+    <message>
+        <source>INPUT LOT</source>
+        <translation type="unfinished">INPUT LOT</translation>
+    </message>
+    <message>
+        <source>INPUT LOTS</source>
+        <translation type="unfinished">MGA INPUT LOT</translation>
+    </message>
+    <message>
+        <source>INSPECTOR</source>
+        <translation type="unfinished">INSPEKTOR</translation>
+    </message>
+    <message>
         <source>Issued − used − spoiled − samples − returned</source>
         <translation type="unfinished">Inilabas − nagamit − nasira − sample − isinauli</translation>
+    </message>
+    <message>
+        <source>It cannot be released</source>
+        <translation type="unfinished">Hindi mai-release</translation>
     </message>
     <message>
         <source>KEEP</source>
@@ -256,8 +436,32 @@
         <translation type="unfinished">ITAGO ANG CHART</translation>
     </message>
     <message>
+        <source>Kept as {name} (PNG, SVG, CSV) in {folder}</source>
+        <translation type="unfinished">Itinago bilang {name} (PNG, SVG, CSV) sa {folder}</translation>
+    </message>
+    <message>
+        <source>Key in how many bags lie in the bin.</source>
+        <translation type="unfinished">Ilagay kung ilang bag ang nasa bin.</translation>
+    </message>
+    <message>
+        <source>LABEL ON BAG</source>
+        <translation type="unfinished">LABEL SA BAG</translation>
+    </message>
+    <message>
+        <source>LABEL ROLL</source>
+        <translation type="unfinished">ROLYO NG LABEL</translation>
+    </message>
+    <message>
+        <source>LABEL {state}</source>
+        <translation type="unfinished">LABEL {state}</translation>
+    </message>
+    <message>
         <source>LABELS</source>
         <translation type="unfinished">MGA LABEL</translation>
+    </message>
+    <message>
+        <source>LABELS (F5) settles it.</source>
+        <translation type="unfinished">Sa MGA LABEL (F5) inaayos.</translation>
     </message>
     <message>
         <source>LANGUAGE</source>
@@ -310,6 +514,14 @@
     <message>
         <source>LOTS</source>
         <translation type="unfinished">MGA LOT</translation>
+    </message>
+    <message>
+        <source>Label roll {roll}: a difference of {difference} is open</source>
+        <translation type="unfinished">Rolyo ng label {roll}: bukas ang kaibhang {difference}</translation>
+    </message>
+    <message>
+        <source>Label {serial} is in doubt</source>
+        <translation type="unfinished">May duda ang label {serial}</translation>
     </message>
     <message>
         <source>Labels in doubt</source>
@@ -372,6 +584,10 @@
         <translation type="unfinished">MANAGER</translation>
     </message>
     <message>
+        <source>METAL DETECTOR</source>
+        <translation type="unfinished">METAL DETECTOR</translation>
+    </message>
+    <message>
         <source>MISMATCH</source>
         <translation type="unfinished">HINDI TUGMA</translation>
     </message>
@@ -380,8 +596,16 @@
         <translation type="unfinished">IBA PA</translation>
     </message>
     <message>
+        <source>Mean needed</source>
+        <translation type="unfinished">Kailangang mean</translation>
+    </message>
+    <message>
         <source>Mean net {mass}</source>
         <translation type="unfinished">Average na net {mass}</translation>
+    </message>
+    <message>
+        <source>Mean so far</source>
+        <translation type="unfinished">Mean sa ngayon</translation>
     </message>
     <message>
         <source>NEAR MAX</source>
@@ -400,6 +624,14 @@
         <translation type="unfinished">BAGONG HOLD</translation>
     </message>
     <message>
+        <source>NEXT CASE</source>
+        <translation type="unfinished">SUSUNOD NA KAHON</translation>
+    </message>
+    <message>
+        <source>NO FORECAST</source>
+        <translation type="unfinished">WALANG PAGTAYA</translation>
+    </message>
+    <message>
         <source>NO READING</source>
         <translation type="unfinished">WALANG BASA</translation>
     </message>
@@ -410,6 +642,10 @@
     <message>
         <source>NOMINAL</source>
         <translation type="unfinished">NOMINAL</translation>
+    </message>
+    <message>
+        <source>NONE</source>
+        <translation type="unfinished">WALA</translation>
     </message>
     <message>
         <source>NOW</source>
@@ -430,6 +666,10 @@
     <message>
         <source>No bag is suspect.</source>
         <translation type="unfinished">Walang kahina-hinalang bag.</translation>
+    </message>
+    <message>
+        <source>No case stands here</source>
+        <translation type="unfinished">Walang kahon dito</translation>
     </message>
     <message>
         <source>No good bag yet</source>
@@ -456,12 +696,28 @@
         <translation type="unfinished">Walang bukas na run</translation>
     </message>
     <message>
+        <source>No target can be proposed: {why}.</source>
+        <translation type="unfinished">Walang maimumungkahing target: {why}.</translation>
+    </message>
+    <message>
+        <source>Not kept: {why}, {folder}</source>
+        <translation type="unfinished">Hindi naitago: {why}, {folder}</translation>
+    </message>
+    <message>
         <source>Not recorded: {why}</source>
         <translation type="unfinished">Hindi naitala: {why}</translation>
     </message>
     <message>
+        <source>Nothing is held or packed.</source>
+        <translation type="unfinished">Walang naka-hold o naimpake.</translation>
+    </message>
+    <message>
         <source>Nothing is open.</source>
         <translation type="unfinished">Walang nakabinbin.</translation>
+    </message>
+    <message>
+        <source>Nothing keeps it.</source>
+        <translation type="unfinished">Walang pumipigil.</translation>
     </message>
     <message>
         <source>OF THE PACKER</source>
@@ -486,6 +742,10 @@
     <message>
         <source>ORDER DONE</source>
         <translation type="unfinished">TAPOS NA</translation>
+    </message>
+    <message>
+        <source>OVERDUE {minutes} min</source>
+        <translation type="unfinished">HULI NG {minutes} min</translation>
     </message>
     <message>
         <source>On record {bags}, counted {count}</source>
@@ -524,8 +784,20 @@
         <translation type="unfinished">PACKER</translation>
     </message>
     <message>
+        <source>PALLET</source>
+        <translation type="unfinished">PALLET</translation>
+    </message>
+    <message>
+        <source>PALLETS</source>
+        <translation type="unfinished">MGA PALLET</translation>
+    </message>
+    <message>
         <source>PAPER</source>
         <translation type="unfinished">PAPEL</translation>
+    </message>
+    <message>
+        <source>PASSED</source>
+        <translation type="unfinished">PASADO</translation>
     </message>
     <message>
         <source>PRINT</source>
@@ -536,6 +808,10 @@
         <translation type="unfinished">I-PRINT MULI</translation>
     </message>
     <message>
+        <source>PRODUCT TEMPERATURE</source>
+        <translation type="unfinished">TEMPERATURA NG PRODUKTO</translation>
+    </message>
+    <message>
         <source>PUT AN EMPTY BAG ON</source>
         <translation type="unfinished">ILAGAY ANG BAG NA WALANG LAMAN</translation>
     </message>
@@ -544,8 +820,24 @@
         <translation type="unfinished">ILAGAY ANG {weights}</translation>
     </message>
     <message>
+        <source>PUT {serial} ON</source>
+        <translation type="unfinished">ILAGAY ANG {serial}</translation>
+    </message>
+    <message>
+        <source>Pallet {sscc} is closed; its label comes.</source>
+        <translation type="unfinished">Sarado na ang pallet {sscc}; lalabas ang label.</translation>
+    </message>
+    <message>
         <source>Print again: {what}</source>
         <translation type="unfinished">I-print muli: {what}</translation>
+    </message>
+    <message>
+        <source>QA decides</source>
+        <translation type="unfinished">QA ang magpapasya</translation>
+    </message>
+    <message>
+        <source>QA decides: release all, or let the hold stay</source>
+        <translation type="unfinished">QA ang magpapasya: i-release lahat, o hold pa rin</translation>
     </message>
     <message>
         <source>QA holds the button</source>
@@ -564,6 +856,10 @@
         <translation type="unfinished">KALIDAD</translation>
     </message>
     <message>
+        <source>READY</source>
+        <translation type="unfinished">HANDA</translation>
+    </message>
+    <message>
         <source>RECEIVE</source>
         <translation type="unfinished">TANGGAPIN</translation>
     </message>
@@ -576,12 +872,20 @@
         <translation type="unfinished">ITALA ANG MUNGKAHI</translation>
     </message>
     <message>
+        <source>RECORDED</source>
+        <translation type="unfinished">NAITALA</translation>
+    </message>
+    <message>
         <source>REFUSE</source>
         <translation type="unfinished">TANGGIHAN</translation>
     </message>
     <message>
         <source>REHEARSE</source>
         <translation type="unfinished">MAG-ENSAYO</translation>
+    </message>
+    <message>
+        <source>REJECTS</source>
+        <translation type="unfinished">REJECT</translation>
     </message>
     <message>
         <source>RELEASE</source>
@@ -608,6 +912,10 @@
         <translation type="unfinished">ISINAULI</translation>
     </message>
     <message>
+        <source>REWORKED</source>
+        <translation type="unfinished">NI-REWORK</translation>
+    </message>
+    <message>
         <source>ROLL</source>
         <translation type="unfinished">ROLYO</translation>
     </message>
@@ -620,6 +928,10 @@
         <translation type="unfinished">ALISIN ROLYO</translation>
     </message>
     <message>
+        <source>ROOM TEMPERATURE</source>
+        <translation type="unfinished">TEMPERATURA NG SILID</translation>
+    </message>
+    <message>
         <source>RUN</source>
         <translation type="unfinished">RUN</translation>
     </message>
@@ -630,6 +942,14 @@
     <message>
         <source>RUN, then {door} ({key})</source>
         <translation type="unfinished">RUN, tapos {door} ({key})</translation>
+    </message>
+    <message>
+        <source>RUNS</source>
+        <translation type="unfinished">MGA RUN</translation>
+    </message>
+    <message>
+        <source>Reading the record</source>
+        <translation type="unfinished">Binabasa ang tala</translation>
     </message>
     <message>
         <source>Refused</source>
@@ -664,8 +984,16 @@
         <translation type="unfinished">Tinanggihan. Pindutin kung sino ang pipirma.</translation>
     </message>
     <message>
+        <source>Refused. Who signs? Touch WHO and choose your name.</source>
+        <translation type="unfinished">Tinanggihan. Sino ang pipirma? Pindutin ang SINO at piliin ang pangalan.</translation>
+    </message>
+    <message>
         <source>Refused. {why}</source>
         <translation type="unfinished">Tinanggihan. {why}</translation>
+    </message>
+    <message>
+        <source>Rehearsing …</source>
+        <translation type="unfinished">Nagre-rehearse …</translation>
     </message>
     <message>
         <source>Roll {roll} is in. Count it out</source>
@@ -680,6 +1008,14 @@
         <translation type="unfinished">Bukas ang run</translation>
     </message>
     <message>
+        <source>SAFE</source>
+        <translation type="unfinished">LIGTAS</translation>
+    </message>
+    <message>
+        <source>SAMPLED</source>
+        <translation type="unfinished">SINAMPOL</translation>
+    </message>
+    <message>
         <source>SAMPLES</source>
         <translation type="unfinished">SAMPLE</translation>
     </message>
@@ -692,12 +1028,24 @@
         <translation type="unfinished">SCAN</translation>
     </message>
     <message>
+        <source>SCAN A BAG</source>
+        <translation type="unfinished">MAG-SCAN NG BAG</translation>
+    </message>
+    <message>
         <source>SCAN THE FILM LOT</source>
         <translation type="unfinished">I-SCAN ANG FILM LOT</translation>
     </message>
     <message>
         <source>SEAL</source>
         <translation type="unfinished">I-SEAL</translation>
+    </message>
+    <message>
+        <source>SEAL CHECK</source>
+        <translation type="unfinished">SELYO</translation>
+    </message>
+    <message>
+        <source>SERIALS</source>
+        <translation type="unfinished">MGA SERIAL</translation>
     </message>
     <message>
         <source>SERVICE</source>
@@ -710,6 +1058,10 @@
     <message>
         <source>SHELVE</source>
         <translation type="unfinished">IPAGPALIBAN</translation>
+    </message>
+    <message>
+        <source>SHIP</source>
+        <translation type="unfinished">IPADALA</translation>
     </message>
     <message>
         <source>SHIPPING</source>
@@ -726,6 +1078,14 @@
     <message>
         <source>SPOILED</source>
         <translation type="unfinished">NASIRA</translation>
+    </message>
+    <message>
+        <source>SPOOLED</source>
+        <translation type="unfinished">NAKAPILA</translation>
+    </message>
+    <message>
+        <source>SPREAD</source>
+        <translation type="unfinished">KALAT</translation>
     </message>
     <message>
         <source>START CHECK</source>
@@ -748,12 +1108,52 @@
         <translation type="unfinished">SURIIN ANG {count} BAG</translation>
     </message>
     <message>
+        <source>SUBMITTED</source>
+        <translation type="unfinished">IPINASA</translation>
+    </message>
+    <message>
         <source>SUSPECT BAGS</source>
         <translation type="unfinished">KAHINA-HINALANG BAG</translation>
     </message>
     <message>
+        <source>SUSPECT WINDOW</source>
+        <translation type="unfinished">KAHINA-HINALANG YUGTO</translation>
+    </message>
+    <message>
+        <source>Same product?</source>
+        <translation type="unfinished">Parehong produkto?</translation>
+    </message>
+    <message>
+        <source>Scale {what} failed its last check</source>
+        <translation type="unfinished">Bagsak ang timbangan {what} sa huling tsek</translation>
+    </message>
+    <message>
+        <source>Scan a label, or type a serial or a blend lot.</source>
+        <translation type="unfinished">Mag-scan ng label, o i-type ang serial o blend lot.</translation>
+    </message>
+    <message>
+        <source>Scan the bags, type first..last, or touch NEXT CASE</source>
+        <translation type="unfinished">I-scan ang mga bag, i-type una..huli, o pindutin ang SUSUNOD NA KAHON</translation>
+    </message>
+    <message>
+        <source>Scan the cases of the pallet</source>
+        <translation type="unfinished">I-scan ang mga kahon ng pallet</translation>
+    </message>
+    <message>
         <source>Scan the label on a bag</source>
         <translation type="unfinished">I-scan ang label ng isang bag</translation>
+    </message>
+    <message>
+        <source>Scan the pallets and cases that leave</source>
+        <translation type="unfinished">I-scan ang mga pallet at kahon na aalis</translation>
+    </message>
+    <message>
+        <source>Shipment {number} is on record.</source>
+        <translation type="unfinished">Naitala ang padala {number}.</translation>
+    </message>
+    <message>
+        <source>Shipments</source>
+        <translation type="unfinished">Mga padala</translation>
     </message>
     <message>
         <source>Sign as the second person to {act}</source>
@@ -768,12 +1168,36 @@
         <translation type="unfinished">Napirmahan at naitala.</translation>
     </message>
     <message>
+        <source>Solid: mean so far, dotted: its limits. Dashed: mean of about 40 bags. Touch a bag.</source>
+        <translation type="unfinished">Buo: mean sa ngayon, tuldok: mga limit. Putol-putol: mean ng mga 40 bag. Pindutin ang bag.</translation>
+    </message>
+    <message>
         <source>Start a run</source>
         <translation type="unfinished">Magbukas ng run</translation>
     </message>
     <message>
         <source>Study kept: mean {mean}, s {spread}, {count} bags</source>
         <translation type="unfinished">Naitago ang tare study: mean {mean}, s {spread}, {count} bag</translation>
+    </message>
+    <message>
+        <source>Suspect window of {what}: {count} bags are held</source>
+        <translation type="unfinished">Kahina-hinalang yugto ng {what}: {count} bag ang naka-hold</translation>
+    </message>
+    <message>
+        <source>T1 packs in the official sample</source>
+        <translation type="unfinished">T1 na bag sa opisyal na sample</translation>
+    </message>
+    <message>
+        <source>T1 packs of the whole batch</source>
+        <translation type="unfinished">T1 na bag ng buong batch</translation>
+    </message>
+    <message>
+        <source>T2 packs in the long run</source>
+        <translation type="unfinished">T2 na bag sa katagalan</translation>
+    </message>
+    <message>
+        <source>T2 packs in the official sample</source>
+        <translation type="unfinished">T2 na bag sa opisyal na sample</translation>
     </message>
     <message>
         <source>T2, T1, nominal</source>
@@ -792,6 +1216,22 @@
         <translation type="unfinished">TARA</translation>
     </message>
     <message>
+        <source>TARGET</source>
+        <translation type="unfinished">TARGET</translation>
+    </message>
+    <message>
+        <source>TELL</source>
+        <translation type="unfinished">ALAMIN</translation>
+    </message>
+    <message>
+        <source>THE BAG</source>
+        <translation type="unfinished">ANG BAG</translation>
+    </message>
+    <message>
+        <source>THE DAY</source>
+        <translation type="unfinished">ANG ARAW</translation>
+    </message>
+    <message>
         <source>THE SCALE FAILS: its bags are held, call maintenance</source>
         <translation type="unfinished">BAGSAK ANG TIMBANGAN: naka-hold ang mga bag nito, tawagin ang maintenance</translation>
     </message>
@@ -804,6 +1244,22 @@
         <translation type="unfinished">PASADO ANG TIMBANGAN, pero lampas sa unang limit: ipa-adjust agad</translation>
     </message>
     <message>
+        <source>THIN</source>
+        <translation type="unfinished">ALANGANIN</translation>
+    </message>
+    <message>
+        <source>THIS HOUR</source>
+        <translation type="unfinished">ORAS NA ITO</translation>
+    </message>
+    <message>
+        <source>TIME</source>
+        <translation type="unfinished">ORAS</translation>
+    </message>
+    <message>
+        <source>TOPPED UP</source>
+        <translation type="unfinished">DINAGDAGAN</translation>
+    </message>
+    <message>
         <source>TRACE</source>
         <translation type="unfinished">TRACE</translation>
     </message>
@@ -812,8 +1268,36 @@
         <translation type="unfinished">PAGSASANAY</translation>
     </message>
     <message>
+        <source>Target</source>
+        <translation type="unfinished">Target</translation>
+    </message>
+    <message>
+        <source>Target {target} instead of {now}, held up by {what}: {then} given away a bag instead of {old}.</source>
+        <translation type="unfinished">Target {target} sa halip na {now}, pinipigil ng {what}: {then} sobrang bigay bawat bag sa halip na {old}.</translation>
+    </message>
+    <message>
+        <source>The bin of {day} is counted: {count}.</source>
+        <translation type="unfinished">Nabilang ang bin ng {day}: {count}.</translation>
+    </message>
+    <message>
+        <source>The clock</source>
+        <translation type="unfinished">Ang orasan</translation>
+    </message>
+    <message>
+        <source>The line is the lowest mean that holds for a spread. Touch it to read it.</source>
+        <translation type="unfinished">Ang guhit ang pinakamababang mean na puwede sa isang kalat. Pindutin para mabasa.</translation>
+    </message>
+    <message>
         <source>The next check is {stage}.</source>
         <translation type="unfinished">Susunod na tsek: {stage}.</translation>
+    </message>
+    <message>
+        <source>The proposal is on record. A manager approves it, as a new version.</source>
+        <translation type="unfinished">Naitala ang mungkahi. Aaprubahan ng manager bilang bagong bersyon.</translation>
+    </message>
+    <message>
+        <source>The reject bin of {day} was not counted</source>
+        <translation type="unfinished">Hindi nabilang ang reject bin ng {day}</translation>
     </message>
     <message>
         <source>The run ended: nothing is recorded.</source>
@@ -828,12 +1312,52 @@
         <translation type="unfinished">Ang basa mismo ng timbangan ang masusunod. Kung magkaiba ang screen at timbangan, timbangan ang tama: huminto at tawagin ang lead.</translation>
     </message>
     <message>
+        <source>The scan of label {serial} does not match</source>
+        <translation type="unfinished">Hindi tugma ang scan ng label {serial}</translation>
+    </message>
+    <message>
+        <source>The test is on record, as {what}.</source>
+        <translation type="unfinished">Naitala ang test, bilang {what}.</translation>
+    </message>
+    <message>
         <source>There is no run before</source>
         <translation type="unfinished">Walang naunang run</translation>
     </message>
     <message>
+        <source>There is nothing to keep yet.</source>
+        <translation type="unfinished">Wala pang maitatago.</translation>
+    </message>
+    <message>
+        <source>This run stays as it is.</source>
+        <translation type="unfinished">Mananatili ang run na ito.</translation>
+    </message>
+    <message>
+        <source>Touch PASSED or FAILED.</source>
+        <translation type="unfinished">Pindutin ang PASADO o BAGSAK.</translation>
+    </message>
+    <message>
+        <source>Touch a line.</source>
+        <translation type="unfinished">Pindutin ang isang hanay.</translation>
+    </message>
+    <message>
+        <source>Touch the rejects it is about first.</source>
+        <translation type="unfinished">Pindutin muna ang mga reject.</translation>
+    </message>
+    <message>
+        <source>Touch what becomes of it first.</source>
+        <translation type="unfinished">Pindutin muna kung ano ang gagawin.</translation>
+    </message>
+    <message>
+        <source>Touch what is checked first.</source>
+        <translation type="unfinished">Pindutin muna kung ano ang sinusuri.</translation>
+    </message>
+    <message>
         <source>Touch your name first.</source>
         <translation type="unfinished">Pindutin muna ang pangalan mo.</translation>
+    </message>
+    <message>
+        <source>UNDO</source>
+        <translation type="unfinished">I-UNDO</translation>
     </message>
     <message>
         <source>Use by</source>
@@ -844,12 +1368,20 @@
         <translation type="unfinished">Gamitin bago {day}</translation>
     </message>
     <message>
+        <source>VOIDED</source>
+        <translation type="unfinished">PINAWALANG-BISA</translation>
+    </message>
+    <message>
         <source>WAIT</source>
         <translation type="unfinished">HINTAY</translation>
     </message>
     <message>
         <source>WARN</source>
         <translation type="unfinished">BABALA</translation>
+    </message>
+    <message>
+        <source>WASH RECORD</source>
+        <translation type="unfinished">TALA NG PAGHUGAS</translation>
     </message>
     <message>
         <source>WASTE</source>
@@ -864,8 +1396,20 @@
         <translation type="unfinished">TIMBANGIN ANG ISA</translation>
     </message>
     <message>
+        <source>WEIGHED AGAIN</source>
+        <translation type="unfinished">TINIMBANG MULI</translation>
+    </message>
+    <message>
+        <source>WEIGHTS</source>
+        <translation type="unfinished">MGA BIGAT</translation>
+    </message>
+    <message>
         <source>WHO</source>
         <translation type="unfinished">SINO</translation>
+    </message>
+    <message>
+        <source>WHOLE RUN</source>
+        <translation type="unfinished">BUONG RUN</translation>
     </message>
     <message>
         <source>WIPE PAN</source>
@@ -874,6 +1418,18 @@
     <message>
         <source>WORK OUT</source>
         <translation type="unfinished">KALKULAHIN</translation>
+    </message>
+    <message>
+        <source>WOULD BE ACCEPTED</source>
+        <translation type="unfinished">MATATANGGAP</translation>
+    </message>
+    <message>
+        <source>WOULD NOT BE ACCEPTED</source>
+        <translation type="unfinished">HINDI MATATANGGAP</translation>
+    </message>
+    <message>
+        <source>Wait until the day is read.</source>
+        <translation type="unfinished">Hintaying mabasa ang araw.</translation>
     </message>
     <message>
         <source>Weigh again in this order: net as shown, less the whole error, less even growth</source>
@@ -888,8 +1444,16 @@
         <translation type="unfinished">Ano ang gagawin sa mga bag?</translation>
     </message>
     <message>
+        <source>What becomes of {bags}?</source>
+        <translation type="unfinished">Ano ang gagawin sa {bags}?</translation>
+    </message>
+    <message>
         <source>Who decides?</source>
         <translation type="unfinished">Sino ang magpapasya?</translation>
+    </message>
+    <message>
+        <source>Who is touched first signs; who is touched second witnesses or releases too</source>
+        <translation type="unfinished">Ang unang pinindot ang pipirma; ang ikalawa ang saksi o kasamang magre-release</translation>
     </message>
     <message>
         <source>Who leads touches why the line may go on</source>
@@ -908,8 +1472,20 @@
         <translation type="unfinished">Bakit? Piliin o i-type ang dahilan.</translation>
     </message>
     <message>
+        <source>Working a target out from the bags …</source>
+        <translation type="unfinished">Kinakalkula ang target mula sa mga bag …</translation>
+    </message>
+    <message>
+        <source>Working a target out from the bags: {count} tried …</source>
+        <translation type="unfinished">Kinakalkula ang target mula sa mga bag: {count} na ang nasubok …</translation>
+    </message>
+    <message>
         <source>Writing …</source>
         <translation type="unfinished">Isinusulat …</translation>
+    </message>
+    <message>
+        <source>Written: {file}</source>
+        <translation type="unfinished">Naisulat: {file}</translation>
     </message>
     <message>
         <source>Zero stepped by {step} between {before} and {after}.</source>
@@ -918,6 +1494,14 @@
     <message>
         <source>a bag is on the pan: finish it and lift it, then end the run</source>
         <translation type="unfinished">may bag sa pan: tapusin at alisin, saka tapusin ang run</translation>
+    </message>
+    <message>
+        <source>a bag that is {what} has no new bag</source>
+        <translation type="unfinished">walang bagong bag ang bag na {what}</translation>
+    </message>
+    <message>
+        <source>a bag that is {what} wants a witness: a second person signs</source>
+        <translation type="unfinished">kailangan ng saksi ang bag na {what}: pipirma ang ikalawang tao</translation>
     </message>
     <message>
         <source>a case was packed short or over</source>
@@ -948,12 +1532,28 @@
         <translation type="unfinished">bukas ang takip: isara</translation>
     </message>
     <message>
+        <source>a decision needs a reason: choose or write why</source>
+        <translation type="unfinished">kailangan ng dahilan ang pasya: pumili o isulat</translation>
+    </message>
+    <message>
         <source>a door is open: close it</source>
         <translation type="unfinished">bukas ang pinto: isara</translation>
     </message>
     <message>
+        <source>a figure</source>
+        <translation type="unfinished">isang bilang</translation>
+    </message>
+    <message>
+        <source>a forecast needs at least two packs</source>
+        <translation type="unfinished">kailangan ng dalawang bag man lang para sa pagtaya</translation>
+    </message>
+    <message>
         <source>a held lot is on the line</source>
         <translation type="unfinished">may naka-hold na lot sa linya</translation>
+    </message>
+    <message>
+        <source>a hold needs a reason: write why</source>
+        <translation type="unfinished">kailangan ng dahilan ang hold: isulat</translation>
     </message>
     <message>
         <source>a label does not match</source>
@@ -968,6 +1568,10 @@
         <translation type="unfinished">dapat ubos na ang lot</translation>
     </message>
     <message>
+        <source>a new bag</source>
+        <translation type="unfinished">bagong bag</translation>
+    </message>
+    <message>
         <source>a new code is made</source>
         <translation type="unfinished">gagawa ng bagong code</translation>
     </message>
@@ -976,8 +1580,16 @@
         <translation type="unfinished">nagsisimula ang bagong rolyo sa unang label</translation>
     </message>
     <message>
+        <source>a numbered copy</source>
+        <translation type="unfinished">may bilang na kopya</translation>
+    </message>
+    <message>
         <source>a pause</source>
         <translation type="unfinished">pahinga</translation>
+    </message>
+    <message>
+        <source>a release needs a reason: write why</source>
+        <translation type="unfinished">kailangan ng dahilan ang release: isulat</translation>
     </message>
     <message>
         <source>a run is open: end it before the next one starts</source>
@@ -988,6 +1600,14 @@
         <translation type="unfinished">kailangan ng run ang lead at tao sa timbangan</translation>
     </message>
     <message>
+        <source>a suspect window of {what} is open ({count} bags)</source>
+        <translation type="unfinished">bukas ang kahina-hinalang yugto ng {what} ({count} bag)</translation>
+    </message>
+    <message>
+        <source>a whole run is not dumped: hold its bags first</source>
+        <translation type="unfinished">hindi itinatapon ang buong run: i-hold muna ang mga bag</translation>
+    </message>
+    <message>
         <source>adds up</source>
         <translation type="unfinished">tugma</translation>
     </message>
@@ -996,12 +1616,32 @@
         <translation type="unfinished">matapos huminto</translation>
     </message>
     <message>
+        <source>all</source>
+        <translation type="unfinished">lahat</translation>
+    </message>
+    <message>
         <source>all 999 lot codes of {day} are used: give a code by hand</source>
         <translation type="unfinished">nagamit na ang lahat ng 999 lot code ng {day}: magbigay ng code</translation>
     </message>
     <message>
+        <source>all found</source>
+        <translation type="unfinished">nakita lahat</translation>
+    </message>
+    <message>
         <source>all loads are taken</source>
         <translation type="unfinished">nakuha na ang lahat ng karga</translation>
+    </message>
+    <message>
+        <source>allowed</source>
+        <translation type="unfinished">puwede</translation>
+    </message>
+    <message>
+        <source>allowed {floor} to {upper}, T1 {t1}, T2 {t2}</source>
+        <translation type="unfinished">puwede {floor} hanggang {upper}, T1 {t1}, T2 {t2}</translation>
+    </message>
+    <message>
+        <source>an aid to the inspector, no official result</source>
+        <translation type="unfinished">tulong sa inspektor, hindi opisyal na resulta</translation>
     </message>
     <message>
         <source>an alarm is not shelved for {minutes} minutes: allowed are {allowed}</source>
@@ -1014,6 +1654,10 @@
     <message>
         <source>an order of {count} bags: give 1 or more, or leave it open</source>
         <translation type="unfinished">order na {count} bag: maglagay ng 1 pataas, o iwang bukas</translation>
+    </message>
+    <message>
+        <source>and {count} more</source>
+        <translation type="unfinished">at {count} pa</translation>
     </message>
     <message>
         <source>and {count} more, below these</source>
@@ -1072,6 +1716,14 @@
         <translation type="unfinished">tinanong ang linya …</translation>
     </message>
     <message>
+        <source>at least {least} {unit}</source>
+        <translation type="unfinished">hindi bababa sa {least} {unit}</translation>
+    </message>
+    <message>
+        <source>at most {most} {unit}</source>
+        <translation type="unfinished">hanggang {most} {unit}</translation>
+    </message>
+    <message>
         <source>at random</source>
         <translation type="unfinished">random</translation>
     </message>
@@ -1104,6 +1756,30 @@
         <translation type="unfinished">naka-hold ang bag {serial}: walang label hanggang i-release ng QA</translation>
     </message>
     <message>
+        <source>bag {serial} is of blend lot {lot}, the case of {other}: close this case and begin another</source>
+        <translation type="unfinished">ang bag {serial} ay sa blend lot {lot}, ang kahon ay sa {other}: isara ito at magsimula ng iba</translation>
+    </message>
+    <message>
+        <source>bag {serial} is {what}: scan the label of the new bag</source>
+        <translation type="unfinished">bag {serial} {what}: i-scan ang label ng bagong bag</translation>
+    </message>
+    <message>
+        <source>bag {serial} was picked already</source>
+        <translation type="unfinished">napili na ang bag {serial}</translation>
+    </message>
+    <message>
+        <source>bag {serial} was scanned already</source>
+        <translation type="unfinished">na-scan na ang bag {serial}</translation>
+    </message>
+    <message>
+        <source>bag, case, pallet or lot</source>
+        <translation type="unfinished">bag, kahon, pallet o lot</translation>
+    </message>
+    <message>
+        <source>bag, record</source>
+        <translation type="unfinished">bag, tala</translation>
+    </message>
+    <message>
         <source>bags</source>
         <translation type="unfinished">bag</translation>
     </message>
@@ -1120,8 +1796,52 @@
         <translation type="unfinished">tiningnan ang mga bag mula noon</translation>
     </message>
     <message>
+        <source>below T1</source>
+        <translation type="unfinished">mababa sa T1</translation>
+    </message>
+    <message>
+        <source>below T1: {count} of at most {most}</source>
+        <translation type="unfinished">mababa sa T1: {count}, hanggang {most}</translation>
+    </message>
+    <message>
+        <source>below T2</source>
+        <translation type="unfinished">mababa sa T2</translation>
+    </message>
+    <message>
+        <source>below T2: {count}</source>
+        <translation type="unfinished">mababa sa T2: {count}</translation>
+    </message>
+    <message>
+        <source>below T2: {count} of at most {most}</source>
+        <translation type="unfinished">mababa sa T2: {count}, hanggang {most}</translation>
+    </message>
+    <message>
+        <source>below floor</source>
+        <translation type="unfinished">mababa sa floor</translation>
+    </message>
+    <message>
         <source>bin and belt empty</source>
         <translation type="unfinished">walang laman ang bin</translation>
+    </message>
+    <message>
+        <source>bin count</source>
+        <translation type="unfinished">bilang ng bin</translation>
+    </message>
+    <message>
+        <source>blend</source>
+        <translation type="unfinished">blend</translation>
+    </message>
+    <message>
+        <source>blend lot</source>
+        <translation type="unfinished">blend lot</translation>
+    </message>
+    <message>
+        <source>blend lot code</source>
+        <translation type="unfinished">code ng blend lot</translation>
+    </message>
+    <message>
+        <source>blend {lot}, use-by {day}</source>
+        <translation type="unfinished">blend {lot}, gamitin bago {day}</translation>
     </message>
     <message>
         <source>both on the label</source>
@@ -1140,12 +1860,40 @@
         <translation type="unfinished">bukas ang seal</translation>
     </message>
     <message>
+        <source>by</source>
+        <translation type="unfinished">ayon sa</translation>
+    </message>
+    <message>
+        <source>by the record</source>
+        <translation type="unfinished">ayon sa tala</translation>
+    </message>
+    <message>
+        <source>by {code}</source>
+        <translation type="unfinished">ni {code}</translation>
+    </message>
+    <message>
         <source>call QA</source>
         <translation type="unfinished">tawagin ang QA</translation>
     </message>
     <message>
         <source>call somebody</source>
         <translation type="unfinished">tumawag ng tao</translation>
+    </message>
+    <message>
+        <source>case</source>
+        <translation type="unfinished">kahon</translation>
+    </message>
+    <message>
+        <source>case opened</source>
+        <translation type="unfinished">binuksan ang kahon</translation>
+    </message>
+    <message>
+        <source>case {code}</source>
+        <translation type="unfinished">kahon {code}</translation>
+    </message>
+    <message>
+        <source>category-b</source>
+        <translation type="unfinished">kategorya B</translation>
     </message>
     <message>
         <source>chance to pass the official test</source>
@@ -1156,12 +1904,20 @@
         <translation type="unfinished">palitan o ipaliwanag ang rolyo</translation>
     </message>
     <message>
+        <source>check</source>
+        <translation type="unfinished">tsek</translation>
+    </message>
+    <message>
         <source>check of {what}</source>
         <translation type="unfinished">tsek ng {what}</translation>
     </message>
     <message>
         <source>check the scale after {what}: {where}</source>
         <translation type="unfinished">suriin ang timbangan pagkatapos ng {what}: {where}</translation>
+    </message>
+    <message>
+        <source>checked again, good</source>
+        <translation type="unfinished">sinuri muli, ayos</translation>
     </message>
     <message>
         <source>checking …</source>
@@ -1208,6 +1964,10 @@
         <translation type="unfinished">ihambing ang label, saka ayusin ang scan</translation>
     </message>
     <message>
+        <source>complete</source>
+        <translation type="unfinished">kumpleto</translation>
+    </message>
+    <message>
         <source>component {component} is not known: allowed are {allowed}</source>
         <translation type="unfinished">hindi kilala ang sangkap na {component}: puwede ang {allowed}</translation>
     </message>
@@ -1230,6 +1990,22 @@
     <message>
         <source>count the bags of the run before: {where}</source>
         <translation type="unfinished">bilangin ang mga bag ng nakaraang run: {where}</translation>
+    </message>
+    <message>
+        <source>counted {count}</source>
+        <translation type="unfinished">nabilang {count}</translation>
+    </message>
+    <message>
+        <source>counted {count}, agrees</source>
+        <translation type="unfinished">nabilang {count}, tugma</translation>
+    </message>
+    <message>
+        <source>counted {count}, {difference}</source>
+        <translation type="unfinished">nabilang {count}, {difference}</translation>
+    </message>
+    <message>
+        <source>counted {count}, {difference}: {why}</source>
+        <translation type="unfinished">nabilang {count}, {difference}: {why}</translation>
     </message>
     <message>
         <source>date or time is in doubt</source>
@@ -1272,8 +2048,28 @@
         <translation type="unfinished">sinira</translation>
     </message>
     <message>
+        <source>destructive</source>
+        <translation type="unfinished">sisirain</translation>
+    </message>
+    <message>
+        <source>destructive-e-mark</source>
+        <translation type="unfinished">sisirain (℮)</translation>
+    </message>
+    <message>
         <source>done</source>
         <translation type="unfinished">tapos</translation>
+    </message>
+    <message>
+        <source>double</source>
+        <translation type="unfinished">doble</translation>
+    </message>
+    <message>
+        <source>downgraded</source>
+        <translation type="unfinished">ibinaba</translation>
+    </message>
+    <message>
+        <source>dumped</source>
+        <translation type="unfinished">itinapon</translation>
     </message>
     <message>
         <source>empty</source>
@@ -1304,12 +2100,28 @@
         <translation type="unfinished">pantay na paglaki</translation>
     </message>
     <message>
+        <source>event</source>
+        <translation type="unfinished">pangyayari</translation>
+    </message>
+    <message>
         <source>expired</source>
         <translation type="unfinished">expired</translation>
     </message>
     <message>
         <source>expired – take it off the line</source>
         <translation type="unfinished">expired – alisin sa linya</translation>
+    </message>
+    <message>
+        <source>explained</source>
+        <translation type="unfinished">ipinaliwanag</translation>
+    </message>
+    <message>
+        <source>failed</source>
+        <translation type="unfinished">bagsak</translation>
+    </message>
+    <message>
+        <source>failed: what is done</source>
+        <translation type="unfinished">bagsak: ano ang ginawa</translation>
     </message>
     <message>
         <source>fetch the next lot</source>
@@ -1344,8 +2156,16 @@
         <translation type="unfinished">paubos na</translation>
     </message>
     <message>
+        <source>first</source>
+        <translation type="unfinished">una</translation>
+    </message>
+    <message>
         <source>first label</source>
         <translation type="unfinished">unang label</translation>
+    </message>
+    <message>
+        <source>first serial</source>
+        <translation type="unfinished">unang serial</translation>
     </message>
     <message>
         <source>floor, target, upper</source>
@@ -1360,8 +2180,28 @@
         <translation type="unfinished">pasulong</translation>
     </message>
     <message>
+        <source>found</source>
+        <translation type="unfinished">nakita</translation>
+    </message>
+    <message>
         <source>free</source>
         <translation type="unfinished">libre</translation>
+    </message>
+    <message>
+        <source>from {code}</source>
+        <translation type="unfinished">mula {code}</translation>
+    </message>
+    <message>
+        <source>from, such as 09:00</source>
+        <translation type="unfinished">mula, gaya ng 09:00</translation>
+    </message>
+    <message>
+        <source>full</source>
+        <translation type="unfinished">buo</translation>
+    </message>
+    <message>
+        <source>gate</source>
+        <translation type="unfinished">gate</translation>
     </message>
     <message>
         <source>go on after a pause</source>
@@ -1374,6 +2214,10 @@
     <message>
         <source>gone on after a stop: {why}</source>
         <translation type="unfinished">itinuloy matapos huminto: {why}</translation>
+    </message>
+    <message>
+        <source>good</source>
+        <translation type="unfinished">ayos</translation>
     </message>
     <message>
         <source>gross weight</source>
@@ -1424,16 +2268,60 @@
         <translation type="unfinished">hold, walang tala</translation>
     </message>
     <message>
+        <source>holds</source>
+        <translation type="unfinished">pasado</translation>
+    </message>
+    <message>
+        <source>hour</source>
+        <translation type="unfinished">oras</translation>
+    </message>
+    <message>
+        <source>id of the label roll</source>
+        <translation type="unfinished">id ng rolyo ng label</translation>
+    </message>
+    <message>
+        <source>id of the run</source>
+        <translation type="unfinished">id ng run</translation>
+    </message>
+    <message>
         <source>in doubt</source>
         <translation type="unfinished">may duda</translation>
+    </message>
+    <message>
+        <source>in no case</source>
+        <translation type="unfinished">wala sa kahon</translation>
     </message>
     <message>
         <source>in the bag {mass}</source>
         <translation type="unfinished">nasa bag {mass}</translation>
     </message>
     <message>
+        <source>in the house</source>
+        <translation type="unfinished">nasa bodega</translation>
+    </message>
+    <message>
         <source>in the printer</source>
         <translation type="unfinished">nasa printer</translation>
+    </message>
+    <message>
+        <source>in window</source>
+        <translation type="unfinished">nasa window</translation>
+    </message>
+    <message>
+        <source>in {number} min</source>
+        <translation type="unfinished">sa {number} min</translation>
+    </message>
+    <message>
+        <source>input lot</source>
+        <translation type="unfinished">input lot</translation>
+    </message>
+    <message>
+        <source>input lot code</source>
+        <translation type="unfinished">code ng input lot</translation>
+    </message>
+    <message>
+        <source>instrument</source>
+        <translation type="unfinished">instrumento</translation>
     </message>
     <message>
         <source>it came too slowly, or was too short, for a scanner</source>
@@ -1484,6 +2372,14 @@
         <translation type="unfinished">itago, ibalik o linisin ang tala</translation>
     </message>
     <message>
+        <source>knee</source>
+        <translation type="unfinished">liko</translation>
+    </message>
+    <message>
+        <source>label</source>
+        <translation type="unfinished">label</translation>
+    </message>
+    <message>
         <source>label destroyed</source>
         <translation type="unfinished">sinira ang label</translation>
     </message>
@@ -1506,6 +2402,18 @@
     <message>
         <source>label on bag</source>
         <translation type="unfinished">label sa bag</translation>
+    </message>
+    <message>
+        <source>label roll</source>
+        <translation type="unfinished">rolyo ng label</translation>
+    </message>
+    <message>
+        <source>label spoiled</source>
+        <translation type="unfinished">sira ang label</translation>
+    </message>
+    <message>
+        <source>label {code}</source>
+        <translation type="unfinished">label {code}</translation>
     </message>
     <message>
         <source>label {serial} is in doubt: {why}</source>
@@ -1536,8 +2444,16 @@
         <translation type="unfinished">bilang ng label {count}</translation>
     </message>
     <message>
+        <source>last</source>
+        <translation type="unfinished">huli</translation>
+    </message>
+    <message>
         <source>last day</source>
         <translation type="unfinished">huling araw</translation>
+    </message>
+    <message>
+        <source>last day {day}</source>
+        <translation type="unfinished">huling araw {day}</translation>
     </message>
     <message>
         <source>last label</source>
@@ -1548,12 +2464,20 @@
         <translation type="unfinished">ang huli nito</translation>
     </message>
     <message>
+        <source>last serial</source>
+        <translation type="unfinished">huling serial</translation>
+    </message>
+    <message>
         <source>last {what}</source>
         <translation type="unfinished">huli {what}</translation>
     </message>
     <message>
         <source>lead</source>
         <translation type="unfinished">lead</translation>
+    </message>
+    <message>
+        <source>lead {code}</source>
+        <translation type="unfinished">lead {code}</translation>
     </message>
     <message>
         <source>lead, on the scale</source>
@@ -1564,8 +2488,16 @@
         <translation type="unfinished">umalis sa full screen</translation>
     </message>
     <message>
+        <source>light</source>
+        <translation type="unfinished">magaan</translation>
+    </message>
+    <message>
         <source>line cleared</source>
         <translation type="unfinished">nalinis ang linya</translation>
+    </message>
+    <message>
+        <source>line {code}</source>
+        <translation type="unfinished">linya {code}</translation>
     </message>
     <message>
         <source>loaded</source>
@@ -1600,12 +2532,16 @@
         <translation type="unfinished">tiningnan ang ibang orasan: tama</translation>
     </message>
     <message>
+        <source>lot</source>
+        <translation type="unfinished">lot</translation>
+    </message>
+    <message>
         <source>lot code {code} cannot be printed: allowed are 1 to 20 of the characters A-Z 0-9 . / - (no blanks, no small letters)</source>
         <translation type="unfinished">hindi maipi-print ang lot code {code}: 1 hanggang 20 karakter na A-Z 0-9 . / - (walang puwang, walang maliit na titik)</translation>
     </message>
     <message>
-        <source>lot {lot}</source>
-        <translation type="unfinished">lot {lot}</translation>
+        <source>lot {code}</source>
+        <translation type="unfinished">lot {code}</translation>
     </message>
     <message>
         <source>lot {lot} had its last day on {day}: it must not be used</source>
@@ -1692,8 +2628,16 @@
         <translation type="unfinished">lot {lot}: {warmth} °C pagdating: puwede ang {least} hanggang {most} °C</translation>
     </message>
     <message>
+        <source>lots</source>
+        <translation type="unfinished">mga lot</translation>
+    </message>
+    <message>
         <source>lots changed while a bag was on the pan: lift it before the next change</source>
         <translation type="unfinished">nagbago ang mga lot habang may bag sa pan: alisin bago ang susunod na palit</translation>
+    </message>
+    <message>
+        <source>lots {lots}</source>
+        <translation type="unfinished">mga lot {lots}</translation>
     </message>
     <message>
         <source>machine</source>
@@ -1708,6 +2652,26 @@
         <translation type="unfinished">manager</translation>
     </message>
     <message>
+        <source>mean + {factor} s ≥ {nominal}: {holds} so far</source>
+        <translation type="unfinished">mean + {factor} s ≥ {nominal}: {holds} sa ngayon</translation>
+    </message>
+    <message>
+        <source>mean in the official sample</source>
+        <translation type="unfinished">mean sa opisyal na sample</translation>
+    </message>
+    <message>
+        <source>mean net</source>
+        <translation type="unfinished">mean net</translation>
+    </message>
+    <message>
+        <source>mean of the whole batch</source>
+        <translation type="unfinished">mean ng buong batch</translation>
+    </message>
+    <message>
+        <source>mean {mean}, s {spread}</source>
+        <translation type="unfinished">mean {mean}, s {spread}</translation>
+    </message>
+    <message>
         <source>mean {mean}, s {spread}, {count} bags</source>
         <translation type="unfinished">mean {mean}, s {spread}, {count} bag</translation>
     </message>
@@ -1716,12 +2680,28 @@
         <translation type="unfinished">metal detector</translation>
     </message>
     <message>
+        <source>missed {pieces}</source>
+        <translation type="unfinished">hindi nakita {pieces}</translation>
+    </message>
+    <message>
         <source>more</source>
         <translation type="unfinished">sobra</translation>
     </message>
     <message>
         <source>move a lot on the line</source>
         <translation type="unfinished">ilipat ang lot sa linya</translation>
+    </message>
+    <message>
+        <source>name of the inspector</source>
+        <translation type="unfinished">pangalan ng inspektor</translation>
+    </message>
+    <message>
+        <source>name the inspector: scan or type who tests</source>
+        <translation type="unfinished">pangalanan ang inspektor: i-scan o i-type</translation>
+    </message>
+    <message>
+        <source>name the wash record: tank and number, as the wash step names it</source>
+        <translation type="unfinished">pangalanan ang tala ng paghugas: tangke at bilang</translation>
     </message>
     <message>
         <source>near Max</source>
@@ -1736,6 +2716,22 @@
         <translation type="unfinished">net</translation>
     </message>
     <message>
+        <source>net below {mass}</source>
+        <translation type="unfinished">net na mababa sa {mass}</translation>
+    </message>
+    <message>
+        <source>net below {mass}; {count} below T2</source>
+        <translation type="unfinished">net na mababa sa {mass}; {count} mababa sa T2</translation>
+    </message>
+    <message>
+        <source>net fill</source>
+        <translation type="unfinished">net na laman</translation>
+    </message>
+    <message>
+        <source>net {mass}: {verdict}</source>
+        <translation type="unfinished">net {mass}: {verdict}</translation>
+    </message>
+    <message>
         <source>never came out</source>
         <translation type="unfinished">hindi lumabas</translation>
     </message>
@@ -1744,8 +2740,20 @@
         <translation type="unfinished">hindi na-print</translation>
     </message>
     <message>
+        <source>new bag {serial}</source>
+        <translation type="unfinished">bagong bag {serial}</translation>
+    </message>
+    <message>
         <source>no PIN or badge yet</source>
         <translation type="unfinished">wala pang PIN o badge</translation>
+    </message>
+    <message>
+        <source>no bag</source>
+        <translation type="unfinished">walang bag</translation>
+    </message>
+    <message>
+        <source>no bag is expected any more</source>
+        <translation type="unfinished">wala nang aasahang bag</translation>
     </message>
     <message>
         <source>no bag is taken: {why}</source>
@@ -1760,6 +2768,10 @@
         <translation type="unfinished">wala pang bag na may label sa run na ito: mag-impake ng isa, tapos i-scan</translation>
     </message>
     <message>
+        <source>no bag of {scope} {name} is in the record: nothing is held</source>
+        <translation type="unfinished">walang bag ng {scope} {name} sa tala: walang na-hold</translation>
+    </message>
+    <message>
         <source>no copy</source>
         <translation type="unfinished">walang kopya</translation>
     </message>
@@ -1768,8 +2780,28 @@
         <translation type="unfinished">walang mali sa anumang karga</translation>
     </message>
     <message>
+        <source>no figure</source>
+        <translation type="unfinished">walang bilang</translation>
+    </message>
+    <message>
+        <source>no good bag yet</source>
+        <translation type="unfinished">wala pang mabuting bag</translation>
+    </message>
+    <message>
+        <source>no good check of {what} after the last bag</source>
+        <translation type="unfinished">walang ayos na tsek ng {what} matapos ang huling bag</translation>
+    </message>
+    <message>
+        <source>no good check of {what} in the run</source>
+        <translation type="unfinished">walang ayos na tsek ng {what} sa run</translation>
+    </message>
+    <message>
         <source>no label roll is in: scan one in at {where}</source>
         <translation type="unfinished">walang rolyo ng label: mag-scan ng isa sa {where}</translation>
+    </message>
+    <message>
+        <source>no labelled bag of the last run is loose</source>
+        <translation type="unfinished">walang nakalabas na bag na may label mula sa huling run</translation>
     </message>
     <message>
         <source>no labels left: load a roll</source>
@@ -1786,6 +2818,10 @@
     <message>
         <source>no product</source>
         <translation type="unfinished">walang produkto</translation>
+    </message>
+    <message>
+        <source>no proposal worked out yet</source>
+        <translation type="unfinished">wala pang nakalkulang mungkahi</translation>
     </message>
     <message>
         <source>no reading</source>
@@ -1808,8 +2844,16 @@
         <translation type="unfinished">walang bukas na run: ang lead ang magbubukas</translation>
     </message>
     <message>
+        <source>no run yet</source>
+        <translation type="unfinished">wala pang run</translation>
+    </message>
+    <message>
         <source>no scan differed: there is nothing to clear</source>
         <translation type="unfinished">walang scan na naiba: walang aayusin</translation>
+    </message>
+    <message>
+        <source>no target meets every clause: the fills scatter too much</source>
+        <translation type="unfinished">walang target na tumutugon sa lahat: masyadong kalat ang laman</translation>
     </message>
     <message>
         <source>no time service has kept the clock right for {time}</source>
@@ -1828,12 +2872,32 @@
         <translation type="unfinished">nominal</translation>
     </message>
     <message>
+        <source>nominal {mass}</source>
+        <translation type="unfinished">nominal {mass}</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation type="unfinished">wala</translation>
+    </message>
+    <message>
         <source>none left on line</source>
         <translation type="unfinished">wala na sa linya</translation>
     </message>
     <message>
         <source>not clear yet: {point}</source>
         <translation type="unfinished">hindi pa malinis: {point}</translation>
+    </message>
+    <message>
+        <source>not counted yet</source>
+        <translation type="unfinished">hindi pa nabibilang</translation>
+    </message>
+    <message>
+        <source>not due</source>
+        <translation type="unfinished">hindi pa</translation>
+    </message>
+    <message>
+        <source>not fit to sell</source>
+        <translation type="unfinished">hindi maibebenta</translation>
     </message>
     <message>
         <source>not found: QA decides</source>
@@ -1868,12 +2932,20 @@
         <translation type="unfinished">hindi pa: {what}</translation>
     </message>
     <message>
+        <source>note</source>
+        <translation type="unfinished">tala</translation>
+    </message>
+    <message>
         <source>nothing about the clock is open</source>
         <translation type="unfinished">walang nakabinbin sa orasan</translation>
     </message>
     <message>
         <source>nothing on the pan</source>
         <translation type="unfinished">walang laman ang pan</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation type="unfinished">ngayon</translation>
     </message>
     <message>
         <source>of the last bag</source>
@@ -1900,8 +2972,28 @@
         <translation type="unfinished">wala sa label</translation>
     </message>
     <message>
+        <source>on the line</source>
+        <translation type="unfinished">nasa linya</translation>
+    </message>
+    <message>
         <source>on the scale: {who}</source>
         <translation type="unfinished">nasa timbangan: {who}</translation>
+    </message>
+    <message>
+        <source>on the {count} bags to come</source>
+        <translation type="unfinished">sa darating na {count} bag</translation>
+    </message>
+    <message>
+        <source>on the {count} bags to come, any above the floor will do</source>
+        <translation type="unfinished">sa darating na {count} bag, sapat ang higit sa floor</translation>
+    </message>
+    <message>
+        <source>one new bag stands for one reject: touch one alone</source>
+        <translation type="unfinished">isang bagong bag sa isang reject: isa lang ang pindutin</translation>
+    </message>
+    <message>
+        <source>one of {count} bags</source>
+        <translation type="unfinished">isa sa {count} bag</translation>
     </message>
     <message>
         <source>only a lead goes on after a mismatch</source>
@@ -1944,12 +3036,44 @@
         <translation type="unfinished">inimpake</translation>
     </message>
     <message>
+        <source>packed {day}</source>
+        <translation type="unfinished">inimpake {day}</translation>
+    </message>
+    <message>
+        <source>packed {time} by {who}, production day {day}</source>
+        <translation type="unfinished">inimpake {time} ni {who}, araw ng produksyon {day}</translation>
+    </message>
+    <message>
         <source>packer</source>
         <translation type="unfinished">packer</translation>
     </message>
     <message>
+        <source>pallet</source>
+        <translation type="unfinished">pallet</translation>
+    </message>
+    <message>
+        <source>pallet broken up</source>
+        <translation type="unfinished">kinalas ang pallet</translation>
+    </message>
+    <message>
+        <source>pallet {code}</source>
+        <translation type="unfinished">pallet {code}</translation>
+    </message>
+    <message>
         <source>pan, chute and tools are clean and dry</source>
         <translation type="unfinished">malinis at tuyo ang pan, chute, at gamit</translation>
+    </message>
+    <message>
+        <source>paper: delivery note 12</source>
+        <translation type="unfinished">papel: resibo ng delivery 12</translation>
+    </message>
+    <message>
+        <source>passed</source>
+        <translation type="unfinished">pasado</translation>
+    </message>
+    <message>
+        <source>pause</source>
+        <translation type="unfinished">paghinto</translation>
     </message>
     <message>
         <source>plan the check</source>
@@ -1960,12 +3084,20 @@
         <translation type="unfinished">pangit ang print</translation>
     </message>
     <message>
+        <source>position</source>
+        <translation type="unfinished">puwesto</translation>
+    </message>
+    <message>
         <source>print a label again</source>
         <translation type="unfinished">i-print muli ang label</translation>
     </message>
     <message>
         <source>print unreadable</source>
         <translation type="unfinished">hindi mabasa ang print</translation>
+    </message>
+    <message>
+        <source>product</source>
+        <translation type="unfinished">produkto</translation>
     </message>
     <message>
         <source>product temperature</source>
@@ -1992,6 +3124,14 @@
         <translation type="unfinished">magmungkahi ng target</translation>
     </message>
     <message>
+        <source>purge old runs</source>
+        <translation type="unfinished">burahin ang lumang run</translation>
+    </message>
+    <message>
+        <source>put in</source>
+        <translation type="unfinished">ipinasok</translation>
+    </message>
+    <message>
         <source>put it right, then check again</source>
         <translation type="unfinished">ayusin, saka suriin muli</translation>
     </message>
@@ -2000,12 +3140,24 @@
         <translation type="unfinished">QA</translation>
     </message>
     <message>
+        <source>qa check</source>
+        <translation type="unfinished">tsek ng QA</translation>
+    </message>
+    <message>
         <source>read</source>
         <translation type="unfinished">nabasa</translation>
     </message>
     <message>
+        <source>reason</source>
+        <translation type="unfinished">dahilan</translation>
+    </message>
+    <message>
         <source>receive a delivery</source>
         <translation type="unfinished">tumanggap ng delivery</translation>
+    </message>
+    <message>
+        <source>received {day}</source>
+        <translation type="unfinished">tinanggap {day}</translation>
     </message>
     <message>
         <source>record a check of quality</source>
@@ -2048,6 +3200,14 @@
         <translation type="unfinished">tinanggihan: {why}</translation>
     </message>
     <message>
+        <source>reject</source>
+        <translation type="unfinished">reject</translation>
+    </message>
+    <message>
+        <source>reject ticket</source>
+        <translation type="unfinished">tiket ng reject</translation>
+    </message>
+    <message>
         <source>release what is held</source>
         <translation type="unfinished">i-release ang naka-hold</translation>
     </message>
@@ -2064,6 +3224,18 @@
         <translation type="unfinished">na-release ang bago ang lundag</translation>
     </message>
     <message>
+        <source>remark on what is open</source>
+        <translation type="unfinished">puna sa nakabinbin</translation>
+    </message>
+    <message>
+        <source>repacked</source>
+        <translation type="unfinished">inimpake muli</translation>
+    </message>
+    <message>
+        <source>result</source>
+        <translation type="unfinished">resulta</translation>
+    </message>
+    <message>
         <source>returned</source>
         <translation type="unfinished">isinauli</translation>
     </message>
@@ -2076,12 +3248,24 @@
         <translation type="unfinished">suriin at pirmahan ang araw</translation>
     </message>
     <message>
+        <source>reviewed</source>
+        <translation type="unfinished">nasuri</translation>
+    </message>
+    <message>
+        <source>reviewed with exceptions</source>
+        <translation type="unfinished">nasuri na may eksepsiyon</translation>
+    </message>
+    <message>
         <source>rework</source>
         <translation type="unfinished">rework</translation>
     </message>
     <message>
         <source>rework of {lot} was packed {time} ago: it may go back on the line for {most}</source>
         <translation type="unfinished">inimpake ang rework ng {lot} {time} na ang nakalipas: puwedeng ibalik sa loob ng {most}</translation>
+    </message>
+    <message>
+        <source>reworked</source>
+        <translation type="unfinished">ni-rework</translation>
     </message>
     <message>
         <source>ribbon or ink is missing: put it in</source>
@@ -2092,8 +3276,8 @@
         <translation type="unfinished">ubos na ang ribbon o tinta: palitan</translation>
     </message>
     <message>
-        <source>roll {roll}</source>
-        <translation type="unfinished">rolyo {roll}</translation>
+        <source>roll {code}</source>
+        <translation type="unfinished">rolyo {code}</translation>
     </message>
     <message>
         <source>roll {roll} is in: take it out first</source>
@@ -2108,6 +3292,10 @@
         <translation type="unfinished">mga patakaran</translation>
     </message>
     <message>
+        <source>run</source>
+        <translation type="unfinished">run</translation>
+    </message>
+    <message>
         <source>run of {product} ended</source>
         <translation type="unfinished">tapos na ang run ng {product}</translation>
     </message>
@@ -2118,6 +3306,14 @@
     <message>
         <source>run reconciled</source>
         <translation type="unfinished">natugma ang run</translation>
+    </message>
+    <message>
+        <source>sample</source>
+        <translation type="unfinished">sample</translation>
+    </message>
+    <message>
+        <source>sampled</source>
+        <translation type="unfinished">sinampol</translation>
     </message>
     <message>
         <source>samples {count}</source>
@@ -2164,8 +3360,16 @@
         <translation type="unfinished">timbangan: {mass}, ang basa ng timbangan ang masusunod</translation>
     </message>
     <message>
+        <source>scan a case or pallet</source>
+        <translation type="unfinished">mag-scan ng kahon o pallet</translation>
+    </message>
+    <message>
         <source>scan a label</source>
         <translation type="unfinished">mag-scan ng label</translation>
+    </message>
+    <message>
+        <source>scan a label or lot</source>
+        <translation type="unfinished">mag-scan ng label o lot</translation>
     </message>
     <message>
         <source>scan a lot</source>
@@ -2174,6 +3378,18 @@
     <message>
         <source>scan a lot, or touch one</source>
         <translation type="unfinished">mag-scan ng lot, o pumindot ng isa</translation>
+    </message>
+    <message>
+        <source>scan a picked bag</source>
+        <translation type="unfinished">i-scan ang napiling bag</translation>
+    </message>
+    <message>
+        <source>scan a ticket or label</source>
+        <translation type="unfinished">mag-scan ng tiket o label</translation>
+    </message>
+    <message>
+        <source>scan back</source>
+        <translation type="unfinished">scan ng label</translation>
     </message>
     <message>
         <source>scan of a label</source>
@@ -2188,12 +3404,36 @@
         <translation type="unfinished">i-scan o i-type ang film lot</translation>
     </message>
     <message>
+        <source>scan pallets and cases</source>
+        <translation type="unfinished">mag-scan ng pallet at kahon</translation>
+    </message>
+    <message>
+        <source>scan the bags</source>
+        <translation type="unfinished">i-scan ang mga bag</translation>
+    </message>
+    <message>
+        <source>scan the bags of the case first</source>
+        <translation type="unfinished">i-scan muna ang mga bag ng kahon</translation>
+    </message>
+    <message>
         <source>scan the case label</source>
         <translation type="unfinished">i-scan ang label ng kahon</translation>
     </message>
     <message>
+        <source>scan the cases</source>
+        <translation type="unfinished">i-scan ang mga kahon</translation>
+    </message>
+    <message>
+        <source>scan the cases of the pallet first</source>
+        <translation type="unfinished">i-scan muna ang mga kahon ng pallet</translation>
+    </message>
+    <message>
         <source>scan the label</source>
         <translation type="unfinished">i-scan ang label</translation>
+    </message>
+    <message>
+        <source>scan the label of the new bag</source>
+        <translation type="unfinished">i-scan ang label ng bagong bag</translation>
     </message>
     <message>
         <source>scan the label, or type its serial</source>
@@ -2202,6 +3442,10 @@
     <message>
         <source>scan the last label</source>
         <translation type="unfinished">i-scan ang huling label</translation>
+    </message>
+    <message>
+        <source>scan the pallets and cases that leave</source>
+        <translation type="unfinished">i-scan ang mga pallet at kahon na aalis</translation>
     </message>
     <message>
         <source>scan the roll, then Enter</source>
@@ -2216,12 +3460,28 @@
         <translation type="unfinished">seal</translation>
     </message>
     <message>
+        <source>seal in doubt</source>
+        <translation type="unfinished">duda sa selyo</translation>
+    </message>
+    <message>
+        <source>seal open</source>
+        <translation type="unfinished">bukas ang selyo</translation>
+    </message>
+    <message>
         <source>seen on its bag</source>
         <translation type="unfinished">nakita sa bag nito</translation>
     </message>
     <message>
+        <source>sent to the laboratory</source>
+        <translation type="unfinished">ipinadala sa laboratoryo</translation>
+    </message>
+    <message>
         <source>serial</source>
         <translation type="unfinished">serial</translation>
+    </message>
+    <message>
+        <source>serials</source>
+        <translation type="unfinished">mga serial</translation>
     </message>
     <message>
         <source>service</source>
@@ -2230,6 +3490,10 @@
     <message>
         <source>set aside</source>
         <translation type="unfinished">inihiwalay</translation>
+    </message>
+    <message>
+        <source>set aside: {reason}</source>
+        <translation type="unfinished">inihiwalay: {reason}</translation>
     </message>
     <message>
         <source>set on purpose</source>
@@ -2256,8 +3520,28 @@
         <translation type="unfinished">ipinagpaliban hanggang {time}</translation>
     </message>
     <message>
+        <source>shift</source>
+        <translation type="unfinished">shift</translation>
+    </message>
+    <message>
+        <source>shift {shift}</source>
+        <translation type="unfinished">shift {shift}</translation>
+    </message>
+    <message>
         <source>ship</source>
         <translation type="unfinished">magpadala</translation>
+    </message>
+    <message>
+        <source>shipment</source>
+        <translation type="unfinished">padala</translation>
+    </message>
+    <message>
+        <source>shipment came back</source>
+        <translation type="unfinished">bumalik ang padala</translation>
+    </message>
+    <message>
+        <source>shipment withdrawn</source>
+        <translation type="unfinished">binawi ang padala</translation>
     </message>
     <message>
         <source>sign a change of run</source>
@@ -2266,6 +3550,10 @@
     <message>
         <source>signed with a difference</source>
         <translation type="unfinished">napirmahan na may kaibhan</translation>
+    </message>
+    <message>
+        <source>since</source>
+        <translation type="unfinished">mula</translation>
     </message>
     <message>
         <source>since {time}</source>
@@ -2296,8 +3584,24 @@
         <translation type="unfinished">nasira {count}</translation>
     </message>
     <message>
+        <source>spooled</source>
+        <translation type="unfinished">nakapila</translation>
+    </message>
+    <message>
+        <source>spread of the fills</source>
+        <translation type="unfinished">kalat ng laman</translation>
+    </message>
+    <message>
+        <source>spread {spread}: a mean of {mean} or more, by the {what} rule</source>
+        <translation type="unfinished">kalat {spread}: mean na {mean} pataas, ayon sa tuntuning {what}</translation>
+    </message>
+    <message>
         <source>start a run</source>
         <translation type="unfinished">magbukas ng run</translation>
+    </message>
+    <message>
+        <source>state</source>
+        <translation type="unfinished">lagay</translation>
     </message>
     <message>
         <source>stop the line</source>
@@ -2314,6 +3618,22 @@
     <message>
         <source>study of its film lot: {study}</source>
         <translation type="unfinished">tare study ng film lot: {study}</translation>
+    </message>
+    <message>
+        <source>submitted</source>
+        <translation type="unfinished">ipinasa</translation>
+    </message>
+    <message>
+        <source>suspect</source>
+        <translation type="unfinished">kahina-hinala</translation>
+    </message>
+    <message>
+        <source>suspect window</source>
+        <translation type="unfinished">kahina-hinalang yugto</translation>
+    </message>
+    <message>
+        <source>suspect window of {what}</source>
+        <translation type="unfinished">kahina-hinalang yugto ng {what}</translation>
     </message>
     <message>
         <source>take it off the line</source>
@@ -2344,12 +3664,24 @@
         <translation type="unfinished">kinuha ng QA</translation>
     </message>
     <message>
+        <source>taken out</source>
+        <translation type="unfinished">inalis</translation>
+    </message>
+    <message>
         <source>tare</source>
         <translation type="unfinished">tara</translation>
     </message>
     <message>
         <source>target</source>
         <translation type="unfinished">target</translation>
+    </message>
+    <message>
+        <source>target {mass} now</source>
+        <translation type="unfinished">target {mass} ngayon</translation>
+    </message>
+    <message>
+        <source>target {mass} proposed</source>
+        <translation type="unfinished">target {mass} mungkahi</translation>
     </message>
     <message>
         <source>tell maintenance</source>
@@ -2440,6 +3772,10 @@
         <translation type="unfinished">{mass} ang basa ng walang lamang pan: punasan, tapos i-zero</translation>
     </message>
     <message>
+        <source>the floor</source>
+        <translation type="unfinished">ang floor</translation>
+    </message>
+    <message>
         <source>the folder for labels is gone: make {folder} again</source>
         <translation type="unfinished">nawala ang folder ng label: gawin muli ang {folder}</translation>
     </message>
@@ -2488,6 +3824,10 @@
         <translation type="unfinished">mas mababa sa nominal ang average</translation>
     </message>
     <message>
+        <source>the new bag has a serial of its own: scan its label</source>
+        <translation type="unfinished">may sariling serial ang bagong bag: i-scan ang label nito</translation>
+    </message>
+    <message>
         <source>the new film or roll is the right one</source>
         <translation type="unfinished">tama ang bagong film o rolyo</translation>
     </message>
@@ -2510,6 +3850,10 @@
     <message>
         <source>the pan must be empty before the next bag counts</source>
         <translation type="unfinished">dapat walang laman ang pan bago ang susunod na bag</translation>
+    </message>
+    <message>
+        <source>the plan takes {count} packs, the batch will have only {lot}</source>
+        <translation type="unfinished">{count} bag ang kailangan ng plano, {lot} lang ang batch</translation>
     </message>
     <message>
         <source>the printer gave up</source>
@@ -2560,6 +3904,14 @@
         <translation type="unfinished">nagsisimula ang run sa unang label</translation>
     </message>
     <message>
+        <source>the run is open</source>
+        <translation type="unfinished">bukas ang run</translation>
+    </message>
+    <message>
+        <source>the scale</source>
+        <translation type="unfinished">timbangan</translation>
+    </message>
+    <message>
         <source>the scale failed its check</source>
         <translation type="unfinished">bagsak ang timbangan sa tsek</translation>
     </message>
@@ -2606,6 +3958,10 @@
     <message>
         <source>the station ended before the label's fate was recorded</source>
         <translation type="unfinished">nagsara ang istasyon bago naitala ang nangyari sa label</translation>
+    </message>
+    <message>
+        <source>the station fills no cases: customers.toml is missing</source>
+        <translation type="unfinished">hindi nagkakahon ang istasyon: wala ang customers.toml</translation>
     </message>
     <message>
         <source>the station has a fault ({what}): call maintenance</source>
@@ -2656,12 +4012,24 @@
         <translation type="unfinished">mali ang badge: maghintay ng {time}</translation>
     </message>
     <message>
+        <source>this bag in it</source>
+        <translation type="unfinished">nandito ang bag na ito</translation>
+    </message>
+    <message>
         <source>this bag is not recorded and has no label: {why}</source>
         <translation type="unfinished">hindi naitala at walang label ang bag na ito: {why}</translation>
     </message>
     <message>
         <source>this cannot be shelved, {what}: {answer}</source>
         <translation type="unfinished">hindi ito maipagpapaliban, {what}: {answer}</translation>
+    </message>
+    <message>
+        <source>this hour: all {count} bags</source>
+        <translation type="unfinished">oras na ito: lahat ng {count} bag</translation>
+    </message>
+    <message>
+        <source>this hour: {count} of about {all} bags</source>
+        <translation type="unfinished">oras na ito: {count} sa mga {all} bag</translation>
     </message>
     <message>
         <source>this one is destroyed</source>
@@ -2672,12 +4040,24 @@
         <translation type="unfinished">oras</translation>
     </message>
     <message>
+        <source>time, with a lot</source>
+        <translation type="unfinished">oras, kasama ang lot</translation>
+    </message>
+    <message>
         <source>too many wrong PINs: wait {time}</source>
         <translation type="unfinished">sobrang daming maling PIN: maghintay ng {time}</translation>
     </message>
     <message>
         <source>too many wrong badges: wait {time}</source>
         <translation type="unfinished">sobrang daming maling badge: maghintay ng {time}</translation>
+    </message>
+    <message>
+        <source>too warm</source>
+        <translation type="unfinished">masyadong mainit</translation>
+    </message>
+    <message>
+        <source>topped up</source>
+        <translation type="unfinished">dinagdagan</translation>
     </message>
     <message>
         <source>torn or creased</source>
@@ -2696,12 +4076,24 @@
         <translation type="unfinished">pindutin at ilagay muna ang tatlong bilang</translation>
     </message>
     <message>
+        <source>touch the rejects it is about first</source>
+        <translation type="unfinished">pindutin muna ang mga reject</translation>
+    </message>
+    <message>
         <source>touch to change</source>
         <translation type="unfinished">pindutin para palitan</translation>
     </message>
     <message>
+        <source>touch when thrown out</source>
+        <translation type="unfinished">pindutin kung tinanggal</translation>
+    </message>
+    <message>
         <source>touch who you are first</source>
         <translation type="unfinished">pindutin muna kung sino ka</translation>
+    </message>
+    <message>
+        <source>two people release: the second one is missing</source>
+        <translation type="unfinished">dalawa ang magre-release: kulang ang ikalawa</translation>
     </message>
     <message>
         <source>two people sign</source>
@@ -2712,12 +4104,24 @@
         <translation type="unfinished">i-type sa ibaba</translation>
     </message>
     <message>
+        <source>until, such as 09:40</source>
+        <translation type="unfinished">hanggang, gaya ng 09:40</translation>
+    </message>
+    <message>
         <source>upper</source>
         <translation type="unfinished">taas</translation>
     </message>
     <message>
+        <source>use by {day}</source>
+        <translation type="unfinished">gamitin bago {day}</translation>
+    </message>
+    <message>
         <source>used to set the printer up</source>
         <translation type="unfinished">ginamit sa pag-set ng printer</translation>
+    </message>
+    <message>
+        <source>voided</source>
+        <translation type="unfinished">pinawalang-bisa</translation>
     </message>
     <message>
         <source>wait until the scale shows a steady weight</source>
@@ -2768,8 +4172,36 @@
         <translation type="unfinished">tinimbang muli</translation>
     </message>
     <message>
+        <source>weighed again, good</source>
+        <translation type="unfinished">tinimbang muli, ayos</translation>
+    </message>
+    <message>
+        <source>weighed now</source>
+        <translation type="unfinished">timbang ngayon</translation>
+    </message>
+    <message>
+        <source>weighted average {mean}</source>
+        <translation type="unfinished">weighted average {mean}</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation type="unfinished">ano</translation>
+    </message>
+    <message>
+        <source>what is open</source>
+        <translation type="unfinished">nakabinbin</translation>
+    </message>
+    <message>
         <source>which label?</source>
         <translation type="unfinished">aling label?</translation>
+    </message>
+    <message>
+        <source>which {what}? Scan or type it first</source>
+        <translation type="unfinished">aling {what}? I-scan o i-type muna</translation>
+    </message>
+    <message>
+        <source>who decides? Choose a name first</source>
+        <translation type="unfinished">sino ang magpapasya? Pumili muna ng pangalan</translation>
     </message>
     <message>
         <source>who says so? Touch WHO and choose your name</source>
@@ -2784,6 +4216,30 @@
         <translation type="unfinished">buong mali</translation>
     </message>
     <message>
+        <source>whole run: all {count} bags</source>
+        <translation type="unfinished">buong run: lahat ng {count} bag</translation>
+    </message>
+    <message>
+        <source>whole run: {count} of about {all} bags</source>
+        <translation type="unfinished">buong run: {count} sa mga {all} bag</translation>
+    </message>
+    <message>
+        <source>whom does it go to? Choose a customer</source>
+        <translation type="unfinished">para kanino? Pumili ng customer</translation>
+    </message>
+    <message>
+        <source>why</source>
+        <translation type="unfinished">bakit</translation>
+    </message>
+    <message>
+        <source>why it differs: scan or type</source>
+        <translation type="unfinished">bakit naiba: i-scan o i-type</translation>
+    </message>
+    <message>
+        <source>why it may go, or must be dumped</source>
+        <translation type="unfinished">bakit puwedeng umalis, o itapon</translation>
+    </message>
+    <message>
         <source>why: scan or type the reason</source>
         <translation type="unfinished">bakit: i-scan o i-type</translation>
     </message>
@@ -2792,8 +4248,20 @@
         <translation type="unfinished">punasan ang pan, saka i-zero</translation>
     </message>
     <message>
+        <source>with a witness</source>
+        <translation type="unfinished">may saksi</translation>
+    </message>
+    <message>
+        <source>with {customer}</source>
+        <translation type="unfinished">nasa {customer}</translation>
+    </message>
+    <message>
         <source>within both bounds</source>
         <translation type="unfinished">nasa loob ng dalawang limit</translation>
+    </message>
+    <message>
+        <source>witness {who}</source>
+        <translation type="unfinished">saksi {who}</translation>
     </message>
     <message>
         <source>work at this screen</source>
@@ -2802,6 +4270,10 @@
     <message>
         <source>wrong date</source>
         <translation type="unfinished">maling petsa</translation>
+    </message>
+    <message>
+        <source>wrong label</source>
+        <translation type="unfinished">maling label</translation>
     </message>
     <message>
         <source>wrong lots</source>
@@ -2820,6 +4292,10 @@
         <translation type="unfinished">maling timbang</translation>
     </message>
     <message>
+        <source>{begin_code} to {end_code}</source>
+        <translation type="unfinished">{begin_code} hanggang {end_code}</translation>
+    </message>
+    <message>
         <source>{case}: mean {mean}, {count} below T1: FAILS</source>
         <translation type="unfinished">{case}: mean {mean}, {count} ang mababa sa T1: BAGSAK</translation>
     </message>
@@ -2832,20 +4308,64 @@
         <translation type="unfinished">hindi kilala ang {code}: tanggapin muna</translation>
     </message>
     <message>
+        <source>{count} BAGS HELD OR OUT</source>
+        <translation type="unfinished">{count} BAG NA HOLD O LABAS</translation>
+    </message>
+    <message>
+        <source>{count} bag is {what}.</source>
+        <translation type="unfinished">{count} bag ang {what}.</translation>
+    </message>
+    <message>
         <source>{count} bags</source>
         <translation type="unfinished">{count} bag</translation>
+    </message>
+    <message>
+        <source>{count} bags are dumped: they lie in the reject bin. Release the empty hold.</source>
+        <translation type="unfinished">{count} bag ang itinapon: nasa reject bin. I-release ang walang lamang hold.</translation>
+    </message>
+    <message>
+        <source>{count} bags are held</source>
+        <translation type="unfinished">{count} bag ang naka-hold</translation>
     </message>
     <message>
         <source>{count} bags are held after a failed check: QA decides: {where}</source>
         <translation type="unfinished">{count} bag ang naka-hold matapos bumagsak sa tsek: QA ang magpapasya: {where}</translation>
     </message>
     <message>
+        <source>{count} bags are in the bin, {expected} by the record: say why they differ</source>
+        <translation type="unfinished">{count} bag sa bin, {expected} sa tala: sabihin kung bakit naiba</translation>
+    </message>
+    <message>
         <source>{count} bags are packed: the lead ends the run</source>
         <translation type="unfinished">{count} bag na ang tapos: ang lead ang magsasara ng run</translation>
     </message>
     <message>
+        <source>{count} bags are released.</source>
+        <translation type="unfinished">{count} bag ang na-release.</translation>
+    </message>
+    <message>
+        <source>{count} bags are {what}.</source>
+        <translation type="unfinished">{count} bag ang {what}.</translation>
+    </message>
+    <message>
         <source>{count} bags from {begin} to {end} are held: {why}.</source>
         <translation type="unfinished">{count} bag mula {begin} hanggang {end} ang naka-hold: {why}.</translation>
+    </message>
+    <message>
+        <source>{count} bags held or out</source>
+        <translation type="unfinished">{count} bag na naka-hold o labas</translation>
+    </message>
+    <message>
+        <source>{count} bags held, packed after {begin} until {end}</source>
+        <translation type="unfinished">{count} bag ang naka-hold, inimpake mula {begin} hanggang {end}</translation>
+    </message>
+    <message>
+        <source>{count} bags in the batch; {plan}</source>
+        <translation type="unfinished">{count} bag sa batch; {plan}</translation>
+    </message>
+    <message>
+        <source>{count} bags lie in the bin by the record</source>
+        <translation type="unfinished">{count} bag sa bin ayon sa tala</translation>
     </message>
     <message>
         <source>{count} bags weigh less than {mass} in the mean</source>
@@ -2856,6 +4376,18 @@
         <translation type="unfinished">{more} ng {count} bag sa nakatala: bilangin muli, o sabihin kung bakit</translation>
     </message>
     <message>
+        <source>{count} case</source>
+        <translation type="unfinished">{count} kahon</translation>
+    </message>
+    <message>
+        <source>{count} cases</source>
+        <translation type="unfinished">{count} kahon</translation>
+    </message>
+    <message>
+        <source>{count} cases and pallets stand here</source>
+        <translation type="unfinished">{count} kahon at pallet dito</translation>
+    </message>
+    <message>
         <source>{count} characters, allowed are {least} to {most}</source>
         <translation type="unfinished">{count} karakter, puwede ang {least} hanggang {most}</translation>
     </message>
@@ -2864,8 +4396,20 @@
         <translation type="unfinished">{count} karakter, hanggang {most} lang</translation>
     </message>
     <message>
+        <source>{count} fills are too few for a proposal: weigh {least} or more</source>
+        <translation type="unfinished">kulang ang {count} laman para magmungkahi: magtimbang ng {least} pataas</translation>
+    </message>
+    <message>
+        <source>{count} held or set aside</source>
+        <translation type="unfinished">{count} hold o inihiwalay</translation>
+    </message>
+    <message>
         <source>{count} issued, {used} used so far</source>
         <translation type="unfinished">{count} inilabas, {used} na ang nagamit</translation>
+    </message>
+    <message>
+        <source>{count} labels are in doubt</source>
+        <translation type="unfinished">{count} label ang may duda</translation>
     </message>
     <message>
         <source>{count} labels in doubt, first {serial}: answer in {where}</source>
@@ -2884,12 +4428,76 @@
         <translation type="unfinished">{count} pang yugto ang naghihintay.</translation>
     </message>
     <message>
+        <source>{count} of its bags are held</source>
+        <translation type="unfinished">{count} sa mga bag nito ang naka-hold</translation>
+    </message>
+    <message>
+        <source>{count} of {draws} rehearsed samples of the stored bags pass (failed: mean {mean}, T1 {t1}, T2 {t2})</source>
+        <translation type="unfinished">{count} sa {draws} na rehearsal sample ang pasado (bagsak: mean {mean}, T1 {t1}, T2 {t2})</translation>
+    </message>
+    <message>
+        <source>{count} packs are weighed already, more than the {lot} expected</source>
+        <translation type="unfinished">{count} bag na ang natimbang, higit sa inaasahang {lot}</translation>
+    </message>
+    <message>
+        <source>{count} rejects are undecided</source>
+        <translation type="unfinished">{count} reject ang hindi pa napapasyahan</translation>
+    </message>
+    <message>
+        <source>{count} rejects of {day} wait for a decision</source>
+        <translation type="unfinished">{count} reject ng {day} ang naghihintay ng pasya</translation>
+    </message>
+    <message>
         <source>{count} set aside</source>
         <translation type="unfinished">{count} inihiwalay</translation>
     </message>
     <message>
         <source>{count} suspect bags are held: QA or the lead decides: {where}</source>
         <translation type="unfinished">{count} kahina-hinalang bag ang naka-hold: QA o lead ang magpapasya: {where}</translation>
+    </message>
+    <message>
+        <source>{count} things are open</source>
+        <translation type="unfinished">{count} ang nakabinbin</translation>
+    </message>
+    <message>
+        <source>{count} things are open, first: {what}. Settle them, or write why the day is signed all the same</source>
+        <translation type="unfinished">{count} ang nakabinbin, una: {what}. Ayusin, o isulat kung bakit pipirmahan pa rin ang araw</translation>
+    </message>
+    <message>
+        <source>{count} things happened on {day}</source>
+        <translation type="unfinished">{count} ang nangyari noong {day}</translation>
+    </message>
+    <message>
+        <source>{count} things open, not signed</source>
+        <translation type="unfinished">{count} ang nakabinbin, walang pirma</translation>
+    </message>
+    <message>
+        <source>{count} unit</source>
+        <translation type="unfinished">{count} yunit</translation>
+    </message>
+    <message>
+        <source>{count} units</source>
+        <translation type="unfinished">{count} yunit</translation>
+    </message>
+    <message>
+        <source>{count} with customers</source>
+        <translation type="unfinished">{count} nasa customer</translation>
+    </message>
+    <message>
+        <source>{day} is not reviewed and signed</source>
+        <translation type="unfinished">hindi pa nasuri at napirmahan ang {day}</translation>
+    </message>
+    <message>
+        <source>{day} is reviewed and signed.</source>
+        <translation type="unfinished">Nasuri at napirmahan ang {day}.</translation>
+    </message>
+    <message>
+        <source>{day}: {shown} of {all} rejects, {filter}; {open} open</source>
+        <translation type="unfinished">{day}: {shown} sa {all} reject, {filter}; {open} bukas</translation>
+    </message>
+    <message>
+        <source>{day}: {shown} of {all} rejects; {open} open</source>
+        <translation type="unfinished">{day}: {shown} sa {all} reject; {open} bukas</translation>
     </message>
     <message>
         <source>{digits} is no day: give day and month, like 2411 for 24 November</source>
@@ -2904,8 +4512,24 @@
         <translation type="unfinished">{error}, puwede ang {limit}</translation>
     </message>
     <message>
+        <source>{first} and {count} more</source>
+        <translation type="unfinished">{first} at {count} pa</translation>
+    </message>
+    <message>
         <source>{first}, and {count} more</source>
         <translation type="unfinished">{first}, at {count} pa</translation>
+    </message>
+    <message>
+        <source>{kind}: {count} packs, at most {most} below T1 ({clause})</source>
+        <translation type="unfinished">{kind}: {count} bag, hanggang {most} mababa sa T1 ({clause})</translation>
+    </message>
+    <message>
+        <source>{kind}: {count} packs, then {second} more, at most {most} below T1 ({clause})</source>
+        <translation type="unfinished">{kind}: {count} bag, tapos {second} pa, hanggang {most} mababa sa T1 ({clause})</translation>
+    </message>
+    <message>
+        <source>{last} comes before {first}: give the first serial first</source>
+        <translation type="unfinished">nauuna ang {last} sa {first}: ibigay muna ang unang serial</translation>
     </message>
     <message>
         <source>{mass} DOES NOT FIT ({against})</source>
@@ -2916,8 +4540,52 @@
         <translation type="unfinished">{mass} TUGMA ({against})</translation>
     </message>
     <message>
+        <source>{mass} a bag</source>
+        <translation type="unfinished">{mass} bawat bag</translation>
+    </message>
+    <message>
+        <source>{mass} now</source>
+        <translation type="unfinished">{mass} ngayon</translation>
+    </message>
+    <message>
+        <source>{mass} proposed</source>
+        <translation type="unfinished">{mass} mungkahi</translation>
+    </message>
+    <message>
+        <source>{mass} this run</source>
+        <translation type="unfinished">{mass} sa run na ito</translation>
+    </message>
+    <message>
+        <source>{mass} this run, {money} in money</source>
+        <translation type="unfinished">{mass} sa run na ito, {money} sa pera</translation>
+    </message>
+    <message>
+        <source>{mass}: {count} bags, {percent} %</source>
+        <translation type="unfinished">{mass}: {count} bag, {percent} %</translation>
+    </message>
+    <message>
+        <source>{mean} OUTSIDE {least} to {most}</source>
+        <translation type="unfinished">{mean} LABAS sa {least} hanggang {most}</translation>
+    </message>
+    <message>
+        <source>{mean} within {least} to {most}</source>
+        <translation type="unfinished">{mean} loob ng {least} hanggang {most}</translation>
+    </message>
+    <message>
         <source>{name} stands for {first} and for {second}: look at the case and keep one</source>
         <translation type="unfinished">{name}: {first} at {second} din: tingnan ang kahon at magtira ng isa</translation>
+    </message>
+    <message>
+        <source>{name}: mean {mean}, spread {spread}</source>
+        <translation type="unfinished">{name}: mean {mean}, kalat {spread}</translation>
+    </message>
+    <message>
+        <source>{name}: {code} from {who}</source>
+        <translation type="unfinished">{name}: {code} mula {who}</translation>
+    </message>
+    <message>
+        <source>{number} bags</source>
+        <translation type="unfinished">{number} bag</translation>
     </message>
     <message>
         <source>{number} failed</source>
@@ -2936,8 +4604,24 @@
         <translation type="unfinished">{number} sa {whole}</translation>
     </message>
     <message>
+        <source>{number} of {whole} allowed</source>
+        <translation type="unfinished">{number} sa {whole} na puwede</translation>
+    </message>
+    <message>
+        <source>{number} of {whole} bags</source>
+        <translation type="unfinished">{number} sa {whole} bag</translation>
+    </message>
+    <message>
+        <source>{number} to {whole} {unit}</source>
+        <translation type="unfinished">{number} hanggang {whole} {unit}</translation>
+    </message>
+    <message>
         <source>{number} too many</source>
         <translation type="unfinished">sobra ng {number}</translation>
+    </message>
+    <message>
+        <source>{picked} picked, {count} weighed</source>
+        <translation type="unfinished">{picked} napili, {count} natimbang</translation>
     </message>
     <message>
         <source>{product}, version {version}</source>
@@ -2952,12 +4636,64 @@
         <translation type="unfinished">{product}: {mass} kg net</translation>
     </message>
     <message>
+        <source>{result} by {code}</source>
+        <translation type="unfinished">{result} ni {code}</translation>
+    </message>
+    <message>
         <source>{serial} must say</source>
         <translation type="unfinished">{serial}: dapat nakasulat</translation>
     </message>
     <message>
         <source>{serial}: as recorded</source>
         <translation type="unfinished">{serial}: ayon sa tala</translation>
+    </message>
+    <message>
+        <source>{sscc} is a pallet: a pallet holds cases</source>
+        <translation type="unfinished">pallet ang {sscc}: kahon ang laman ng pallet</translation>
+    </message>
+    <message>
+        <source>{sscc} is gone with {shipment}</source>
+        <translation type="unfinished">umalis na ang {sscc} kasama ng {shipment}</translation>
+    </message>
+    <message>
+        <source>{sscc} is on pallet {pallet}</source>
+        <translation type="unfinished">nasa pallet {pallet} ang {sscc}</translation>
+    </message>
+    <message>
+        <source>{sscc} is undone</source>
+        <translation type="unfinished">na-undo ang {sscc}</translation>
+    </message>
+    <message>
+        <source>{sscc} is undone.</source>
+        <translation type="unfinished">Na-undo ang {sscc}.</translation>
+    </message>
+    <message>
+        <source>{text} is no figure: key in digits, such as 3.4</source>
+        <translation type="unfinished">hindi bilang ang {text}: ilagay gaya ng 3.4</translation>
+    </message>
+    <message>
+        <source>{text} is no serial of a bag, such as A1-7K-000042</source>
+        <translation type="unfinished">hindi serial ng bag ang {text}, gaya ng A1-7K-000042</translation>
+    </message>
+    <message>
+        <source>{text} is no time: write {form}</source>
+        <translation type="unfinished">hindi oras ang {text}: isulat {form}</translation>
+    </message>
+    <message>
+        <source>{time}: {mass}; mean so far {mean}</source>
+        <translation type="unfinished">{time}: {mass}; mean sa ngayon {mean}</translation>
+    </message>
+    <message>
+        <source>{value} cannot be: allowed is {low} to {high}</source>
+        <translation type="unfinished">hindi puwede ang {value}: {low} hanggang {high}</translation>
+    </message>
+    <message>
+        <source>{what} by {code}: {why}</source>
+        <translation type="unfinished">{what} ni {code}: {why}</translation>
+    </message>
+    <message>
+        <source>{what} cannot be released: {why}</source>
+        <translation type="unfinished">hindi mai-release ang {what}: {why}</translation>
     </message>
     <message>
         <source>{what} failed its check</source>
@@ -2968,20 +4704,60 @@
         <translation type="unfinished">bagsak sa tsek ang {what}: ayusin, tapos suriin muli: {where}</translation>
     </message>
     <message>
+        <source>{what} failed its last check</source>
+        <translation type="unfinished">bagsak ang {what} sa huling tsek</translation>
+    </message>
+    <message>
+        <source>{what} failed: write what is done about it before it is recorded</source>
+        <translation type="unfinished">bagsak ang {what}: isulat ang ginawa bago itala</translation>
+    </message>
+    <message>
         <source>{what} in {minutes} min</source>
         <translation type="unfinished">{what} sa loob ng {minutes} min</translation>
+    </message>
+    <message>
+        <source>{what} is on record.</source>
+        <translation type="unfinished">Naitala ang {what}.</translation>
+    </message>
+    <message>
+        <source>{what} keeps no bag any more: release the hold</source>
+        <translation type="unfinished">wala nang hawak na bag ang {what}: i-release ang hold</translation>
+    </message>
+    <message>
+        <source>{what} needs {thing}</source>
+        <translation type="unfinished">kailangan ng {what} ang {thing}</translation>
     </message>
     <message>
         <source>{what} now</source>
         <translation type="unfinished">{what} ngayon na</translation>
     </message>
     <message>
+        <source>{what} was released already</source>
+        <translation type="unfinished">na-release na ang {what}</translation>
+    </message>
+    <message>
+        <source>{what} was scanned already</source>
+        <translation type="unfinished">na-scan na ang {what}</translation>
+    </message>
+    <message>
+        <source>{what} was {usual}, now {seen}: is this still the same product?</source>
+        <translation type="unfinished">{what}: dati {usual}, ngayon {seen}: parehong produkto pa ba ito?</translation>
+    </message>
+    <message>
         <source>{what}: look at date and time, then sign at {where}</source>
         <translation type="unfinished">{what}: tingnan ang petsa at oras, tapos pumirma sa {where}</translation>
     </message>
     <message>
+        <source>{what}: no checks in the settings</source>
+        <translation type="unfinished">{what}: walang tsek sa settings</translation>
+    </message>
+    <message>
         <source>{who} cannot sign this</source>
         <translation type="unfinished">hindi puwedeng pirmahan ni {who}</translation>
+    </message>
+    <message>
+        <source>{who} cannot witness a decision of {other}: choose another person</source>
+        <translation type="unfinished">hindi puwedeng saksi si {who} sa pasya ni {other}: pumili ng iba</translation>
     </message>
     <message>
         <source>{who} did not sign: to {act}, a PIN or badge is needed</source>
@@ -3002,6 +4778,10 @@
     <message>
         <source>{who} may not sign here</source>
         <translation type="unfinished">hindi puwedeng pumirma rito si {who}</translation>
+    </message>
+    <message>
+        <source>{who} signs first: another person signs second</source>
+        <translation type="unfinished">si {who} ang unang pipirma: iba ang ikalawa</translation>
     </message>
     <message>
         <source>{why}: two people approve the label at {where}</source>

@@ -8,6 +8,10 @@
         <translation type="unfinished">1 SẢN PHẨM</translation>
     </message>
     <message>
+        <source>1 bag</source>
+        <translation type="unfinished">1 túi</translation>
+    </message>
+    <message>
         <source>2 LOTS</source>
         <translation type="unfinished">2 LÔ HÀNG</translation>
     </message>
@@ -20,6 +24,14 @@
         <translation type="unfinished">Đã quét mã nhưng không ô nào chờ mã: mở trang cần mã đó</translation>
     </message>
     <message>
+        <source>A copy of {sscc} comes.</source>
+        <translation type="unfinished">Đang in bản sao {sscc}.</translation>
+    </message>
+    <message>
+        <source>A manager approves a proposal as a new version of the product.</source>
+        <translation type="unfinished">Quản lý duyệt đề xuất thành bản mới của sản phẩm.</translation>
+    </message>
+    <message>
         <source>ADD</source>
         <translation type="unfinished">THÊM</translation>
     </message>
@@ -28,8 +40,28 @@
         <translation type="unfinished">CẢNH BÁO</translation>
     </message>
     <message>
+        <source>ALL</source>
+        <translation type="unfinished">TẤT CẢ</translation>
+    </message>
+    <message>
+        <source>ALL WEIGHED</source>
+        <translation type="unfinished">ĐÃ CÂN HẾT</translation>
+    </message>
+    <message>
+        <source>APPLIED</source>
+        <translation type="unfinished">ĐÃ DÁN</translation>
+    </message>
+    <message>
         <source>APPROVE</source>
         <translation type="unfinished">DUYỆT</translation>
+    </message>
+    <message>
+        <source>ASKED</source>
+        <translation type="unfinished">ĐÃ HỎI</translation>
+    </message>
+    <message>
+        <source>ATTEND</source>
+        <translation type="unfinished">CHÚ Ý</translation>
     </message>
     <message>
         <source>An open run keeps the dates it was opened with.</source>
@@ -52,12 +84,40 @@
         <translation type="unfinished">ĐẶT TÚI</translation>
     </message>
     <message>
+        <source>BAGS</source>
+        <translation type="unfinished">TÚI</translation>
+    </message>
+    <message>
         <source>BEFORE</source>
         <translation type="unfinished">TRƯỚC</translation>
     </message>
     <message>
         <source>BIN</source>
         <translation type="unfinished">THÙNG LOẠI</translation>
+    </message>
+    <message>
+        <source>BLEND LOT</source>
+        <translation type="unfinished">LÔ TRỘN</translation>
+    </message>
+    <message>
+        <source>BLENDS</source>
+        <translation type="unfinished">LÔ TRỘN</translation>
+    </message>
+    <message>
+        <source>BLOCKED {count}</source>
+        <translation type="unfinished">BỊ CHẶN {count}</translation>
+    </message>
+    <message>
+        <source>Bag {serial} and {count} around it</source>
+        <translation type="unfinished">Túi {serial} và {count} túi quanh nó</translation>
+    </message>
+    <message>
+        <source>Bag {serial} was not set aside: LOOK UP shows it.</source>
+        <translation type="unfinished">Túi {serial} không bị để riêng: xem ở TRA CỨU.</translation>
+    </message>
+    <message>
+        <source>Below T1</source>
+        <translation type="unfinished">Dưới T1</translation>
     </message>
     <message>
         <source>Best before</source>
@@ -68,8 +128,24 @@
         <translation type="unfinished">Tốt nhất trước {day}</translation>
     </message>
     <message>
+        <source>By {what}</source>
+        <translation type="unfinished">Theo {what}</translation>
+    </message>
+    <message>
         <source>CALL LEAD</source>
         <translation type="unfinished">GỌI HỖ TRỢ</translation>
+    </message>
+    <message>
+        <source>CAME BACK</source>
+        <translation type="unfinished">TRẢ VỀ</translation>
+    </message>
+    <message>
+        <source>CASE</source>
+        <translation type="unfinished">THÙNG</translation>
+    </message>
+    <message>
+        <source>CASES</source>
+        <translation type="unfinished">THÙNG</translation>
     </message>
     <message>
         <source>CHANGE</source>
@@ -88,6 +164,10 @@
         <translation type="unfinished">KIỂM TRA</translation>
     </message>
     <message>
+        <source>CHECKS (F4) settles it.</source>
+        <translation type="unfinished">Xử lý ở KIỂM TRA (F4).</translation>
+    </message>
+    <message>
         <source>CLEAR</source>
         <translation type="unfinished">XÓA</translation>
     </message>
@@ -100,12 +180,24 @@
         <translation type="unfinished">ĐỒNG HỒ</translation>
     </message>
     <message>
+        <source>CLOSE PALLET</source>
+        <translation type="unfinished">ĐÓNG PALLET</translation>
+    </message>
+    <message>
+        <source>COOLER TEMPERATURE</source>
+        <translation type="unfinished">NHIỆT ĐỘ KHO LẠNH</translation>
+    </message>
+    <message>
         <source>COUNT</source>
         <translation type="unfinished">ĐẾM</translation>
     </message>
     <message>
         <source>COUNTED</source>
         <translation type="unfinished">ĐÃ ĐẾM</translation>
+    </message>
+    <message>
+        <source>CUSTOMERS</source>
+        <translation type="unfinished">KHÁCH HÀNG</translation>
     </message>
     <message>
         <source>CUT ON</source>
@@ -116,8 +208,16 @@
         <translation type="unfinished">Đã đến</translation>
     </message>
     <message>
+        <source>Case {sscc} is filled; its label comes.</source>
+        <translation type="unfinished">Thùng {sscc} đã đầy; đang in nhãn.</translation>
+    </message>
+    <message>
         <source>Checked {stage}. Bags wait meanwhile.</source>
         <translation type="unfinished">Kiểm tra: {stage}. Túi phải chờ.</translation>
+    </message>
+    <message>
+        <source>Correct the decision about {bags}?</source>
+        <translation type="unfinished">Sửa quyết định về {bags}?</translation>
     </message>
     <message>
         <source>DECIDE</source>
@@ -132,8 +232,16 @@
         <translation type="unfinished">KHÔNG KÝ</translation>
     </message>
     <message>
+        <source>DOES NOT HOLD</source>
+        <translation type="unfinished">KHÔNG ĐẠT</translation>
+    </message>
+    <message>
         <source>DOUBT</source>
         <translation type="unfinished">NGHI NGỜ</translation>
+    </message>
+    <message>
+        <source>DOWNGRADED</source>
+        <translation type="unfinished">HẠ CẤP</translation>
     </message>
     <message>
         <source>DRAW</source>
@@ -142,6 +250,14 @@
     <message>
         <source>DUMP</source>
         <translation type="unfinished">ĐỔ BỎ</translation>
+    </message>
+    <message>
+        <source>DUMPED</source>
+        <translation type="unfinished">ĐÃ ĐỔ BỎ</translation>
+    </message>
+    <message>
+        <source>Decided: {decision}.</source>
+        <translation type="unfinished">Đã quyết định: {decision}.</translation>
     </message>
     <message>
         <source>Due at {time}.</source>
@@ -176,8 +292,24 @@
         <translation type="unfinished">NHẬP</translation>
     </message>
     <message>
+        <source>FAILED</source>
+        <translation type="unfinished">KHÔNG ĐẠT</translation>
+    </message>
+    <message>
+        <source>FAILED: check again</source>
+        <translation type="unfinished">KHÔNG ĐẠT: kiểm tra lại</translation>
+    </message>
+    <message>
+        <source>FAILING</source>
+        <translation type="unfinished">KHÔNG ĐẠT</translation>
+    </message>
+    <message>
         <source>FAILS</source>
         <translation type="unfinished">KHÔNG ĐẠT</translation>
+    </message>
+    <message>
+        <source>FILL CASE</source>
+        <translation type="unfinished">ĐẦY THÙNG</translation>
     </message>
     <message>
         <source>FILTER</source>
@@ -202,6 +334,18 @@
     <message>
         <source>GO ON</source>
         <translation type="unfinished">TIẾP TỤC</translation>
+    </message>
+    <message>
+        <source>GOOD</source>
+        <translation type="unfinished">ĐẠT</translation>
+    </message>
+    <message>
+        <source>Given away</source>
+        <translation type="unfinished">Cho dư</translation>
+    </message>
+    <message>
+        <source>Given up.</source>
+        <translation type="unfinished">Đã bỏ.</translation>
     </message>
     <message>
         <source>Given up: nothing is recorded.</source>
@@ -233,7 +377,19 @@
     </message>
     <message>
         <source>HOLDS</source>
-        <translation type="unfinished">ĐẠT</translation>
+        <translation type="unfinished">LỆNH GIỮ</translation>
+    </message>
+    <message>
+        <source>HOUSE</source>
+        <translation type="unfinished">TRONG KHO</translation>
+    </message>
+    <message>
+        <source>Held: {what}</source>
+        <translation type="unfinished">Bị giữ: {what}</translation>
+    </message>
+    <message>
+        <source>How many bags have which net. Touch a bar to read it.</source>
+        <translation type="unfinished">Bao nhiêu túi có tịnh nào. Chạm một cột để đọc.</translation>
     </message>
     <message>
         <source>I HAVE SEEN IT</source>
@@ -244,8 +400,32 @@
         <translation type="unfinished">tôi thấy trên túi</translation>
     </message>
     <message>
+        <source>IN DOUBT</source>
+        <translation type="unfinished">CHƯA CHẮC</translation>
+    </message>
+    <message>
+        <source>INBOX</source>
+        <translation type="unfinished">VIỆC CHỜ</translation>
+    </message>
+    <message>
+        <source>INPUT LOT</source>
+        <translation type="unfinished">LÔ ĐẦU VÀO</translation>
+    </message>
+    <message>
+        <source>INPUT LOTS</source>
+        <translation type="unfinished">LÔ ĐẦU VÀO</translation>
+    </message>
+    <message>
+        <source>INSPECTOR</source>
+        <translation type="unfinished">THANH TRA</translation>
+    </message>
+    <message>
         <source>Issued − used − spoiled − samples − returned</source>
         <translation type="unfinished">Cấp − dùng − hỏng − mẫu − trả</translation>
+    </message>
+    <message>
+        <source>It cannot be released</source>
+        <translation type="unfinished">Chưa giải phóng được</translation>
     </message>
     <message>
         <source>KEEP</source>
@@ -256,8 +436,32 @@
         <translation type="unfinished">LƯU BIỂU ĐỒ</translation>
     </message>
     <message>
+        <source>Kept as {name} (PNG, SVG, CSV) in {folder}</source>
+        <translation type="unfinished">Đã lưu là {name} (PNG, SVG, CSV) trong {folder}</translation>
+    </message>
+    <message>
+        <source>Key in how many bags lie in the bin.</source>
+        <translation type="unfinished">Nhập số túi trong thùng loại.</translation>
+    </message>
+    <message>
+        <source>LABEL ON BAG</source>
+        <translation type="unfinished">NHÃN TRÊN TÚI</translation>
+    </message>
+    <message>
+        <source>LABEL ROLL</source>
+        <translation type="unfinished">CUỘN NHÃN</translation>
+    </message>
+    <message>
+        <source>LABEL {state}</source>
+        <translation type="unfinished">NHÃN {state}</translation>
+    </message>
+    <message>
         <source>LABELS</source>
         <translation type="unfinished">NHÃN</translation>
+    </message>
+    <message>
+        <source>LABELS (F5) settles it.</source>
+        <translation type="unfinished">Xử lý ở NHÃN (F5).</translation>
     </message>
     <message>
         <source>LANGUAGE</source>
@@ -310,6 +514,14 @@
     <message>
         <source>LOTS</source>
         <translation type="unfinished">LÔ HÀNG</translation>
+    </message>
+    <message>
+        <source>Label roll {roll}: a difference of {difference} is open</source>
+        <translation type="unfinished">Cuộn nhãn {roll}: còn chênh {difference}</translation>
+    </message>
+    <message>
+        <source>Label {serial} is in doubt</source>
+        <translation type="unfinished">Nhãn {serial} chưa chắc chắn</translation>
     </message>
     <message>
         <source>Labels in doubt</source>
@@ -372,6 +584,10 @@
         <translation type="unfinished">QUẢN LÝ</translation>
     </message>
     <message>
+        <source>METAL DETECTOR</source>
+        <translation type="unfinished">MÁY DÒ KIM LOẠI</translation>
+    </message>
+    <message>
         <source>MISMATCH</source>
         <translation type="unfinished">KHÔNG KHỚP</translation>
     </message>
@@ -380,8 +596,16 @@
         <translation type="unfinished">THÊM NỮA</translation>
     </message>
     <message>
+        <source>Mean needed</source>
+        <translation type="unfinished">TB cần đạt</translation>
+    </message>
+    <message>
         <source>Mean net {mass}</source>
         <translation type="unfinished">Khối lượng tịnh trung bình {mass}</translation>
+    </message>
+    <message>
+        <source>Mean so far</source>
+        <translation type="unfinished">TB đến nay</translation>
     </message>
     <message>
         <source>NEAR MAX</source>
@@ -400,6 +624,14 @@
         <translation type="unfinished">LỆNH GIỮ MỚI</translation>
     </message>
     <message>
+        <source>NEXT CASE</source>
+        <translation type="unfinished">THÙNG TIẾP</translation>
+    </message>
+    <message>
+        <source>NO FORECAST</source>
+        <translation type="unfinished">CHƯA DỰ BÁO</translation>
+    </message>
+    <message>
         <source>NO READING</source>
         <translation type="unfinished">MẤT SỐ CÂN</translation>
     </message>
@@ -410,6 +642,10 @@
     <message>
         <source>NOMINAL</source>
         <translation type="unfinished">DANH NGHĨA</translation>
+    </message>
+    <message>
+        <source>NONE</source>
+        <translation type="unfinished">KHÔNG</translation>
     </message>
     <message>
         <source>NOW</source>
@@ -430,6 +666,10 @@
     <message>
         <source>No bag is suspect.</source>
         <translation type="unfinished">Không có túi nghi ngờ.</translation>
+    </message>
+    <message>
+        <source>No case stands here</source>
+        <translation type="unfinished">Không có thùng ở đây</translation>
     </message>
     <message>
         <source>No good bag yet</source>
@@ -456,12 +696,28 @@
         <translation type="unfinished">Chưa mở đợt nào</translation>
     </message>
     <message>
+        <source>No target can be proposed: {why}.</source>
+        <translation type="unfinished">Không đề xuất được mục tiêu: {why}.</translation>
+    </message>
+    <message>
+        <source>Not kept: {why}, {folder}</source>
+        <translation type="unfinished">Chưa lưu: {why}, {folder}</translation>
+    </message>
+    <message>
         <source>Not recorded: {why}</source>
         <translation type="unfinished">Chưa ghi: {why}</translation>
     </message>
     <message>
+        <source>Nothing is held or packed.</source>
+        <translation type="unfinished">Không có gì bị giữ hay đã đóng.</translation>
+    </message>
+    <message>
         <source>Nothing is open.</source>
         <translation type="unfinished">Không có gì cần làm.</translation>
+    </message>
+    <message>
+        <source>Nothing keeps it.</source>
+        <translation type="unfinished">Không có gì cản.</translation>
     </message>
     <message>
         <source>OF THE PACKER</source>
@@ -486,6 +742,10 @@
     <message>
         <source>ORDER DONE</source>
         <translation type="unfinished">ĐỦ ĐƠN</translation>
+    </message>
+    <message>
+        <source>OVERDUE {minutes} min</source>
+        <translation type="unfinished">TRỄ {minutes} min</translation>
     </message>
     <message>
         <source>On record {bags}, counted {count}</source>
@@ -524,8 +784,20 @@
         <translation type="unfinished">ĐÓNG GÓI</translation>
     </message>
     <message>
+        <source>PALLET</source>
+        <translation type="unfinished">PALLET</translation>
+    </message>
+    <message>
+        <source>PALLETS</source>
+        <translation type="unfinished">PALLET</translation>
+    </message>
+    <message>
         <source>PAPER</source>
         <translation type="unfinished">PHIẾU</translation>
+    </message>
+    <message>
+        <source>PASSED</source>
+        <translation type="unfinished">ĐẠT</translation>
     </message>
     <message>
         <source>PRINT</source>
@@ -536,6 +808,10 @@
         <translation type="unfinished">IN LẠI</translation>
     </message>
     <message>
+        <source>PRODUCT TEMPERATURE</source>
+        <translation type="unfinished">NHIỆT ĐỘ SẢN PHẨM</translation>
+    </message>
+    <message>
         <source>PUT AN EMPTY BAG ON</source>
         <translation type="unfinished">ĐẶT TÚI RỖNG LÊN</translation>
     </message>
@@ -544,8 +820,24 @@
         <translation type="unfinished">ĐẶT {weights} LÊN</translation>
     </message>
     <message>
+        <source>PUT {serial} ON</source>
+        <translation type="unfinished">ĐẶT {serial} LÊN</translation>
+    </message>
+    <message>
+        <source>Pallet {sscc} is closed; its label comes.</source>
+        <translation type="unfinished">Pallet {sscc} đã đóng; đang in nhãn.</translation>
+    </message>
+    <message>
         <source>Print again: {what}</source>
         <translation type="unfinished">In lại: {what}</translation>
+    </message>
+    <message>
+        <source>QA decides</source>
+        <translation type="unfinished">QA quyết định</translation>
+    </message>
+    <message>
+        <source>QA decides: release all, or let the hold stay</source>
+        <translation type="unfinished">QA quyết định: giải phóng hết, hoặc vẫn giữ</translation>
     </message>
     <message>
         <source>QA holds the button</source>
@@ -564,6 +856,10 @@
         <translation type="unfinished">CHẤT LƯỢNG</translation>
     </message>
     <message>
+        <source>READY</source>
+        <translation type="unfinished">SẴN SÀNG</translation>
+    </message>
+    <message>
         <source>RECEIVE</source>
         <translation type="unfinished">NHẬN HÀNG</translation>
     </message>
@@ -576,12 +872,20 @@
         <translation type="unfinished">GHI ĐỀ XUẤT</translation>
     </message>
     <message>
+        <source>RECORDED</source>
+        <translation type="unfinished">ĐÃ GHI</translation>
+    </message>
+    <message>
         <source>REFUSE</source>
         <translation type="unfinished">TỪ CHỐI</translation>
     </message>
     <message>
         <source>REHEARSE</source>
         <translation type="unfinished">DIỄN TẬP</translation>
+    </message>
+    <message>
+        <source>REJECTS</source>
+        <translation type="unfinished">TÚI LOẠI</translation>
     </message>
     <message>
         <source>RELEASE</source>
@@ -608,6 +912,10 @@
         <translation type="unfinished">TRẢ LẠI</translation>
     </message>
     <message>
+        <source>REWORKED</source>
+        <translation type="unfinished">LÀM LẠI</translation>
+    </message>
+    <message>
         <source>ROLL</source>
         <translation type="unfinished">CUỘN</translation>
     </message>
@@ -620,6 +928,10 @@
         <translation type="unfinished">THÁO CUỘN</translation>
     </message>
     <message>
+        <source>ROOM TEMPERATURE</source>
+        <translation type="unfinished">NHIỆT ĐỘ PHÒNG</translation>
+    </message>
+    <message>
         <source>RUN</source>
         <translation type="unfinished">ĐỢT</translation>
     </message>
@@ -630,6 +942,14 @@
     <message>
         <source>RUN, then {door} ({key})</source>
         <translation type="unfinished">ĐỢT, rồi {door} ({key})</translation>
+    </message>
+    <message>
+        <source>RUNS</source>
+        <translation type="unfinished">ĐỢT</translation>
+    </message>
+    <message>
+        <source>Reading the record</source>
+        <translation type="unfinished">Đang đọc sổ ghi</translation>
     </message>
     <message>
         <source>Refused</source>
@@ -664,8 +984,16 @@
         <translation type="unfinished">Bị từ chối. Chạm người ký.</translation>
     </message>
     <message>
+        <source>Refused. Who signs? Touch WHO and choose your name.</source>
+        <translation type="unfinished">Bị từ chối. Ai ký? Chạm AI rồi chọn tên.</translation>
+    </message>
+    <message>
         <source>Refused. {why}</source>
         <translation type="unfinished">Bị từ chối. {why}</translation>
+    </message>
+    <message>
+        <source>Rehearsing …</source>
+        <translation type="unfinished">Đang diễn tập …</translation>
     </message>
     <message>
         <source>Roll {roll} is in. Count it out</source>
@@ -680,6 +1008,14 @@
         <translation type="unfinished">Đợt đang mở</translation>
     </message>
     <message>
+        <source>SAFE</source>
+        <translation type="unfinished">AN TOÀN</translation>
+    </message>
+    <message>
+        <source>SAMPLED</source>
+        <translation type="unfinished">LẤY MẪU</translation>
+    </message>
+    <message>
         <source>SAMPLES</source>
         <translation type="unfinished">MẪU</translation>
     </message>
@@ -692,12 +1028,24 @@
         <translation type="unfinished">QUÉT</translation>
     </message>
     <message>
+        <source>SCAN A BAG</source>
+        <translation type="unfinished">QUÉT MỘT TÚI</translation>
+    </message>
+    <message>
         <source>SCAN THE FILM LOT</source>
         <translation type="unfinished">QUÉT LÔ MÀNG</translation>
     </message>
     <message>
         <source>SEAL</source>
         <translation type="unfinished">HÀN TÚI</translation>
+    </message>
+    <message>
+        <source>SEAL CHECK</source>
+        <translation type="unfinished">MỐI HÀN</translation>
+    </message>
+    <message>
+        <source>SERIALS</source>
+        <translation type="unfinished">SỐ TÚI</translation>
     </message>
     <message>
         <source>SERVICE</source>
@@ -710,6 +1058,10 @@
     <message>
         <source>SHELVE</source>
         <translation type="unfinished">HOÃN</translation>
+    </message>
+    <message>
+        <source>SHIP</source>
+        <translation type="unfinished">GIAO</translation>
     </message>
     <message>
         <source>SHIPPING</source>
@@ -726,6 +1078,14 @@
     <message>
         <source>SPOILED</source>
         <translation type="unfinished">HỎNG</translation>
+    </message>
+    <message>
+        <source>SPOOLED</source>
+        <translation type="unfinished">TRONG HÀNG IN</translation>
+    </message>
+    <message>
+        <source>SPREAD</source>
+        <translation type="unfinished">ĐỘ PHÂN TÁN</translation>
     </message>
     <message>
         <source>START CHECK</source>
@@ -748,12 +1108,52 @@
         <translation type="unfinished">KHẢO SÁT {count} TÚI</translation>
     </message>
     <message>
+        <source>SUBMITTED</source>
+        <translation type="unfinished">ĐÃ GỬI</translation>
+    </message>
+    <message>
         <source>SUSPECT BAGS</source>
         <translation type="unfinished">TÚI NGHI NGỜ</translation>
     </message>
     <message>
+        <source>SUSPECT WINDOW</source>
+        <translation type="unfinished">KHOẢNG NGHI NGỜ</translation>
+    </message>
+    <message>
+        <source>Same product?</source>
+        <translation type="unfinished">Cùng sản phẩm?</translation>
+    </message>
+    <message>
+        <source>Scale {what} failed its last check</source>
+        <translation type="unfinished">Cân {what} không đạt lần kiểm tra cuối</translation>
+    </message>
+    <message>
+        <source>Scan a label, or type a serial or a blend lot.</source>
+        <translation type="unfinished">Quét nhãn, hoặc gõ số túi hay lô trộn.</translation>
+    </message>
+    <message>
+        <source>Scan the bags, type first..last, or touch NEXT CASE</source>
+        <translation type="unfinished">Quét túi, gõ đầu..cuối, hoặc chạm THÙNG TIẾP</translation>
+    </message>
+    <message>
+        <source>Scan the cases of the pallet</source>
+        <translation type="unfinished">Quét các thùng của pallet</translation>
+    </message>
+    <message>
         <source>Scan the label on a bag</source>
         <translation type="unfinished">Quét nhãn trên một túi</translation>
+    </message>
+    <message>
+        <source>Scan the pallets and cases that leave</source>
+        <translation type="unfinished">Quét pallet và thùng xuất đi</translation>
+    </message>
+    <message>
+        <source>Shipment {number} is on record.</source>
+        <translation type="unfinished">Đã ghi chuyến {number}.</translation>
+    </message>
+    <message>
+        <source>Shipments</source>
+        <translation type="unfinished">Chuyến giao</translation>
     </message>
     <message>
         <source>Sign as the second person to {act}</source>
@@ -768,12 +1168,36 @@
         <translation type="unfinished">Đã ký và ghi lại.</translation>
     </message>
     <message>
+        <source>Solid: mean so far, dotted: its limits. Dashed: mean of about 40 bags. Touch a bag.</source>
+        <translation type="unfinished">Nét liền: trung bình đến nay, chấm: giới hạn. Nét đứt: trung bình khoảng 40 túi. Chạm một túi.</translation>
+    </message>
+    <message>
         <source>Start a run</source>
         <translation type="unfinished">Mở một đợt</translation>
     </message>
     <message>
         <source>Study kept: mean {mean}, s {spread}, {count} bags</source>
         <translation type="unfinished">Đã lưu khảo sát: trung bình {mean}, s {spread}, {count} túi</translation>
+    </message>
+    <message>
+        <source>Suspect window of {what}: {count} bags are held</source>
+        <translation type="unfinished">Khoảng nghi ngờ của {what}: giữ {count} túi</translation>
+    </message>
+    <message>
+        <source>T1 packs in the official sample</source>
+        <translation type="unfinished">túi T1 trong mẫu chính thức</translation>
+    </message>
+    <message>
+        <source>T1 packs of the whole batch</source>
+        <translation type="unfinished">túi T1 của cả mẻ</translation>
+    </message>
+    <message>
+        <source>T2 packs in the long run</source>
+        <translation type="unfinished">túi T2 về lâu dài</translation>
+    </message>
+    <message>
+        <source>T2 packs in the official sample</source>
+        <translation type="unfinished">túi T2 trong mẫu chính thức</translation>
     </message>
     <message>
         <source>T2, T1, nominal</source>
@@ -792,6 +1216,22 @@
         <translation type="unfinished">BÌ</translation>
     </message>
     <message>
+        <source>TARGET</source>
+        <translation type="unfinished">MỤC TIÊU</translation>
+    </message>
+    <message>
+        <source>TELL</source>
+        <translation type="unfinished">BÁO</translation>
+    </message>
+    <message>
+        <source>THE BAG</source>
+        <translation type="unfinished">TÚI NÀY</translation>
+    </message>
+    <message>
+        <source>THE DAY</source>
+        <translation type="unfinished">NGÀY</translation>
+    </message>
+    <message>
         <source>THE SCALE FAILS: its bags are held, call maintenance</source>
         <translation type="unfinished">CÂN KHÔNG ĐẠT: các túi bị giữ, gọi bảo trì</translation>
     </message>
@@ -804,6 +1244,22 @@
         <translation type="unfinished">CÂN ĐẠT, nhưng vượt giới hạn đầu: sớm cho chỉnh</translation>
     </message>
     <message>
+        <source>THIN</source>
+        <translation type="unfinished">SÁT</translation>
+    </message>
+    <message>
+        <source>THIS HOUR</source>
+        <translation type="unfinished">GIỜ NÀY</translation>
+    </message>
+    <message>
+        <source>TIME</source>
+        <translation type="unfinished">GIỜ</translation>
+    </message>
+    <message>
+        <source>TOPPED UP</source>
+        <translation type="unfinished">THÊM ĐỦ</translation>
+    </message>
+    <message>
         <source>TRACE</source>
         <translation type="unfinished">TRUY VẾT</translation>
     </message>
@@ -812,8 +1268,36 @@
         <translation type="unfinished">TẬP HUẤN</translation>
     </message>
     <message>
+        <source>Target</source>
+        <translation type="unfinished">Mục tiêu</translation>
+    </message>
+    <message>
+        <source>Target {target} instead of {now}, held up by {what}: {then} given away a bag instead of {old}.</source>
+        <translation type="unfinished">Mục tiêu {target} thay cho {now}, vướng {what}: cho dư {then} mỗi túi thay vì {old}.</translation>
+    </message>
+    <message>
+        <source>The bin of {day} is counted: {count}.</source>
+        <translation type="unfinished">Đã đếm thùng loại ngày {day}: {count}.</translation>
+    </message>
+    <message>
+        <source>The clock</source>
+        <translation type="unfinished">Đồng hồ</translation>
+    </message>
+    <message>
+        <source>The line is the lowest mean that holds for a spread. Touch it to read it.</source>
+        <translation type="unfinished">Đường là trung bình thấp nhất đủ cho một độ phân tán. Chạm để đọc.</translation>
+    </message>
+    <message>
         <source>The next check is {stage}.</source>
         <translation type="unfinished">Lần kiểm tra tới: {stage}.</translation>
+    </message>
+    <message>
+        <source>The proposal is on record. A manager approves it, as a new version.</source>
+        <translation type="unfinished">Đã ghi đề xuất. Quản lý duyệt thành bản mới.</translation>
+    </message>
+    <message>
+        <source>The reject bin of {day} was not counted</source>
+        <translation type="unfinished">Chưa đếm thùng loại ngày {day}</translation>
     </message>
     <message>
         <source>The run ended: nothing is recorded.</source>
@@ -828,12 +1312,52 @@
         <translation type="unfinished">Lấy số trên cân làm chuẩn. Nếu màn hình và cân khác nhau thì theo cân: dừng lại và gọi tổ trưởng.</translation>
     </message>
     <message>
+        <source>The scan of label {serial} does not match</source>
+        <translation type="unfinished">Mã quét của nhãn {serial} không khớp</translation>
+    </message>
+    <message>
+        <source>The test is on record, as {what}.</source>
+        <translation type="unfinished">Đã ghi phép thử, là {what}.</translation>
+    </message>
+    <message>
         <source>There is no run before</source>
         <translation type="unfinished">Không có đợt trước</translation>
     </message>
     <message>
+        <source>There is nothing to keep yet.</source>
+        <translation type="unfinished">Chưa có gì để lưu.</translation>
+    </message>
+    <message>
+        <source>This run stays as it is.</source>
+        <translation type="unfinished">Đợt này giữ nguyên.</translation>
+    </message>
+    <message>
+        <source>Touch PASSED or FAILED.</source>
+        <translation type="unfinished">Chạm ĐẠT hoặc KHÔNG ĐẠT.</translation>
+    </message>
+    <message>
+        <source>Touch a line.</source>
+        <translation type="unfinished">Chạm một dòng.</translation>
+    </message>
+    <message>
+        <source>Touch the rejects it is about first.</source>
+        <translation type="unfinished">Chạm các túi loại trước.</translation>
+    </message>
+    <message>
+        <source>Touch what becomes of it first.</source>
+        <translation type="unfinished">Chạm cách xử lý trước.</translation>
+    </message>
+    <message>
+        <source>Touch what is checked first.</source>
+        <translation type="unfinished">Chạm mục kiểm tra trước.</translation>
+    </message>
+    <message>
         <source>Touch your name first.</source>
         <translation type="unfinished">Chạm tên mình trước.</translation>
+    </message>
+    <message>
+        <source>UNDO</source>
+        <translation type="unfinished">HỦY BỎ</translation>
     </message>
     <message>
         <source>Use by</source>
@@ -844,12 +1368,20 @@
         <translation type="unfinished">Hạn sử dụng {day}</translation>
     </message>
     <message>
+        <source>VOIDED</source>
+        <translation type="unfinished">ĐÃ HỦY</translation>
+    </message>
+    <message>
         <source>WAIT</source>
         <translation type="unfinished">CHỜ</translation>
     </message>
     <message>
         <source>WARN</source>
         <translation type="unfinished">CẢNH BÁO</translation>
+    </message>
+    <message>
+        <source>WASH RECORD</source>
+        <translation type="unfinished">SỔ RỬA</translation>
     </message>
     <message>
         <source>WASTE</source>
@@ -864,8 +1396,20 @@
         <translation type="unfinished">CÂN MỘT TÚI</translation>
     </message>
     <message>
+        <source>WEIGHED AGAIN</source>
+        <translation type="unfinished">CÂN LẠI</translation>
+    </message>
+    <message>
+        <source>WEIGHTS</source>
+        <translation type="unfinished">KHỐI LƯỢNG</translation>
+    </message>
+    <message>
         <source>WHO</source>
         <translation type="unfinished">AI</translation>
+    </message>
+    <message>
+        <source>WHOLE RUN</source>
+        <translation type="unfinished">CẢ ĐỢT</translation>
     </message>
     <message>
         <source>WIPE PAN</source>
@@ -874,6 +1418,18 @@
     <message>
         <source>WORK OUT</source>
         <translation type="unfinished">TÍNH</translation>
+    </message>
+    <message>
+        <source>WOULD BE ACCEPTED</source>
+        <translation type="unfinished">SẼ ĐƯỢC CHẤP NHẬN</translation>
+    </message>
+    <message>
+        <source>WOULD NOT BE ACCEPTED</source>
+        <translation type="unfinished">SẼ KHÔNG ĐƯỢC CHẤP NHẬN</translation>
+    </message>
+    <message>
+        <source>Wait until the day is read.</source>
+        <translation type="unfinished">Chờ đọc xong ngày.</translation>
     </message>
     <message>
         <source>Weigh again in this order: net as shown, less the whole error, less even growth</source>
@@ -888,8 +1444,16 @@
         <translation type="unfinished">Xử lý các túi thế nào?</translation>
     </message>
     <message>
+        <source>What becomes of {bags}?</source>
+        <translation type="unfinished">Xử lý {bags} thế nào?</translation>
+    </message>
+    <message>
         <source>Who decides?</source>
         <translation type="unfinished">Ai quyết định?</translation>
+    </message>
+    <message>
+        <source>Who is touched first signs; who is touched second witnesses or releases too</source>
+        <translation type="unfinished">Người chạm trước ký; người chạm sau làm chứng hoặc cùng giải phóng</translation>
     </message>
     <message>
         <source>Who leads touches why the line may go on</source>
@@ -908,8 +1472,20 @@
         <translation type="unfinished">Vì sao? Chọn hoặc gõ lý do.</translation>
     </message>
     <message>
+        <source>Working a target out from the bags …</source>
+        <translation type="unfinished">Đang tính mục tiêu từ các túi …</translation>
+    </message>
+    <message>
+        <source>Working a target out from the bags: {count} tried …</source>
+        <translation type="unfinished">Đang tính mục tiêu từ các túi: đã thử {count} …</translation>
+    </message>
+    <message>
         <source>Writing …</source>
         <translation type="unfinished">Đang ghi …</translation>
+    </message>
+    <message>
+        <source>Written: {file}</source>
+        <translation type="unfinished">Đã ghi: {file}</translation>
     </message>
     <message>
         <source>Zero stepped by {step} between {before} and {after}.</source>
@@ -918,6 +1494,14 @@
     <message>
         <source>a bag is on the pan: finish it and lift it, then end the run</source>
         <translation type="unfinished">còn túi trên đĩa: làm xong, nhấc ra rồi đóng đợt</translation>
+    </message>
+    <message>
+        <source>a bag that is {what} has no new bag</source>
+        <translation type="unfinished">túi {what} không có túi mới</translation>
+    </message>
+    <message>
+        <source>a bag that is {what} wants a witness: a second person signs</source>
+        <translation type="unfinished">túi {what} cần người chứng: người thứ hai ký</translation>
     </message>
     <message>
         <source>a case was packed short or over</source>
@@ -948,12 +1532,28 @@
         <translation type="unfinished">nắp đang mở: đóng lại</translation>
     </message>
     <message>
+        <source>a decision needs a reason: choose or write why</source>
+        <translation type="unfinished">quyết định cần lý do: chọn hoặc gõ</translation>
+    </message>
+    <message>
         <source>a door is open: close it</source>
         <translation type="unfinished">cửa đang mở: đóng lại</translation>
     </message>
     <message>
+        <source>a figure</source>
+        <translation type="unfinished">một số</translation>
+    </message>
+    <message>
+        <source>a forecast needs at least two packs</source>
+        <translation type="unfinished">dự báo cần ít nhất hai túi</translation>
+    </message>
+    <message>
         <source>a held lot is on the line</source>
         <translation type="unfinished">lô bị giữ đang trên dây chuyền</translation>
+    </message>
+    <message>
+        <source>a hold needs a reason: write why</source>
+        <translation type="unfinished">giữ lại cần lý do: hãy ghi</translation>
     </message>
     <message>
         <source>a label does not match</source>
@@ -968,6 +1568,10 @@
         <translation type="unfinished">lô lẽ ra đã hết</translation>
     </message>
     <message>
+        <source>a new bag</source>
+        <translation type="unfinished">túi mới</translation>
+    </message>
+    <message>
         <source>a new code is made</source>
         <translation type="unfinished">sẽ tạo mã mới</translation>
     </message>
@@ -976,8 +1580,16 @@
         <translation type="unfinished">cuộn mới bắt đầu bằng nhãn đầu</translation>
     </message>
     <message>
+        <source>a numbered copy</source>
+        <translation type="unfinished">bản sao có số</translation>
+    </message>
+    <message>
         <source>a pause</source>
         <translation type="unfinished">lúc tạm dừng</translation>
+    </message>
+    <message>
+        <source>a release needs a reason: write why</source>
+        <translation type="unfinished">giải phóng cần lý do: hãy ghi</translation>
     </message>
     <message>
         <source>a run is open: end it before the next one starts</source>
@@ -988,6 +1600,14 @@
         <translation type="unfinished">đợt cần tổ trưởng và một người ở cân</translation>
     </message>
     <message>
+        <source>a suspect window of {what} is open ({count} bags)</source>
+        <translation type="unfinished">khoảng nghi ngờ của {what} còn mở ({count} túi)</translation>
+    </message>
+    <message>
+        <source>a whole run is not dumped: hold its bags first</source>
+        <translation type="unfinished">không đổ bỏ cả đợt: giữ các túi trước</translation>
+    </message>
+    <message>
         <source>adds up</source>
         <translation type="unfinished">khớp</translation>
     </message>
@@ -996,12 +1616,32 @@
         <translation type="unfinished">sau khi dừng</translation>
     </message>
     <message>
+        <source>all</source>
+        <translation type="unfinished">tất cả</translation>
+    </message>
+    <message>
         <source>all 999 lot codes of {day} are used: give a code by hand</source>
         <translation type="unfinished">đã dùng hết 999 mã lô của {day}: hãy tự đặt mã</translation>
     </message>
     <message>
+        <source>all found</source>
+        <translation type="unfinished">phát hiện đủ</translation>
+    </message>
+    <message>
         <source>all loads are taken</source>
         <translation type="unfinished">đã đo mọi tải</translation>
+    </message>
+    <message>
+        <source>allowed</source>
+        <translation type="unfinished">cho phép</translation>
+    </message>
+    <message>
+        <source>allowed {floor} to {upper}, T1 {t1}, T2 {t2}</source>
+        <translation type="unfinished">cho phép {floor} đến {upper}, T1 {t1}, T2 {t2}</translation>
+    </message>
+    <message>
+        <source>an aid to the inspector, no official result</source>
+        <translation type="unfinished">hỗ trợ thanh tra, không phải kết quả chính thức</translation>
     </message>
     <message>
         <source>an alarm is not shelved for {minutes} minutes: allowed are {allowed}</source>
@@ -1014,6 +1654,10 @@
     <message>
         <source>an order of {count} bags: give 1 or more, or leave it open</source>
         <translation type="unfinished">đơn {count} túi: nhập từ 1 trở lên hoặc để mở</translation>
+    </message>
+    <message>
+        <source>and {count} more</source>
+        <translation type="unfinished">và {count} nữa</translation>
     </message>
     <message>
         <source>and {count} more, below these</source>
@@ -1072,6 +1716,14 @@
         <translation type="unfinished">đã hỏi dây chuyền …</translation>
     </message>
     <message>
+        <source>at least {least} {unit}</source>
+        <translation type="unfinished">ít nhất {least} {unit}</translation>
+    </message>
+    <message>
+        <source>at most {most} {unit}</source>
+        <translation type="unfinished">tối đa {most} {unit}</translation>
+    </message>
+    <message>
         <source>at random</source>
         <translation type="unfinished">ngẫu nhiên</translation>
     </message>
@@ -1104,6 +1756,30 @@
         <translation type="unfinished">túi {serial} bị giữ: chưa có nhãn đến khi QA giải phóng</translation>
     </message>
     <message>
+        <source>bag {serial} is of blend lot {lot}, the case of {other}: close this case and begin another</source>
+        <translation type="unfinished">túi {serial} thuộc lô trộn {lot}, thùng thuộc {other}: đóng thùng này và mở thùng khác</translation>
+    </message>
+    <message>
+        <source>bag {serial} is {what}: scan the label of the new bag</source>
+        <translation type="unfinished">túi {serial} {what}: quét nhãn túi mới</translation>
+    </message>
+    <message>
+        <source>bag {serial} was picked already</source>
+        <translation type="unfinished">túi {serial} đã được chọn</translation>
+    </message>
+    <message>
+        <source>bag {serial} was scanned already</source>
+        <translation type="unfinished">túi {serial} đã quét rồi</translation>
+    </message>
+    <message>
+        <source>bag, case, pallet or lot</source>
+        <translation type="unfinished">túi, thùng, pallet hoặc lô</translation>
+    </message>
+    <message>
+        <source>bag, record</source>
+        <translation type="unfinished">túi, sổ</translation>
+    </message>
+    <message>
         <source>bags</source>
         <translation type="unfinished">túi</translation>
     </message>
@@ -1120,8 +1796,52 @@
         <translation type="unfinished">đã xem các túi từ lúc đó</translation>
     </message>
     <message>
+        <source>below T1</source>
+        <translation type="unfinished">dưới T1</translation>
+    </message>
+    <message>
+        <source>below T1: {count} of at most {most}</source>
+        <translation type="unfinished">dưới T1: {count}, tối đa {most}</translation>
+    </message>
+    <message>
+        <source>below T2</source>
+        <translation type="unfinished">dưới T2</translation>
+    </message>
+    <message>
+        <source>below T2: {count}</source>
+        <translation type="unfinished">dưới T2: {count}</translation>
+    </message>
+    <message>
+        <source>below T2: {count} of at most {most}</source>
+        <translation type="unfinished">dưới T2: {count}, tối đa {most}</translation>
+    </message>
+    <message>
+        <source>below floor</source>
+        <translation type="unfinished">dưới sàn</translation>
+    </message>
+    <message>
         <source>bin and belt empty</source>
         <translation type="unfinished">thùng và băng trống</translation>
+    </message>
+    <message>
+        <source>bin count</source>
+        <translation type="unfinished">đếm thùng loại</translation>
+    </message>
+    <message>
+        <source>blend</source>
+        <translation type="unfinished">trộn</translation>
+    </message>
+    <message>
+        <source>blend lot</source>
+        <translation type="unfinished">lô trộn</translation>
+    </message>
+    <message>
+        <source>blend lot code</source>
+        <translation type="unfinished">mã lô trộn</translation>
+    </message>
+    <message>
+        <source>blend {lot}, use-by {day}</source>
+        <translation type="unfinished">lô trộn {lot}, hạn dùng {day}</translation>
     </message>
     <message>
         <source>both on the label</source>
@@ -1140,12 +1860,40 @@
         <translation type="unfinished">hở mối hàn</translation>
     </message>
     <message>
+        <source>by</source>
+        <translation type="unfinished">theo</translation>
+    </message>
+    <message>
+        <source>by the record</source>
+        <translation type="unfinished">theo sổ ghi</translation>
+    </message>
+    <message>
+        <source>by {code}</source>
+        <translation type="unfinished">bởi {code}</translation>
+    </message>
+    <message>
         <source>call QA</source>
         <translation type="unfinished">gọi QA</translation>
     </message>
     <message>
         <source>call somebody</source>
         <translation type="unfinished">gọi người</translation>
+    </message>
+    <message>
+        <source>case</source>
+        <translation type="unfinished">thùng</translation>
+    </message>
+    <message>
+        <source>case opened</source>
+        <translation type="unfinished">đã mở thùng</translation>
+    </message>
+    <message>
+        <source>case {code}</source>
+        <translation type="unfinished">thùng {code}</translation>
+    </message>
+    <message>
+        <source>category-b</source>
+        <translation type="unfinished">loại B</translation>
     </message>
     <message>
         <source>chance to pass the official test</source>
@@ -1156,12 +1904,20 @@
         <translation type="unfinished">đổi hoặc giải trình cuộn nhãn</translation>
     </message>
     <message>
+        <source>check</source>
+        <translation type="unfinished">kiểm tra</translation>
+    </message>
+    <message>
         <source>check of {what}</source>
         <translation type="unfinished">kiểm tra {what}</translation>
     </message>
     <message>
         <source>check the scale after {what}: {where}</source>
         <translation type="unfinished">kiểm tra cân sau {what}: {where}</translation>
+    </message>
+    <message>
+        <source>checked again, good</source>
+        <translation type="unfinished">kiểm tra lại, đạt</translation>
     </message>
     <message>
         <source>checking …</source>
@@ -1208,6 +1964,10 @@
         <translation type="unfinished">so nhãn rồi xử lý mã quét</translation>
     </message>
     <message>
+        <source>complete</source>
+        <translation type="unfinished">đầy đủ</translation>
+    </message>
+    <message>
         <source>component {component} is not known: allowed are {allowed}</source>
         <translation type="unfinished">không rõ thành phần {component}: cho phép {allowed}</translation>
     </message>
@@ -1230,6 +1990,22 @@
     <message>
         <source>count the bags of the run before: {where}</source>
         <translation type="unfinished">đếm túi của đợt trước: {where}</translation>
+    </message>
+    <message>
+        <source>counted {count}</source>
+        <translation type="unfinished">đã đếm {count}</translation>
+    </message>
+    <message>
+        <source>counted {count}, agrees</source>
+        <translation type="unfinished">đã đếm {count}, khớp</translation>
+    </message>
+    <message>
+        <source>counted {count}, {difference}</source>
+        <translation type="unfinished">đã đếm {count}, {difference}</translation>
+    </message>
+    <message>
+        <source>counted {count}, {difference}: {why}</source>
+        <translation type="unfinished">đã đếm {count}, {difference}: {why}</translation>
     </message>
     <message>
         <source>date or time is in doubt</source>
@@ -1272,8 +2048,28 @@
         <translation type="unfinished">đã hủy</translation>
     </message>
     <message>
+        <source>destructive</source>
+        <translation type="unfinished">phá hủy</translation>
+    </message>
+    <message>
+        <source>destructive-e-mark</source>
+        <translation type="unfinished">phá hủy (℮)</translation>
+    </message>
+    <message>
         <source>done</source>
         <translation type="unfinished">xong</translation>
+    </message>
+    <message>
+        <source>double</source>
+        <translation type="unfinished">kép</translation>
+    </message>
+    <message>
+        <source>downgraded</source>
+        <translation type="unfinished">hạ cấp</translation>
+    </message>
+    <message>
+        <source>dumped</source>
+        <translation type="unfinished">đã đổ bỏ</translation>
     </message>
     <message>
         <source>empty</source>
@@ -1304,12 +2100,28 @@
         <translation type="unfinished">tăng đều</translation>
     </message>
     <message>
+        <source>event</source>
+        <translation type="unfinished">sự việc</translation>
+    </message>
+    <message>
         <source>expired</source>
         <translation type="unfinished">hết hạn</translation>
     </message>
     <message>
         <source>expired – take it off the line</source>
         <translation type="unfinished">hết hạn – bỏ khỏi dây chuyền</translation>
+    </message>
+    <message>
+        <source>explained</source>
+        <translation type="unfinished">đã giải thích</translation>
+    </message>
+    <message>
+        <source>failed</source>
+        <translation type="unfinished">không đạt</translation>
+    </message>
+    <message>
+        <source>failed: what is done</source>
+        <translation type="unfinished">không đạt: đã làm gì</translation>
     </message>
     <message>
         <source>fetch the next lot</source>
@@ -1344,8 +2156,16 @@
         <translation type="unfinished">sắp hết</translation>
     </message>
     <message>
+        <source>first</source>
+        <translation type="unfinished">đầu</translation>
+    </message>
+    <message>
         <source>first label</source>
         <translation type="unfinished">nhãn đầu tiên</translation>
+    </message>
+    <message>
+        <source>first serial</source>
+        <translation type="unfinished">số đầu</translation>
     </message>
     <message>
         <source>floor, target, upper</source>
@@ -1360,8 +2180,28 @@
         <translation type="unfinished">tới trước</translation>
     </message>
     <message>
+        <source>found</source>
+        <translation type="unfinished">kết quả</translation>
+    </message>
+    <message>
         <source>free</source>
         <translation type="unfinished">tự do</translation>
+    </message>
+    <message>
+        <source>from {code}</source>
+        <translation type="unfinished">từ {code}</translation>
+    </message>
+    <message>
+        <source>from, such as 09:00</source>
+        <translation type="unfinished">từ, như 09:00</translation>
+    </message>
+    <message>
+        <source>full</source>
+        <translation type="unfinished">toàn bộ</translation>
+    </message>
+    <message>
+        <source>gate</source>
+        <translation type="unfinished">cổng ký</translation>
     </message>
     <message>
         <source>go on after a pause</source>
@@ -1374,6 +2214,10 @@
     <message>
         <source>gone on after a stop: {why}</source>
         <translation type="unfinished">tiếp tục sau khi dừng: {why}</translation>
+    </message>
+    <message>
+        <source>good</source>
+        <translation type="unfinished">đạt</translation>
     </message>
     <message>
         <source>gross weight</source>
@@ -1424,16 +2268,60 @@
         <translation type="unfinished">giữ, không có sổ</translation>
     </message>
     <message>
+        <source>holds</source>
+        <translation type="unfinished">đạt</translation>
+    </message>
+    <message>
+        <source>hour</source>
+        <translation type="unfinished">giờ</translation>
+    </message>
+    <message>
+        <source>id of the label roll</source>
+        <translation type="unfinished">id cuộn nhãn</translation>
+    </message>
+    <message>
+        <source>id of the run</source>
+        <translation type="unfinished">id đợt</translation>
+    </message>
+    <message>
         <source>in doubt</source>
         <translation type="unfinished">chưa chắc chắn</translation>
+    </message>
+    <message>
+        <source>in no case</source>
+        <translation type="unfinished">không trong thùng</translation>
     </message>
     <message>
         <source>in the bag {mass}</source>
         <translation type="unfinished">trong túi {mass}</translation>
     </message>
     <message>
+        <source>in the house</source>
+        <translation type="unfinished">trong kho</translation>
+    </message>
+    <message>
         <source>in the printer</source>
         <translation type="unfinished">trong máy in</translation>
+    </message>
+    <message>
+        <source>in window</source>
+        <translation type="unfinished">trong khoảng</translation>
+    </message>
+    <message>
+        <source>in {number} min</source>
+        <translation type="unfinished">sau {number} min</translation>
+    </message>
+    <message>
+        <source>input lot</source>
+        <translation type="unfinished">lô đầu vào</translation>
+    </message>
+    <message>
+        <source>input lot code</source>
+        <translation type="unfinished">mã lô đầu vào</translation>
+    </message>
+    <message>
+        <source>instrument</source>
+        <translation type="unfinished">dụng cụ</translation>
     </message>
     <message>
         <source>it came too slowly, or was too short, for a scanner</source>
@@ -1484,6 +2372,14 @@
         <translation type="unfinished">giữ, phục hồi hoặc dọn sổ ghi</translation>
     </message>
     <message>
+        <source>knee</source>
+        <translation type="unfinished">điểm gãy</translation>
+    </message>
+    <message>
+        <source>label</source>
+        <translation type="unfinished">nhãn</translation>
+    </message>
+    <message>
         <source>label destroyed</source>
         <translation type="unfinished">nhãn đã hủy</translation>
     </message>
@@ -1506,6 +2402,18 @@
     <message>
         <source>label on bag</source>
         <translation type="unfinished">nhãn trên túi</translation>
+    </message>
+    <message>
+        <source>label roll</source>
+        <translation type="unfinished">cuộn nhãn</translation>
+    </message>
+    <message>
+        <source>label spoiled</source>
+        <translation type="unfinished">nhãn hỏng</translation>
+    </message>
+    <message>
+        <source>label {code}</source>
+        <translation type="unfinished">nhãn {code}</translation>
     </message>
     <message>
         <source>label {serial} is in doubt: {why}</source>
@@ -1536,8 +2444,16 @@
         <translation type="unfinished">số nhãn {count}</translation>
     </message>
     <message>
+        <source>last</source>
+        <translation type="unfinished">cuối</translation>
+    </message>
+    <message>
         <source>last day</source>
         <translation type="unfinished">ngày cuối</translation>
+    </message>
+    <message>
+        <source>last day {day}</source>
+        <translation type="unfinished">ngày cuối {day}</translation>
     </message>
     <message>
         <source>last label</source>
@@ -1548,12 +2464,20 @@
         <translation type="unfinished">phần cuối</translation>
     </message>
     <message>
+        <source>last serial</source>
+        <translation type="unfinished">số cuối</translation>
+    </message>
+    <message>
         <source>last {what}</source>
         <translation type="unfinished">túi cuối {what}</translation>
     </message>
     <message>
         <source>lead</source>
         <translation type="unfinished">tổ trưởng</translation>
+    </message>
+    <message>
+        <source>lead {code}</source>
+        <translation type="unfinished">tổ trưởng {code}</translation>
     </message>
     <message>
         <source>lead, on the scale</source>
@@ -1564,8 +2488,16 @@
         <translation type="unfinished">thoát toàn màn hình</translation>
     </message>
     <message>
+        <source>light</source>
+        <translation type="unfinished">nhẹ</translation>
+    </message>
+    <message>
         <source>line cleared</source>
         <translation type="unfinished">đã dọn dây chuyền</translation>
+    </message>
+    <message>
+        <source>line {code}</source>
+        <translation type="unfinished">dây chuyền {code}</translation>
     </message>
     <message>
         <source>loaded</source>
@@ -1600,12 +2532,16 @@
         <translation type="unfinished">đã xem đồng hồ khác: đúng</translation>
     </message>
     <message>
+        <source>lot</source>
+        <translation type="unfinished">lô</translation>
+    </message>
+    <message>
         <source>lot code {code} cannot be printed: allowed are 1 to 20 of the characters A-Z 0-9 . / - (no blanks, no small letters)</source>
         <translation type="unfinished">không in được mã lô {code}: cho phép 1 đến 20 ký tự A-Z 0-9 . / - (không dấu cách, không chữ thường)</translation>
     </message>
     <message>
-        <source>lot {lot}</source>
-        <translation type="unfinished">lô {lot}</translation>
+        <source>lot {code}</source>
+        <translation type="unfinished">lô {code}</translation>
     </message>
     <message>
         <source>lot {lot} had its last day on {day}: it must not be used</source>
@@ -1692,8 +2628,16 @@
         <translation type="unfinished">lô {lot}: {warmth} °C khi đến: cho phép {least} đến {most} °C</translation>
     </message>
     <message>
+        <source>lots</source>
+        <translation type="unfinished">các lô</translation>
+    </message>
+    <message>
         <source>lots changed while a bag was on the pan: lift it before the next change</source>
         <translation type="unfinished">lô đã đổi khi còn túi trên đĩa: nhấc túi trước khi đổi tiếp</translation>
+    </message>
+    <message>
+        <source>lots {lots}</source>
+        <translation type="unfinished">các lô {lots}</translation>
     </message>
     <message>
         <source>machine</source>
@@ -1708,6 +2652,26 @@
         <translation type="unfinished">quản lý</translation>
     </message>
     <message>
+        <source>mean + {factor} s ≥ {nominal}: {holds} so far</source>
+        <translation type="unfinished">trung bình + {factor} s ≥ {nominal}: {holds} đến nay</translation>
+    </message>
+    <message>
+        <source>mean in the official sample</source>
+        <translation type="unfinished">trung bình mẫu chính thức</translation>
+    </message>
+    <message>
+        <source>mean net</source>
+        <translation type="unfinished">tịnh trung bình</translation>
+    </message>
+    <message>
+        <source>mean of the whole batch</source>
+        <translation type="unfinished">trung bình cả mẻ</translation>
+    </message>
+    <message>
+        <source>mean {mean}, s {spread}</source>
+        <translation type="unfinished">trung bình {mean}, s {spread}</translation>
+    </message>
+    <message>
         <source>mean {mean}, s {spread}, {count} bags</source>
         <translation type="unfinished">trung bình {mean}, s {spread}, {count} túi</translation>
     </message>
@@ -1716,12 +2680,28 @@
         <translation type="unfinished">máy dò kim loại</translation>
     </message>
     <message>
+        <source>missed {pieces}</source>
+        <translation type="unfinished">bỏ sót {pieces}</translation>
+    </message>
+    <message>
         <source>more</source>
         <translation type="unfinished">nhiều hơn</translation>
     </message>
     <message>
         <source>move a lot on the line</source>
         <translation type="unfinished">chuyển lô trên dây chuyền</translation>
+    </message>
+    <message>
+        <source>name of the inspector</source>
+        <translation type="unfinished">tên thanh tra</translation>
+    </message>
+    <message>
+        <source>name the inspector: scan or type who tests</source>
+        <translation type="unfinished">nêu tên thanh tra: quét hoặc gõ</translation>
+    </message>
+    <message>
+        <source>name the wash record: tank and number, as the wash step names it</source>
+        <translation type="unfinished">nêu sổ rửa: bể và số, như ở khâu rửa</translation>
     </message>
     <message>
         <source>near Max</source>
@@ -1736,6 +2716,22 @@
         <translation type="unfinished">tịnh</translation>
     </message>
     <message>
+        <source>net below {mass}</source>
+        <translation type="unfinished">tịnh dưới {mass}</translation>
+    </message>
+    <message>
+        <source>net below {mass}; {count} below T2</source>
+        <translation type="unfinished">tịnh dưới {mass}; {count} dưới T2</translation>
+    </message>
+    <message>
+        <source>net fill</source>
+        <translation type="unfinished">lượng nạp tịnh</translation>
+    </message>
+    <message>
+        <source>net {mass}: {verdict}</source>
+        <translation type="unfinished">tịnh {mass}: {verdict}</translation>
+    </message>
+    <message>
         <source>never came out</source>
         <translation type="unfinished">không ra</translation>
     </message>
@@ -1744,8 +2740,20 @@
         <translation type="unfinished">chưa in</translation>
     </message>
     <message>
+        <source>new bag {serial}</source>
+        <translation type="unfinished">túi mới {serial}</translation>
+    </message>
+    <message>
         <source>no PIN or badge yet</source>
         <translation type="unfinished">chưa có PIN hoặc thẻ</translation>
+    </message>
+    <message>
+        <source>no bag</source>
+        <translation type="unfinished">không có túi</translation>
+    </message>
+    <message>
+        <source>no bag is expected any more</source>
+        <translation type="unfinished">không còn túi nào nữa</translation>
     </message>
     <message>
         <source>no bag is taken: {why}</source>
@@ -1760,6 +2768,10 @@
         <translation type="unfinished">đợt này chưa có túi dán nhãn: đóng một túi rồi quét nhãn</translation>
     </message>
     <message>
+        <source>no bag of {scope} {name} is in the record: nothing is held</source>
+        <translation type="unfinished">không có túi của {scope} {name} trong sổ: không giữ gì</translation>
+    </message>
+    <message>
         <source>no copy</source>
         <translation type="unfinished">không có bản sao</translation>
     </message>
@@ -1768,8 +2780,28 @@
         <translation type="unfinished">không sai ở tải nào</translation>
     </message>
     <message>
+        <source>no figure</source>
+        <translation type="unfinished">không có số</translation>
+    </message>
+    <message>
+        <source>no good bag yet</source>
+        <translation type="unfinished">chưa có túi đạt</translation>
+    </message>
+    <message>
+        <source>no good check of {what} after the last bag</source>
+        <translation type="unfinished">không có kiểm tra {what} đạt sau túi cuối</translation>
+    </message>
+    <message>
+        <source>no good check of {what} in the run</source>
+        <translation type="unfinished">không có kiểm tra {what} đạt trong đợt</translation>
+    </message>
+    <message>
         <source>no label roll is in: scan one in at {where}</source>
         <translation type="unfinished">chưa có cuộn nhãn: quét cuộn ở {where}</translation>
+    </message>
+    <message>
+        <source>no labelled bag of the last run is loose</source>
+        <translation type="unfinished">không còn túi có nhãn của đợt cuối chưa vào thùng</translation>
     </message>
     <message>
         <source>no labels left: load a roll</source>
@@ -1786,6 +2818,10 @@
     <message>
         <source>no product</source>
         <translation type="unfinished">hết hàng</translation>
+    </message>
+    <message>
+        <source>no proposal worked out yet</source>
+        <translation type="unfinished">chưa tính đề xuất</translation>
     </message>
     <message>
         <source>no reading</source>
@@ -1808,8 +2844,16 @@
         <translation type="unfinished">chưa mở đợt: tổ trưởng mở đợt</translation>
     </message>
     <message>
+        <source>no run yet</source>
+        <translation type="unfinished">chưa có đợt</translation>
+    </message>
+    <message>
         <source>no scan differed: there is nothing to clear</source>
         <translation type="unfinished">không có mã lệch: không cần xử lý</translation>
+    </message>
+    <message>
+        <source>no target meets every clause: the fills scatter too much</source>
+        <translation type="unfinished">không mục tiêu nào đạt hết: lượng nạp chênh quá</translation>
     </message>
     <message>
         <source>no time service has kept the clock right for {time}</source>
@@ -1828,12 +2872,32 @@
         <translation type="unfinished">danh nghĩa</translation>
     </message>
     <message>
+        <source>nominal {mass}</source>
+        <translation type="unfinished">danh nghĩa {mass}</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation type="unfinished">không</translation>
+    </message>
+    <message>
         <source>none left on line</source>
         <translation type="unfinished">không còn trên dây chuyền</translation>
     </message>
     <message>
         <source>not clear yet: {point}</source>
         <translation type="unfinished">chưa dọn xong: {point}</translation>
+    </message>
+    <message>
+        <source>not counted yet</source>
+        <translation type="unfinished">chưa đếm</translation>
+    </message>
+    <message>
+        <source>not due</source>
+        <translation type="unfinished">chưa đến hạn</translation>
+    </message>
+    <message>
+        <source>not fit to sell</source>
+        <translation type="unfinished">không bán được</translation>
     </message>
     <message>
         <source>not found: QA decides</source>
@@ -1868,12 +2932,20 @@
         <translation type="unfinished">chưa: {what}</translation>
     </message>
     <message>
+        <source>note</source>
+        <translation type="unfinished">ghi chú</translation>
+    </message>
+    <message>
         <source>nothing about the clock is open</source>
         <translation type="unfinished">đồng hồ không có gì cần xử lý</translation>
     </message>
     <message>
         <source>nothing on the pan</source>
         <translation type="unfinished">đĩa cân trống</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation type="unfinished">nay</translation>
     </message>
     <message>
         <source>of the last bag</source>
@@ -1900,8 +2972,28 @@
         <translation type="unfinished">không trên nhãn</translation>
     </message>
     <message>
+        <source>on the line</source>
+        <translation type="unfinished">trên dây chuyền</translation>
+    </message>
+    <message>
         <source>on the scale: {who}</source>
         <translation type="unfinished">người cân: {who}</translation>
+    </message>
+    <message>
+        <source>on the {count} bags to come</source>
+        <translation type="unfinished">trên {count} túi còn lại</translation>
+    </message>
+    <message>
+        <source>on the {count} bags to come, any above the floor will do</source>
+        <translation type="unfinished">trên {count} túi còn lại, trên sàn là đủ</translation>
+    </message>
+    <message>
+        <source>one new bag stands for one reject: touch one alone</source>
+        <translation type="unfinished">một túi mới cho một túi loại: chạm một thôi</translation>
+    </message>
+    <message>
+        <source>one of {count} bags</source>
+        <translation type="unfinished">một trong {count} túi</translation>
     </message>
     <message>
         <source>only a lead goes on after a mismatch</source>
@@ -1944,12 +3036,44 @@
         <translation type="unfinished">đóng gói</translation>
     </message>
     <message>
+        <source>packed {day}</source>
+        <translation type="unfinished">đóng {day}</translation>
+    </message>
+    <message>
+        <source>packed {time} by {who}, production day {day}</source>
+        <translation type="unfinished">đóng {time} bởi {who}, ngày sản xuất {day}</translation>
+    </message>
+    <message>
         <source>packer</source>
         <translation type="unfinished">đóng gói</translation>
     </message>
     <message>
+        <source>pallet</source>
+        <translation type="unfinished">pallet</translation>
+    </message>
+    <message>
+        <source>pallet broken up</source>
+        <translation type="unfinished">đã tháo pallet</translation>
+    </message>
+    <message>
+        <source>pallet {code}</source>
+        <translation type="unfinished">pallet {code}</translation>
+    </message>
+    <message>
         <source>pan, chute and tools are clean and dry</source>
         <translation type="unfinished">đĩa, máng, dụng cụ sạch và khô</translation>
+    </message>
+    <message>
+        <source>paper: delivery note 12</source>
+        <translation type="unfinished">giấy: phiếu giao 12</translation>
+    </message>
+    <message>
+        <source>passed</source>
+        <translation type="unfinished">đạt</translation>
+    </message>
+    <message>
+        <source>pause</source>
+        <translation type="unfinished">tạm dừng</translation>
     </message>
     <message>
         <source>plan the check</source>
@@ -1960,12 +3084,20 @@
         <translation type="unfinished">in kém</translation>
     </message>
     <message>
+        <source>position</source>
+        <translation type="unfinished">vị trí</translation>
+    </message>
+    <message>
         <source>print a label again</source>
         <translation type="unfinished">in lại nhãn</translation>
     </message>
     <message>
         <source>print unreadable</source>
         <translation type="unfinished">in không đọc được</translation>
+    </message>
+    <message>
+        <source>product</source>
+        <translation type="unfinished">sản phẩm</translation>
     </message>
     <message>
         <source>product temperature</source>
@@ -1992,6 +3124,14 @@
         <translation type="unfinished">đề xuất mục tiêu</translation>
     </message>
     <message>
+        <source>purge old runs</source>
+        <translation type="unfinished">xóa đợt cũ</translation>
+    </message>
+    <message>
+        <source>put in</source>
+        <translation type="unfinished">đã lắp</translation>
+    </message>
+    <message>
         <source>put it right, then check again</source>
         <translation type="unfinished">sửa rồi kiểm tra lại</translation>
     </message>
@@ -2000,12 +3140,24 @@
         <translation type="unfinished">QA</translation>
     </message>
     <message>
+        <source>qa check</source>
+        <translation type="unfinished">kiểm tra QA</translation>
+    </message>
+    <message>
         <source>read</source>
         <translation type="unfinished">đã đọc</translation>
     </message>
     <message>
+        <source>reason</source>
+        <translation type="unfinished">lý do</translation>
+    </message>
+    <message>
         <source>receive a delivery</source>
         <translation type="unfinished">nhận hàng</translation>
+    </message>
+    <message>
+        <source>received {day}</source>
+        <translation type="unfinished">nhận {day}</translation>
     </message>
     <message>
         <source>record a check of quality</source>
@@ -2048,6 +3200,14 @@
         <translation type="unfinished">bị từ chối: {why}</translation>
     </message>
     <message>
+        <source>reject</source>
+        <translation type="unfinished">túi loại</translation>
+    </message>
+    <message>
+        <source>reject ticket</source>
+        <translation type="unfinished">phiếu loại</translation>
+    </message>
+    <message>
         <source>release what is held</source>
         <translation type="unfinished">giải phóng hàng bị giữ</translation>
     </message>
@@ -2064,6 +3224,18 @@
         <translation type="unfinished">giải phóng phần trước bước nhảy</translation>
     </message>
     <message>
+        <source>remark on what is open</source>
+        <translation type="unfinished">ghi chú về việc còn mở</translation>
+    </message>
+    <message>
+        <source>repacked</source>
+        <translation type="unfinished">đóng lại</translation>
+    </message>
+    <message>
+        <source>result</source>
+        <translation type="unfinished">kết luận</translation>
+    </message>
+    <message>
         <source>returned</source>
         <translation type="unfinished">đã trả lại</translation>
     </message>
@@ -2076,12 +3248,24 @@
         <translation type="unfinished">xem và ký một ngày</translation>
     </message>
     <message>
+        <source>reviewed</source>
+        <translation type="unfinished">đã duyệt</translation>
+    </message>
+    <message>
+        <source>reviewed with exceptions</source>
+        <translation type="unfinished">đã duyệt có ngoại lệ</translation>
+    </message>
+    <message>
         <source>rework</source>
         <translation type="unfinished">làm lại</translation>
     </message>
     <message>
         <source>rework of {lot} was packed {time} ago: it may go back on the line for {most}</source>
         <translation type="unfinished">hàng làm lại của {lot} đóng cách đây {time}: được đưa lại trong {most}</translation>
+    </message>
+    <message>
+        <source>reworked</source>
+        <translation type="unfinished">làm lại</translation>
     </message>
     <message>
         <source>ribbon or ink is missing: put it in</source>
@@ -2092,8 +3276,8 @@
         <translation type="unfinished">hết ruy băng hoặc mực: thay mới</translation>
     </message>
     <message>
-        <source>roll {roll}</source>
-        <translation type="unfinished">cuộn {roll}</translation>
+        <source>roll {code}</source>
+        <translation type="unfinished">cuộn {code}</translation>
     </message>
     <message>
         <source>roll {roll} is in: take it out first</source>
@@ -2108,6 +3292,10 @@
         <translation type="unfinished">bộ quy tắc</translation>
     </message>
     <message>
+        <source>run</source>
+        <translation type="unfinished">đợt</translation>
+    </message>
+    <message>
         <source>run of {product} ended</source>
         <translation type="unfinished">đã đóng đợt {product}</translation>
     </message>
@@ -2118,6 +3306,14 @@
     <message>
         <source>run reconciled</source>
         <translation type="unfinished">đã đối chiếu đợt</translation>
+    </message>
+    <message>
+        <source>sample</source>
+        <translation type="unfinished">mẫu</translation>
+    </message>
+    <message>
+        <source>sampled</source>
+        <translation type="unfinished">lấy mẫu</translation>
     </message>
     <message>
         <source>samples {count}</source>
@@ -2164,8 +3360,16 @@
         <translation type="unfinished">cân hiện {mass}, lấy số trên cân làm chuẩn</translation>
     </message>
     <message>
+        <source>scan a case or pallet</source>
+        <translation type="unfinished">quét thùng hoặc pallet</translation>
+    </message>
+    <message>
         <source>scan a label</source>
         <translation type="unfinished">quét nhãn</translation>
+    </message>
+    <message>
+        <source>scan a label or lot</source>
+        <translation type="unfinished">quét nhãn hoặc lô</translation>
     </message>
     <message>
         <source>scan a lot</source>
@@ -2174,6 +3378,18 @@
     <message>
         <source>scan a lot, or touch one</source>
         <translation type="unfinished">quét lô, hoặc chạm một lô</translation>
+    </message>
+    <message>
+        <source>scan a picked bag</source>
+        <translation type="unfinished">quét túi đã chọn</translation>
+    </message>
+    <message>
+        <source>scan a ticket or label</source>
+        <translation type="unfinished">quét phiếu hoặc nhãn</translation>
+    </message>
+    <message>
+        <source>scan back</source>
+        <translation type="unfinished">quét nhãn</translation>
     </message>
     <message>
         <source>scan of a label</source>
@@ -2188,12 +3404,36 @@
         <translation type="unfinished">quét hoặc gõ lô màng</translation>
     </message>
     <message>
+        <source>scan pallets and cases</source>
+        <translation type="unfinished">quét pallet và thùng</translation>
+    </message>
+    <message>
+        <source>scan the bags</source>
+        <translation type="unfinished">quét các túi</translation>
+    </message>
+    <message>
+        <source>scan the bags of the case first</source>
+        <translation type="unfinished">quét túi của thùng trước</translation>
+    </message>
+    <message>
         <source>scan the case label</source>
         <translation type="unfinished">quét nhãn thùng</translation>
     </message>
     <message>
+        <source>scan the cases</source>
+        <translation type="unfinished">quét các thùng</translation>
+    </message>
+    <message>
+        <source>scan the cases of the pallet first</source>
+        <translation type="unfinished">quét thùng của pallet trước</translation>
+    </message>
+    <message>
         <source>scan the label</source>
         <translation type="unfinished">quét nhãn</translation>
+    </message>
+    <message>
+        <source>scan the label of the new bag</source>
+        <translation type="unfinished">quét nhãn túi mới</translation>
     </message>
     <message>
         <source>scan the label, or type its serial</source>
@@ -2202,6 +3442,10 @@
     <message>
         <source>scan the last label</source>
         <translation type="unfinished">quét nhãn cuối</translation>
+    </message>
+    <message>
+        <source>scan the pallets and cases that leave</source>
+        <translation type="unfinished">quét pallet và thùng xuất đi</translation>
     </message>
     <message>
         <source>scan the roll, then Enter</source>
@@ -2216,11 +3460,27 @@
         <translation type="unfinished">mối hàn</translation>
     </message>
     <message>
+        <source>seal in doubt</source>
+        <translation type="unfinished">nghi mối hàn</translation>
+    </message>
+    <message>
+        <source>seal open</source>
+        <translation type="unfinished">hở mối hàn</translation>
+    </message>
+    <message>
         <source>seen on its bag</source>
         <translation type="unfinished">thấy trên túi</translation>
     </message>
     <message>
+        <source>sent to the laboratory</source>
+        <translation type="unfinished">gửi phòng thí nghiệm</translation>
+    </message>
+    <message>
         <source>serial</source>
+        <translation type="unfinished">số túi</translation>
+    </message>
+    <message>
+        <source>serials</source>
         <translation type="unfinished">số túi</translation>
     </message>
     <message>
@@ -2230,6 +3490,10 @@
     <message>
         <source>set aside</source>
         <translation type="unfinished">để riêng</translation>
+    </message>
+    <message>
+        <source>set aside: {reason}</source>
+        <translation type="unfinished">để riêng: {reason}</translation>
     </message>
     <message>
         <source>set on purpose</source>
@@ -2256,8 +3520,28 @@
         <translation type="unfinished">hoãn đến {time}</translation>
     </message>
     <message>
+        <source>shift</source>
+        <translation type="unfinished">ca</translation>
+    </message>
+    <message>
+        <source>shift {shift}</source>
+        <translation type="unfinished">ca {shift}</translation>
+    </message>
+    <message>
         <source>ship</source>
         <translation type="unfinished">giao hàng</translation>
+    </message>
+    <message>
+        <source>shipment</source>
+        <translation type="unfinished">chuyến giao</translation>
+    </message>
+    <message>
+        <source>shipment came back</source>
+        <translation type="unfinished">chuyến giao bị trả</translation>
+    </message>
+    <message>
+        <source>shipment withdrawn</source>
+        <translation type="unfinished">chuyến giao đã rút</translation>
     </message>
     <message>
         <source>sign a change of run</source>
@@ -2266,6 +3550,10 @@
     <message>
         <source>signed with a difference</source>
         <translation type="unfinished">ký với chênh lệch</translation>
+    </message>
+    <message>
+        <source>since</source>
+        <translation type="unfinished">từ</translation>
     </message>
     <message>
         <source>since {time}</source>
@@ -2296,8 +3584,24 @@
         <translation type="unfinished">hỏng {count}</translation>
     </message>
     <message>
+        <source>spooled</source>
+        <translation type="unfinished">trong hàng in</translation>
+    </message>
+    <message>
+        <source>spread of the fills</source>
+        <translation type="unfinished">độ phân tán lượng nạp</translation>
+    </message>
+    <message>
+        <source>spread {spread}: a mean of {mean} or more, by the {what} rule</source>
+        <translation type="unfinished">độ phân tán {spread}: trung bình {mean} trở lên, theo quy tắc {what}</translation>
+    </message>
+    <message>
         <source>start a run</source>
         <translation type="unfinished">mở đợt</translation>
+    </message>
+    <message>
+        <source>state</source>
+        <translation type="unfinished">trạng thái</translation>
     </message>
     <message>
         <source>stop the line</source>
@@ -2314,6 +3618,22 @@
     <message>
         <source>study of its film lot: {study}</source>
         <translation type="unfinished">khảo sát lô màng: {study}</translation>
+    </message>
+    <message>
+        <source>submitted</source>
+        <translation type="unfinished">đã gửi</translation>
+    </message>
+    <message>
+        <source>suspect</source>
+        <translation type="unfinished">nghi ngờ</translation>
+    </message>
+    <message>
+        <source>suspect window</source>
+        <translation type="unfinished">khoảng nghi ngờ</translation>
+    </message>
+    <message>
+        <source>suspect window of {what}</source>
+        <translation type="unfinished">khoảng nghi ngờ của {what}</translation>
     </message>
     <message>
         <source>take it off the line</source>
@@ -2344,12 +3664,24 @@
         <translation type="unfinished">QA lấy mẫu</translation>
     </message>
     <message>
+        <source>taken out</source>
+        <translation type="unfinished">đã tháo</translation>
+    </message>
+    <message>
         <source>tare</source>
         <translation type="unfinished">bì</translation>
     </message>
     <message>
         <source>target</source>
         <translation type="unfinished">mục tiêu</translation>
+    </message>
+    <message>
+        <source>target {mass} now</source>
+        <translation type="unfinished">mục tiêu {mass} hiện nay</translation>
+    </message>
+    <message>
+        <source>target {mass} proposed</source>
+        <translation type="unfinished">mục tiêu {mass} đề xuất</translation>
     </message>
     <message>
         <source>tell maintenance</source>
@@ -2440,6 +3772,10 @@
         <translation type="unfinished">đĩa trống hiện {mass}: lau sạch rồi về số không</translation>
     </message>
     <message>
+        <source>the floor</source>
+        <translation type="unfinished">sàn</translation>
+    </message>
+    <message>
         <source>the folder for labels is gone: make {folder} again</source>
         <translation type="unfinished">mất thư mục nhãn: tạo lại {folder}</translation>
     </message>
@@ -2488,6 +3824,10 @@
         <translation type="unfinished">trung bình dưới danh định</translation>
     </message>
     <message>
+        <source>the new bag has a serial of its own: scan its label</source>
+        <translation type="unfinished">túi mới có số riêng: quét nhãn của nó</translation>
+    </message>
+    <message>
         <source>the new film or roll is the right one</source>
         <translation type="unfinished">màng hoặc cuộn mới đúng loại</translation>
     </message>
@@ -2510,6 +3850,10 @@
     <message>
         <source>the pan must be empty before the next bag counts</source>
         <translation type="unfinished">đĩa cân phải trống trước túi tiếp theo</translation>
+    </message>
+    <message>
+        <source>the plan takes {count} packs, the batch will have only {lot}</source>
+        <translation type="unfinished">kế hoạch lấy {count} túi, mẻ chỉ có {lot}</translation>
     </message>
     <message>
         <source>the printer gave up</source>
@@ -2560,6 +3904,14 @@
         <translation type="unfinished">đợt bắt đầu bằng nhãn đầu</translation>
     </message>
     <message>
+        <source>the run is open</source>
+        <translation type="unfinished">đợt đang mở</translation>
+    </message>
+    <message>
+        <source>the scale</source>
+        <translation type="unfinished">cân</translation>
+    </message>
+    <message>
         <source>the scale failed its check</source>
         <translation type="unfinished">cân không đạt kiểm tra</translation>
     </message>
@@ -2606,6 +3958,10 @@
     <message>
         <source>the station ended before the label's fate was recorded</source>
         <translation type="unfinished">trạm dừng trước khi ghi nhãn đi đâu</translation>
+    </message>
+    <message>
+        <source>the station fills no cases: customers.toml is missing</source>
+        <translation type="unfinished">trạm không đóng thùng: thiếu customers.toml</translation>
     </message>
     <message>
         <source>the station has a fault ({what}): call maintenance</source>
@@ -2656,12 +4012,24 @@
         <translation type="unfinished">thẻ không đúng: chờ {time}</translation>
     </message>
     <message>
+        <source>this bag in it</source>
+        <translation type="unfinished">có túi này</translation>
+    </message>
+    <message>
         <source>this bag is not recorded and has no label: {why}</source>
         <translation type="unfinished">túi này chưa được ghi và không có nhãn: {why}</translation>
     </message>
     <message>
         <source>this cannot be shelved, {what}: {answer}</source>
         <translation type="unfinished">không hoãn được, {what}: {answer}</translation>
+    </message>
+    <message>
+        <source>this hour: all {count} bags</source>
+        <translation type="unfinished">giờ này: cả {count} túi</translation>
+    </message>
+    <message>
+        <source>this hour: {count} of about {all} bags</source>
+        <translation type="unfinished">giờ này: {count} trong khoảng {all} túi</translation>
     </message>
     <message>
         <source>this one is destroyed</source>
@@ -2672,12 +4040,24 @@
         <translation type="unfinished">giờ</translation>
     </message>
     <message>
+        <source>time, with a lot</source>
+        <translation type="unfinished">giờ, kèm lô</translation>
+    </message>
+    <message>
         <source>too many wrong PINs: wait {time}</source>
         <translation type="unfinished">sai PIN quá nhiều lần: chờ {time}</translation>
     </message>
     <message>
         <source>too many wrong badges: wait {time}</source>
         <translation type="unfinished">sai thẻ quá nhiều lần: chờ {time}</translation>
+    </message>
+    <message>
+        <source>too warm</source>
+        <translation type="unfinished">quá ấm</translation>
+    </message>
+    <message>
+        <source>topped up</source>
+        <translation type="unfinished">thêm đủ</translation>
     </message>
     <message>
         <source>torn or creased</source>
@@ -2696,12 +4076,24 @@
         <translation type="unfinished">chạm và nhập đủ ba số đếm trước</translation>
     </message>
     <message>
+        <source>touch the rejects it is about first</source>
+        <translation type="unfinished">chạm các túi loại trước</translation>
+    </message>
+    <message>
         <source>touch to change</source>
         <translation type="unfinished">chạm để đổi</translation>
     </message>
     <message>
+        <source>touch when thrown out</source>
+        <translation type="unfinished">chạm khi bị loại ra</translation>
+    </message>
+    <message>
         <source>touch who you are first</source>
         <translation type="unfinished">chạm tên mình trước</translation>
+    </message>
+    <message>
+        <source>two people release: the second one is missing</source>
+        <translation type="unfinished">hai người giải phóng: thiếu người thứ hai</translation>
     </message>
     <message>
         <source>two people sign</source>
@@ -2712,12 +4104,24 @@
         <translation type="unfinished">gõ bên dưới</translation>
     </message>
     <message>
+        <source>until, such as 09:40</source>
+        <translation type="unfinished">đến, như 09:40</translation>
+    </message>
+    <message>
         <source>upper</source>
         <translation type="unfinished">tối đa</translation>
     </message>
     <message>
+        <source>use by {day}</source>
+        <translation type="unfinished">hạn dùng {day}</translation>
+    </message>
+    <message>
         <source>used to set the printer up</source>
         <translation type="unfinished">dùng để chỉnh máy in</translation>
+    </message>
+    <message>
+        <source>voided</source>
+        <translation type="unfinished">đã hủy</translation>
     </message>
     <message>
         <source>wait until the scale shows a steady weight</source>
@@ -2768,8 +4172,36 @@
         <translation type="unfinished">đã cân lại</translation>
     </message>
     <message>
+        <source>weighed again, good</source>
+        <translation type="unfinished">cân lại, đạt</translation>
+    </message>
+    <message>
+        <source>weighed now</source>
+        <translation type="unfinished">cân bây giờ</translation>
+    </message>
+    <message>
+        <source>weighted average {mean}</source>
+        <translation type="unfinished">trung bình có trọng số {mean}</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation type="unfinished">cái gì</translation>
+    </message>
+    <message>
+        <source>what is open</source>
+        <translation type="unfinished">việc còn mở</translation>
+    </message>
+    <message>
         <source>which label?</source>
         <translation type="unfinished">nhãn nào?</translation>
+    </message>
+    <message>
+        <source>which {what}? Scan or type it first</source>
+        <translation type="unfinished">{what} nào? Quét hoặc gõ trước</translation>
+    </message>
+    <message>
+        <source>who decides? Choose a name first</source>
+        <translation type="unfinished">ai quyết định? Chọn tên trước</translation>
     </message>
     <message>
         <source>who says so? Touch WHO and choose your name</source>
@@ -2784,6 +4216,30 @@
         <translation type="unfinished">toàn bộ sai số</translation>
     </message>
     <message>
+        <source>whole run: all {count} bags</source>
+        <translation type="unfinished">cả đợt: cả {count} túi</translation>
+    </message>
+    <message>
+        <source>whole run: {count} of about {all} bags</source>
+        <translation type="unfinished">cả đợt: {count} trong khoảng {all} túi</translation>
+    </message>
+    <message>
+        <source>whom does it go to? Choose a customer</source>
+        <translation type="unfinished">giao cho ai? Chọn khách hàng</translation>
+    </message>
+    <message>
+        <source>why</source>
+        <translation type="unfinished">vì sao</translation>
+    </message>
+    <message>
+        <source>why it differs: scan or type</source>
+        <translation type="unfinished">vì sao lệch: quét hoặc gõ</translation>
+    </message>
+    <message>
+        <source>why it may go, or must be dumped</source>
+        <translation type="unfinished">vì sao cho đi, hoặc đổ bỏ</translation>
+    </message>
+    <message>
         <source>why: scan or type the reason</source>
         <translation type="unfinished">lý do: quét hoặc gõ</translation>
     </message>
@@ -2792,8 +4248,20 @@
         <translation type="unfinished">lau đĩa rồi về số không</translation>
     </message>
     <message>
+        <source>with a witness</source>
+        <translation type="unfinished">có người chứng</translation>
+    </message>
+    <message>
+        <source>with {customer}</source>
+        <translation type="unfinished">ở {customer}</translation>
+    </message>
+    <message>
         <source>within both bounds</source>
         <translation type="unfinished">trong cả hai giới hạn</translation>
+    </message>
+    <message>
+        <source>witness {who}</source>
+        <translation type="unfinished">người chứng {who}</translation>
     </message>
     <message>
         <source>work at this screen</source>
@@ -2802,6 +4270,10 @@
     <message>
         <source>wrong date</source>
         <translation type="unfinished">sai ngày</translation>
+    </message>
+    <message>
+        <source>wrong label</source>
+        <translation type="unfinished">sai nhãn</translation>
     </message>
     <message>
         <source>wrong lots</source>
@@ -2820,6 +4292,10 @@
         <translation type="unfinished">sai cân</translation>
     </message>
     <message>
+        <source>{begin_code} to {end_code}</source>
+        <translation type="unfinished">{begin_code} đến {end_code}</translation>
+    </message>
+    <message>
         <source>{case}: mean {mean}, {count} below T1: FAILS</source>
         <translation type="unfinished">{case}: trung bình {mean}, {count} dưới T1: KHÔNG ĐẠT</translation>
     </message>
@@ -2832,20 +4308,64 @@
         <translation type="unfinished">không rõ {code}: nhận hàng trước</translation>
     </message>
     <message>
+        <source>{count} BAGS HELD OR OUT</source>
+        <translation type="unfinished">{count} TÚI BỊ GIỮ HOẶC BỎ</translation>
+    </message>
+    <message>
+        <source>{count} bag is {what}.</source>
+        <translation type="unfinished">{count} túi {what}.</translation>
+    </message>
+    <message>
         <source>{count} bags</source>
         <translation type="unfinished">{count} túi</translation>
+    </message>
+    <message>
+        <source>{count} bags are dumped: they lie in the reject bin. Release the empty hold.</source>
+        <translation type="unfinished">{count} túi đã đổ bỏ: nằm trong thùng loại. Giải phóng lệnh giữ trống.</translation>
+    </message>
+    <message>
+        <source>{count} bags are held</source>
+        <translation type="unfinished">{count} túi bị giữ</translation>
     </message>
     <message>
         <source>{count} bags are held after a failed check: QA decides: {where}</source>
         <translation type="unfinished">{count} túi bị giữ sau kiểm tra không đạt: QA quyết định: {where}</translation>
     </message>
     <message>
+        <source>{count} bags are in the bin, {expected} by the record: say why they differ</source>
+        <translation type="unfinished">{count} túi trong thùng, sổ ghi {expected}: nêu lý do lệch</translation>
+    </message>
+    <message>
         <source>{count} bags are packed: the lead ends the run</source>
         <translation type="unfinished">đã đóng {count} túi: tổ trưởng đóng đợt</translation>
     </message>
     <message>
+        <source>{count} bags are released.</source>
+        <translation type="unfinished">Đã giải phóng {count} túi.</translation>
+    </message>
+    <message>
+        <source>{count} bags are {what}.</source>
+        <translation type="unfinished">{count} túi {what}.</translation>
+    </message>
+    <message>
         <source>{count} bags from {begin} to {end} are held: {why}.</source>
         <translation type="unfinished">{count} túi từ {begin} đến {end} bị giữ: {why}.</translation>
+    </message>
+    <message>
+        <source>{count} bags held or out</source>
+        <translation type="unfinished">{count} túi bị giữ hoặc bỏ</translation>
+    </message>
+    <message>
+        <source>{count} bags held, packed after {begin} until {end}</source>
+        <translation type="unfinished">giữ {count} túi, đóng từ {begin} đến {end}</translation>
+    </message>
+    <message>
+        <source>{count} bags in the batch; {plan}</source>
+        <translation type="unfinished">mẻ có {count} túi; {plan}</translation>
+    </message>
+    <message>
+        <source>{count} bags lie in the bin by the record</source>
+        <translation type="unfinished">theo sổ, thùng loại có {count} túi</translation>
     </message>
     <message>
         <source>{count} bags weigh less than {mass} in the mean</source>
@@ -2856,6 +4376,18 @@
         <translation type="unfinished">{count} túi {more} so với đã ghi: đếm lại, hoặc nêu lý do</translation>
     </message>
     <message>
+        <source>{count} case</source>
+        <translation type="unfinished">{count} thùng</translation>
+    </message>
+    <message>
+        <source>{count} cases</source>
+        <translation type="unfinished">{count} thùng</translation>
+    </message>
+    <message>
+        <source>{count} cases and pallets stand here</source>
+        <translation type="unfinished">{count} thùng và pallet ở đây</translation>
+    </message>
+    <message>
         <source>{count} characters, allowed are {least} to {most}</source>
         <translation type="unfinished">{count} ký tự, cho phép {least} đến {most}</translation>
     </message>
@@ -2864,8 +4396,20 @@
         <translation type="unfinished">{count} ký tự, tối đa {most}</translation>
     </message>
     <message>
+        <source>{count} fills are too few for a proposal: weigh {least} or more</source>
+        <translation type="unfinished">{count} lần nạp quá ít để đề xuất: cân {least} trở lên</translation>
+    </message>
+    <message>
+        <source>{count} held or set aside</source>
+        <translation type="unfinished">{count} bị giữ hoặc để riêng</translation>
+    </message>
+    <message>
         <source>{count} issued, {used} used so far</source>
         <translation type="unfinished">cấp {count}, đã dùng {used}</translation>
+    </message>
+    <message>
+        <source>{count} labels are in doubt</source>
+        <translation type="unfinished">{count} nhãn chưa chắc chắn</translation>
     </message>
     <message>
         <source>{count} labels in doubt, first {serial}: answer in {where}</source>
@@ -2884,12 +4428,76 @@
         <translation type="unfinished">Còn {count} khoảng nữa chờ.</translation>
     </message>
     <message>
+        <source>{count} of its bags are held</source>
+        <translation type="unfinished">{count} túi của nó bị giữ</translation>
+    </message>
+    <message>
+        <source>{count} of {draws} rehearsed samples of the stored bags pass (failed: mean {mean}, T1 {t1}, T2 {t2})</source>
+        <translation type="unfinished">{count} trong {draws} mẫu diễn tập đạt (không đạt: trung bình {mean}, T1 {t1}, T2 {t2})</translation>
+    </message>
+    <message>
+        <source>{count} packs are weighed already, more than the {lot} expected</source>
+        <translation type="unfinished">đã cân {count} túi, hơn {lot} dự kiến</translation>
+    </message>
+    <message>
+        <source>{count} rejects are undecided</source>
+        <translation type="unfinished">{count} túi loại chưa quyết</translation>
+    </message>
+    <message>
+        <source>{count} rejects of {day} wait for a decision</source>
+        <translation type="unfinished">{count} túi loại ngày {day} chờ quyết định</translation>
+    </message>
+    <message>
         <source>{count} set aside</source>
         <translation type="unfinished">{count} để riêng</translation>
     </message>
     <message>
         <source>{count} suspect bags are held: QA or the lead decides: {where}</source>
         <translation type="unfinished">{count} túi nghi ngờ bị giữ: QA hoặc tổ trưởng quyết định: {where}</translation>
+    </message>
+    <message>
+        <source>{count} things are open</source>
+        <translation type="unfinished">{count} việc còn mở</translation>
+    </message>
+    <message>
+        <source>{count} things are open, first: {what}. Settle them, or write why the day is signed all the same</source>
+        <translation type="unfinished">còn {count} việc mở, đầu tiên: {what}. Xử lý, hoặc ghi vì sao vẫn ký ngày</translation>
+    </message>
+    <message>
+        <source>{count} things happened on {day}</source>
+        <translation type="unfinished">{count} việc xảy ra ngày {day}</translation>
+    </message>
+    <message>
+        <source>{count} things open, not signed</source>
+        <translation type="unfinished">{count} việc còn mở, chưa ký</translation>
+    </message>
+    <message>
+        <source>{count} unit</source>
+        <translation type="unfinished">{count} đơn vị</translation>
+    </message>
+    <message>
+        <source>{count} units</source>
+        <translation type="unfinished">{count} đơn vị</translation>
+    </message>
+    <message>
+        <source>{count} with customers</source>
+        <translation type="unfinished">{count} ở khách hàng</translation>
+    </message>
+    <message>
+        <source>{day} is not reviewed and signed</source>
+        <translation type="unfinished">ngày {day} chưa duyệt và ký</translation>
+    </message>
+    <message>
+        <source>{day} is reviewed and signed.</source>
+        <translation type="unfinished">Đã duyệt và ký ngày {day}.</translation>
+    </message>
+    <message>
+        <source>{day}: {shown} of {all} rejects, {filter}; {open} open</source>
+        <translation type="unfinished">{day}: {shown} trong {all} túi loại, {filter}; còn {open}</translation>
+    </message>
+    <message>
+        <source>{day}: {shown} of {all} rejects; {open} open</source>
+        <translation type="unfinished">{day}: {shown} trong {all} túi loại; còn {open}</translation>
     </message>
     <message>
         <source>{digits} is no day: give day and month, like 2411 for 24 November</source>
@@ -2904,8 +4512,24 @@
         <translation type="unfinished">{error}, cho phép {limit}</translation>
     </message>
     <message>
+        <source>{first} and {count} more</source>
+        <translation type="unfinished">{first} và {count} nữa</translation>
+    </message>
+    <message>
         <source>{first}, and {count} more</source>
         <translation type="unfinished">{first}, và {count} mục nữa</translation>
+    </message>
+    <message>
+        <source>{kind}: {count} packs, at most {most} below T1 ({clause})</source>
+        <translation type="unfinished">{kind}: {count} túi, tối đa {most} dưới T1 ({clause})</translation>
+    </message>
+    <message>
+        <source>{kind}: {count} packs, then {second} more, at most {most} below T1 ({clause})</source>
+        <translation type="unfinished">{kind}: {count} túi, rồi thêm {second}, tối đa {most} dưới T1 ({clause})</translation>
+    </message>
+    <message>
+        <source>{last} comes before {first}: give the first serial first</source>
+        <translation type="unfinished">{last} đứng trước {first}: nhập số đầu trước</translation>
     </message>
     <message>
         <source>{mass} DOES NOT FIT ({against})</source>
@@ -2916,8 +4540,52 @@
         <translation type="unfinished">{mass} KHỚP ({against})</translation>
     </message>
     <message>
+        <source>{mass} a bag</source>
+        <translation type="unfinished">{mass} mỗi túi</translation>
+    </message>
+    <message>
+        <source>{mass} now</source>
+        <translation type="unfinished">{mass} hiện nay</translation>
+    </message>
+    <message>
+        <source>{mass} proposed</source>
+        <translation type="unfinished">đề xuất {mass}</translation>
+    </message>
+    <message>
+        <source>{mass} this run</source>
+        <translation type="unfinished">{mass} đợt này</translation>
+    </message>
+    <message>
+        <source>{mass} this run, {money} in money</source>
+        <translation type="unfinished">{mass} đợt này, {money} tiền</translation>
+    </message>
+    <message>
+        <source>{mass}: {count} bags, {percent} %</source>
+        <translation type="unfinished">{mass}: {count} túi, {percent} %</translation>
+    </message>
+    <message>
+        <source>{mean} OUTSIDE {least} to {most}</source>
+        <translation type="unfinished">{mean} NGOÀI {least} đến {most}</translation>
+    </message>
+    <message>
+        <source>{mean} within {least} to {most}</source>
+        <translation type="unfinished">{mean} trong {least} đến {most}</translation>
+    </message>
+    <message>
         <source>{name} stands for {first} and for {second}: look at the case and keep one</source>
         <translation type="unfinished">{name} là {first} và cả {second}: xem thùng và giữ một</translation>
+    </message>
+    <message>
+        <source>{name}: mean {mean}, spread {spread}</source>
+        <translation type="unfinished">{name}: trung bình {mean}, độ phân tán {spread}</translation>
+    </message>
+    <message>
+        <source>{name}: {code} from {who}</source>
+        <translation type="unfinished">{name}: {code} từ {who}</translation>
+    </message>
+    <message>
+        <source>{number} bags</source>
+        <translation type="unfinished">{number} túi</translation>
     </message>
     <message>
         <source>{number} failed</source>
@@ -2936,8 +4604,24 @@
         <translation type="unfinished">{number} / {whole}</translation>
     </message>
     <message>
+        <source>{number} of {whole} allowed</source>
+        <translation type="unfinished">{number} / {whole} cho phép</translation>
+    </message>
+    <message>
+        <source>{number} of {whole} bags</source>
+        <translation type="unfinished">{number} / {whole} túi</translation>
+    </message>
+    <message>
+        <source>{number} to {whole} {unit}</source>
+        <translation type="unfinished">{number} đến {whole} {unit}</translation>
+    </message>
+    <message>
         <source>{number} too many</source>
         <translation type="unfinished">thừa {number}</translation>
+    </message>
+    <message>
+        <source>{picked} picked, {count} weighed</source>
+        <translation type="unfinished">chọn {picked}, đã cân {count}</translation>
     </message>
     <message>
         <source>{product}, version {version}</source>
@@ -2952,12 +4636,64 @@
         <translation type="unfinished">{product}: {mass} kg tịnh</translation>
     </message>
     <message>
+        <source>{result} by {code}</source>
+        <translation type="unfinished">{result} bởi {code}</translation>
+    </message>
+    <message>
         <source>{serial} must say</source>
         <translation type="unfinished">{serial} phải ghi</translation>
     </message>
     <message>
         <source>{serial}: as recorded</source>
         <translation type="unfinished">{serial}: đúng như đã ghi</translation>
+    </message>
+    <message>
+        <source>{sscc} is a pallet: a pallet holds cases</source>
+        <translation type="unfinished">{sscc} là pallet: pallet chứa thùng</translation>
+    </message>
+    <message>
+        <source>{sscc} is gone with {shipment}</source>
+        <translation type="unfinished">{sscc} đã đi cùng {shipment}</translation>
+    </message>
+    <message>
+        <source>{sscc} is on pallet {pallet}</source>
+        <translation type="unfinished">{sscc} trên pallet {pallet}</translation>
+    </message>
+    <message>
+        <source>{sscc} is undone</source>
+        <translation type="unfinished">{sscc} đã hủy bỏ</translation>
+    </message>
+    <message>
+        <source>{sscc} is undone.</source>
+        <translation type="unfinished">Đã hủy bỏ {sscc}.</translation>
+    </message>
+    <message>
+        <source>{text} is no figure: key in digits, such as 3.4</source>
+        <translation type="unfinished">{text} không phải số: nhập như 3.4</translation>
+    </message>
+    <message>
+        <source>{text} is no serial of a bag, such as A1-7K-000042</source>
+        <translation type="unfinished">{text} không phải số túi, như A1-7K-000042</translation>
+    </message>
+    <message>
+        <source>{text} is no time: write {form}</source>
+        <translation type="unfinished">{text} không phải giờ: ghi {form}</translation>
+    </message>
+    <message>
+        <source>{time}: {mass}; mean so far {mean}</source>
+        <translation type="unfinished">{time}: {mass}; trung bình đến nay {mean}</translation>
+    </message>
+    <message>
+        <source>{value} cannot be: allowed is {low} to {high}</source>
+        <translation type="unfinished">{value} không thể: cho phép {low} đến {high}</translation>
+    </message>
+    <message>
+        <source>{what} by {code}: {why}</source>
+        <translation type="unfinished">{what} bởi {code}: {why}</translation>
+    </message>
+    <message>
+        <source>{what} cannot be released: {why}</source>
+        <translation type="unfinished">chưa giải phóng được {what}: {why}</translation>
     </message>
     <message>
         <source>{what} failed its check</source>
@@ -2968,20 +4704,60 @@
         <translation type="unfinished">{what} không đạt kiểm tra: sửa rồi kiểm tra lại: {where}</translation>
     </message>
     <message>
+        <source>{what} failed its last check</source>
+        <translation type="unfinished">{what} không đạt lần kiểm tra cuối</translation>
+    </message>
+    <message>
+        <source>{what} failed: write what is done about it before it is recorded</source>
+        <translation type="unfinished">{what} không đạt: ghi cách xử lý trước khi lưu</translation>
+    </message>
+    <message>
         <source>{what} in {minutes} min</source>
         <translation type="unfinished">{what} sau {minutes} phút</translation>
+    </message>
+    <message>
+        <source>{what} is on record.</source>
+        <translation type="unfinished">Đã ghi {what}.</translation>
+    </message>
+    <message>
+        <source>{what} keeps no bag any more: release the hold</source>
+        <translation type="unfinished">{what} không còn giữ túi: giải phóng lệnh giữ</translation>
+    </message>
+    <message>
+        <source>{what} needs {thing}</source>
+        <translation type="unfinished">{what} cần {thing}</translation>
     </message>
     <message>
         <source>{what} now</source>
         <translation type="unfinished">{what} ngay</translation>
     </message>
     <message>
+        <source>{what} was released already</source>
+        <translation type="unfinished">{what} đã giải phóng rồi</translation>
+    </message>
+    <message>
+        <source>{what} was scanned already</source>
+        <translation type="unfinished">{what} đã quét rồi</translation>
+    </message>
+    <message>
+        <source>{what} was {usual}, now {seen}: is this still the same product?</source>
+        <translation type="unfinished">{what} trước {usual}, nay {seen}: vẫn cùng sản phẩm?</translation>
+    </message>
+    <message>
         <source>{what}: look at date and time, then sign at {where}</source>
         <translation type="unfinished">{what}: xem ngày giờ rồi ký ở {where}</translation>
     </message>
     <message>
+        <source>{what}: no checks in the settings</source>
+        <translation type="unfinished">{what}: cài đặt không có kiểm tra</translation>
+    </message>
+    <message>
         <source>{who} cannot sign this</source>
         <translation type="unfinished">{who} không được ký việc này</translation>
+    </message>
+    <message>
+        <source>{who} cannot witness a decision of {other}: choose another person</source>
+        <translation type="unfinished">{who} không thể chứng cho quyết định của {other}: chọn người khác</translation>
     </message>
     <message>
         <source>{who} did not sign: to {act}, a PIN or badge is needed</source>
@@ -3002,6 +4778,10 @@
     <message>
         <source>{who} may not sign here</source>
         <translation type="unfinished">{who} không được ký ở đây</translation>
+    </message>
+    <message>
+        <source>{who} signs first: another person signs second</source>
+        <translation type="unfinished">{who} ký trước: người khác ký sau</translation>
     </message>
     <message>
         <source>{why}: two people approve the label at {where}</source>

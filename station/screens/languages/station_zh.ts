@@ -8,6 +8,10 @@
         <translation type="unfinished">1 产品</translation>
     </message>
     <message>
+        <source>1 bag</source>
+        <translation type="unfinished">1 袋</translation>
+    </message>
+    <message>
         <source>2 LOTS</source>
         <translation type="unfinished">2 批次</translation>
     </message>
@@ -20,6 +24,14 @@
         <translation type="unfinished">扫到一个条码，但没有输入框在等它：请打开对应页面</translation>
     </message>
     <message>
+        <source>A copy of {sscc} comes.</source>
+        <translation type="unfinished">{sscc} 的副本即将打出。</translation>
+    </message>
+    <message>
+        <source>A manager approves a proposal as a new version of the product.</source>
+        <translation type="unfinished">经理批准后成为产品的新版本。</translation>
+    </message>
+    <message>
         <source>ADD</source>
         <translation type="unfinished">加</translation>
     </message>
@@ -28,8 +40,28 @@
         <translation type="unfinished">警报</translation>
     </message>
     <message>
+        <source>ALL</source>
+        <translation type="unfinished">全部</translation>
+    </message>
+    <message>
+        <source>ALL WEIGHED</source>
+        <translation type="unfinished">全部已称</translation>
+    </message>
+    <message>
+        <source>APPLIED</source>
+        <translation type="unfinished">已贴</translation>
+    </message>
+    <message>
         <source>APPROVE</source>
         <translation type="unfinished">批准</translation>
+    </message>
+    <message>
+        <source>ASKED</source>
+        <translation type="unfinished">已询问</translation>
+    </message>
+    <message>
+        <source>ATTEND</source>
+        <translation type="unfinished">注意</translation>
     </message>
     <message>
         <source>An open run keeps the dates it was opened with.</source>
@@ -52,12 +84,40 @@
         <translation type="unfinished">放上袋子</translation>
     </message>
     <message>
+        <source>BAGS</source>
+        <translation type="unfinished">袋</translation>
+    </message>
+    <message>
         <source>BEFORE</source>
         <translation type="unfinished">之前</translation>
     </message>
     <message>
         <source>BIN</source>
         <translation type="unfinished">废料箱</translation>
+    </message>
+    <message>
+        <source>BLEND LOT</source>
+        <translation type="unfinished">混合批</translation>
+    </message>
+    <message>
+        <source>BLENDS</source>
+        <translation type="unfinished">混合批</translation>
+    </message>
+    <message>
+        <source>BLOCKED {count}</source>
+        <translation type="unfinished">受阻 {count}</translation>
+    </message>
+    <message>
+        <source>Bag {serial} and {count} around it</source>
+        <translation type="unfinished">袋 {serial} 及前后 {count} 袋</translation>
+    </message>
+    <message>
+        <source>Bag {serial} was not set aside: LOOK UP shows it.</source>
+        <translation type="unfinished">袋 {serial} 没有另放：见 查找。</translation>
+    </message>
+    <message>
+        <source>Below T1</source>
+        <translation type="unfinished">低于 T1</translation>
     </message>
     <message>
         <source>Best before</source>
@@ -68,8 +128,24 @@
         <translation type="unfinished">最佳食用日期 {day}</translation>
     </message>
     <message>
+        <source>By {what}</source>
+        <translation type="unfinished">按{what}</translation>
+    </message>
+    <message>
         <source>CALL LEAD</source>
         <translation type="unfinished">叫班长</translation>
+    </message>
+    <message>
+        <source>CAME BACK</source>
+        <translation type="unfinished">已退回</translation>
+    </message>
+    <message>
+        <source>CASE</source>
+        <translation type="unfinished">箱</translation>
+    </message>
+    <message>
+        <source>CASES</source>
+        <translation type="unfinished">箱</translation>
     </message>
     <message>
         <source>CHANGE</source>
@@ -88,6 +164,10 @@
         <translation type="unfinished">检查</translation>
     </message>
     <message>
+        <source>CHECKS (F4) settles it.</source>
+        <translation type="unfinished">在 检查 (F4) 处理。</translation>
+    </message>
+    <message>
         <source>CLEAR</source>
         <translation type="unfinished">清除</translation>
     </message>
@@ -100,12 +180,24 @@
         <translation type="unfinished">时钟</translation>
     </message>
     <message>
+        <source>CLOSE PALLET</source>
+        <translation type="unfinished">封托盘</translation>
+    </message>
+    <message>
+        <source>COOLER TEMPERATURE</source>
+        <translation type="unfinished">冷库温度</translation>
+    </message>
+    <message>
         <source>COUNT</source>
         <translation type="unfinished">清点</translation>
     </message>
     <message>
         <source>COUNTED</source>
         <translation type="unfinished">已清点</translation>
+    </message>
+    <message>
+        <source>CUSTOMERS</source>
+        <translation type="unfinished">客户</translation>
     </message>
     <message>
         <source>CUT ON</source>
@@ -116,8 +208,16 @@
         <translation type="unfinished">到货</translation>
     </message>
     <message>
+        <source>Case {sscc} is filled; its label comes.</source>
+        <translation type="unfinished">箱 {sscc} 已装满；标签即将打出。</translation>
+    </message>
+    <message>
         <source>Checked {stage}. Bags wait meanwhile.</source>
         <translation type="unfinished">检查：{stage}。期间袋子等待。</translation>
+    </message>
+    <message>
+        <source>Correct the decision about {bags}?</source>
+        <translation type="unfinished">更正对 {bags} 的决定？</translation>
     </message>
     <message>
         <source>DECIDE</source>
@@ -132,8 +232,16 @@
         <translation type="unfinished">不签名</translation>
     </message>
     <message>
+        <source>DOES NOT HOLD</source>
+        <translation type="unfinished">不满足</translation>
+    </message>
+    <message>
         <source>DOUBT</source>
         <translation type="unfinished">存疑</translation>
+    </message>
+    <message>
+        <source>DOWNGRADED</source>
+        <translation type="unfinished">降级</translation>
     </message>
     <message>
         <source>DRAW</source>
@@ -142,6 +250,14 @@
     <message>
         <source>DUMP</source>
         <translation type="unfinished">倒掉</translation>
+    </message>
+    <message>
+        <source>DUMPED</source>
+        <translation type="unfinished">倒掉</translation>
+    </message>
+    <message>
+        <source>Decided: {decision}.</source>
+        <translation type="unfinished">已决定：{decision}。</translation>
     </message>
     <message>
         <source>Due at {time}.</source>
@@ -176,8 +292,24 @@
         <translation type="unfinished">录入</translation>
     </message>
     <message>
+        <source>FAILED</source>
+        <translation type="unfinished">不合格</translation>
+    </message>
+    <message>
+        <source>FAILED: check again</source>
+        <translation type="unfinished">不合格：再查</translation>
+    </message>
+    <message>
+        <source>FAILING</source>
+        <translation type="unfinished">不合格</translation>
+    </message>
+    <message>
         <source>FAILS</source>
         <translation type="unfinished">不合格</translation>
+    </message>
+    <message>
+        <source>FILL CASE</source>
+        <translation type="unfinished">装箱</translation>
     </message>
     <message>
         <source>FILTER</source>
@@ -202,6 +334,18 @@
     <message>
         <source>GO ON</source>
         <translation type="unfinished">继续</translation>
+    </message>
+    <message>
+        <source>GOOD</source>
+        <translation type="unfinished">合格</translation>
+    </message>
+    <message>
+        <source>Given away</source>
+        <translation type="unfinished">多给</translation>
+    </message>
+    <message>
+        <source>Given up.</source>
+        <translation type="unfinished">已放弃。</translation>
     </message>
     <message>
         <source>Given up: nothing is recorded.</source>
@@ -233,7 +377,19 @@
     </message>
     <message>
         <source>HOLDS</source>
-        <translation type="unfinished">合格</translation>
+        <translation type="unfinished">扣留</translation>
+    </message>
+    <message>
+        <source>HOUSE</source>
+        <translation type="unfinished">在库</translation>
+    </message>
+    <message>
+        <source>Held: {what}</source>
+        <translation type="unfinished">已扣留：{what}</translation>
+    </message>
+    <message>
+        <source>How many bags have which net. Touch a bar to read it.</source>
+        <translation type="unfinished">各净重有多少袋。点一根柱查看。</translation>
     </message>
     <message>
         <source>I HAVE SEEN IT</source>
@@ -244,8 +400,32 @@
         <translation type="unfinished">我看到在袋上</translation>
     </message>
     <message>
+        <source>IN DOUBT</source>
+        <translation type="unfinished">存疑</translation>
+    </message>
+    <message>
+        <source>INBOX</source>
+        <translation type="unfinished">待办</translation>
+    </message>
+    <message>
+        <source>INPUT LOT</source>
+        <translation type="unfinished">原料批</translation>
+    </message>
+    <message>
+        <source>INPUT LOTS</source>
+        <translation type="unfinished">原料批</translation>
+    </message>
+    <message>
+        <source>INSPECTOR</source>
+        <translation type="unfinished">检查员</translation>
+    </message>
+    <message>
         <source>Issued − used − spoiled − samples − returned</source>
         <translation type="unfinished">领出 − 用 − 坏 − 样 − 退</translation>
+    </message>
+    <message>
+        <source>It cannot be released</source>
+        <translation type="unfinished">不能放行</translation>
     </message>
     <message>
         <source>KEEP</source>
@@ -256,8 +436,32 @@
         <translation type="unfinished">保存图表</translation>
     </message>
     <message>
+        <source>Kept as {name} (PNG, SVG, CSV) in {folder}</source>
+        <translation type="unfinished">已存为 {name}（PNG、SVG、CSV），在 {folder}</translation>
+    </message>
+    <message>
+        <source>Key in how many bags lie in the bin.</source>
+        <translation type="unfinished">输入废料箱里有多少袋。</translation>
+    </message>
+    <message>
+        <source>LABEL ON BAG</source>
+        <translation type="unfinished">袋上标签</translation>
+    </message>
+    <message>
+        <source>LABEL ROLL</source>
+        <translation type="unfinished">标签卷</translation>
+    </message>
+    <message>
+        <source>LABEL {state}</source>
+        <translation type="unfinished">标签{state}</translation>
+    </message>
+    <message>
         <source>LABELS</source>
         <translation type="unfinished">标签</translation>
+    </message>
+    <message>
+        <source>LABELS (F5) settles it.</source>
+        <translation type="unfinished">在 标签 (F5) 处理。</translation>
     </message>
     <message>
         <source>LANGUAGE</source>
@@ -310,6 +514,14 @@
     <message>
         <source>LOTS</source>
         <translation type="unfinished">批次</translation>
+    </message>
+    <message>
+        <source>Label roll {roll}: a difference of {difference} is open</source>
+        <translation type="unfinished">标签卷 {roll}：差 {difference} 未结</translation>
+    </message>
+    <message>
+        <source>Label {serial} is in doubt</source>
+        <translation type="unfinished">标签 {serial} 存疑</translation>
     </message>
     <message>
         <source>Labels in doubt</source>
@@ -372,6 +584,10 @@
         <translation type="unfinished">经理</translation>
     </message>
     <message>
+        <source>METAL DETECTOR</source>
+        <translation type="unfinished">金属检测</translation>
+    </message>
+    <message>
         <source>MISMATCH</source>
         <translation type="unfinished">不符</translation>
     </message>
@@ -380,8 +596,16 @@
         <translation type="unfinished">更多</translation>
     </message>
     <message>
+        <source>Mean needed</source>
+        <translation type="unfinished">所需均值</translation>
+    </message>
+    <message>
         <source>Mean net {mass}</source>
         <translation type="unfinished">平均净重 {mass}</translation>
+    </message>
+    <message>
+        <source>Mean so far</source>
+        <translation type="unfinished">目前均值</translation>
     </message>
     <message>
         <source>NEAR MAX</source>
@@ -400,6 +624,14 @@
         <translation type="unfinished">新扣留</translation>
     </message>
     <message>
+        <source>NEXT CASE</source>
+        <translation type="unfinished">下一箱</translation>
+    </message>
+    <message>
+        <source>NO FORECAST</source>
+        <translation type="unfinished">没有预测</translation>
+    </message>
+    <message>
         <source>NO READING</source>
         <translation type="unfinished">无读数</translation>
     </message>
@@ -410,6 +642,10 @@
     <message>
         <source>NOMINAL</source>
         <translation type="unfinished">标称</translation>
+    </message>
+    <message>
+        <source>NONE</source>
+        <translation type="unfinished">无</translation>
     </message>
     <message>
         <source>NOW</source>
@@ -430,6 +666,10 @@
     <message>
         <source>No bag is suspect.</source>
         <translation type="unfinished">没有可疑的袋。</translation>
+    </message>
+    <message>
+        <source>No case stands here</source>
+        <translation type="unfinished">这里没有箱</translation>
     </message>
     <message>
         <source>No good bag yet</source>
@@ -456,12 +696,28 @@
         <translation type="unfinished">没有进行中的生产</translation>
     </message>
     <message>
+        <source>No target can be proposed: {why}.</source>
+        <translation type="unfinished">无法提出目标值：{why}。</translation>
+    </message>
+    <message>
+        <source>Not kept: {why}, {folder}</source>
+        <translation type="unfinished">未保存：{why}，{folder}</translation>
+    </message>
+    <message>
         <source>Not recorded: {why}</source>
         <translation type="unfinished">未记录：{why}</translation>
     </message>
     <message>
+        <source>Nothing is held or packed.</source>
+        <translation type="unfinished">没有扣留也没有包装。</translation>
+    </message>
+    <message>
         <source>Nothing is open.</source>
         <translation type="unfinished">没有待办。</translation>
+    </message>
+    <message>
+        <source>Nothing keeps it.</source>
+        <translation type="unfinished">没有障碍。</translation>
     </message>
     <message>
         <source>OF THE PACKER</source>
@@ -486,6 +742,10 @@
     <message>
         <source>ORDER DONE</source>
         <translation type="unfinished">订单完成</translation>
+    </message>
+    <message>
+        <source>OVERDUE {minutes} min</source>
+        <translation type="unfinished">逾期 {minutes} min</translation>
     </message>
     <message>
         <source>On record {bags}, counted {count}</source>
@@ -524,8 +784,20 @@
         <translation type="unfinished">包装</translation>
     </message>
     <message>
+        <source>PALLET</source>
+        <translation type="unfinished">托盘</translation>
+    </message>
+    <message>
+        <source>PALLETS</source>
+        <translation type="unfinished">托盘</translation>
+    </message>
+    <message>
         <source>PAPER</source>
         <translation type="unfinished">单据</translation>
+    </message>
+    <message>
+        <source>PASSED</source>
+        <translation type="unfinished">合格</translation>
     </message>
     <message>
         <source>PRINT</source>
@@ -536,6 +808,10 @@
         <translation type="unfinished">重打</translation>
     </message>
     <message>
+        <source>PRODUCT TEMPERATURE</source>
+        <translation type="unfinished">产品温度</translation>
+    </message>
+    <message>
         <source>PUT AN EMPTY BAG ON</source>
         <translation type="unfinished">放上空袋</translation>
     </message>
@@ -544,8 +820,24 @@
         <translation type="unfinished">放上 {weights}</translation>
     </message>
     <message>
+        <source>PUT {serial} ON</source>
+        <translation type="unfinished">放上 {serial}</translation>
+    </message>
+    <message>
+        <source>Pallet {sscc} is closed; its label comes.</source>
+        <translation type="unfinished">托盘 {sscc} 已封；标签即将打出。</translation>
+    </message>
+    <message>
         <source>Print again: {what}</source>
         <translation type="unfinished">重打：{what}</translation>
+    </message>
+    <message>
+        <source>QA decides</source>
+        <translation type="unfinished">质检决定</translation>
+    </message>
+    <message>
+        <source>QA decides: release all, or let the hold stay</source>
+        <translation type="unfinished">质检决定：全部放行，或继续扣留</translation>
     </message>
     <message>
         <source>QA holds the button</source>
@@ -564,6 +856,10 @@
         <translation type="unfinished">质量</translation>
     </message>
     <message>
+        <source>READY</source>
+        <translation type="unfinished">就绪</translation>
+    </message>
+    <message>
         <source>RECEIVE</source>
         <translation type="unfinished">收货</translation>
     </message>
@@ -576,12 +872,20 @@
         <translation type="unfinished">记录提议</translation>
     </message>
     <message>
+        <source>RECORDED</source>
+        <translation type="unfinished">已记录</translation>
+    </message>
+    <message>
         <source>REFUSE</source>
         <translation type="unfinished">拒绝</translation>
     </message>
     <message>
         <source>REHEARSE</source>
         <translation type="unfinished">演练</translation>
+    </message>
+    <message>
+        <source>REJECTS</source>
+        <translation type="unfinished">剔出袋</translation>
     </message>
     <message>
         <source>RELEASE</source>
@@ -608,6 +912,10 @@
         <translation type="unfinished">退回</translation>
     </message>
     <message>
+        <source>REWORKED</source>
+        <translation type="unfinished">返工</translation>
+    </message>
+    <message>
         <source>ROLL</source>
         <translation type="unfinished">标签卷</translation>
     </message>
@@ -620,6 +928,10 @@
         <translation type="unfinished">卸卷</translation>
     </message>
     <message>
+        <source>ROOM TEMPERATURE</source>
+        <translation type="unfinished">车间温度</translation>
+    </message>
+    <message>
         <source>RUN</source>
         <translation type="unfinished">生产</translation>
     </message>
@@ -630,6 +942,14 @@
     <message>
         <source>RUN, then {door} ({key})</source>
         <translation type="unfinished">生产，再按 {door} ({key})</translation>
+    </message>
+    <message>
+        <source>RUNS</source>
+        <translation type="unfinished">生产</translation>
+    </message>
+    <message>
+        <source>Reading the record</source>
+        <translation type="unfinished">正在读记录</translation>
     </message>
     <message>
         <source>Refused</source>
@@ -664,8 +984,16 @@
         <translation type="unfinished">被拒绝。点签名的人。</translation>
     </message>
     <message>
+        <source>Refused. Who signs? Touch WHO and choose your name.</source>
+        <translation type="unfinished">被拒绝。谁签名？点 谁 并选名字。</translation>
+    </message>
+    <message>
         <source>Refused. {why}</source>
         <translation type="unfinished">被拒绝。{why}</translation>
+    </message>
+    <message>
+        <source>Rehearsing …</source>
+        <translation type="unfinished">正在演练 …</translation>
     </message>
     <message>
         <source>Roll {roll} is in. Count it out</source>
@@ -680,6 +1008,14 @@
         <translation type="unfinished">生产进行中</translation>
     </message>
     <message>
+        <source>SAFE</source>
+        <translation type="unfinished">稳妥</translation>
+    </message>
+    <message>
+        <source>SAMPLED</source>
+        <translation type="unfinished">取样</translation>
+    </message>
+    <message>
         <source>SAMPLES</source>
         <translation type="unfinished">样品</translation>
     </message>
@@ -692,12 +1028,24 @@
         <translation type="unfinished">扫码</translation>
     </message>
     <message>
+        <source>SCAN A BAG</source>
+        <translation type="unfinished">扫一袋</translation>
+    </message>
+    <message>
         <source>SCAN THE FILM LOT</source>
         <translation type="unfinished">扫膜批号</translation>
     </message>
     <message>
         <source>SEAL</source>
         <translation type="unfinished">封口</translation>
+    </message>
+    <message>
+        <source>SEAL CHECK</source>
+        <translation type="unfinished">封口</translation>
+    </message>
+    <message>
+        <source>SERIALS</source>
+        <translation type="unfinished">编号</translation>
     </message>
     <message>
         <source>SERVICE</source>
@@ -710,6 +1058,10 @@
     <message>
         <source>SHELVE</source>
         <translation type="unfinished">搁置</translation>
+    </message>
+    <message>
+        <source>SHIP</source>
+        <translation type="unfinished">发货</translation>
     </message>
     <message>
         <source>SHIPPING</source>
@@ -726,6 +1078,14 @@
     <message>
         <source>SPOILED</source>
         <translation type="unfinished">损坏</translation>
+    </message>
+    <message>
+        <source>SPOOLED</source>
+        <translation type="unfinished">已排队</translation>
+    </message>
+    <message>
+        <source>SPREAD</source>
+        <translation type="unfinished">离散</translation>
     </message>
     <message>
         <source>START CHECK</source>
@@ -748,12 +1108,52 @@
         <translation type="unfinished">测定 {count} 袋</translation>
     </message>
     <message>
+        <source>SUBMITTED</source>
+        <translation type="unfinished">已提交</translation>
+    </message>
+    <message>
         <source>SUSPECT BAGS</source>
         <translation type="unfinished">可疑袋</translation>
     </message>
     <message>
+        <source>SUSPECT WINDOW</source>
+        <translation type="unfinished">可疑时段</translation>
+    </message>
+    <message>
+        <source>Same product?</source>
+        <translation type="unfinished">同一产品？</translation>
+    </message>
+    <message>
+        <source>Scale {what} failed its last check</source>
+        <translation type="unfinished">秤 {what} 上次检查不合格</translation>
+    </message>
+    <message>
+        <source>Scan a label, or type a serial or a blend lot.</source>
+        <translation type="unfinished">扫标签，或输入编号或混合批号。</translation>
+    </message>
+    <message>
+        <source>Scan the bags, type first..last, or touch NEXT CASE</source>
+        <translation type="unfinished">扫袋，输入 首..末，或点 下一箱</translation>
+    </message>
+    <message>
+        <source>Scan the cases of the pallet</source>
+        <translation type="unfinished">扫托盘的箱</translation>
+    </message>
+    <message>
         <source>Scan the label on a bag</source>
         <translation type="unfinished">扫一个袋上的标签</translation>
+    </message>
+    <message>
+        <source>Scan the pallets and cases that leave</source>
+        <translation type="unfinished">扫要发出的托盘和箱</translation>
+    </message>
+    <message>
+        <source>Shipment {number} is on record.</source>
+        <translation type="unfinished">发货 {number} 已记录。</translation>
+    </message>
+    <message>
+        <source>Shipments</source>
+        <translation type="unfinished">发货单</translation>
     </message>
     <message>
         <source>Sign as the second person to {act}</source>
@@ -768,12 +1168,36 @@
         <translation type="unfinished">已签名并记录。</translation>
     </message>
     <message>
+        <source>Solid: mean so far, dotted: its limits. Dashed: mean of about 40 bags. Touch a bag.</source>
+        <translation type="unfinished">实线：目前均值，点线：其界限。虚线：约 40 袋均值。点一袋。</translation>
+    </message>
+    <message>
         <source>Start a run</source>
         <translation type="unfinished">开始生产</translation>
     </message>
     <message>
         <source>Study kept: mean {mean}, s {spread}, {count} bags</source>
         <translation type="unfinished">测定已存：均值 {mean}，s {spread}，{count} 袋</translation>
+    </message>
+    <message>
+        <source>Suspect window of {what}: {count} bags are held</source>
+        <translation type="unfinished">{what}可疑时段：扣留 {count} 袋</translation>
+    </message>
+    <message>
+        <source>T1 packs in the official sample</source>
+        <translation type="unfinished">官方样本中的 T1 袋</translation>
+    </message>
+    <message>
+        <source>T1 packs of the whole batch</source>
+        <translation type="unfinished">整批的 T1 袋</translation>
+    </message>
+    <message>
+        <source>T2 packs in the long run</source>
+        <translation type="unfinished">长期的 T2 袋</translation>
+    </message>
+    <message>
+        <source>T2 packs in the official sample</source>
+        <translation type="unfinished">官方样本中的 T2 袋</translation>
     </message>
     <message>
         <source>T2, T1, nominal</source>
@@ -792,6 +1216,22 @@
         <translation type="unfinished">皮重</translation>
     </message>
     <message>
+        <source>TARGET</source>
+        <translation type="unfinished">目标</translation>
+    </message>
+    <message>
+        <source>TELL</source>
+        <translation type="unfinished">告知</translation>
+    </message>
+    <message>
+        <source>THE BAG</source>
+        <translation type="unfinished">此袋</translation>
+    </message>
+    <message>
+        <source>THE DAY</source>
+        <translation type="unfinished">当天</translation>
+    </message>
+    <message>
         <source>THE SCALE FAILS: its bags are held, call maintenance</source>
         <translation type="unfinished">秤不合格：其袋已扣留，叫维修</translation>
     </message>
@@ -804,6 +1244,22 @@
         <translation type="unfinished">秤合格，但超出第一限值：尽快校准</translation>
     </message>
     <message>
+        <source>THIN</source>
+        <translation type="unfinished">勉强</translation>
+    </message>
+    <message>
+        <source>THIS HOUR</source>
+        <translation type="unfinished">本小时</translation>
+    </message>
+    <message>
+        <source>TIME</source>
+        <translation type="unfinished">时间</translation>
+    </message>
+    <message>
+        <source>TOPPED UP</source>
+        <translation type="unfinished">补足</translation>
+    </message>
+    <message>
         <source>TRACE</source>
         <translation type="unfinished">追溯</translation>
     </message>
@@ -812,8 +1268,36 @@
         <translation type="unfinished">培训</translation>
     </message>
     <message>
+        <source>Target</source>
+        <translation type="unfinished">目标</translation>
+    </message>
+    <message>
+        <source>Target {target} instead of {now}, held up by {what}: {then} given away a bag instead of {old}.</source>
+        <translation type="unfinished">目标 {target} 代替 {now}，受限于{what}：每袋多给 {then} 而不是 {old}。</translation>
+    </message>
+    <message>
+        <source>The bin of {day} is counted: {count}.</source>
+        <translation type="unfinished">{day} 的废料箱已清点：{count}。</translation>
+    </message>
+    <message>
+        <source>The clock</source>
+        <translation type="unfinished">时钟</translation>
+    </message>
+    <message>
+        <source>The line is the lowest mean that holds for a spread. Touch it to read it.</source>
+        <translation type="unfinished">曲线是各离散下的最低均值。点它查看。</translation>
+    </message>
+    <message>
         <source>The next check is {stage}.</source>
         <translation type="unfinished">下次检查：{stage}。</translation>
+    </message>
+    <message>
+        <source>The proposal is on record. A manager approves it, as a new version.</source>
+        <translation type="unfinished">提议已记录。由经理批准为新版本。</translation>
+    </message>
+    <message>
+        <source>The reject bin of {day} was not counted</source>
+        <translation type="unfinished">{day} 的废料箱没有清点</translation>
     </message>
     <message>
         <source>The run ended: nothing is recorded.</source>
@@ -828,12 +1312,52 @@
         <translation type="unfinished">以秤本身的示值为准。如果屏幕与秤不一致，以秤为准：停下并叫班长。</translation>
     </message>
     <message>
+        <source>The scan of label {serial} does not match</source>
+        <translation type="unfinished">标签 {serial} 扫码不符</translation>
+    </message>
+    <message>
+        <source>The test is on record, as {what}.</source>
+        <translation type="unfinished">检验已记录：{what}。</translation>
+    </message>
+    <message>
         <source>There is no run before</source>
         <translation type="unfinished">没有上一次生产</translation>
     </message>
     <message>
+        <source>There is nothing to keep yet.</source>
+        <translation type="unfinished">还没有可保存的。</translation>
+    </message>
+    <message>
+        <source>This run stays as it is.</source>
+        <translation type="unfinished">本次生产不变。</translation>
+    </message>
+    <message>
+        <source>Touch PASSED or FAILED.</source>
+        <translation type="unfinished">点 合格 或 不合格。</translation>
+    </message>
+    <message>
+        <source>Touch a line.</source>
+        <translation type="unfinished">点一行。</translation>
+    </message>
+    <message>
+        <source>Touch the rejects it is about first.</source>
+        <translation type="unfinished">先点相关的剔出袋。</translation>
+    </message>
+    <message>
+        <source>Touch what becomes of it first.</source>
+        <translation type="unfinished">先点怎么处理。</translation>
+    </message>
+    <message>
+        <source>Touch what is checked first.</source>
+        <translation type="unfinished">先点检查什么。</translation>
+    </message>
+    <message>
         <source>Touch your name first.</source>
         <translation type="unfinished">先点自己的名字。</translation>
+    </message>
+    <message>
+        <source>UNDO</source>
+        <translation type="unfinished">撤销</translation>
     </message>
     <message>
         <source>Use by</source>
@@ -844,12 +1368,20 @@
         <translation type="unfinished">食用截止日期 {day}</translation>
     </message>
     <message>
+        <source>VOIDED</source>
+        <translation type="unfinished">作废</translation>
+    </message>
+    <message>
         <source>WAIT</source>
         <translation type="unfinished">等待</translation>
     </message>
     <message>
         <source>WARN</source>
         <translation type="unfinished">警告</translation>
+    </message>
+    <message>
+        <source>WASH RECORD</source>
+        <translation type="unfinished">清洗记录</translation>
     </message>
     <message>
         <source>WASTE</source>
@@ -864,8 +1396,20 @@
         <translation type="unfinished">称一袋</translation>
     </message>
     <message>
+        <source>WEIGHED AGAIN</source>
+        <translation type="unfinished">复称</translation>
+    </message>
+    <message>
+        <source>WEIGHTS</source>
+        <translation type="unfinished">重量</translation>
+    </message>
+    <message>
         <source>WHO</source>
         <translation type="unfinished">谁</translation>
+    </message>
+    <message>
+        <source>WHOLE RUN</source>
+        <translation type="unfinished">整次生产</translation>
     </message>
     <message>
         <source>WIPE PAN</source>
@@ -874,6 +1418,18 @@
     <message>
         <source>WORK OUT</source>
         <translation type="unfinished">计算</translation>
+    </message>
+    <message>
+        <source>WOULD BE ACCEPTED</source>
+        <translation type="unfinished">会被接受</translation>
+    </message>
+    <message>
+        <source>WOULD NOT BE ACCEPTED</source>
+        <translation type="unfinished">不会被接受</translation>
+    </message>
+    <message>
+        <source>Wait until the day is read.</source>
+        <translation type="unfinished">等当天读完。</translation>
     </message>
     <message>
         <source>Weigh again in this order: net as shown, less the whole error, less even growth</source>
@@ -888,8 +1444,16 @@
         <translation type="unfinished">这些袋怎么处理？</translation>
     </message>
     <message>
+        <source>What becomes of {bags}?</source>
+        <translation type="unfinished">{bags} 怎么处理？</translation>
+    </message>
+    <message>
         <source>Who decides?</source>
         <translation type="unfinished">谁决定？</translation>
+    </message>
+    <message>
+        <source>Who is touched first signs; who is touched second witnesses or releases too</source>
+        <translation type="unfinished">先点的人签名；后点的人见证或一同放行</translation>
     </message>
     <message>
         <source>Who leads touches why the line may go on</source>
@@ -908,8 +1472,20 @@
         <translation type="unfinished">为什么？选择或输入原因。</translation>
     </message>
     <message>
+        <source>Working a target out from the bags …</source>
+        <translation type="unfinished">正在根据袋计算目标 …</translation>
+    </message>
+    <message>
+        <source>Working a target out from the bags: {count} tried …</source>
+        <translation type="unfinished">正在根据袋计算目标：已试 {count} 个 …</translation>
+    </message>
+    <message>
         <source>Writing …</source>
         <translation type="unfinished">正在写 …</translation>
+    </message>
+    <message>
+        <source>Written: {file}</source>
+        <translation type="unfinished">已写：{file}</translation>
     </message>
     <message>
         <source>Zero stepped by {step} between {before} and {after}.</source>
@@ -918,6 +1494,14 @@
     <message>
         <source>a bag is on the pan: finish it and lift it, then end the run</source>
         <translation type="unfinished">秤盘上有袋子：做完并取走，再结束生产</translation>
+    </message>
+    <message>
+        <source>a bag that is {what} has no new bag</source>
+        <translation type="unfinished">{what}的袋没有新袋</translation>
+    </message>
+    <message>
+        <source>a bag that is {what} wants a witness: a second person signs</source>
+        <translation type="unfinished">{what}的袋需见证：第二人签名</translation>
     </message>
     <message>
         <source>a case was packed short or over</source>
@@ -948,12 +1532,28 @@
         <translation type="unfinished">盖子开着：关上</translation>
     </message>
     <message>
+        <source>a decision needs a reason: choose or write why</source>
+        <translation type="unfinished">决定需要原因：选择或输入</translation>
+    </message>
+    <message>
         <source>a door is open: close it</source>
         <translation type="unfinished">门开着：关上</translation>
     </message>
     <message>
+        <source>a figure</source>
+        <translation type="unfinished">一个数</translation>
+    </message>
+    <message>
+        <source>a forecast needs at least two packs</source>
+        <translation type="unfinished">预测至少要两袋</translation>
+    </message>
+    <message>
         <source>a held lot is on the line</source>
         <translation type="unfinished">被扣留的批次在线上</translation>
+    </message>
+    <message>
+        <source>a hold needs a reason: write why</source>
+        <translation type="unfinished">扣留需要原因：请写</translation>
     </message>
     <message>
         <source>a label does not match</source>
@@ -968,6 +1568,10 @@
         <translation type="unfinished">批次应已用完</translation>
     </message>
     <message>
+        <source>a new bag</source>
+        <translation type="unfinished">新袋</translation>
+    </message>
+    <message>
         <source>a new code is made</source>
         <translation type="unfinished">将生成新批号</translation>
     </message>
@@ -976,8 +1580,16 @@
         <translation type="unfinished">新卷从首件标签开始</translation>
     </message>
     <message>
+        <source>a numbered copy</source>
+        <translation type="unfinished">编号副本</translation>
+    </message>
+    <message>
         <source>a pause</source>
         <translation type="unfinished">暂停</translation>
+    </message>
+    <message>
+        <source>a release needs a reason: write why</source>
+        <translation type="unfinished">放行需要原因：请写</translation>
     </message>
     <message>
         <source>a run is open: end it before the next one starts</source>
@@ -988,6 +1600,14 @@
         <translation type="unfinished">生产需要一位班长和一位称重人</translation>
     </message>
     <message>
+        <source>a suspect window of {what} is open ({count} bags)</source>
+        <translation type="unfinished">{what}的可疑时段未结（{count} 袋）</translation>
+    </message>
+    <message>
+        <source>a whole run is not dumped: hold its bags first</source>
+        <translation type="unfinished">整次生产不能倒掉：先扣留其袋</translation>
+    </message>
+    <message>
         <source>adds up</source>
         <translation type="unfinished">相符</translation>
     </message>
@@ -996,12 +1616,32 @@
         <translation type="unfinished">停线后</translation>
     </message>
     <message>
+        <source>all</source>
+        <translation type="unfinished">全部</translation>
+    </message>
+    <message>
         <source>all 999 lot codes of {day} are used: give a code by hand</source>
         <translation type="unfinished">{day} 的 999 个批号已用完：请手动给批号</translation>
     </message>
     <message>
+        <source>all found</source>
+        <translation type="unfinished">全部检出</translation>
+    </message>
+    <message>
         <source>all loads are taken</source>
         <translation type="unfinished">所有载荷已测</translation>
+    </message>
+    <message>
+        <source>allowed</source>
+        <translation type="unfinished">允许</translation>
+    </message>
+    <message>
+        <source>allowed {floor} to {upper}, T1 {t1}, T2 {t2}</source>
+        <translation type="unfinished">允许 {floor} 至 {upper}，T1 {t1}，T2 {t2}</translation>
+    </message>
+    <message>
+        <source>an aid to the inspector, no official result</source>
+        <translation type="unfinished">供检查员参考，非官方结果</translation>
     </message>
     <message>
         <source>an alarm is not shelved for {minutes} minutes: allowed are {allowed}</source>
@@ -1014,6 +1654,10 @@
     <message>
         <source>an order of {count} bags: give 1 or more, or leave it open</source>
         <translation type="unfinished">订单 {count} 袋：给 1 或更多，或不限</translation>
+    </message>
+    <message>
+        <source>and {count} more</source>
+        <translation type="unfinished">另有 {count}</translation>
     </message>
     <message>
         <source>and {count} more, below these</source>
@@ -1072,6 +1716,14 @@
         <translation type="unfinished">正在询问生产线 …</translation>
     </message>
     <message>
+        <source>at least {least} {unit}</source>
+        <translation type="unfinished">至少 {least} {unit}</translation>
+    </message>
+    <message>
+        <source>at most {most} {unit}</source>
+        <translation type="unfinished">至多 {most} {unit}</translation>
+    </message>
+    <message>
         <source>at random</source>
         <translation type="unfinished">随机</translation>
     </message>
@@ -1104,6 +1756,30 @@
         <translation type="unfinished">袋 {serial} 已扣留：质检放行前不给标签</translation>
     </message>
     <message>
+        <source>bag {serial} is of blend lot {lot}, the case of {other}: close this case and begin another</source>
+        <translation type="unfinished">袋 {serial} 属混合批 {lot}，箱属 {other}：封此箱，另开一箱</translation>
+    </message>
+    <message>
+        <source>bag {serial} is {what}: scan the label of the new bag</source>
+        <translation type="unfinished">袋 {serial} {what}：扫新袋的标签</translation>
+    </message>
+    <message>
+        <source>bag {serial} was picked already</source>
+        <translation type="unfinished">袋 {serial} 已选过</translation>
+    </message>
+    <message>
+        <source>bag {serial} was scanned already</source>
+        <translation type="unfinished">袋 {serial} 已扫过</translation>
+    </message>
+    <message>
+        <source>bag, case, pallet or lot</source>
+        <translation type="unfinished">袋、箱、托盘或批次</translation>
+    </message>
+    <message>
+        <source>bag, record</source>
+        <translation type="unfinished">袋、记录</translation>
+    </message>
+    <message>
         <source>bags</source>
         <translation type="unfinished">袋</translation>
     </message>
@@ -1120,8 +1796,52 @@
         <translation type="unfinished">之后的袋已查看</translation>
     </message>
     <message>
+        <source>below T1</source>
+        <translation type="unfinished">低于 T1</translation>
+    </message>
+    <message>
+        <source>below T1: {count} of at most {most}</source>
+        <translation type="unfinished">低于 T1：{count}，至多 {most}</translation>
+    </message>
+    <message>
+        <source>below T2</source>
+        <translation type="unfinished">低于 T2</translation>
+    </message>
+    <message>
+        <source>below T2: {count}</source>
+        <translation type="unfinished">低于 T2：{count}</translation>
+    </message>
+    <message>
+        <source>below T2: {count} of at most {most}</source>
+        <translation type="unfinished">低于 T2：{count}，至多 {most}</translation>
+    </message>
+    <message>
+        <source>below floor</source>
+        <translation type="unfinished">低于下限</translation>
+    </message>
+    <message>
         <source>bin and belt empty</source>
         <translation type="unfinished">料箱和带已空</translation>
+    </message>
+    <message>
+        <source>bin count</source>
+        <translation type="unfinished">废料箱清点</translation>
+    </message>
+    <message>
+        <source>blend</source>
+        <translation type="unfinished">混合</translation>
+    </message>
+    <message>
+        <source>blend lot</source>
+        <translation type="unfinished">混合批</translation>
+    </message>
+    <message>
+        <source>blend lot code</source>
+        <translation type="unfinished">混合批号</translation>
+    </message>
+    <message>
+        <source>blend {lot}, use-by {day}</source>
+        <translation type="unfinished">混合批 {lot}，截止 {day}</translation>
     </message>
     <message>
         <source>both on the label</source>
@@ -1140,12 +1860,40 @@
         <translation type="unfinished">封口裂开</translation>
     </message>
     <message>
+        <source>by</source>
+        <translation type="unfinished">范围</translation>
+    </message>
+    <message>
+        <source>by the record</source>
+        <translation type="unfinished">按记录</translation>
+    </message>
+    <message>
+        <source>by {code}</source>
+        <translation type="unfinished">{code}</translation>
+    </message>
+    <message>
         <source>call QA</source>
         <translation type="unfinished">叫质检</translation>
     </message>
     <message>
         <source>call somebody</source>
         <translation type="unfinished">叫人</translation>
+    </message>
+    <message>
+        <source>case</source>
+        <translation type="unfinished">箱</translation>
+    </message>
+    <message>
+        <source>case opened</source>
+        <translation type="unfinished">箱已打开</translation>
+    </message>
+    <message>
+        <source>case {code}</source>
+        <translation type="unfinished">箱 {code}</translation>
+    </message>
+    <message>
+        <source>category-b</source>
+        <translation type="unfinished">B 类</translation>
     </message>
     <message>
         <source>chance to pass the official test</source>
@@ -1156,12 +1904,20 @@
         <translation type="unfinished">更换或说明标签卷</translation>
     </message>
     <message>
+        <source>check</source>
+        <translation type="unfinished">检查</translation>
+    </message>
+    <message>
         <source>check of {what}</source>
         <translation type="unfinished">检查{what}</translation>
     </message>
     <message>
         <source>check the scale after {what}: {where}</source>
         <translation type="unfinished">{what}后检查秤：{where}</translation>
+    </message>
+    <message>
+        <source>checked again, good</source>
+        <translation type="unfinished">复查合格</translation>
     </message>
     <message>
         <source>checking …</source>
@@ -1208,6 +1964,10 @@
         <translation type="unfinished">核对标签，再处理扫码</translation>
     </message>
     <message>
+        <source>complete</source>
+        <translation type="unfinished">完整</translation>
+    </message>
+    <message>
         <source>component {component} is not known: allowed are {allowed}</source>
         <translation type="unfinished">成分 {component} 不明：允许 {allowed}</translation>
     </message>
@@ -1230,6 +1990,22 @@
     <message>
         <source>count the bags of the run before: {where}</source>
         <translation type="unfinished">清点上次生产的袋数：{where}</translation>
+    </message>
+    <message>
+        <source>counted {count}</source>
+        <translation type="unfinished">清点 {count}</translation>
+    </message>
+    <message>
+        <source>counted {count}, agrees</source>
+        <translation type="unfinished">清点 {count}，相符</translation>
+    </message>
+    <message>
+        <source>counted {count}, {difference}</source>
+        <translation type="unfinished">清点 {count}，{difference}</translation>
+    </message>
+    <message>
+        <source>counted {count}, {difference}: {why}</source>
+        <translation type="unfinished">清点 {count}，{difference}：{why}</translation>
     </message>
     <message>
         <source>date or time is in doubt</source>
@@ -1272,8 +2048,28 @@
         <translation type="unfinished">已销毁</translation>
     </message>
     <message>
+        <source>destructive</source>
+        <translation type="unfinished">破坏性</translation>
+    </message>
+    <message>
+        <source>destructive-e-mark</source>
+        <translation type="unfinished">破坏性 (℮)</translation>
+    </message>
+    <message>
         <source>done</source>
         <translation type="unfinished">完成</translation>
+    </message>
+    <message>
+        <source>double</source>
+        <translation type="unfinished">二次</translation>
+    </message>
+    <message>
+        <source>downgraded</source>
+        <translation type="unfinished">降级</translation>
+    </message>
+    <message>
+        <source>dumped</source>
+        <translation type="unfinished">倒掉</translation>
     </message>
     <message>
         <source>empty</source>
@@ -1304,12 +2100,28 @@
         <translation type="unfinished">均匀漂移</translation>
     </message>
     <message>
+        <source>event</source>
+        <translation type="unfinished">事件</translation>
+    </message>
+    <message>
         <source>expired</source>
         <translation type="unfinished">已过期</translation>
     </message>
     <message>
         <source>expired – take it off the line</source>
         <translation type="unfinished">已过期，撤下生产线</translation>
+    </message>
+    <message>
+        <source>explained</source>
+        <translation type="unfinished">已说明</translation>
+    </message>
+    <message>
+        <source>failed</source>
+        <translation type="unfinished">不合格</translation>
+    </message>
+    <message>
+        <source>failed: what is done</source>
+        <translation type="unfinished">不合格：怎么处理</translation>
     </message>
     <message>
         <source>fetch the next lot</source>
@@ -1344,8 +2156,16 @@
         <translation type="unfinished">快用完</translation>
     </message>
     <message>
+        <source>first</source>
+        <translation type="unfinished">首个</translation>
+    </message>
+    <message>
         <source>first label</source>
         <translation type="unfinished">第一张标签</translation>
+    </message>
+    <message>
+        <source>first serial</source>
+        <translation type="unfinished">首个编号</translation>
     </message>
     <message>
         <source>floor, target, upper</source>
@@ -1360,8 +2180,28 @@
         <translation type="unfinished">向前</translation>
     </message>
     <message>
+        <source>found</source>
+        <translation type="unfinished">结果值</translation>
+    </message>
+    <message>
         <source>free</source>
         <translation type="unfinished">可用</translation>
+    </message>
+    <message>
+        <source>from {code}</source>
+        <translation type="unfinished">从 {code}</translation>
+    </message>
+    <message>
+        <source>from, such as 09:00</source>
+        <translation type="unfinished">从，如 09:00</translation>
+    </message>
+    <message>
+        <source>full</source>
+        <translation type="unfinished">全检</translation>
+    </message>
+    <message>
+        <source>gate</source>
+        <translation type="unfinished">关口</translation>
     </message>
     <message>
         <source>go on after a pause</source>
@@ -1374,6 +2214,10 @@
     <message>
         <source>gone on after a stop: {why}</source>
         <translation type="unfinished">停后继续：{why}</translation>
+    </message>
+    <message>
+        <source>good</source>
+        <translation type="unfinished">良好</translation>
     </message>
     <message>
         <source>gross weight</source>
@@ -1424,16 +2268,60 @@
         <translation type="unfinished">扣留，无记录</translation>
     </message>
     <message>
+        <source>holds</source>
+        <translation type="unfinished">满足</translation>
+    </message>
+    <message>
+        <source>hour</source>
+        <translation type="unfinished">小时</translation>
+    </message>
+    <message>
+        <source>id of the label roll</source>
+        <translation type="unfinished">标签卷编号</translation>
+    </message>
+    <message>
+        <source>id of the run</source>
+        <translation type="unfinished">生产编号</translation>
+    </message>
+    <message>
         <source>in doubt</source>
         <translation type="unfinished">存疑</translation>
+    </message>
+    <message>
+        <source>in no case</source>
+        <translation type="unfinished">未装箱</translation>
     </message>
     <message>
         <source>in the bag {mass}</source>
         <translation type="unfinished">袋内 {mass}</translation>
     </message>
     <message>
+        <source>in the house</source>
+        <translation type="unfinished">在库</translation>
+    </message>
+    <message>
         <source>in the printer</source>
         <translation type="unfinished">在打印机里</translation>
+    </message>
+    <message>
+        <source>in window</source>
+        <translation type="unfinished">在范围内</translation>
+    </message>
+    <message>
+        <source>in {number} min</source>
+        <translation type="unfinished">{number} min 后</translation>
+    </message>
+    <message>
+        <source>input lot</source>
+        <translation type="unfinished">原料批</translation>
+    </message>
+    <message>
+        <source>input lot code</source>
+        <translation type="unfinished">原料批号</translation>
+    </message>
+    <message>
+        <source>instrument</source>
+        <translation type="unfinished">仪器</translation>
     </message>
     <message>
         <source>it came too slowly, or was too short, for a scanner</source>
@@ -1484,6 +2372,14 @@
         <translation type="unfinished">保存、恢复或清理记录</translation>
     </message>
     <message>
+        <source>knee</source>
+        <translation type="unfinished">拐点</translation>
+    </message>
+    <message>
+        <source>label</source>
+        <translation type="unfinished">标签</translation>
+    </message>
+    <message>
         <source>label destroyed</source>
         <translation type="unfinished">标签已销毁</translation>
     </message>
@@ -1506,6 +2402,18 @@
     <message>
         <source>label on bag</source>
         <translation type="unfinished">袋上标签</translation>
+    </message>
+    <message>
+        <source>label roll</source>
+        <translation type="unfinished">标签卷</translation>
+    </message>
+    <message>
+        <source>label spoiled</source>
+        <translation type="unfinished">标签损坏</translation>
+    </message>
+    <message>
+        <source>label {code}</source>
+        <translation type="unfinished">标签{code}</translation>
     </message>
     <message>
         <source>label {serial} is in doubt: {why}</source>
@@ -1536,8 +2444,16 @@
         <translation type="unfinished">标签数 {count}</translation>
     </message>
     <message>
+        <source>last</source>
+        <translation type="unfinished">末个</translation>
+    </message>
+    <message>
         <source>last day</source>
         <translation type="unfinished">最后日期</translation>
+    </message>
+    <message>
+        <source>last day {day}</source>
+        <translation type="unfinished">最后日期 {day}</translation>
     </message>
     <message>
         <source>last label</source>
@@ -1548,12 +2464,20 @@
         <translation type="unfinished">最后一点</translation>
     </message>
     <message>
+        <source>last serial</source>
+        <translation type="unfinished">末个编号</translation>
+    </message>
+    <message>
         <source>last {what}</source>
         <translation type="unfinished">上一袋 {what}</translation>
     </message>
     <message>
         <source>lead</source>
         <translation type="unfinished">班长</translation>
+    </message>
+    <message>
+        <source>lead {code}</source>
+        <translation type="unfinished">班长 {code}</translation>
     </message>
     <message>
         <source>lead, on the scale</source>
@@ -1564,8 +2488,16 @@
         <translation type="unfinished">退出全屏</translation>
     </message>
     <message>
+        <source>light</source>
+        <translation type="unfinished">偏轻</translation>
+    </message>
+    <message>
         <source>line cleared</source>
         <translation type="unfinished">已清线</translation>
+    </message>
+    <message>
+        <source>line {code}</source>
+        <translation type="unfinished">生产线 {code}</translation>
     </message>
     <message>
         <source>loaded</source>
@@ -1600,12 +2532,16 @@
         <translation type="unfinished">看过别的钟：现在准</translation>
     </message>
     <message>
+        <source>lot</source>
+        <translation type="unfinished">批次</translation>
+    </message>
+    <message>
         <source>lot code {code} cannot be printed: allowed are 1 to 20 of the characters A-Z 0-9 . / - (no blanks, no small letters)</source>
         <translation type="unfinished">批号 {code} 无法打印：允许 1 至 20 个字符 A-Z 0-9 . / -（无空格、无小写）</translation>
     </message>
     <message>
-        <source>lot {lot}</source>
-        <translation type="unfinished">批次 {lot}</translation>
+        <source>lot {code}</source>
+        <translation type="unfinished">批次 {code}</translation>
     </message>
     <message>
         <source>lot {lot} had its last day on {day}: it must not be used</source>
@@ -1692,8 +2628,16 @@
         <translation type="unfinished">批次 {lot}：到货 {warmth} °C：允许 {least} 至 {most} °C</translation>
     </message>
     <message>
+        <source>lots</source>
+        <translation type="unfinished">批次</translation>
+    </message>
+    <message>
         <source>lots changed while a bag was on the pan: lift it before the next change</source>
         <translation type="unfinished">换批时秤盘上有袋：下次更换前先拿开</translation>
+    </message>
+    <message>
+        <source>lots {lots}</source>
+        <translation type="unfinished">批次 {lots}</translation>
     </message>
     <message>
         <source>machine</source>
@@ -1708,6 +2652,26 @@
         <translation type="unfinished">经理</translation>
     </message>
     <message>
+        <source>mean + {factor} s ≥ {nominal}: {holds} so far</source>
+        <translation type="unfinished">均值 + {factor} s ≥ {nominal}：目前{holds}</translation>
+    </message>
+    <message>
+        <source>mean in the official sample</source>
+        <translation type="unfinished">官方样本均值</translation>
+    </message>
+    <message>
+        <source>mean net</source>
+        <translation type="unfinished">平均净重</translation>
+    </message>
+    <message>
+        <source>mean of the whole batch</source>
+        <translation type="unfinished">整批均值</translation>
+    </message>
+    <message>
+        <source>mean {mean}, s {spread}</source>
+        <translation type="unfinished">均值 {mean}，s {spread}</translation>
+    </message>
+    <message>
         <source>mean {mean}, s {spread}, {count} bags</source>
         <translation type="unfinished">均值 {mean}，s {spread}，{count} 袋</translation>
     </message>
@@ -1716,12 +2680,28 @@
         <translation type="unfinished">金属探测器</translation>
     </message>
     <message>
+        <source>missed {pieces}</source>
+        <translation type="unfinished">漏检 {pieces}</translation>
+    </message>
+    <message>
         <source>more</source>
         <translation type="unfinished">多</translation>
     </message>
     <message>
         <source>move a lot on the line</source>
         <translation type="unfinished">在线上移动批次</translation>
+    </message>
+    <message>
+        <source>name of the inspector</source>
+        <translation type="unfinished">检查员姓名</translation>
+    </message>
+    <message>
+        <source>name the inspector: scan or type who tests</source>
+        <translation type="unfinished">写明检查员：扫或输入</translation>
+    </message>
+    <message>
+        <source>name the wash record: tank and number, as the wash step names it</source>
+        <translation type="unfinished">写明清洗记录：槽和编号，与清洗工序一致</translation>
     </message>
     <message>
         <source>near Max</source>
@@ -1736,6 +2716,22 @@
         <translation type="unfinished">净重</translation>
     </message>
     <message>
+        <source>net below {mass}</source>
+        <translation type="unfinished">净重低于 {mass}</translation>
+    </message>
+    <message>
+        <source>net below {mass}; {count} below T2</source>
+        <translation type="unfinished">净重低于 {mass}；{count} 袋低于 T2</translation>
+    </message>
+    <message>
+        <source>net fill</source>
+        <translation type="unfinished">净灌装量</translation>
+    </message>
+    <message>
+        <source>net {mass}: {verdict}</source>
+        <translation type="unfinished">净重 {mass}：{verdict}</translation>
+    </message>
+    <message>
         <source>never came out</source>
         <translation type="unfinished">没有打出</translation>
     </message>
@@ -1744,8 +2740,20 @@
         <translation type="unfinished">从未打印</translation>
     </message>
     <message>
+        <source>new bag {serial}</source>
+        <translation type="unfinished">新袋 {serial}</translation>
+    </message>
+    <message>
         <source>no PIN or badge yet</source>
         <translation type="unfinished">还没有 PIN 或工牌</translation>
+    </message>
+    <message>
+        <source>no bag</source>
+        <translation type="unfinished">没有袋</translation>
+    </message>
+    <message>
+        <source>no bag is expected any more</source>
+        <translation type="unfinished">不再有袋</translation>
     </message>
     <message>
         <source>no bag is taken: {why}</source>
@@ -1760,6 +2768,10 @@
         <translation type="unfinished">本次生产还没有贴标的袋：先包一袋，再扫标签</translation>
     </message>
     <message>
+        <source>no bag of {scope} {name} is in the record: nothing is held</source>
+        <translation type="unfinished">记录中没有{scope} {name} 的袋：没有扣留</translation>
+    </message>
+    <message>
         <source>no copy</source>
         <translation type="unfinished">没有副本</translation>
     </message>
@@ -1768,8 +2780,28 @@
         <translation type="unfinished">各载荷都无误差</translation>
     </message>
     <message>
+        <source>no figure</source>
+        <translation type="unfinished">无数字</translation>
+    </message>
+    <message>
+        <source>no good bag yet</source>
+        <translation type="unfinished">还没有合格袋</translation>
+    </message>
+    <message>
+        <source>no good check of {what} after the last bag</source>
+        <translation type="unfinished">最后一袋之后没有合格的{what}检查</translation>
+    </message>
+    <message>
+        <source>no good check of {what} in the run</source>
+        <translation type="unfinished">本次生产没有合格的{what}检查</translation>
+    </message>
+    <message>
         <source>no label roll is in: scan one in at {where}</source>
         <translation type="unfinished">没有标签卷：在 {where} 扫入</translation>
+    </message>
+    <message>
+        <source>no labelled bag of the last run is loose</source>
+        <translation type="unfinished">上次生产没有散的贴标袋</translation>
     </message>
     <message>
         <source>no labels left: load a roll</source>
@@ -1786,6 +2818,10 @@
     <message>
         <source>no product</source>
         <translation type="unfinished">缺料</translation>
+    </message>
+    <message>
+        <source>no proposal worked out yet</source>
+        <translation type="unfinished">还没有计算提议</translation>
     </message>
     <message>
         <source>no reading</source>
@@ -1808,8 +2844,16 @@
         <translation type="unfinished">没有进行中的生产：由班长开始</translation>
     </message>
     <message>
+        <source>no run yet</source>
+        <translation type="unfinished">还没有生产</translation>
+    </message>
+    <message>
         <source>no scan differed: there is nothing to clear</source>
         <translation type="unfinished">没有扫码不符：无需处理</translation>
+    </message>
+    <message>
+        <source>no target meets every clause: the fills scatter too much</source>
+        <translation type="unfinished">没有目标能满足全部条款：灌装差异太大</translation>
     </message>
     <message>
         <source>no time service has kept the clock right for {time}</source>
@@ -1828,12 +2872,32 @@
         <translation type="unfinished">标称</translation>
     </message>
     <message>
+        <source>nominal {mass}</source>
+        <translation type="unfinished">标称 {mass}</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation type="unfinished">无</translation>
+    </message>
+    <message>
         <source>none left on line</source>
         <translation type="unfinished">线上没有了</translation>
     </message>
     <message>
         <source>not clear yet: {point}</source>
         <translation type="unfinished">还没清好：{point}</translation>
+    </message>
+    <message>
+        <source>not counted yet</source>
+        <translation type="unfinished">还没清点</translation>
+    </message>
+    <message>
+        <source>not due</source>
+        <translation type="unfinished">未到期</translation>
+    </message>
+    <message>
+        <source>not fit to sell</source>
+        <translation type="unfinished">不可出售</translation>
     </message>
     <message>
         <source>not found: QA decides</source>
@@ -1868,12 +2932,20 @@
         <translation type="unfinished">还没有：{what}</translation>
     </message>
     <message>
+        <source>note</source>
+        <translation type="unfinished">备注</translation>
+    </message>
+    <message>
         <source>nothing about the clock is open</source>
         <translation type="unfinished">时钟没有待办</translation>
     </message>
     <message>
         <source>nothing on the pan</source>
         <translation type="unfinished">秤盘上无物</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation type="unfinished">现状</translation>
     </message>
     <message>
         <source>of the last bag</source>
@@ -1900,8 +2972,28 @@
         <translation type="unfinished">不在标签上</translation>
     </message>
     <message>
+        <source>on the line</source>
+        <translation type="unfinished">在线上</translation>
+    </message>
+    <message>
         <source>on the scale: {who}</source>
         <translation type="unfinished">称重员：{who}</translation>
+    </message>
+    <message>
+        <source>on the {count} bags to come</source>
+        <translation type="unfinished">余下 {count} 袋</translation>
+    </message>
+    <message>
+        <source>on the {count} bags to come, any above the floor will do</source>
+        <translation type="unfinished">余下 {count} 袋，高于下限即可</translation>
+    </message>
+    <message>
+        <source>one new bag stands for one reject: touch one alone</source>
+        <translation type="unfinished">一个新袋对应一个剔出袋：只点一个</translation>
+    </message>
+    <message>
+        <source>one of {count} bags</source>
+        <translation type="unfinished">{count} 袋之一</translation>
     </message>
     <message>
         <source>only a lead goes on after a mismatch</source>
@@ -1944,12 +3036,44 @@
         <translation type="unfinished">包装日</translation>
     </message>
     <message>
+        <source>packed {day}</source>
+        <translation type="unfinished">包装 {day}</translation>
+    </message>
+    <message>
+        <source>packed {time} by {who}, production day {day}</source>
+        <translation type="unfinished">{who} 于 {time} 包装，生产日 {day}</translation>
+    </message>
+    <message>
         <source>packer</source>
         <translation type="unfinished">包装员</translation>
     </message>
     <message>
+        <source>pallet</source>
+        <translation type="unfinished">托盘</translation>
+    </message>
+    <message>
+        <source>pallet broken up</source>
+        <translation type="unfinished">托盘已拆</translation>
+    </message>
+    <message>
+        <source>pallet {code}</source>
+        <translation type="unfinished">托盘 {code}</translation>
+    </message>
+    <message>
         <source>pan, chute and tools are clean and dry</source>
         <translation type="unfinished">秤盘、料斗、工具干净且干</translation>
+    </message>
+    <message>
+        <source>paper: delivery note 12</source>
+        <translation type="unfinished">单据：送货单 12</translation>
+    </message>
+    <message>
+        <source>passed</source>
+        <translation type="unfinished">合格</translation>
+    </message>
+    <message>
+        <source>pause</source>
+        <translation type="unfinished">暂停</translation>
     </message>
     <message>
         <source>plan the check</source>
@@ -1960,12 +3084,20 @@
         <translation type="unfinished">打印差</translation>
     </message>
     <message>
+        <source>position</source>
+        <translation type="unfinished">岗位</translation>
+    </message>
+    <message>
         <source>print a label again</source>
         <translation type="unfinished">重印标签</translation>
     </message>
     <message>
         <source>print unreadable</source>
         <translation type="unfinished">打印看不清</translation>
+    </message>
+    <message>
+        <source>product</source>
+        <translation type="unfinished">产品</translation>
     </message>
     <message>
         <source>product temperature</source>
@@ -1992,6 +3124,14 @@
         <translation type="unfinished">提出目标值</translation>
     </message>
     <message>
+        <source>purge old runs</source>
+        <translation type="unfinished">清除旧生产记录</translation>
+    </message>
+    <message>
+        <source>put in</source>
+        <translation type="unfinished">已装</translation>
+    </message>
+    <message>
         <source>put it right, then check again</source>
         <translation type="unfinished">改正后再检查</translation>
     </message>
@@ -2000,12 +3140,24 @@
         <translation type="unfinished">质检</translation>
     </message>
     <message>
+        <source>qa check</source>
+        <translation type="unfinished">质检检查</translation>
+    </message>
+    <message>
         <source>read</source>
         <translation type="unfinished">读到</translation>
     </message>
     <message>
+        <source>reason</source>
+        <translation type="unfinished">原因</translation>
+    </message>
+    <message>
         <source>receive a delivery</source>
         <translation type="unfinished">收货</translation>
+    </message>
+    <message>
+        <source>received {day}</source>
+        <translation type="unfinished">收货 {day}</translation>
     </message>
     <message>
         <source>record a check of quality</source>
@@ -2048,6 +3200,14 @@
         <translation type="unfinished">被拒绝：{why}</translation>
     </message>
     <message>
+        <source>reject</source>
+        <translation type="unfinished">剔出</translation>
+    </message>
+    <message>
+        <source>reject ticket</source>
+        <translation type="unfinished">剔出票</translation>
+    </message>
+    <message>
         <source>release what is held</source>
         <translation type="unfinished">放行扣留品</translation>
     </message>
@@ -2064,6 +3224,18 @@
         <translation type="unfinished">放行跳变之前的</translation>
     </message>
     <message>
+        <source>remark on what is open</source>
+        <translation type="unfinished">对未结事项的说明</translation>
+    </message>
+    <message>
+        <source>repacked</source>
+        <translation type="unfinished">重新包装</translation>
+    </message>
+    <message>
+        <source>result</source>
+        <translation type="unfinished">结论</translation>
+    </message>
+    <message>
         <source>returned</source>
         <translation type="unfinished">已退回</translation>
     </message>
@@ -2076,12 +3248,24 @@
         <translation type="unfinished">审阅并签署一天</translation>
     </message>
     <message>
+        <source>reviewed</source>
+        <translation type="unfinished">已审</translation>
+    </message>
+    <message>
+        <source>reviewed with exceptions</source>
+        <translation type="unfinished">已审，有例外</translation>
+    </message>
+    <message>
         <source>rework</source>
         <translation type="unfinished">返工</translation>
     </message>
     <message>
         <source>rework of {lot} was packed {time} ago: it may go back on the line for {most}</source>
         <translation type="unfinished">{lot} 的返工在 {time} 前包装：{most} 内可回线</translation>
+    </message>
+    <message>
+        <source>reworked</source>
+        <translation type="unfinished">返工</translation>
     </message>
     <message>
         <source>ribbon or ink is missing: put it in</source>
@@ -2092,8 +3276,8 @@
         <translation type="unfinished">色带或墨用完：更换</translation>
     </message>
     <message>
-        <source>roll {roll}</source>
-        <translation type="unfinished">卷 {roll}</translation>
+        <source>roll {code}</source>
+        <translation type="unfinished">卷 {code}</translation>
     </message>
     <message>
         <source>roll {roll} is in: take it out first</source>
@@ -2108,6 +3292,10 @@
         <translation type="unfinished">规则</translation>
     </message>
     <message>
+        <source>run</source>
+        <translation type="unfinished">生产</translation>
+    </message>
+    <message>
         <source>run of {product} ended</source>
         <translation type="unfinished">{product} 生产已结束</translation>
     </message>
@@ -2118,6 +3306,14 @@
     <message>
         <source>run reconciled</source>
         <translation type="unfinished">生产已核对</translation>
+    </message>
+    <message>
+        <source>sample</source>
+        <translation type="unfinished">抽样</translation>
+    </message>
+    <message>
+        <source>sampled</source>
+        <translation type="unfinished">取样</translation>
     </message>
     <message>
         <source>samples {count}</source>
@@ -2164,8 +3360,16 @@
         <translation type="unfinished">秤显示 {mass}，以秤的示值为准</translation>
     </message>
     <message>
+        <source>scan a case or pallet</source>
+        <translation type="unfinished">扫箱或托盘</translation>
+    </message>
+    <message>
         <source>scan a label</source>
         <translation type="unfinished">扫标签</translation>
+    </message>
+    <message>
+        <source>scan a label or lot</source>
+        <translation type="unfinished">扫标签或批次</translation>
     </message>
     <message>
         <source>scan a lot</source>
@@ -2174,6 +3378,18 @@
     <message>
         <source>scan a lot, or touch one</source>
         <translation type="unfinished">扫批次，或点一个</translation>
+    </message>
+    <message>
+        <source>scan a picked bag</source>
+        <translation type="unfinished">扫选中的袋</translation>
+    </message>
+    <message>
+        <source>scan a ticket or label</source>
+        <translation type="unfinished">扫票或标签</translation>
+    </message>
+    <message>
+        <source>scan back</source>
+        <translation type="unfinished">标签扫码</translation>
     </message>
     <message>
         <source>scan of a label</source>
@@ -2188,12 +3404,36 @@
         <translation type="unfinished">扫或输入膜批号</translation>
     </message>
     <message>
+        <source>scan pallets and cases</source>
+        <translation type="unfinished">扫托盘和箱</translation>
+    </message>
+    <message>
+        <source>scan the bags</source>
+        <translation type="unfinished">扫袋</translation>
+    </message>
+    <message>
+        <source>scan the bags of the case first</source>
+        <translation type="unfinished">先扫箱里的袋</translation>
+    </message>
+    <message>
         <source>scan the case label</source>
         <translation type="unfinished">扫箱标签</translation>
     </message>
     <message>
+        <source>scan the cases</source>
+        <translation type="unfinished">扫箱</translation>
+    </message>
+    <message>
+        <source>scan the cases of the pallet first</source>
+        <translation type="unfinished">先扫托盘的箱</translation>
+    </message>
+    <message>
         <source>scan the label</source>
         <translation type="unfinished">扫标签</translation>
+    </message>
+    <message>
+        <source>scan the label of the new bag</source>
+        <translation type="unfinished">扫新袋的标签</translation>
     </message>
     <message>
         <source>scan the label, or type its serial</source>
@@ -2202,6 +3442,10 @@
     <message>
         <source>scan the last label</source>
         <translation type="unfinished">扫最后一张标签</translation>
+    </message>
+    <message>
+        <source>scan the pallets and cases that leave</source>
+        <translation type="unfinished">扫要发出的托盘和箱</translation>
     </message>
     <message>
         <source>scan the roll, then Enter</source>
@@ -2216,11 +3460,27 @@
         <translation type="unfinished">封口</translation>
     </message>
     <message>
+        <source>seal in doubt</source>
+        <translation type="unfinished">封口存疑</translation>
+    </message>
+    <message>
+        <source>seal open</source>
+        <translation type="unfinished">封口未封</translation>
+    </message>
+    <message>
         <source>seen on its bag</source>
         <translation type="unfinished">看到在袋上</translation>
     </message>
     <message>
+        <source>sent to the laboratory</source>
+        <translation type="unfinished">送实验室</translation>
+    </message>
+    <message>
         <source>serial</source>
+        <translation type="unfinished">编号</translation>
+    </message>
+    <message>
+        <source>serials</source>
         <translation type="unfinished">编号</translation>
     </message>
     <message>
@@ -2230,6 +3490,10 @@
     <message>
         <source>set aside</source>
         <translation type="unfinished">已另放</translation>
+    </message>
+    <message>
+        <source>set aside: {reason}</source>
+        <translation type="unfinished">已另放：{reason}</translation>
     </message>
     <message>
         <source>set on purpose</source>
@@ -2256,8 +3520,28 @@
         <translation type="unfinished">搁置到 {time}</translation>
     </message>
     <message>
+        <source>shift</source>
+        <translation type="unfinished">班次</translation>
+    </message>
+    <message>
+        <source>shift {shift}</source>
+        <translation type="unfinished">班次 {shift}</translation>
+    </message>
+    <message>
         <source>ship</source>
         <translation type="unfinished">发货</translation>
+    </message>
+    <message>
+        <source>shipment</source>
+        <translation type="unfinished">发货</translation>
+    </message>
+    <message>
+        <source>shipment came back</source>
+        <translation type="unfinished">发货已退回</translation>
+    </message>
+    <message>
+        <source>shipment withdrawn</source>
+        <translation type="unfinished">发货已撤回</translation>
     </message>
     <message>
         <source>sign a change of run</source>
@@ -2266,6 +3550,10 @@
     <message>
         <source>signed with a difference</source>
         <translation type="unfinished">带差异签名</translation>
+    </message>
+    <message>
+        <source>since</source>
+        <translation type="unfinished">自</translation>
     </message>
     <message>
         <source>since {time}</source>
@@ -2296,8 +3584,24 @@
         <translation type="unfinished">损坏 {count}</translation>
     </message>
     <message>
+        <source>spooled</source>
+        <translation type="unfinished">已排队</translation>
+    </message>
+    <message>
+        <source>spread of the fills</source>
+        <translation type="unfinished">灌装离散</translation>
+    </message>
+    <message>
+        <source>spread {spread}: a mean of {mean} or more, by the {what} rule</source>
+        <translation type="unfinished">离散 {spread}：均值 {mean} 或以上，依规则 {what}</translation>
+    </message>
+    <message>
         <source>start a run</source>
         <translation type="unfinished">开始生产</translation>
+    </message>
+    <message>
+        <source>state</source>
+        <translation type="unfinished">状态</translation>
     </message>
     <message>
         <source>stop the line</source>
@@ -2314,6 +3618,22 @@
     <message>
         <source>study of its film lot: {study}</source>
         <translation type="unfinished">其膜批号的测定：{study}</translation>
+    </message>
+    <message>
+        <source>submitted</source>
+        <translation type="unfinished">已提交</translation>
+    </message>
+    <message>
+        <source>suspect</source>
+        <translation type="unfinished">可疑</translation>
+    </message>
+    <message>
+        <source>suspect window</source>
+        <translation type="unfinished">可疑时段</translation>
+    </message>
+    <message>
+        <source>suspect window of {what}</source>
+        <translation type="unfinished">{what}的可疑时段</translation>
     </message>
     <message>
         <source>take it off the line</source>
@@ -2344,12 +3664,24 @@
         <translation type="unfinished">质检取走</translation>
     </message>
     <message>
+        <source>taken out</source>
+        <translation type="unfinished">已卸</translation>
+    </message>
+    <message>
         <source>tare</source>
         <translation type="unfinished">皮重</translation>
     </message>
     <message>
         <source>target</source>
         <translation type="unfinished">目标</translation>
+    </message>
+    <message>
+        <source>target {mass} now</source>
+        <translation type="unfinished">目标 {mass} 现在</translation>
+    </message>
+    <message>
+        <source>target {mass} proposed</source>
+        <translation type="unfinished">目标 {mass} 提议</translation>
     </message>
     <message>
         <source>tell maintenance</source>
@@ -2440,6 +3772,10 @@
         <translation type="unfinished">空秤盘显示 {mass}：擦干净，然后置零</translation>
     </message>
     <message>
+        <source>the floor</source>
+        <translation type="unfinished">下限</translation>
+    </message>
+    <message>
         <source>the folder for labels is gone: make {folder} again</source>
         <translation type="unfinished">标签文件夹不见了：重新建立 {folder}</translation>
     </message>
@@ -2488,6 +3824,10 @@
         <translation type="unfinished">平均值低于标称</translation>
     </message>
     <message>
+        <source>the new bag has a serial of its own: scan its label</source>
+        <translation type="unfinished">新袋有自己的编号：扫它的标签</translation>
+    </message>
+    <message>
         <source>the new film or roll is the right one</source>
         <translation type="unfinished">新的膜或卷是对的</translation>
     </message>
@@ -2510,6 +3850,10 @@
     <message>
         <source>the pan must be empty before the next bag counts</source>
         <translation type="unfinished">放下一袋前秤盘必须空</translation>
+    </message>
+    <message>
+        <source>the plan takes {count} packs, the batch will have only {lot}</source>
+        <translation type="unfinished">方案取 {count} 袋，整批只有 {lot}</translation>
     </message>
     <message>
         <source>the printer gave up</source>
@@ -2560,6 +3904,14 @@
         <translation type="unfinished">生产从首件标签开始</translation>
     </message>
     <message>
+        <source>the run is open</source>
+        <translation type="unfinished">生产还未结束</translation>
+    </message>
+    <message>
+        <source>the scale</source>
+        <translation type="unfinished">秤</translation>
+    </message>
+    <message>
         <source>the scale failed its check</source>
         <translation type="unfinished">秤检查不合格</translation>
     </message>
@@ -2606,6 +3958,10 @@
     <message>
         <source>the station ended before the label's fate was recorded</source>
         <translation type="unfinished">工作站在记下标签去向前就停了</translation>
+    </message>
+    <message>
+        <source>the station fills no cases: customers.toml is missing</source>
+        <translation type="unfinished">本站不装箱：缺 customers.toml</translation>
     </message>
     <message>
         <source>the station has a fault ({what}): call maintenance</source>
@@ -2656,12 +4012,24 @@
         <translation type="unfinished">工牌不对：等 {time}</translation>
     </message>
     <message>
+        <source>this bag in it</source>
+        <translation type="unfinished">此袋在其中</translation>
+    </message>
+    <message>
         <source>this bag is not recorded and has no label: {why}</source>
         <translation type="unfinished">这袋没有记录也没有标签：{why}</translation>
     </message>
     <message>
         <source>this cannot be shelved, {what}: {answer}</source>
         <translation type="unfinished">这个不能推迟，{what}：{answer}</translation>
+    </message>
+    <message>
+        <source>this hour: all {count} bags</source>
+        <translation type="unfinished">本小时：共 {count} 袋</translation>
+    </message>
+    <message>
+        <source>this hour: {count} of about {all} bags</source>
+        <translation type="unfinished">本小时：约 {all} 袋中的 {count}</translation>
     </message>
     <message>
         <source>this one is destroyed</source>
@@ -2672,12 +4040,24 @@
         <translation type="unfinished">时间</translation>
     </message>
     <message>
+        <source>time, with a lot</source>
+        <translation type="unfinished">时间，配批次</translation>
+    </message>
+    <message>
         <source>too many wrong PINs: wait {time}</source>
         <translation type="unfinished">PIN 错误太多：等 {time}</translation>
     </message>
     <message>
         <source>too many wrong badges: wait {time}</source>
         <translation type="unfinished">工牌错误太多：等 {time}</translation>
+    </message>
+    <message>
+        <source>too warm</source>
+        <translation type="unfinished">过热</translation>
+    </message>
+    <message>
+        <source>topped up</source>
+        <translation type="unfinished">补足</translation>
     </message>
     <message>
         <source>torn or creased</source>
@@ -2696,12 +4076,24 @@
         <translation type="unfinished">先点并输入三个数</translation>
     </message>
     <message>
+        <source>touch the rejects it is about first</source>
+        <translation type="unfinished">先点相关的剔出袋</translation>
+    </message>
+    <message>
         <source>touch to change</source>
         <translation type="unfinished">点此更改</translation>
     </message>
     <message>
+        <source>touch when thrown out</source>
+        <translation type="unfinished">剔出后点此</translation>
+    </message>
+    <message>
         <source>touch who you are first</source>
         <translation type="unfinished">先点自己的名字</translation>
+    </message>
+    <message>
+        <source>two people release: the second one is missing</source>
+        <translation type="unfinished">需两人放行：缺第二人</translation>
     </message>
     <message>
         <source>two people sign</source>
@@ -2712,12 +4104,24 @@
         <translation type="unfinished">在下面输入</translation>
     </message>
     <message>
+        <source>until, such as 09:40</source>
+        <translation type="unfinished">到，如 09:40</translation>
+    </message>
+    <message>
         <source>upper</source>
         <translation type="unfinished">上限</translation>
     </message>
     <message>
+        <source>use by {day}</source>
+        <translation type="unfinished">截止 {day}</translation>
+    </message>
+    <message>
         <source>used to set the printer up</source>
         <translation type="unfinished">用于调打印机</translation>
+    </message>
+    <message>
+        <source>voided</source>
+        <translation type="unfinished">作废</translation>
     </message>
     <message>
         <source>wait until the scale shows a steady weight</source>
@@ -2768,8 +4172,36 @@
         <translation type="unfinished">已复称</translation>
     </message>
     <message>
+        <source>weighed again, good</source>
+        <translation type="unfinished">复称合格</translation>
+    </message>
+    <message>
+        <source>weighed now</source>
+        <translation type="unfinished">现称</translation>
+    </message>
+    <message>
+        <source>weighted average {mean}</source>
+        <translation type="unfinished">加权均值 {mean}</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation type="unfinished">内容</translation>
+    </message>
+    <message>
+        <source>what is open</source>
+        <translation type="unfinished">未结事项</translation>
+    </message>
+    <message>
         <source>which label?</source>
         <translation type="unfinished">哪张标签？</translation>
+    </message>
+    <message>
+        <source>which {what}? Scan or type it first</source>
+        <translation type="unfinished">哪个{what}？先扫或输入</translation>
+    </message>
+    <message>
+        <source>who decides? Choose a name first</source>
+        <translation type="unfinished">谁决定？先选名字</translation>
     </message>
     <message>
         <source>who says so? Touch WHO and choose your name</source>
@@ -2784,6 +4216,30 @@
         <translation type="unfinished">全部误差</translation>
     </message>
     <message>
+        <source>whole run: all {count} bags</source>
+        <translation type="unfinished">整次生产：共 {count} 袋</translation>
+    </message>
+    <message>
+        <source>whole run: {count} of about {all} bags</source>
+        <translation type="unfinished">整次生产：约 {all} 袋中的 {count}</translation>
+    </message>
+    <message>
+        <source>whom does it go to? Choose a customer</source>
+        <translation type="unfinished">发给谁？选客户</translation>
+    </message>
+    <message>
+        <source>why</source>
+        <translation type="unfinished">原因</translation>
+    </message>
+    <message>
+        <source>why it differs: scan or type</source>
+        <translation type="unfinished">为何不符：扫或输入</translation>
+    </message>
+    <message>
+        <source>why it may go, or must be dumped</source>
+        <translation type="unfinished">为何可放行或须倒掉</translation>
+    </message>
+    <message>
         <source>why: scan or type the reason</source>
         <translation type="unfinished">原因：扫或输入</translation>
     </message>
@@ -2792,8 +4248,20 @@
         <translation type="unfinished">擦秤盘，然后置零</translation>
     </message>
     <message>
+        <source>with a witness</source>
+        <translation type="unfinished">需见证</translation>
+    </message>
+    <message>
+        <source>with {customer}</source>
+        <translation type="unfinished">在 {customer}</translation>
+    </message>
+    <message>
         <source>within both bounds</source>
         <translation type="unfinished">在两个界限内</translation>
+    </message>
+    <message>
+        <source>witness {who}</source>
+        <translation type="unfinished">见证 {who}</translation>
     </message>
     <message>
         <source>work at this screen</source>
@@ -2802,6 +4270,10 @@
     <message>
         <source>wrong date</source>
         <translation type="unfinished">日期错</translation>
+    </message>
+    <message>
+        <source>wrong label</source>
+        <translation type="unfinished">标签错</translation>
     </message>
     <message>
         <source>wrong lots</source>
@@ -2820,6 +4292,10 @@
         <translation type="unfinished">重量不对</translation>
     </message>
     <message>
+        <source>{begin_code} to {end_code}</source>
+        <translation type="unfinished">{begin_code} 至 {end_code}</translation>
+    </message>
+    <message>
         <source>{case}: mean {mean}, {count} below T1: FAILS</source>
         <translation type="unfinished">{case}：均值 {mean}，{count} 袋低于 T1：不合格</translation>
     </message>
@@ -2832,20 +4308,64 @@
         <translation type="unfinished">{code} 不明：先收货</translation>
     </message>
     <message>
+        <source>{count} BAGS HELD OR OUT</source>
+        <translation type="unfinished">{count} 袋已扣留或剔出</translation>
+    </message>
+    <message>
+        <source>{count} bag is {what}.</source>
+        <translation type="unfinished">{count} 袋{what}。</translation>
+    </message>
+    <message>
         <source>{count} bags</source>
         <translation type="unfinished">{count} 袋</translation>
+    </message>
+    <message>
+        <source>{count} bags are dumped: they lie in the reject bin. Release the empty hold.</source>
+        <translation type="unfinished">{count} 袋已倒掉：在废料箱里。放行空的扣留。</translation>
+    </message>
+    <message>
+        <source>{count} bags are held</source>
+        <translation type="unfinished">{count} 袋已扣留</translation>
     </message>
     <message>
         <source>{count} bags are held after a failed check: QA decides: {where}</source>
         <translation type="unfinished">检查不合格后扣留 {count} 袋：质检决定：{where}</translation>
     </message>
     <message>
+        <source>{count} bags are in the bin, {expected} by the record: say why they differ</source>
+        <translation type="unfinished">废料箱 {count} 袋，记录 {expected}：说明差异</translation>
+    </message>
+    <message>
         <source>{count} bags are packed: the lead ends the run</source>
         <translation type="unfinished">已包装 {count} 袋：由班长结束</translation>
     </message>
     <message>
+        <source>{count} bags are released.</source>
+        <translation type="unfinished">{count} 袋已放行。</translation>
+    </message>
+    <message>
+        <source>{count} bags are {what}.</source>
+        <translation type="unfinished">{count} 袋{what}。</translation>
+    </message>
+    <message>
         <source>{count} bags from {begin} to {end} are held: {why}.</source>
         <translation type="unfinished">{begin} 至 {end} 的 {count} 袋已扣留：{why}。</translation>
+    </message>
+    <message>
+        <source>{count} bags held or out</source>
+        <translation type="unfinished">{count} 袋已扣留或剔出</translation>
+    </message>
+    <message>
+        <source>{count} bags held, packed after {begin} until {end}</source>
+        <translation type="unfinished">扣留 {count} 袋，{begin} 至 {end} 包装</translation>
+    </message>
+    <message>
+        <source>{count} bags in the batch; {plan}</source>
+        <translation type="unfinished">整批 {count} 袋；{plan}</translation>
+    </message>
+    <message>
+        <source>{count} bags lie in the bin by the record</source>
+        <translation type="unfinished">按记录废料箱有 {count} 袋</translation>
     </message>
     <message>
         <source>{count} bags weigh less than {mass} in the mean</source>
@@ -2856,6 +4376,18 @@
         <translation type="unfinished">比记录{more} {count} 袋：重点一次，或说明原因</translation>
     </message>
     <message>
+        <source>{count} case</source>
+        <translation type="unfinished">{count} 箱</translation>
+    </message>
+    <message>
+        <source>{count} cases</source>
+        <translation type="unfinished">{count} 箱</translation>
+    </message>
+    <message>
+        <source>{count} cases and pallets stand here</source>
+        <translation type="unfinished">这里有 {count} 个箱和托盘</translation>
+    </message>
+    <message>
         <source>{count} characters, allowed are {least} to {most}</source>
         <translation type="unfinished">{count} 个字符，允许 {least} 至 {most}</translation>
     </message>
@@ -2864,8 +4396,20 @@
         <translation type="unfinished">{count} 个字符，最多 {most}</translation>
     </message>
     <message>
+        <source>{count} fills are too few for a proposal: weigh {least} or more</source>
+        <translation type="unfinished">{count} 次灌装太少，无法提议：至少称 {least}</translation>
+    </message>
+    <message>
+        <source>{count} held or set aside</source>
+        <translation type="unfinished">{count} 袋扣留或另放</translation>
+    </message>
+    <message>
         <source>{count} issued, {used} used so far</source>
         <translation type="unfinished">领出 {count}，已用 {used}</translation>
+    </message>
+    <message>
+        <source>{count} labels are in doubt</source>
+        <translation type="unfinished">{count} 张标签存疑</translation>
     </message>
     <message>
         <source>{count} labels in doubt, first {serial}: answer in {where}</source>
@@ -2884,12 +4428,76 @@
         <translation type="unfinished">还有 {count} 段等待。</translation>
     </message>
     <message>
+        <source>{count} of its bags are held</source>
+        <translation type="unfinished">其中 {count} 袋已扣留</translation>
+    </message>
+    <message>
+        <source>{count} of {draws} rehearsed samples of the stored bags pass (failed: mean {mean}, T1 {t1}, T2 {t2})</source>
+        <translation type="unfinished">{draws} 次演练样本中 {count} 次合格（不合格：均值 {mean}，T1 {t1}，T2 {t2}）</translation>
+    </message>
+    <message>
+        <source>{count} packs are weighed already, more than the {lot} expected</source>
+        <translation type="unfinished">已称 {count} 袋，超过预期的 {lot}</translation>
+    </message>
+    <message>
+        <source>{count} rejects are undecided</source>
+        <translation type="unfinished">{count} 个剔出袋未决定</translation>
+    </message>
+    <message>
+        <source>{count} rejects of {day} wait for a decision</source>
+        <translation type="unfinished">{day} 的 {count} 个剔出袋等待决定</translation>
+    </message>
+    <message>
         <source>{count} set aside</source>
         <translation type="unfinished">另放 {count} 袋</translation>
     </message>
     <message>
         <source>{count} suspect bags are held: QA or the lead decides: {where}</source>
         <translation type="unfinished">{count} 袋可疑已扣留：质检或班长决定：{where}</translation>
+    </message>
+    <message>
+        <source>{count} things are open</source>
+        <translation type="unfinished">{count} 件未结</translation>
+    </message>
+    <message>
+        <source>{count} things are open, first: {what}. Settle them, or write why the day is signed all the same</source>
+        <translation type="unfinished">{count} 件未结，第一件：{what}。请处理，或写明为何仍签当天</translation>
+    </message>
+    <message>
+        <source>{count} things happened on {day}</source>
+        <translation type="unfinished">{day} 发生 {count} 件</translation>
+    </message>
+    <message>
+        <source>{count} things open, not signed</source>
+        <translation type="unfinished">{count} 件未结，未签名</translation>
+    </message>
+    <message>
+        <source>{count} unit</source>
+        <translation type="unfinished">{count} 件</translation>
+    </message>
+    <message>
+        <source>{count} units</source>
+        <translation type="unfinished">{count} 件</translation>
+    </message>
+    <message>
+        <source>{count} with customers</source>
+        <translation type="unfinished">{count} 在客户处</translation>
+    </message>
+    <message>
+        <source>{day} is not reviewed and signed</source>
+        <translation type="unfinished">{day} 未审未签</translation>
+    </message>
+    <message>
+        <source>{day} is reviewed and signed.</source>
+        <translation type="unfinished">{day} 已审并签名。</translation>
+    </message>
+    <message>
+        <source>{day}: {shown} of {all} rejects, {filter}; {open} open</source>
+        <translation type="unfinished">{day}：{all} 个剔出袋中的 {shown} 个，{filter}；{open} 个未决</translation>
+    </message>
+    <message>
+        <source>{day}: {shown} of {all} rejects; {open} open</source>
+        <translation type="unfinished">{day}：{all} 个剔出袋中的 {shown} 个；{open} 个未决</translation>
     </message>
     <message>
         <source>{digits} is no day: give day and month, like 2411 for 24 November</source>
@@ -2904,8 +4512,24 @@
         <translation type="unfinished">{error}，允许 {limit}</translation>
     </message>
     <message>
+        <source>{first} and {count} more</source>
+        <translation type="unfinished">{first} 另有 {count}</translation>
+    </message>
+    <message>
         <source>{first}, and {count} more</source>
         <translation type="unfinished">{first}，另有 {count} 项</translation>
+    </message>
+    <message>
+        <source>{kind}: {count} packs, at most {most} below T1 ({clause})</source>
+        <translation type="unfinished">{kind}：{count} 袋，低于 T1 至多 {most}（{clause}）</translation>
+    </message>
+    <message>
+        <source>{kind}: {count} packs, then {second} more, at most {most} below T1 ({clause})</source>
+        <translation type="unfinished">{kind}：{count} 袋，再加 {second}，低于 T1 至多 {most}（{clause}）</translation>
+    </message>
+    <message>
+        <source>{last} comes before {first}: give the first serial first</source>
+        <translation type="unfinished">{last} 在 {first} 之前：先给首个编号</translation>
     </message>
     <message>
         <source>{mass} DOES NOT FIT ({against})</source>
@@ -2916,8 +4540,52 @@
         <translation type="unfinished">{mass} 相符（{against}）</translation>
     </message>
     <message>
+        <source>{mass} a bag</source>
+        <translation type="unfinished">每袋 {mass}</translation>
+    </message>
+    <message>
+        <source>{mass} now</source>
+        <translation type="unfinished">现在 {mass}</translation>
+    </message>
+    <message>
+        <source>{mass} proposed</source>
+        <translation type="unfinished">提议 {mass}</translation>
+    </message>
+    <message>
+        <source>{mass} this run</source>
+        <translation type="unfinished">本次生产 {mass}</translation>
+    </message>
+    <message>
+        <source>{mass} this run, {money} in money</source>
+        <translation type="unfinished">本次生产 {mass}，金额 {money}</translation>
+    </message>
+    <message>
+        <source>{mass}: {count} bags, {percent} %</source>
+        <translation type="unfinished">{mass}：{count} 袋，{percent} %</translation>
+    </message>
+    <message>
+        <source>{mean} OUTSIDE {least} to {most}</source>
+        <translation type="unfinished">{mean} 超出 {least} 至 {most}</translation>
+    </message>
+    <message>
+        <source>{mean} within {least} to {most}</source>
+        <translation type="unfinished">{mean} 在 {least} 至 {most} 内</translation>
+    </message>
+    <message>
         <source>{name} stands for {first} and for {second}: look at the case and keep one</source>
         <translation type="unfinished">{name}既是 {first} 又是 {second}：看箱子，留一个</translation>
+    </message>
+    <message>
+        <source>{name}: mean {mean}, spread {spread}</source>
+        <translation type="unfinished">{name}：均值 {mean}，离散 {spread}</translation>
+    </message>
+    <message>
+        <source>{name}: {code} from {who}</source>
+        <translation type="unfinished">{name}：{code}，来自 {who}</translation>
+    </message>
+    <message>
+        <source>{number} bags</source>
+        <translation type="unfinished">{number} 袋</translation>
     </message>
     <message>
         <source>{number} failed</source>
@@ -2936,8 +4604,24 @@
         <translation type="unfinished">{number} / {whole}</translation>
     </message>
     <message>
+        <source>{number} of {whole} allowed</source>
+        <translation type="unfinished">{number} / 允许 {whole}</translation>
+    </message>
+    <message>
+        <source>{number} of {whole} bags</source>
+        <translation type="unfinished">{number} / {whole} 袋</translation>
+    </message>
+    <message>
+        <source>{number} to {whole} {unit}</source>
+        <translation type="unfinished">{number} 至 {whole} {unit}</translation>
+    </message>
+    <message>
         <source>{number} too many</source>
         <translation type="unfinished">多 {number} 张</translation>
+    </message>
+    <message>
+        <source>{picked} picked, {count} weighed</source>
+        <translation type="unfinished">选 {picked}，已称 {count}</translation>
     </message>
     <message>
         <source>{product}, version {version}</source>
@@ -2952,12 +4636,64 @@
         <translation type="unfinished">{product}：净 {mass} kg</translation>
     </message>
     <message>
+        <source>{result} by {code}</source>
+        <translation type="unfinished">{result}，{code}</translation>
+    </message>
+    <message>
         <source>{serial} must say</source>
         <translation type="unfinished">{serial} 应为</translation>
     </message>
     <message>
         <source>{serial}: as recorded</source>
         <translation type="unfinished">{serial}：与记录一致</translation>
+    </message>
+    <message>
+        <source>{sscc} is a pallet: a pallet holds cases</source>
+        <translation type="unfinished">{sscc} 是托盘：托盘装箱</translation>
+    </message>
+    <message>
+        <source>{sscc} is gone with {shipment}</source>
+        <translation type="unfinished">{sscc} 已随 {shipment} 发出</translation>
+    </message>
+    <message>
+        <source>{sscc} is on pallet {pallet}</source>
+        <translation type="unfinished">{sscc} 在托盘 {pallet} 上</translation>
+    </message>
+    <message>
+        <source>{sscc} is undone</source>
+        <translation type="unfinished">{sscc} 已撤销</translation>
+    </message>
+    <message>
+        <source>{sscc} is undone.</source>
+        <translation type="unfinished">{sscc} 已撤销。</translation>
+    </message>
+    <message>
+        <source>{text} is no figure: key in digits, such as 3.4</source>
+        <translation type="unfinished">{text} 不是数字：请输入如 3.4</translation>
+    </message>
+    <message>
+        <source>{text} is no serial of a bag, such as A1-7K-000042</source>
+        <translation type="unfinished">{text} 不是袋编号，如 A1-7K-000042</translation>
+    </message>
+    <message>
+        <source>{text} is no time: write {form}</source>
+        <translation type="unfinished">{text} 不是时间：写 {form}</translation>
+    </message>
+    <message>
+        <source>{time}: {mass}; mean so far {mean}</source>
+        <translation type="unfinished">{time}：{mass}；目前均值 {mean}</translation>
+    </message>
+    <message>
+        <source>{value} cannot be: allowed is {low} to {high}</source>
+        <translation type="unfinished">{value} 不可能：允许 {low} 至 {high}</translation>
+    </message>
+    <message>
+        <source>{what} by {code}: {why}</source>
+        <translation type="unfinished">{what}，{code}：{why}</translation>
+    </message>
+    <message>
+        <source>{what} cannot be released: {why}</source>
+        <translation type="unfinished">{what} 不能放行：{why}</translation>
     </message>
     <message>
         <source>{what} failed its check</source>
@@ -2968,20 +4704,60 @@
         <translation type="unfinished">{what}检查不合格：改正后再检查：{where}</translation>
     </message>
     <message>
+        <source>{what} failed its last check</source>
+        <translation type="unfinished">{what}上次检查不合格</translation>
+    </message>
+    <message>
+        <source>{what} failed: write what is done about it before it is recorded</source>
+        <translation type="unfinished">{what}不合格：先写怎么处理再记录</translation>
+    </message>
+    <message>
         <source>{what} in {minutes} min</source>
         <translation type="unfinished">{minutes} 分钟后{what}</translation>
+    </message>
+    <message>
+        <source>{what} is on record.</source>
+        <translation type="unfinished">{what}已记录。</translation>
+    </message>
+    <message>
+        <source>{what} keeps no bag any more: release the hold</source>
+        <translation type="unfinished">{what} 已无扣留的袋：放行此扣留</translation>
+    </message>
+    <message>
+        <source>{what} needs {thing}</source>
+        <translation type="unfinished">{what}需要{thing}</translation>
     </message>
     <message>
         <source>{what} now</source>
         <translation type="unfinished">现在{what}</translation>
     </message>
     <message>
+        <source>{what} was released already</source>
+        <translation type="unfinished">{what} 已放行过</translation>
+    </message>
+    <message>
+        <source>{what} was scanned already</source>
+        <translation type="unfinished">{what} 已扫过</translation>
+    </message>
+    <message>
+        <source>{what} was {usual}, now {seen}: is this still the same product?</source>
+        <translation type="unfinished">{what}原为 {usual}，现为 {seen}：还是同一产品吗？</translation>
+    </message>
+    <message>
         <source>{what}: look at date and time, then sign at {where}</source>
         <translation type="unfinished">{what}：核对日期和时间，然后在 {where} 签名</translation>
     </message>
     <message>
+        <source>{what}: no checks in the settings</source>
+        <translation type="unfinished">{what}：设置中没有检查</translation>
+    </message>
+    <message>
         <source>{who} cannot sign this</source>
         <translation type="unfinished">{who} 不能签此项</translation>
+    </message>
+    <message>
+        <source>{who} cannot witness a decision of {other}: choose another person</source>
+        <translation type="unfinished">{who} 不能见证 {other} 的决定：选别人</translation>
     </message>
     <message>
         <source>{who} did not sign: to {act}, a PIN or badge is needed</source>
@@ -3002,6 +4778,10 @@
     <message>
         <source>{who} may not sign here</source>
         <translation type="unfinished">{who} 不能在此签名</translation>
+    </message>
+    <message>
+        <source>{who} signs first: another person signs second</source>
+        <translation type="unfinished">{who} 先签：另一人再签</translation>
     </message>
     <message>
         <source>{why}: two people approve the label at {where}</source>

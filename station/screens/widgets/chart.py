@@ -19,6 +19,7 @@ from PySide6.QtGui import QColor, QPainter, QPen
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from station.screens.theme import Face, Palette, Ruler, font_of
+from station.screens.tongue import say
 from station.screens.widgets.painted import stroke
 
 pg.setConfigOptions(mouseRateLimit=-1)  # the last place of a pointer counts, not one before it
@@ -126,7 +127,7 @@ class Chart(QWidget):
     def name_axes(self, across: str, up: str) -> None:
         """Name the axes."""
         for side, words in (("bottom", across), ("left", up)):
-            self.view.getAxis(side).setLabel(words)
+            self.view.getAxis(side).setLabel(say(words))
 
     # --- drawing ------------------------------------------------------------------------------
 
@@ -217,7 +218,7 @@ class Chart(QWidget):
             return
         side = (0.0, 0.5) if upright else (float(place > 0.5), 1.0)
         label = pg.InfLineLabel(
-            item, words, position=place, anchors=[side, side], color=self.colours.ink,
+            item, say(words), position=place, anchors=[side, side], color=self.colours.ink,
             fill=pg.mkBrush(self.colours.paper) if upright else None,
         )  # fmt: skip
         label.textItem.setFont(font_of(Face.NARROW, self._px(_LABEL_MM)))
@@ -225,7 +226,7 @@ class Chart(QWidget):
 
     def name_point(self, across: float, up: float, words: str, anchor: tuple[float, float]) -> None:
         """Write words beside a point; the anchor is the part of the words that touches it."""
-        text = pg.TextItem(words, color=self.colours.ink, anchor=anchor)
+        text = pg.TextItem(say(words), color=self.colours.ink, anchor=anchor)
         text.setFont(font_of(Face.NARROW, self._px(_LABEL_MM)))
         self.view.addItem(text)
         text.setPos(across, up)

@@ -55,12 +55,15 @@ class OutlookPlate(Painted[Shown]):
             return
         colour = self._ground(painter, QRectF(self.rect()))
         shown = [text for text in self.texts.values() if text.lines != ("",)]
-        spare = self.height() - 2 * _EDGE_MM * self.unit - sum(text.height for text in shown)
-        gap = spare / (len(shown) + 1)
+        ink = sum(
+            max(text.rise, text.cap) - text.cap + text.height + text.descent for text in shown
+        )
+        gap = (self.height() - 2 * _EDGE_MM * self.unit - ink) / (len(shown) + 1)
         top = _EDGE_MM * self.unit + gap
         for text in shown:
+            top += max(text.rise, text.cap) - text.cap
             draw(painter, text, (self.width() - text.width) / 2, top, colour)
-            top += text.height + gap
+            top += text.height + text.descent + gap
 
     def _ground(self, painter: QPainter, box: QRectF) -> str:
         """Paint the plate; returns the colour of what stands on it."""

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 
 from PySide6.QtCore import (
     QAbstractTableModel,
@@ -18,7 +19,7 @@ from PySide6.QtCore import (
     Signal,
     Slot,
 )
-from PySide6.QtGui import QBrush, QColor
+from PySide6.QtGui import QBrush, QColor, QFont, QFontMetricsF
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QScroller, QTableView, QWidget
 from typing_extensions import override
 
@@ -28,6 +29,10 @@ from station.screens.tongue import say
 _Index = QModelIndex | QPersistentModelIndex
 _ROW_MM = 11.0
 _TEXT_MM = 3.5
+_MARGIN = 4
+"""Pixels Qt leaves free on each side of a cell."""
+_HEAD = 6 / 7
+"""Size of a head, against a cell."""
 _NONE = QModelIndex()
 
 
@@ -61,6 +66,17 @@ class TableRow:
     attend: bool = False
 
 
+@lru_cache(maxsize=2048)
+def _font_for(words: str, face: Face, cap: float, room: int) -> QFont:
+    """The font of a cell or head; words that are wider than their column are set smaller."""
+    font = font_of(face, cap)
+    for part in (0.92, 0.84, 0.76, 0.68):
+        if not room or QFontMetricsF(font).horizontalAdvance(words) <= room:
+            break
+        font = font_of(face, cap * part)
+    return font
+
+
 class _Rows(QAbstractTableModel):
     """Rows as Qt asks for them."""
 
@@ -68,7 +84,9 @@ class _Rows(QAbstractTableModel):
         super().__init__()
         self.columns, self.rows = tuple(columns), tuple[TableRow, ...]()
         self.chosen: set[str] = set()
-        self._font = font_of(Face.CODE, ruler.px(_TEXT_MM))
+        self.rooms: tuple[int, ...] = ()
+        """Width each column has for its words, in pixels."""
+        self._cap = ruler.px(_TEXT_MM)
         self._ink, self._dark = QBrush(QColor(palette.ink)), QBrush(QColor(palette.on_dark))
         self._paper = QBrush(QColor(palette.paper))
         middle = Qt.AlignmentFlag.AlignVCenter
@@ -95,10 +113,11 @@ class _Rows(QAbstractTableModel):
         row = self.rows[index.row()]
         chosen = row.key in self.chosen
         if role == Qt.ItemDataRole.DisplayRole:
-            mark = "! " if row.attend and index.column() == 0 else ""
-            return f"{mark}{say(row.cells[index.column()])}"
+            return self._words(row, index.column())
         if role == Qt.ItemDataRole.FontRole:
-            return self._font
+            column = index.column()
+            room = self.rooms[column] if self.rooms else 0
+            return _font_for(self._words(row, column), Face.CODE, self._cap, room)
         if role == Qt.ItemDataRole.TextAlignmentRole:
             return self._sides[index.column()]
         if role == Qt.ItemDataRole.ForegroundRole:
@@ -106,6 +125,10 @@ class _Rows(QAbstractTableModel):
         if role == Qt.ItemDataRole.BackgroundRole:
             return self._ink if chosen else self._paper
         return None
+
+    def _words(self, row: TableRow, column: int) -> str:
+        mark = "! " if row.attend and column == 0 else ""
+        return f"{mark}{say(row.cells[column])}"
 
     @override
     def headerData(
@@ -116,6 +139,9 @@ class _Rows(QAbstractTableModel):
     ) -> object:
         if role == Qt.ItemDataRole.DisplayRole and orientation == Qt.Orientation.Horizontal:
             return say(self.columns[section].name)
+        if role == Qt.ItemDataRole.FontRole and self.rooms:
+            words = say(self.columns[section].name)
+            return _font_for(words, Face.VERB, self._cap * _HEAD, self.rooms[section])
         return None
 
 
@@ -221,5 +247,7 @@ class TouchTable(QTableView):
         super().resizeEvent(event)  # type: ignore[arg-type]
         whole = sum(column.share for column in self._rows.columns)
         wide = self.viewport().width()
-        for place, column in enumerate(self._rows.columns):
-            self.setColumnWidth(place, wide * column.share // whole)
+        widths = [wide * column.share // whole for column in self._rows.columns]
+        self._rows.rooms = tuple(width - 2 * _MARGIN for width in widths)
+        for place, width in enumerate(widths):
+            self.setColumnWidth(place, width)

@@ -30,7 +30,9 @@ PAGES = (
     *("offer", "aside_panel", "pin_pad", "number_pad", "alarms", "kiosk", "lot_bars"),
     *("checks", "checks_scale", "checks_tare", "checks_suspect", "change", "change_pages"),
     *("lots", "lots_line", "lots_receive", "labels", "labels_doubt", "labels_first_off"),
-    *("labels_roll", "labels_scan", "trace"),
+    *("labels_roll", "labels_scan", "trace", "quality", "quality_bin", "quality_checks"),
+    *("quality_decide", "quality_holds", "quality_inbox", "quality_inspector", "quality_look_up"),
+    *("quality_rejects", "shipping", "shipping_gather", "shipping_house", "numbers"),
 )
 """Modules whose widgets' words are translated; elsewhere only what is marked."""
 NO_BUTTONS = ("bench", "manager", "manager_sign", "service_learn", "service_swap", "service_wire")

@@ -7,6 +7,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QEvent, Qt
+from PySide6.QtGui import QFontMetricsF
 from PySide6.QtWidgets import (
     QAbstractButton,
     QApplication,
@@ -71,6 +72,9 @@ class Shown:
             if one.isVisibleTo(widget):
                 if isinstance(one, Page) and one.body.width() > one.viewport().width():
                     self._cut("what stands on a page that scrolls is wider than the page")
+                if isinstance(one, QTableView):
+                    for text in _narrow(one):
+                        self._cut(text)
                 for text in _texts(one):
                     self._see(text)
                     if isinstance(one, QLabel | QLineEdit) and not _fits(one):
@@ -100,6 +104,23 @@ def _texts(widget: QWidget) -> Iterator[str]:
             yield model.headerData(column, Qt.Orientation.Horizontal) or ""
             for row in range(model.rowCount()):
                 yield str(model.data(model.index(row, column)) or "")
+
+
+def _narrow(table: QTableView) -> Iterator[str]:
+    """Heads and cells that are wider than their column."""
+    model = table.model()
+    for column in range(model.columnCount()):
+        room = table.columnWidth(column) - 6
+        words = str(model.headerData(column, Qt.Orientation.Horizontal) or "")
+        font = model.headerData(column, Qt.Orientation.Horizontal, Qt.ItemDataRole.FontRole)
+        if QFontMetricsF(font).horizontalAdvance(words) > room:
+            yield words
+        for row in range(model.rowCount()):
+            index = model.index(row, column)
+            words = str(model.data(index) or "")
+            font = model.data(index, Qt.ItemDataRole.FontRole)
+            if QFontMetricsF(font).horizontalAdvance(words) > room:
+                yield words
 
 
 def _fits(one: QLabel | QLineEdit) -> bool:

@@ -141,7 +141,7 @@ def test_a_witness_signs_where_policy_says_and_the_list_shows_the_end(qtbot, rig
     rig.settle()
     assert said(rig) == "2 bags are dumped."
     assert panel.pages.currentIndex() == 0
-    assert [row.cells[4] for row in panel.table.rows] == ["dumped", "dumped", "OPEN"]
+    assert [row.cells[4] for row in panel.table.rows] == ["dumped", "dumped", "open"]
     panel.open_button.click()
     assert [row.key for row in panel.table.rows] == rig.rejects[2:]
     [first, _] = facts(rig.home, (EntryKind.DISPOSITION,))

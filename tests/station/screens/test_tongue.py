@@ -44,6 +44,7 @@ SAID_BY = (
     "station/app",
     "station/screens",
     "station/store",
+    "station/reports/genealogy.py",
 )
 
 
@@ -71,13 +72,13 @@ def said_in_code() -> str:
 
 def test_every_sentence_is_said_by_the_code() -> None:
     """Its parts between the holes stand in the code as they are here."""
-    code = said_in_code()
+    code = said_in_code().lower()
     pieces = {
         piece.strip()
         for sentence in sentences.SENTENCES
         for piece in re.split(r"\{\w+\}|PINs?|badges?|[:,.()]", sentence)
     }
-    assert not [one for one in pieces if one not in code and one.lower() not in code]
+    assert not [one for one in pieces if one.lower() not in code]
 
 
 @pytest.mark.parametrize("language", TRANSLATED)
@@ -98,9 +99,9 @@ def test_compiling_again_gives_the_same_messages(qapp, tmp_path: Path, language:
     kept, again = QTranslator(), QTranslator()
     assert kept.load(str(FOLDER / f"station_{language}.qm"))
     assert again.load(str(target))
-    for source in read_words(language):
+    for source, words in read_words(language).items():
         assert kept.translate(CONTEXT, source) == again.translate(CONTEXT, source)
-        assert kept.translate(CONTEXT, source) == read_words(language)[source]
+        assert kept.translate(CONTEXT, source) == words
 
 
 def read_words(language: Language) -> dict[str, str]:
