@@ -16,7 +16,7 @@ from sqlalchemy import Text, cast, func, select
 from station.core.pack import LabelState, Quality
 from station.store.engine import reading
 from station.store.queries import local_time
-from station.store.tables import blend, pack, run
+from station.store.tables import OF_BLEND, blend, pack, run
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,7 +92,7 @@ def bag_sums(home: Path, first: date, last: date) -> tuple[BagSum, ...]:
     statement = (
         select(*columns, func.count(), func.sum(pack.c.net_ug))
         .select_from(pack)
-        .join(blend, pack.c.blend_id == blend.c.id)
+        .join(blend, OF_BLEND)
         .join(run, blend.c.run_id == run.c.id)
         .where(blend.c.production_day >= first, blend.c.production_day <= last)
         .group_by(run.c.id, *columns[1:])
@@ -107,10 +107,10 @@ def bag_sums(home: Path, first: date, last: date) -> tuple[BagSum, ...]:
 
 def run_spans(home: Path, runs: Collection[str]) -> tuple[RunSpan, ...]:
     """Return when runs with bags were packed, in the order they were started."""
-    first, last = func.min(pack.c.id), func.max(pack.c.id)
+    newest = select(func.max(pack.c.id)).scalar_subquery()
+    first, last = func.min(blend.c.first_bag), func.max(func.min(blend.c.last_bag, newest))
     ends = (
         select(blend.c.run_id, first.label("first"), last.label("last"))
-        .join(pack, pack.c.blend_id == blend.c.id)
         .group_by(blend.c.run_id)
         .subquery()
     )

@@ -12,9 +12,8 @@ from station.store.engine import database
 
 _LOT = """
     SELECT serial, judged_at, offset_minutes, blend_id, net_digits, net_unit, net_ug, quality, label
-    FROM pack WHERE blend_id IN (
-        SELECT id FROM blend WHERE lot_set_id IN (SELECT lot_set_id FROM lot_use WHERE lot = ?))
-    ORDER BY id
+    FROM blend CROSS JOIN pack ON pack.id BETWEEN first_bag AND last_bag AND blend_id = blend.id
+    WHERE lot_set_id IN (SELECT lot_set_id FROM lot_use WHERE lot = ?) ORDER BY pack.id
 """
 _REJECTS = """
     SELECT pack.serial, pack.judged_at, pack.offset_minutes, pack.verdict, pack.quality,

@@ -8,10 +8,26 @@ from __future__ import annotations
 
 from sqlalchemy import Connection
 
+from station.store.tables import FILLING
 from station.store.tree import keep_subtrees
 
-KEPT = 1
+KEPT = 2
 """The ``user_version`` of a file that has all of it."""
+
+_BAGS_OF_BLENDS = (
+    "ALTER TABLE blend ADD COLUMN first_bag INTEGER",
+    "ALTER TABLE blend ADD COLUMN last_bag INTEGER",
+    """
+    UPDATE blend SET (first_bag, last_bag) =
+        (SELECT min(pack.id), max(pack.id) FROM pack WHERE pack.blend_id = blend.id)
+    """,
+    f"""
+    UPDATE blend SET last_bag = {FILLING}
+    WHERE id = (SELECT blend_id FROM pack ORDER BY id DESC LIMIT 1)
+    """,
+    "DROP INDEX ix_pack_blend_id",
+)
+"""Where the bags of each blend lie, instead of an index that each bag has to be entered in."""
 
 _STATEMENTS = (
     "CREATE INDEX IF NOT EXISTS ix_journal_purge ON journal (id) WHERE kind = 'purge'",
@@ -38,5 +54,7 @@ def bring_up(connection: Connection) -> None:
     if done >= KEPT:
         return
     keep_subtrees(connection)
-    for statement in _STATEMENTS:
+    columns = {row[1] for row in connection.exec_driver_sql("PRAGMA table_info(blend)")}
+    missing = () if "first_bag" in columns else _BAGS_OF_BLENDS
+    for statement in (*missing, *_STATEMENTS):
         connection.exec_driver_sql(statement)

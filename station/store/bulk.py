@@ -141,6 +141,8 @@ class BulkRecord:
             entries.append(entry)
             rows.append(row)
         driver.executemany(_ADD_ENTRY, entries)
+        if rows:
+            self._projections.fill(blend_id)
         driver.executemany(_ADD_PACK, rows)
         for row, epoch, seq, *_ in entries:
             if not seq % BLOCK:

@@ -14,7 +14,7 @@ from station.store.engine import reading
 from station.store.facts import facts
 from station.store.purged import refusal_of
 from station.store.queries import local_time, trace_pack, unknown
-from station.store.tables import blend, pack
+from station.store.tables import OF_BLEND, blend, pack
 
 CHECKS = (
     EntryKind.SCALE_CHECK,
@@ -91,7 +91,8 @@ def bag_at(home: Path, blend_lot: str, at: datetime) -> str:
     off = func.abs(func.julianday(pack.c.judged_at) - func.julianday(at.isoformat()))
     statement = (
         select(pack.c.serial)
-        .join(blend, pack.c.blend_id == blend.c.id)
+        .select_from(pack)
+        .join(blend, OF_BLEND)
         .where(blend.c.code == blend_lot)
         .order_by(off)
         .limit(1)

@@ -19,7 +19,7 @@ from station.core.journal import EntryKind
 from station.store.columns import UtcDateTime
 from station.store.engine import reading
 from station.store.facts import facts
-from station.store.tables import blend, pack
+from station.store.tables import OF_BLEND, blend, pack
 
 _KINDS = (
     EntryKind.SCALE_CHECK,
@@ -97,7 +97,8 @@ def _clock_steps(home: Path, day: date) -> list[Item]:
     before = func.lag(pack.c.judged_at, type_=UtcDateTime).over(order_by=pack.c.id).label("before")
     row = (
         select(pack.c.serial, pack.c.judged_at, before)
-        .join(blend, pack.c.blend_id == blend.c.id)
+        .select_from(pack)
+        .join(blend, OF_BLEND)
         .where(blend.c.production_day == day)
         .subquery()
     )

@@ -16,7 +16,7 @@ from station.store.engine import reading
 from station.store.facts import facts
 from station.store.purged import refusal_of
 from station.store.queries import unknown, unknown_serial
-from station.store.tables import blend, fact, pack, run
+from station.store.tables import OF_BLEND, blend, fact, pack, run
 
 _DAY = timedelta(days=1)
 
@@ -131,7 +131,8 @@ def _row_of(home: Path, uid: str) -> int:
 def _ranges(home: Path, condition: ColumnElement[bool]) -> Ranges:
     statement = (
         select(pack.c.epoch, pack.c.number)
-        .join(blend, pack.c.blend_id == blend.c.id)
+        .select_from(pack)
+        .join(blend, OF_BLEND)
         .join(run, blend.c.run_id == run.c.id)
         .where(condition)
     )

@@ -25,7 +25,7 @@ from station.store.label_rolls import roll_accounts
 from station.store.ledger import bin_state
 from station.store.open_holds import open_holds
 from station.store.suspects import filed_windows
-from station.store.tables import REJECTED, blend, pack
+from station.store.tables import OF_BLEND, REJECTED, blend, pack
 
 DAYS_BACK = 14
 """Rejects and unsigned days of so many production days are looked for."""
@@ -58,7 +58,7 @@ def day_counts(home: Path, day: date) -> tuple[int, int]:
     statement = (
         select(func.count(), func.coalesce(func.sum(pack.c.rejected), 0))
         .select_from(pack)
-        .join(blend, pack.c.blend_id == blend.c.id)
+        .join(blend, OF_BLEND)
         .where(blend.c.production_day == day)
     )
     with reading(home) as connection:
@@ -153,7 +153,7 @@ def _days(home: Path, today: date) -> Iterator[Item]:
     since = today - timedelta(days=DAYS_BACK)
     undecided = (
         select(blend.c.production_day, func.count())
-        .join(pack, pack.c.blend_id == blend.c.id)
+        .join(pack, OF_BLEND)
         .where(blend.c.production_day >= since, REJECTED, pack.c.quality == Quality.REJECT)
         .group_by(blend.c.production_day)
     )

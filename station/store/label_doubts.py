@@ -11,7 +11,7 @@ from station.core.label_life import OpenLabel, copy_mark
 from station.core.pack import LabelState
 from station.store.engine import reading
 from station.store.journal import read_entry
-from station.store.tables import LABEL_OPEN, blend, journal, pack, run
+from station.store.tables import LABEL_OPEN, OF_BLEND, blend, journal, pack, run
 
 
 def open_labels(home: Path) -> tuple[OpenLabel, ...]:
@@ -19,7 +19,8 @@ def open_labels(home: Path) -> tuple[OpenLabel, ...]:
     copy_out = and_(pack.c.label == LabelState.SPOOLED, pack.c.copies > 0)
     statement = (
         select(pack, run.c.name)
-        .join(blend, pack.c.blend_id == blend.c.id)
+        .select_from(pack)
+        .join(blend, OF_BLEND)
         .join(run, blend.c.run_id == run.c.id)
         .where(LABEL_OPEN, or_(pack.c.label == LabelState.IN_DOUBT, copy_out))
         .order_by(pack.c.id)

@@ -15,7 +15,7 @@ from station.core.journal import EntryKind
 from station.core.pack import LabelState
 from station.store.engine import reading
 from station.store.facts import facts
-from station.store.tables import blend, fact, journal, pack, run
+from station.store.tables import OF_BLEND, blend, fact, journal, pack, run
 
 _Printed = tuple[tuple[str, int], ...]
 """Labels by run; tickets under an empty name."""
@@ -114,7 +114,7 @@ def _printed(connection: Connection, begin: int, end: int | None) -> _Printed:
         select(run.c.uid, func.count())
         .select_from(journal)
         .join(pack, pack.c.serial == func.json_extract(text, literal("$.body.serial")))
-        .join(blend, pack.c.blend_id == blend.c.id)
+        .join(blend, OF_BLEND)
         .join(run, blend.c.run_id == run.c.id)
         .where(journal.c.id > begin, journal.c.kind == EntryKind.LABEL)
         .where(func.json_extract(text, literal("$.body.label")) == str(LabelState.SPOOLED))

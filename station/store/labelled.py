@@ -14,7 +14,7 @@ from station.store.bodies import draft_of, run_of
 from station.store.engine import reading
 from station.store.journal import read_entry
 from station.store.queries import unknown_serial
-from station.store.tables import blend, journal, lot_use, pack, run
+from station.store.tables import OF_BLEND, blend, journal, lot_use, pack, run
 
 
 def labelled_pack(home: Path, serial: str) -> LabelledBag:
@@ -26,7 +26,8 @@ def labelled_pack(home: Path, serial: str) -> LabelledBag:
     of_bag = (
         select(pack.c.quality, pack.c.label, pack.c.copies, blend.c.run_id, blend.c.lot_set_id)
         .add_columns(journal.c.canonical)
-        .join(blend, pack.c.blend_id == blend.c.id)
+        .select_from(pack)
+        .join(blend, OF_BLEND)
         .join(journal, pack.c.entry_id == journal.c.id)
         .where(pack.c.serial == serial)
     )

@@ -27,7 +27,17 @@ from station.store.facts import chosen, facts, read_facts
 from station.store.journal import read_entry
 from station.store.prepared import Prepared
 from station.store.queries import local_time, shown_mass
-from station.store.tables import REJECTED, blend, disposition, fact, journal, lot_use, pack, run
+from station.store.tables import (
+    OF_BLEND,
+    REJECTED,
+    blend,
+    disposition,
+    fact,
+    journal,
+    lot_use,
+    pack,
+    run,
+)
 
 _ROWS = Prepared(
     select(
@@ -35,7 +45,8 @@ _ROWS = Prepared(
         *(pack.c[name] for name in ("net_digits", "net_unit", "reason", "label", "operator")),
         *(blend.c[name] for name in ("code", "use_by", "lot_set_id", "run_id")),
     )
-    .join(blend, pack.c.blend_id == blend.c.id)
+    .select_from(pack)
+    .join(blend, OF_BLEND)
     .where(blend.c.production_day == bindparam("day"), REJECTED)
     .order_by(pack.c.id)
 )
@@ -101,7 +112,7 @@ def bin_state(home: Path, day: date) -> BinState:
     rejects = (
         select(func.count())
         .select_from(pack)
-        .join(blend, pack.c.blend_id == blend.c.id)
+        .join(blend, OF_BLEND)
         .where(blend.c.production_day == day, REJECTED, pack.c.quality.in_(IN_THE_BIN))
     )
     with reading(home) as connection:
@@ -141,7 +152,7 @@ def _lots(connection: Connection, ids: Iterable[int]) -> dict[int, tuple[LotUse,
 
 
 def _decisions(connection: Connection, day: date) -> dict[str, DecisionMade]:
-    aside = select(pack.c.serial).join(blend, pack.c.blend_id == blend.c.id)
+    aside = select(pack.c.serial).select_from(pack).join(blend, OF_BLEND)
     of_day = aside.where(blend.c.production_day == day, REJECTED)
     statement = (
         select(journal.c.canonical)

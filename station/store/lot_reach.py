@@ -9,7 +9,7 @@ from sqlalchemy import select
 from station.core.pack import PackId
 from station.line.suspect_hold import number_ranges
 from station.store.engine import reading
-from station.store.tables import blend, lot_use, pack
+from station.store.tables import OF_BLEND, blend, lot_use, pack
 
 
 def bags_with(home: Path, lot: str) -> tuple[tuple[str, int, int], ...]:
@@ -21,7 +21,8 @@ def bags_with(home: Path, lot: str) -> tuple[tuple[str, int, int], ...]:
     holding = select(lot_use.c.lot_set_id).where(lot_use.c.lot == lot)
     statement = (
         select(pack.c.epoch, pack.c.number)
-        .join(blend, pack.c.blend_id == blend.c.id)
+        .select_from(pack)
+        .join(blend, OF_BLEND)
         .where(blend.c.lot_set_id.in_(holding))
         .order_by(pack.c.epoch, pack.c.number)
     )

@@ -13,7 +13,7 @@ from station.core.pack import Quality
 from station.store.bodies import run_of
 from station.store.engine import reading
 from station.store.journal import read_entry
-from station.store.tables import blend, journal, lot_use, pack, run
+from station.store.tables import OF_BLEND, blend, journal, lot_use, pack, run
 
 
 def packed_with(home: Path, lots: Collection[str]) -> tuple[PackedSum, ...]:
@@ -27,7 +27,8 @@ def packed_with(home: Path, lots: Collection[str]) -> tuple[PackedSum, ...]:
             func.sum(case((rejected, 0), else_=pack.c.net_ug)).label("kept"),
             func.sum(case((rejected, pack.c.net_ug), else_=0)).label("rejected"),
         )
-        .join(blend, pack.c.blend_id == blend.c.id)
+        .select_from(pack)
+        .join(blend, OF_BLEND)
         .where(blend.c.lot_set_id.in_(holding))
         .group_by(blend.c.run_id, blend.c.lot_set_id)
         .order_by(blend.c.run_id, blend.c.lot_set_id)

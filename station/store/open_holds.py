@@ -11,7 +11,7 @@ from sqlalchemy import func, select
 from station.core.pack import Quality
 from station.store.engine import reading
 from station.store.number_range import rows_between
-from station.store.tables import blend, fact, hold_range, pack, run
+from station.store.tables import OF_BLEND, blend, fact, hold_range, pack, run
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,7 +55,8 @@ def held_bags(home: Path, hold: str) -> tuple[tuple[str, str], ...]:
         ).all()
         bags = (
             select(pack.c.serial, run.c.uid)
-            .join(blend, pack.c.blend_id == blend.c.id)
+            .select_from(pack)
+            .join(blend, OF_BLEND)
             .join(run, blend.c.run_id == run.c.id)
             .where(pack.c.quality == Quality.HELD)
             .order_by(pack.c.id)

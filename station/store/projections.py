@@ -34,6 +34,8 @@ from station.store.standing import StandingFacts
 _Body = Mapping[str, Any]
 
 _ADD_PACK = insert_text(t.pack)
+_LAST_BAG = "SELECT id, blend_id FROM pack ORDER BY id DESC LIMIT 1"
+_FILL = "UPDATE blend SET first_bag = coalesce(first_bag, ?), last_bag = ? WHERE id = ?"
 _SET_LABEL = Prepared(
     update(t.pack).where(t.pack.c.serial == bindparam("its")).values(label=bindparam("to"))
 )
@@ -69,6 +71,7 @@ class Projections:
         shipping = ShippingFacts(connection, self._gone)
         self._rejects = DispositionFacts(connection)
         self._standing = StandingFacts(connection)
+        self._filling: int | None = None
         self._blends: dict[tuple[object, ...], int] = {}
         self._apply: dict[EntryKind, Callable[[Entry, int], None]] = {
             EntryKind.LOT: self._lot,
@@ -110,6 +113,7 @@ class Projections:
     def forget(self) -> None:
         """Drop what was remembered of rows."""
         self._blends.clear()
+        self._filling = None
 
     def _lot(self, entry: Entry, row: int) -> None:
         lot = lot_of(entry.body)
@@ -169,6 +173,7 @@ class Projections:
         body: _Body = entry.body
         # Entries of the first shape have no residue.
         residue = residue_of(body.get("residue"))
+        blend_id = self.blend_of(tuple(body[name] for name in BLEND), body)
         self.add_pack(
             pack_row(
                 epoch=entry.epoch,
@@ -176,7 +181,7 @@ class Projections:
                 serial=body["serial"],
                 uid=body["uid"],
                 entry_row=row,
-                blend_id=self.blend_of(tuple(body[name] for name in BLEND), body),
+                blend_id=blend_id,
                 gross=body["gross"],
                 tare=body["tare"],
                 net=body["net"],
@@ -188,12 +193,24 @@ class Projections:
                 utc=utc_text(entry.at.utc),
                 offset_minutes=entry.at.offset_minutes,
                 residue=None if residue is None else (residue.reading.digits, utc_text(residue.at)),
-            )
+            ),
+            blend_id,
         )
 
-    def add_pack(self, row: tuple[object, ...]) -> None:
-        """Add the row of a bag, made by ``pack_row``."""
+    def add_pack(self, row: tuple[object, ...], blend_id: int) -> None:
+        """Add the row of a bag, made by ``pack_row``, of a blend."""
+        if blend_id != self._filling:
+            self.fill(blend_id)
         self._execute(_ADD_PACK, row)
+
+    def fill(self, blend_id: int) -> None:
+        """Let the next bags be of a blend: it has no last one now, and the one before has."""
+        last = self._execute(_LAST_BAG).fetchone()
+        if last is not None and last[1] != blend_id:
+            self._execute("UPDATE blend SET last_bag = ? WHERE id = ?", last)
+        next_row = 1 if last is None else last[0] + 1
+        self._execute(_FILL, (next_row, t.FILLING, blend_id))
+        self._filling = blend_id
 
     def _label(self, entry: Entry, row: int) -> None:
         body: _Body = entry.body

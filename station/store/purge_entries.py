@@ -38,6 +38,7 @@ _ENTRIES = """
         SELECT run.entry_id, run.id FROM run JOIN gone ON gone.id = run.id
         UNION ALL
         SELECT pack.entry_id, blend.run_id FROM pack JOIN blend ON blend.id = pack.blend_id
+                AND pack.id BETWEEN blend.first_bag AND blend.last_bag
             JOIN gone ON gone.id = blend.run_id
         UNION ALL
         SELECT j.id, run.id FROM journal j

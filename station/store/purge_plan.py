@@ -17,7 +17,7 @@ from sqlalchemy import Connection, Row, func, select
 from station.store.purge_entries import RunEntries, Unit, entries_of
 from station.store.purge_stops import STOPS, Candidates
 from station.store.queries import local_time
-from station.store.tables import blend, lot_set, lot_use, pack, run
+from station.store.tables import OF_BLEND, blend, lot_set, lot_use, pack, run
 
 AFTER_USE_BY_YEARS = 2
 
@@ -107,7 +107,7 @@ def _unit(connection: Connection, row: Row[tuple[object, ...]], entries: RunEntr
     serials = connection.execute(
         select(pack.c.epoch, func.min(pack.c.serial), func.count(), func.min(pack.c.number),
                func.max(pack.c.number))
-        .join(blend, pack.c.blend_id == blend.c.id)
+        .select_from(pack).join(blend, OF_BLEND)
         .where(blend.c.run_id == row.id)
         .group_by(pack.c.epoch)
         .order_by(func.min(pack.c.id))

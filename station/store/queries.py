@@ -9,7 +9,7 @@ from decimal import Decimal
 from functools import lru_cache
 from pathlib import Path
 
-from sqlalchemy import ColumnElement, Connection, RowMapping, bindparam, case, exists, func, select
+from sqlalchemy import ColumnElement, Connection, RowMapping, bindparam, case, func, select
 
 from station.core.lots import InputLot
 from station.core.mass import Mass, Unit
@@ -32,7 +32,17 @@ from station.store.columns import mass_of
 from station.store.engine import reading
 from station.store.prepared import Prepared
 from station.store.purged import refusal_of, refusal_of_bag
-from station.store.tables import LABEL_OPEN, REJECTED, blend, journal, lot, lot_use, pack, run
+from station.store.tables import (
+    LABEL_OPEN,
+    OF_BLEND,
+    REJECTED,
+    blend,
+    journal,
+    lot,
+    lot_use,
+    pack,
+    run,
+)
 
 NEIGHBOURS = 20
 """Bags shown before and after a traced one."""
@@ -40,18 +50,22 @@ NEIGHBOURS = 20
 _SHOWN = 5  # close matches named in an error
 _MICRO_TO_KILO = Decimal("1e-9")
 
-_PACK_LINE = select(
-    pack.c.serial,
-    pack.c.judged_at,
-    pack.c.offset_minutes,
-    blend.c.code.label("blend_lot"),
-    blend.c.use_by,
-    pack.c.net_digits,
-    pack.c.net_unit,
-    pack.c.net_ug,
-    pack.c.quality,
-    pack.c.label,
-).join(blend)
+_PACK_LINE = (
+    select(
+        pack.c.serial,
+        pack.c.judged_at,
+        pack.c.offset_minutes,
+        blend.c.code.label("blend_lot"),
+        blend.c.use_by,
+        pack.c.net_digits,
+        pack.c.net_unit,
+        pack.c.net_ug,
+        pack.c.quality,
+        pack.c.label,
+    )
+    .select_from(pack)
+    .join(blend, OF_BLEND)
+)
 
 
 _REJECTS = Prepared(
@@ -61,7 +75,8 @@ _REJECTS = Prepared(
         blend.c.code,
         *(run.c[name] for name in ("product", "version", "name", "nominal_digits", "nominal_unit")),
     )
-    .join(blend, pack.c.blend_id == blend.c.id)
+    .select_from(pack)
+    .join(blend, OF_BLEND)
     .join(run, blend.c.run_id == run.c.id)
     .where(blend.c.production_day == bindparam("day"), REJECTED)
     .order_by(pack.c.id)
@@ -126,7 +141,7 @@ def trace_lot(home: Path, code: str) -> LotTrace:
         if found is None:
             raise _unknown_lot(connection, code)
         holding = select(lot_use.c.lot_set_id).where(lot_use.c.lot == code)
-        has_bags = exists().where(pack.c.blend_id == blend.c.id)
+        has_bags = blend.c.first_bag.is_not(None)
         blends = connection.execute(
             select(blend.c.id, blend.c.code, blend.c.run_id)
             .where(blend.c.lot_set_id.in_(holding), has_bags)
@@ -166,7 +181,8 @@ def trace_pack(home: Path, serial: str) -> PackTrace:
                 journal.c.hash,
                 journal.c.canonical,
             )
-            .join(blend, pack.c.blend_id == blend.c.id)
+            .select_from(pack)
+            .join(blend, OF_BLEND)
             .join(journal, pack.c.entry_id == journal.c.id)
             .where(pack.c.serial == serial)
         ).one_or_none()
@@ -299,7 +315,8 @@ def _tally(connection: Connection, run_id: int) -> Tally:
             func.coalesce(func.sum(case((good, pack.c.net_ug), else_=0)), 0),
             number(good & below),
         )
-        .join(blend, pack.c.blend_id == blend.c.id)
+        .select_from(pack)
+        .join(blend, OF_BLEND)
         .where(blend.c.run_id == run_id)
     ).one()
     return Tally(*row)

@@ -38,7 +38,11 @@ _COLUMNS = (
     "quality", "label",
 )  # fmt: skip
 _MANY = 400
-_OF_BLENDS = f"SELECT {', '.join(_COLUMNS)} FROM pack WHERE blend_id IN (%s) ORDER BY id"
+_OF_BLENDS = (
+    f"SELECT {', '.join(f'pack.{name}' for name in _COLUMNS)} FROM blend CROSS JOIN pack"
+    " ON pack.id BETWEEN blend.first_bag AND blend.last_bag AND pack.blend_id = blend.id"
+    " WHERE blend.id IN (%s) ORDER BY pack.id"
+)
 
 
 class PackRow(NamedTuple):

@@ -22,7 +22,17 @@ from station.store.engine import reading
 from station.store.facts import facts, read_facts
 from station.store.number_range import rows_between
 from station.store.suspects import filed_windows
-from station.store.tables import LABEL_OPEN, REJECTED, blend, fact, hold_range, journal, pack, run
+from station.store.tables import (
+    LABEL_OPEN,
+    OF_BLEND,
+    REJECTED,
+    blend,
+    fact,
+    hold_range,
+    journal,
+    pack,
+    run,
+)
 
 T = TypeVar("T")
 
@@ -105,7 +115,7 @@ class _Blockers:
         count = self._connection.execute(
             select(func.count())
             .select_from(pack)
-            .join(blend, pack.c.blend_id == blend.c.id)
+            .join(blend, OF_BLEND)
             .where(blend.c.run_id.in_(runs), REJECTED, pack.c.quality == Quality.REJECT)
         ).scalar_one()
         return [f"{count} rejects are undecided"] if count else []
@@ -114,7 +124,7 @@ class _Blockers:
         count = self._connection.execute(
             select(func.count())
             .select_from(pack)
-            .join(blend, pack.c.blend_id == blend.c.id)
+            .join(blend, OF_BLEND)
             .where(LABEL_OPEN, pack.c.label == LabelState.IN_DOUBT, blend.c.run_id.in_(runs))
         ).scalar_one()
         return [f"{count} labels are in doubt"] if count else []
@@ -164,7 +174,8 @@ def _hold(connection: Connection, ask: _Blockers, record: FactRecord) -> Releasa
     ).all()
     held = (
         select(blend.c.run_id, func.count().label("bags"), func.max(pack.c.entry_id).label("last"))
-        .join(blend, pack.c.blend_id == blend.c.id)
+        .select_from(pack)
+        .join(blend, OF_BLEND)
         .group_by(blend.c.run_id)
     )
     rows = [
@@ -203,11 +214,15 @@ def _runs_since(connection: Connection, since: date) -> Sequence[Row[Any]]:
 
 
 def _run(connection: Connection, ask: _Blockers, row: Row[Any]) -> Releasable:
-    its = select(
-        func.count().label("bags"),
-        func.max(pack.c.entry_id).label("last"),
-        func.sum(case((pack.c.quality == Quality.HELD, 1), else_=0)).label("held"),
-    ).join(blend, pack.c.blend_id == blend.c.id)
+    its = (
+        select(
+            func.count().label("bags"),
+            func.max(pack.c.entry_id).label("last"),
+            func.sum(case((pack.c.quality == Quality.HELD, 1), else_=0)).label("held"),
+        )
+        .select_from(pack)
+        .join(blend, OF_BLEND)
+    )
     found = connection.execute(its.where(blend.c.run_id == row.id)).one()
     codes = connection.execute(
         select(blend.c.code).where(blend.c.run_id == row.id).distinct()

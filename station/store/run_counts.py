@@ -9,7 +9,7 @@ from sqlalchemy import case, func, select
 
 from station.core.pack import IN_THE_BATCH
 from station.store.engine import reading
-from station.store.tables import blend, pack, run
+from station.store.tables import OF_BLEND, blend, pack, run
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,7 +45,7 @@ def count_run(home: Path, uid: str) -> RunCount | None:
             func.coalesce(func.sum(on_pallet * pack.c.net_ug), 0).label("net_ug"),
         )
         .join(blend, blend.c.run_id == run.c.id)
-        .outerjoin(pack, pack.c.blend_id == blend.c.id)
+        .outerjoin(pack, OF_BLEND)
         .where(run.c.uid == uid)
         .group_by(run.c.id)
     )
@@ -63,7 +63,7 @@ def last_packed_run(home: Path) -> str | None:
     statement = (
         select(run.c.uid)
         .join(blend, blend.c.run_id == run.c.id)
-        .join(pack, pack.c.blend_id == blend.c.id)
+        .join(pack, OF_BLEND)
         .where(pack.c.id == newest)
     )
     with reading(home) as connection:

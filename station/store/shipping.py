@@ -20,7 +20,7 @@ from station.store.engine import reading
 from station.store.queries import local_time, unknown, unknown_serial
 from station.store.shipping_facts import FREE
 from station.store.shipping_tables import CLOSED, IN_HOUSE, case_span, shipment, unit
-from station.store.tables import blend, identity, pack, run
+from station.store.tables import OF_BLEND, blend, identity, pack, run
 
 _T = TypeVar("_T")
 
@@ -47,7 +47,8 @@ def loose_bags(home: Path, run_uid: str) -> tuple[CasedBag, ...]:
     free = (pack.c.quality.in_(FREE)) & (pack.c.label == LabelState.APPLIED)
     statement = (
         select(pack.c.serial)
-        .join(blend, pack.c.blend_id == blend.c.id)
+        .select_from(pack)
+        .join(blend, OF_BLEND)
         .join(run, blend.c.run_id == run.c.id)
         .where(run.c.uid == run_uid, free)
         .order_by(pack.c.id)
@@ -233,7 +234,7 @@ def _cased_bags(connection: Connection, serials: Collection[str]) -> tuple[Cased
                 pack.c.serial, run.c.product, run.c.version, run.c.name, run.c.gtin, run.c.uid,
                 blend.c.code, blend.c.use_by, pack.c.net_ug,
             )
-            .join(blend, pack.c.blend_id == blend.c.id)
+            .select_from(pack).join(blend, OF_BLEND)
             .join(run, blend.c.run_id == run.c.id)
             .where(pack.c.serial.in_(some))
             .order_by(pack.c.id)

@@ -35,7 +35,7 @@ from station.store.facts import fact_record
 from station.store.hold_ranges import UnknownFact
 from station.store.purges import Gone
 from station.store.shipping_tables import CLOSED, case_span, shipment, unit
-from station.store.tables import blend, pack, run
+from station.store.tables import OF_BLEND, blend, pack, run
 
 FREE = (Quality.GOOD, Quality.RELEASED)
 """Bags that may go to a customer."""
@@ -227,7 +227,7 @@ class ShippingFacts:
                     pack.c.serial, pack.c.quality, pack.c.label, pack.c.net_ug, blend.c.code,
                     blend.c.use_by, run.c.product, run.c.version,
                 )
-                .join(blend, pack.c.blend_id == blend.c.id)
+                .select_from(pack).join(blend, OF_BLEND)
                 .join(run, blend.c.run_id == run.c.id)
                 .where(pack.c.serial.in_(some))
             )  # fmt: skip

@@ -20,7 +20,7 @@ from station.store.columns import mass_of
 from station.store.engine import reading
 from station.store.facts import facts, read_facts
 from station.store.number_range import rows_after
-from station.store.tables import blend, fact, identity, journal, pack, run
+from station.store.tables import OF_BLEND, blend, fact, identity, journal, pack, run
 
 
 class RecordPast:
@@ -73,7 +73,13 @@ class RecordPast:
             *(pack.c.residue_digits, pack.c.residue_at),
             blend.c.run_id,
         )
-        statement = select(*columns).join(blend).where(condition).order_by(pack.c.id)
+        statement = (
+            select(*columns)
+            .select_from(pack)
+            .join(blend, OF_BLEND)
+            .where(condition)
+            .order_by(pack.c.id)
+        )
         with reading(self._home) as connection:
             rows = connection.execute(statement).mappings().all()
             named = connection.execute(select(identity.c.site, identity.c.station)).first()

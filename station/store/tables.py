@@ -11,8 +11,9 @@ journal entry or to leave a gap: a guard against a slip of a program, none again
 still counts when a station starts (see ``standing``).
 
 A bag belongs to a *blend*: the bags of one run that share a lot set, a blend lot code and their
-dates. A lot change in a run begins a new blend, and one index on it answers for lots, runs, blend
-codes and days.
+dates. A lot change in a run begins a new blend. A blend knows between which rows its bags lie, and
+so answers for lots, runs, blend codes and days; while its bags are being packed its last one is
+:data:`FILLING`.
 """
 
 from __future__ import annotations
@@ -27,6 +28,9 @@ from sqlalchemy import (
     Table,
     Text,
     UniqueConstraint,
+    and_,
+    func,
+    literal_column,
     text,
 )
 
@@ -38,6 +42,9 @@ from station.core.pack import LabelState, Quality
 from station.store.columns import Day, Sha256, UtcDateTime, Word, mass_columns
 from station.store.schema import metadata
 from station.store.shipping_tables import case_span, shipment, unit
+
+FILLING = 2**62
+"""Stands for the last bag of the blend whose bags are being packed: more than any row."""
 
 identity = Table(
     "identity",
@@ -134,6 +141,8 @@ blend = Table(
     Column("code", Text, nullable=False),
     Column("production_day", Day, nullable=False),
     Column("use_by", Day, nullable=False),
+    Column("first_bag", Integer),
+    Column("last_bag", Integer),
     UniqueConstraint("run_id", "lot_set_id", "code", "production_day", "use_by"),
     CheckConstraint("use_by >= production_day", name="dates"),
     Index(None, "lot_set_id"),
@@ -174,7 +183,6 @@ pack = Table(
     UniqueConstraint("serial"),
     CheckConstraint("rejected IN (0, 1)", name="rejected"),
     CheckConstraint("rejected = 0 OR reason <> ''", name="reason"),
-    Index(None, "blend_id"),
     Index("ix_pack_rejected", "blend_id", sqlite_where=text("rejected = 1")),
     Index(
         "ix_pack_label_open",
@@ -183,6 +191,18 @@ pack = Table(
     ),
     sqlite_strict=True,
 )
+
+OF_BLEND = and_(
+    pack.c.blend_id == blend.c.id,
+    func.likelihood(pack.c.id >= blend.c.first_bag, literal_column("0.01")),
+    func.likelihood(pack.c.id <= blend.c.last_bag, literal_column("0.01")),
+)
+"""Joins bags with their blends, either way round.
+
+No index holds the blend of a bag: its page would be written with each one. A blend's bags lie
+between its first and its last, and there are few others between. SQLite takes a range for a
+quarter of the table where nobody says how likely it is.
+"""
 
 fact = Table(
     "fact",

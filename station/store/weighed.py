@@ -21,7 +21,7 @@ from station.store.engine import reading
 from station.store.number_range import rows_judged
 from station.store.purged import refusal_of
 from station.store.queries import local_time, unknown
-from station.store.tables import blend, journal, lot_use, pack, run
+from station.store.tables import OF_BLEND, blend, journal, lot_use, pack, run
 
 LAST = "last"
 """Stands for the id of the run started last."""
@@ -144,7 +144,7 @@ def _grouped(
         )
         .select_from(run)
         .join(blend, blend.c.run_id == run.c.id, isouter=empty)
-        .join(pack, pack.c.blend_id == blend.c.id, isouter=empty)
+        .join(pack, OF_BLEND, isouter=empty)
         .order_by(run.c.id, pack.c.id)
     )
     rows = (row for one in conditions for row in connection.execute(asked.where(one)).mappings())

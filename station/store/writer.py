@@ -205,7 +205,7 @@ class StationStore:
             places = (before.seq + 1, before.row + 1, blend_id)
             kept, row = form.entry_and_row(draft, identity, uid, *places)
             head = self._journal.add(EntryKind.PACK, kept)
-            self._projections.add_pack(row)
+            self._projections.add_pack(row, blend_id)
         self._packs = number
         return PackRecord(identity, uid, draft, head.seq, head.hash.hex())
 

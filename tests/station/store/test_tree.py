@@ -15,6 +15,7 @@ from station.store.engine import database, scratch_engine
 from station.store.migrate import upgrade
 from station.store.rebuild import rebuild
 from station.store.schema import metadata
+from station.store.tables import FILLING
 from station.store.tree import BLOCK, LEVEL, EpochTree, blocks_told, keep_block
 from station.store.verify import verify
 
@@ -92,13 +93,18 @@ def test_blocks_are_told_in_numbers_of_blocks():
     assert [blocks_told(n) for n in (0, 6, LEVEL + 1, 3 * LEVEL)] == ["0", "6", "2 to 3", "0 to 7"]
 
 
-def test_a_home_made_before_it_kept_subtrees_and_approvals_is_brought_up(long):
+def test_a_home_made_before_it_kept_all_of_this_is_brought_up(long):
     """As homes are that this shape opened before: after a start the same as after a rebuild."""
     details = {"what": "product", "version": 1, "digest": "d1", "effective": None}
     with long.open() as store:
+        runs = [long.start(store, number) for number in (1, 2)]
+        for run in (runs[0], runs[1], runs[0]):
+            store.add_pack(long.draft(run))
         for uid in ("a1", "a2"):
             fact = Fact(EntryKind.SETTING, uid, "HA-250", "approved", "", details)
             store.record([fact], long.clock.now(), "M01")
+    spans = ask(long.database, "SELECT first_bag, last_bag FROM blend ORDER BY id")
+    assert spans == [(1, FILLING), (2, 2)]
     now = blocks(long.database), ask(long.database, "SELECT * FROM standing WHERE kind = 'setting'")
     assert len(now[0]) == 3
     assert len(now[1]) == 1
@@ -106,11 +112,15 @@ def test_a_home_made_before_it_kept_subtrees_and_approvals_is_brought_up(long):
         f"DELETE FROM tree_block WHERE number >= {LEVEL}",
         "DELETE FROM standing WHERE kind = 'setting'",
         "DROP INDEX ix_journal_purge",
+        "ALTER TABLE blend DROP COLUMN first_bag",
+        "ALTER TABLE blend DROP COLUMN last_bag",
+        "CREATE INDEX ix_pack_blend_id ON pack (blend_id)",
         "PRAGMA user_version = 0",
     )
     assert upgrade(long.database) is None  # the shape is the same, so nothing is backed up
     assert blocks(long.database) == now[0]
     assert ask(long.database, "SELECT * FROM standing WHERE kind = 'setting'") == now[1]
+    assert ask(long.database, "SELECT first_bag, last_bag FROM blend ORDER BY id") == spans
     assert verify(long.home).whole
 
 
