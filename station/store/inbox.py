@@ -153,6 +153,7 @@ def _days(home: Path, today: date) -> Iterator[Item]:
     since = today - timedelta(days=DAYS_BACK)
     undecided = (
         select(blend.c.production_day, func.count())
+        .select_from(blend)
         .join(pack, OF_BLEND)
         .where(blend.c.production_day >= since, REJECTED, pack.c.quality == Quality.REJECT)
         .group_by(blend.c.production_day)

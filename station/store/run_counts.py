@@ -44,6 +44,7 @@ def count_run(home: Path, uid: str) -> RunCount | None:
             func.coalesce(func.sum(on_pallet), 0).label("bags"),
             func.coalesce(func.sum(on_pallet * pack.c.net_ug), 0).label("net_ug"),
         )
+        .select_from(run)
         .join(blend, blend.c.run_id == run.c.id)
         .outerjoin(pack, OF_BLEND)
         .where(run.c.uid == uid)
@@ -62,6 +63,7 @@ def last_packed_run(home: Path) -> str | None:
     newest = select(func.max(pack.c.id)).scalar_subquery()
     statement = (
         select(run.c.uid)
+        .select_from(run)
         .join(blend, blend.c.run_id == run.c.id)
         .join(pack, OF_BLEND)
         .where(pack.c.id == newest)

@@ -52,7 +52,8 @@ def run_evidence(home: Path, uid: str) -> RunEvidence:
         run_id, entry_id = connection.execute(
             select(run.c.id, run.c.entry_id).where(run.c.uid == uid)
         ).one()
-        its_bags = select(pack).join(blend, OF_BLEND).where(blend.c.run_id == run_id).subquery()
+        bags = select(pack).select_from(pack).join(blend, OF_BLEND)
+        its_bags = bags.where(blend.c.run_id == run_id).subquery()
         last_bag = connection.execute(select(func.max(its_bags.c.entry_id))).scalar_one()
         head = connection.execute(select(func.max(journal.c.id))).scalar_one()
         wanted = [row for row in (entry_id, last_bag, head) if row is not None]
