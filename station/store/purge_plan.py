@@ -130,13 +130,23 @@ def _unit(connection: Connection, row: Row[tuple[object, ...]], entries: RunEntr
 
 
 def _bind(candidates: Candidates, stops: dict[int, list[str]]) -> None:
-    """Keep what belongs together together: a run that shares something with one that stays, stays.
+    """Keep what belongs together together, whatever its age.
 
-    Going over the links again until nothing changes: each time a run stays, others may have to.
+    A lot is in force while a run that stays for reasons of its own has it; what shares it stays
+    too. It goes no further: where one lot always reaches into the next run, every run ever made
+    would stay. Bags that stand for one another are never parted, however long their row.
     """
-    links = tuple(candidates.links())
     names = candidates.names
     going = {one.row for one in candidates.units if not stops[one.row]}
+    by_lot = {
+        mine: f"{what} run {names[other]}, which stays"
+        for mine, other, what in candidates.lots()
+        if mine in going and other not in going
+    }
+    for row, why in by_lot.items():
+        stops[row].append(why)
+        going.discard(row)
+    links = tuple(candidates.stand_ins())
     changed = True
     while changed:
         changed = False

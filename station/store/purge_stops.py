@@ -70,8 +70,8 @@ class Candidates:
         place = bisect_right(its, (number, 1 << 62, 0)) - 1
         return its[place][2] if place >= 0 and its[place][1] >= number else None
 
-    def links(self) -> Iterator[tuple[int, int, str]]:
-        """Pairs of runs of which the first stays where the second does, and why in words."""
+    def lots(self) -> Iterator[tuple[int, int, str]]:
+        """Pairs of runs, the first one of these, that share an input lot, and which."""
         users: dict[str, set[int]] = defaultdict(set)
         for run, lot in self.ask(
             "SELECT DISTINCT b.run_id, u.lot FROM blend b JOIN lot_use u USING (lot_set_id)"
@@ -81,6 +81,10 @@ class Candidates:
         for lot, runs in users.items():
             for run in runs & mine:
                 yield from ((run, other, f"its lot {lot} is in") for other in sorted(runs - {run}))
+
+    def stand_ins(self) -> Iterator[tuple[int, int, str]]:
+        """Pairs of runs, the first one of these, a bag of one stands for a bag of the other."""
+        mine = {one.row for one in self.units}
         stands = (
             "SELECT b1.run_id, b2.run_id, d.serial FROM disposition d"
             " JOIN pack p1 ON p1.serial = d.serial JOIN blend b1 ON b1.id = p1.blend_id"

@@ -120,6 +120,21 @@ def test_a_lot_of_a_run_that_stays_is_not_cut(made):
     assert stops_of(made) == (f"its lot CR-201 is in run {made.runs[3].id}, which stays",)
 
 
+def test_lots_that_reach_from_run_to_run_do_not_keep_every_run_for_ever(made):
+    """Each of the old runs shares a lot with the next, and the last with one of today."""
+    with made.open() as store:
+        for run, lots in ((1, (LOTS[1][0], LOTS[1][1])), (2, (LOTS[2][0], LOTS[1][1]))):
+            made.pack(store, run, 2, lots)
+        made.clock.days = 6 * 365
+        made.pack(store, 3, 2, (LOTS[2][0], LOTS[3][1]))
+        made.record(store, *(Fact(EntryKind.CALL, made.uid(), "L1", "made") for _ in range(1300)))
+    [why] = stops_of(made, 2)
+    assert why == f"its lot {LOTS[2][0].code} is in run {made.runs[3].id}, which stays"
+    assert stops_of(made, 1) == ()
+    made.purge(made.home.with_name("out"))
+    assert verify(made.home).whole
+
+
 def on_another_line(made: OldRuns, store) -> None:
     """A later run, without a bag, of another line."""
     made.clock.days += 1
