@@ -36,6 +36,12 @@ from station.screens.work import Work
 
 _WORDS_MM = 3.4
 _TABS = (("GIVEN AWAY", "A"), ("LOSSES", "L"), ("TIME", "T"), ("SIGN", "S"), ("PEOPLE", "P"))
+_BY = {
+    GivenBy.PRODUCT: "BY PRODUCT",
+    GivenBy.HOUR: "BY HOUR",
+    GivenBy.POSITION: "BY POSITION",
+    GivenBy.DAY: "BY DAY",
+}
 _SIGN, _PEOPLE = 3, 4
 _ROWS = 7
 """People, or lives, on one page."""
@@ -99,7 +105,7 @@ class ManagerPage(DoorPage):
         self._looks: tuple[tuple[_Look, ...], ...] = (
             (
                 *(
-                    _Look(f"BY {key.value.upper()}", lambda money, by=key: self._given(money, by))  # type: ignore[misc]
+                    _Look(_BY[key], lambda money, by=key: self._given(money, by))  # type: ignore[misc]
                     for key in GivenBy
                 ),
                 _Look("YIELD OF LOTS", self._yields),

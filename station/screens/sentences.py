@@ -33,6 +33,7 @@ from station.screens.catalogue import (
     labels,
     lots,
     numbers,
+    office,
     quality,
     shipping,
 )
@@ -210,6 +211,7 @@ SENTENCES = (
     *(*LEAD, *PRINTER, *ALARMS, *TRAINING, *SIGNATURES),
     *(*checks.SENTENCES, *change.SENTENCES, *lots.SENTENCES, *labels.SENTENCES),
     *(*alarms.SENTENCES, *quality.SENTENCES, *numbers.SENTENCES, *shipping.SENTENCES),
+    *office.SENTENCES,
 )
 """All of them."""
 

@@ -4,12 +4,24 @@
 <context>
     <name>station</name>
     <message>
+        <source>% of nominal</source>
+        <translation type="unfinished">% del nominal</translation>
+    </message>
+    <message>
+        <source>% of the lot in bags</source>
+        <translation type="unfinished">% del lote en bolsas</translation>
+    </message>
+    <message>
         <source>1 PRODUCT</source>
         <translation type="unfinished">1 PRODUCTO</translation>
     </message>
     <message>
         <source>1 bag</source>
         <translation type="unfinished">1 bolsa</translation>
+    </message>
+    <message>
+        <source>100 % together</source>
+        <translation type="unfinished">100 % en total</translation>
     </message>
     <message>
         <source>2 LOTS</source>
@@ -30,6 +42,10 @@
     <message>
         <source>A manager approves a proposal as a new version of the product.</source>
         <translation type="unfinished">Un gerente aprueba la propuesta como versión nueva del producto.</translation>
+    </message>
+    <message>
+        <source>A new scale: connect it, touch LOOK, then check it with the test weights.</source>
+        <translation type="unfinished">Báscula nueva: conéctela, toque MIRAR y contrólela con las pesas.</translation>
     </message>
     <message>
         <source>ADD</source>
@@ -60,8 +76,16 @@
         <translation type="unfinished">PEDIDO</translation>
     </message>
     <message>
+        <source>AT REST</source>
+        <translation type="unfinished">EN REPOSO</translation>
+    </message>
+    <message>
         <source>ATTEND</source>
         <translation type="unfinished">ATENDER</translation>
+    </message>
+    <message>
+        <source>Adding up …</source>
+        <translation type="unfinished">Sumando …</translation>
     </message>
     <message>
         <source>An open run keeps the dates it was opened with.</source>
@@ -106,6 +130,22 @@
     <message>
         <source>BLOCKED {count}</source>
         <translation type="unfinished">BLOQUEADO {count}</translation>
+    </message>
+    <message>
+        <source>BY DAY</source>
+        <translation type="unfinished">POR DÍA</translation>
+    </message>
+    <message>
+        <source>BY HOUR</source>
+        <translation type="unfinished">POR HORA</translation>
+    </message>
+    <message>
+        <source>BY POSITION</source>
+        <translation type="unfinished">POR PUESTO</translation>
+    </message>
+    <message>
+        <source>BY PRODUCT</source>
+        <translation type="unfinished">POR PRODUCTO</translation>
     </message>
     <message>
         <source>Bag {serial} and {count} around it</source>
@@ -154,6 +194,14 @@
     <message>
         <source>CHANGE, CLOCK</source>
         <translation type="unfinished">CAMBIO, RELOJ</translation>
+    </message>
+    <message>
+        <source>CHECK</source>
+        <translation type="unfinished">SUMA</translation>
+    </message>
+    <message>
+        <source>CHECK IT</source>
+        <translation type="unfinished">CONTROLARLA</translation>
     </message>
     <message>
         <source>CHECK THE SCALE</source>
@@ -216,6 +264,18 @@
         <translation type="unfinished">Control: {stage}. Las bolsas esperan mientras tanto.</translation>
     </message>
     <message>
+        <source>Choose cells, then say what they are: VALUE and, where they are there, UNIT, FLAG, CHECK. Type the digits of the scale's display, its unit, and what else is true now.</source>
+        <translation type="unfinished">Elija celdas y diga qué son: VALOR y, si están, UNIDAD, MARCA, SUMA. Escriba los dígitos de la pantalla de la báscula, su unidad y qué más vale ahora.</translation>
+    </message>
+    <message>
+        <source>Choose the cells first: touch them, or use the arrow keys.</source>
+        <translation type="unfinished">Elija primero las celdas: tóquelas o use las flechas.</translation>
+    </message>
+    <message>
+        <source>Commands of level 2</source>
+        <translation type="unfinished">Órdenes de nivel 2</translation>
+    </message>
+    <message>
         <source>Correct the decision about {bags}?</source>
         <translation type="unfinished">¿Corregir la decisión sobre {bags}?</translation>
     </message>
@@ -234,6 +294,10 @@
     <message>
         <source>DOES NOT HOLD</source>
         <translation type="unfinished">NO CUMPLE</translation>
+    </message>
+    <message>
+        <source>DOES NOT SUIT</source>
+        <translation type="unfinished">NO SIRVE</translation>
     </message>
     <message>
         <source>DOUBT</source>
@@ -258,6 +322,10 @@
     <message>
         <source>Decided: {decision}.</source>
         <translation type="unfinished">Decidido: {decision}.</translation>
+    </message>
+    <message>
+        <source>Disk</source>
+        <translation type="unfinished">Disco</translation>
     </message>
     <message>
         <source>Due at {time}.</source>
@@ -292,6 +360,14 @@
         <translation type="unfinished">REGISTRAR</translation>
     </message>
     <message>
+        <source>EVIDENCE</source>
+        <translation type="unfinished">PRUEBAS</translation>
+    </message>
+    <message>
+        <source>Everything the scale sends goes into {file}</source>
+        <translation type="unfinished">Todo lo que envía la báscula va a {file}</translation>
+    </message>
+    <message>
         <source>FAILED</source>
         <translation type="unfinished">FALLÓ</translation>
     </message>
@@ -324,12 +400,20 @@
         <translation type="unfinished">PRIMERA</translation>
     </message>
     <message>
+        <source>FLAG</source>
+        <translation type="unfinished">MARCA</translation>
+    </message>
+    <message>
         <source>From</source>
         <translation type="unfinished">De quién</translation>
     </message>
     <message>
         <source>GIVE UP</source>
         <translation type="unfinished">DEJARLO</translation>
+    </message>
+    <message>
+        <source>GIVEN AWAY</source>
+        <translation type="unfinished">REGALADO</translation>
     </message>
     <message>
         <source>GO ON</source>
@@ -376,6 +460,10 @@
         <translation type="unfinished">SIGUE RETENIDO</translation>
     </message>
     <message>
+        <source>HOLD STILL</source>
+        <translation type="unfinished">CONGELAR</translation>
+    </message>
+    <message>
         <source>HOLDS</source>
         <translation type="unfinished">RETENCIONES</translation>
     </message>
@@ -386,6 +474,10 @@
     <message>
         <source>Held: {what}</source>
         <translation type="unfinished">Retenido: {what}</translation>
+    </message>
+    <message>
+        <source>Here</source>
+        <translation type="unfinished">Aquí</translation>
     </message>
     <message>
         <source>How many bags have which net. Touch a bar to read it.</source>
@@ -420,6 +512,14 @@
         <translation type="unfinished">INSPECTOR</translation>
     </message>
     <message>
+        <source>In the settings</source>
+        <translation type="unfinished">En la configuración</translation>
+    </message>
+    <message>
+        <source>In use</source>
+        <translation type="unfinished">En uso</translation>
+    </message>
+    <message>
         <source>Issued − used − spoiled − samples − returned</source>
         <translation type="unfinished">Entregadas − usadas − dañadas − muestras − devueltas</translation>
     </message>
@@ -428,12 +528,20 @@
         <translation type="unfinished">No se puede liberar</translation>
     </message>
     <message>
+        <source>Its lines</source>
+        <translation type="unfinished">Sus líneas</translation>
+    </message>
+    <message>
         <source>KEEP</source>
         <translation type="unfinished">GUARDAR</translation>
     </message>
     <message>
         <source>KEEP CHART</source>
         <translation type="unfinished">GUARDAR GRÁFICO</translation>
+    </message>
+    <message>
+        <source>KEEP LINE</source>
+        <translation type="unfinished">GUARDAR LÍNEA</translation>
     </message>
     <message>
         <source>Kept as {name} (PNG, SVG, CSV) in {folder}</source>
@@ -492,6 +600,14 @@
         <translation type="unfinished">LÍNEA</translation>
     </message>
     <message>
+        <source>LISTEN</source>
+        <translation type="unfinished">ESCUCHAR</translation>
+    </message>
+    <message>
+        <source>LISTEN to the scale, or open a RECORDING; put a known weight on the pan and TAKE a line.</source>
+        <translation type="unfinished">ESCUCHE la báscula o abra una GRABACIÓN; ponga un peso conocido y TOME una línea.</translation>
+    </message>
+    <message>
         <source>LOAD</source>
         <translation type="unfinished">CARGAR</translation>
     </message>
@@ -504,8 +620,16 @@
         <translation type="unfinished">CARGAR LIMPIO</translation>
     </message>
     <message>
+        <source>LOOK</source>
+        <translation type="unfinished">MIRAR</translation>
+    </message>
+    <message>
         <source>LOOK UP</source>
         <translation type="unfinished">BUSCAR</translation>
+    </message>
+    <message>
+        <source>LOSSES</source>
+        <translation type="unfinished">PÉRDIDAS</translation>
     </message>
     <message>
         <source>LOT</source>
@@ -596,6 +720,14 @@
         <translation type="unfinished">MÁS</translation>
     </message>
     <message>
+        <source>MOVING</source>
+        <translation type="unfinished">MOVIÉNDOSE</translation>
+    </message>
+    <message>
+        <source>Maker and model</source>
+        <translation type="unfinished">Fabricante y modelo</translation>
+    </message>
+    <message>
         <source>Mean needed</source>
         <translation type="unfinished">Media necesaria</translation>
     </message>
@@ -616,12 +748,20 @@
         <translation type="unfinished">CERCA DE LA TARA</translation>
     </message>
     <message>
+        <source>NET</source>
+        <translation type="unfinished">NETO</translation>
+    </message>
+    <message>
         <source>NEVER CAME OUT</source>
         <translation type="unfinished">NO SALIÓ</translation>
     </message>
     <message>
         <source>NEW HOLD</source>
         <translation type="unfinished">NUEVA RETENCIÓN</translation>
+    </message>
+    <message>
+        <source>NEXT</source>
+        <translation type="unfinished">SIGUIENTE</translation>
     </message>
     <message>
         <source>NEXT CASE</source>
@@ -632,12 +772,20 @@
         <translation type="unfinished">SIN PRONÓSTICO</translation>
     </message>
     <message>
+        <source>NO MARKS</source>
+        <translation type="unfinished">SIN MARCAS</translation>
+    </message>
+    <message>
         <source>NO READING</source>
         <translation type="unfinished">SIN LECTURA</translation>
     </message>
     <message>
         <source>NO RUN IS OPEN</source>
         <translation type="unfinished">NO HAY TANDA ABIERTA</translation>
+    </message>
+    <message>
+        <source>NOBODY</source>
+        <translation type="unfinished">NADIE</translation>
     </message>
     <message>
         <source>NOMINAL</source>
@@ -662,6 +810,10 @@
     <message>
         <source>No alarm stands. What needs nobody is kept as an event.</source>
         <translation type="unfinished">No hay alarmas. Lo que no requiere a nadie se guarda como suceso.</translation>
+    </message>
+    <message>
+        <source>No bag is on record yet.</source>
+        <translation type="unfinished">Aún no hay bolsas registradas.</translation>
     </message>
     <message>
         <source>No bag is suspect.</source>
@@ -720,6 +872,10 @@
         <translation type="unfinished">Nada lo impide.</translation>
     </message>
     <message>
+        <source>Nothing waits for a signature.</source>
+        <translation type="unfinished">Nada espera firma.</translation>
+    </message>
+    <message>
         <source>OF THE PACKER</source>
         <translation type="unfinished">DEL EMPACADOR</translation>
     </message>
@@ -744,6 +900,10 @@
         <translation type="unfinished">TERMINADO</translation>
     </message>
     <message>
+        <source>OVER</source>
+        <translation type="unfinished">EXCESO</translation>
+    </message>
+    <message>
         <source>OVERDUE {minutes} min</source>
         <translation type="unfinished">ATRASADO {minutes} min</translation>
     </message>
@@ -758,6 +918,10 @@
     <message>
         <source>On record {bags}, counted {count}: {difference} more. Why?</source>
         <translation type="unfinished">Registradas {bags}, contadas {count}: {difference} más. ¿Por qué?</translation>
+    </message>
+    <message>
+        <source>On record; it holds from the next run on.</source>
+        <translation type="unfinished">Registrado; vale desde la próxima tanda.</translation>
     </message>
     <message>
         <source>On the scale</source>
@@ -800,6 +964,10 @@
         <translation type="unfinished">PASÓ</translation>
     </message>
     <message>
+        <source>PEOPLE</source>
+        <translation type="unfinished">GENTE</translation>
+    </message>
+    <message>
         <source>PRINT</source>
         <translation type="unfinished">IMPRIMIR</translation>
     </message>
@@ -810,6 +978,10 @@
     <message>
         <source>PRODUCT TEMPERATURE</source>
         <translation type="unfinished">TEMPERATURA DEL PRODUCTO</translation>
+    </message>
+    <message>
+        <source>PROPOSE</source>
+        <translation type="unfinished">PROPONER</translation>
     </message>
     <message>
         <source>PUT AN EMPTY BAG ON</source>
@@ -826,6 +998,10 @@
     <message>
         <source>Pallet {sscc} is closed; its label comes.</source>
         <translation type="unfinished">Palé {sscc} cerrado; sale su etiqueta.</translation>
+    </message>
+    <message>
+        <source>Plate in the settings</source>
+        <translation type="unfinished">Placa en la configuración</translation>
     </message>
     <message>
         <source>Print again: {what}</source>
@@ -860,6 +1036,10 @@
         <translation type="unfinished">LISTO</translation>
     </message>
     <message>
+        <source>REASON TO REFUSE</source>
+        <translation type="unfinished">MOTIVO PARA RECHAZAR</translation>
+    </message>
+    <message>
         <source>RECEIVE</source>
         <translation type="unfinished">RECIBIR</translation>
     </message>
@@ -874,6 +1054,10 @@
     <message>
         <source>RECORDED</source>
         <translation type="unfinished">REGISTRADA</translation>
+    </message>
+    <message>
+        <source>RECORDING</source>
+        <translation type="unfinished">GRABACIÓN</translation>
     </message>
     <message>
         <source>REFUSE</source>
@@ -898,6 +1082,10 @@
     <message>
         <source>RELEASE BEFORE STEP</source>
         <translation type="unfinished">LIBERAR LO ANTERIOR</translation>
+    </message>
+    <message>
+        <source>REPORT</source>
+        <translation type="unfinished">INFORME</translation>
     </message>
     <message>
         <source>REPRINT</source>
@@ -950,6 +1138,10 @@
     <message>
         <source>Reading the record</source>
         <translation type="unfinished">Leyendo el registro</translation>
+    </message>
+    <message>
+        <source>Recorded: {file}</source>
+        <translation type="unfinished">Grabado: {file}</translation>
     </message>
     <message>
         <source>Refused</source>
@@ -1020,6 +1212,10 @@
         <translation type="unfinished">MUESTRAS</translation>
     </message>
     <message>
+        <source>SAVE</source>
+        <translation type="unfinished">GUARDAR</translation>
+    </message>
+    <message>
         <source>SCALE</source>
         <translation type="unfinished">BÁSCULA</translation>
     </message>
@@ -1076,6 +1272,10 @@
         <translation type="unfinished">FIRMAR DÍA</translation>
     </message>
     <message>
+        <source>SIGNS</source>
+        <translation type="unfinished">FIRMA</translation>
+    </message>
+    <message>
         <source>SPOILED</source>
         <translation type="unfinished">DAÑADAS</translation>
     </message>
@@ -1100,8 +1300,20 @@
         <translation type="unfinished">ABRIR TANDA</translation>
     </message>
     <message>
+        <source>STATION</source>
+        <translation type="unfinished">ESTACIÓN</translation>
+    </message>
+    <message>
         <source>STOP</source>
         <translation type="unfinished">PARADA</translation>
+    </message>
+    <message>
+        <source>STOP RECORDING</source>
+        <translation type="unfinished">PARAR GRABACIÓN</translation>
+    </message>
+    <message>
+        <source>STOPS</source>
+        <translation type="unfinished">PARADAS</translation>
     </message>
     <message>
         <source>STUDY {count} BAGS</source>
@@ -1118,6 +1330,10 @@
     <message>
         <source>SUSPECT WINDOW</source>
         <translation type="unfinished">VENTANA SOSPECHOSA</translation>
+    </message>
+    <message>
+        <source>SWAP</source>
+        <translation type="unfinished">CAMBIAR</translation>
     </message>
     <message>
         <source>Same product?</source>
@@ -1148,6 +1364,10 @@
         <translation type="unfinished">Lea los palés y cajas que salen</translation>
     </message>
     <message>
+        <source>Serial number</source>
+        <translation type="unfinished">Número de serie</translation>
+    </message>
+    <message>
         <source>Shipment {number} is on record.</source>
         <translation type="unfinished">Envío {number} registrado.</translation>
     </message>
@@ -1174,6 +1394,10 @@
     <message>
         <source>Start a run</source>
         <translation type="unfinished">Abrir una tanda</translation>
+    </message>
+    <message>
+        <source>Station</source>
+        <translation type="unfinished">Estación</translation>
     </message>
     <message>
         <source>Study kept: mean {mean}, s {spread}, {count} bags</source>
@@ -1204,6 +1428,14 @@
         <translation type="unfinished">T2, T1, nominal</translation>
     </message>
     <message>
+        <source>TAKE INTO USE</source>
+        <translation type="unfinished">PONER EN USO</translation>
+    </message>
+    <message>
+        <source>TAKE LINE</source>
+        <translation type="unfinished">TOMAR LÍNEA</translation>
+    </message>
+    <message>
         <source>TAKE OUT</source>
         <translation type="unfinished">QUITE</translation>
     </message>
@@ -1218,6 +1450,10 @@
     <message>
         <source>TARGET</source>
         <translation type="unfinished">OBJETIVO</translation>
+    </message>
+    <message>
+        <source>TEACH</source>
+        <translation type="unfinished">ENSEÑAR</translation>
     </message>
     <message>
         <source>TELL</source>
@@ -1268,6 +1504,10 @@
         <translation type="unfinished">PRÁCTICA</translation>
     </message>
     <message>
+        <source>Take a line, mark its value and say the unit first.</source>
+        <translation type="unfinished">Tome primero una línea, marque su valor y diga la unidad.</translation>
+    </message>
+    <message>
         <source>Target</source>
         <translation type="unfinished">Objetivo</translation>
     </message>
@@ -1292,8 +1532,16 @@
         <translation type="unfinished">El próximo control es {stage}.</translation>
     </message>
     <message>
+        <source>The port is opened again. What the scale says of itself stands beside.</source>
+        <translation type="unfinished">El puerto se abre otra vez. Al lado está lo que la báscula dice de sí.</translation>
+    </message>
+    <message>
         <source>The proposal is on record. A manager approves it, as a new version.</source>
         <translation type="unfinished">Propuesta registrada. Un gerente la aprueba, como versión nueva.</translation>
+    </message>
+    <message>
+        <source>The recording ended: {why}</source>
+        <translation type="unfinished">La grabación terminó: {why}</translation>
     </message>
     <message>
         <source>The reject bin of {day} was not counted</source>
@@ -1318,6 +1566,14 @@
     <message>
         <source>The test is on record, as {what}.</source>
         <translation type="unfinished">El ensayo queda registrado, como {what}.</translation>
+    </message>
+    <message>
+        <source>There is no chart to keep.</source>
+        <translation type="unfinished">No hay gráfico que guardar.</translation>
+    </message>
+    <message>
+        <source>There is no recording: make one on the page WIRE.</source>
+        <translation type="unfinished">No hay grabación: haga una en la página LÍNEA.</translation>
     </message>
     <message>
         <source>There is no run before</source>
@@ -1360,12 +1616,20 @@
         <translation type="unfinished">DESHACER</translation>
     </message>
     <message>
+        <source>UNIT</source>
+        <translation type="unfinished">UNIDAD</translation>
+    </message>
+    <message>
         <source>Use by</source>
         <translation type="unfinished">Fecha de caducidad</translation>
     </message>
     <message>
         <source>Use by {day}</source>
         <translation type="unfinished">Caducidad: {day}</translation>
+    </message>
+    <message>
+        <source>VALUE</source>
+        <translation type="unfinished">VALOR</translation>
     </message>
     <message>
         <source>VOIDED</source>
@@ -1488,6 +1752,18 @@
         <translation type="unfinished">Escrito: {file}</translation>
     </message>
     <message>
+        <source>Written: {file} and {count} more in {folder}</source>
+        <translation type="unfinished">Escritos: {file} y {count} más en {folder}</translation>
+    </message>
+    <message>
+        <source>YIELD OF LOTS</source>
+        <translation type="unfinished">RENDIMIENTO DE LOTES</translation>
+    </message>
+    <message>
+        <source>ZERO</source>
+        <translation type="unfinished">CERO</translation>
+    </message>
+    <message>
         <source>Zero stepped by {step} between {before} and {after}.</source>
         <translation type="unfinished">El cero saltó {step} entre {before} y {after}.</translation>
     </message>
@@ -1604,6 +1880,10 @@
         <translation type="unfinished">ventana sospechosa de {what} pendiente ({count} bolsas)</translation>
     </message>
     <message>
+        <source>a weight every {gap} ms</source>
+        <translation type="unfinished">un peso cada {gap} ms</translation>
+    </message>
+    <message>
         <source>a whole run is not dumped: hold its bags first</source>
         <translation type="unfinished">no se tira una tanda entera: retenga antes sus bolsas</translation>
     </message>
@@ -1624,12 +1904,20 @@
         <translation type="unfinished">los 999 códigos de lote del {day} están usados: dé un código a mano</translation>
     </message>
     <message>
+        <source>all days</source>
+        <translation type="unfinished">todos los días</translation>
+    </message>
+    <message>
         <source>all found</source>
         <translation type="unfinished">todas halladas</translation>
     </message>
     <message>
         <source>all loads are taken</source>
         <translation type="unfinished">todas las cargas están tomadas</translation>
+    </message>
+    <message>
+        <source>all reviewed</source>
+        <translation type="unfinished">todo revisado</translation>
     </message>
     <message>
         <source>allowed</source>
@@ -1712,6 +2000,10 @@
         <translation type="unfinished">como se pesó</translation>
     </message>
     <message>
+        <source>asked by, as in W\r\n</source>
+        <translation type="unfinished">se pide con, como W\r\n</translation>
+    </message>
+    <message>
         <source>asked the line …</source>
         <translation type="unfinished">preguntando a la línea …</translation>
     </message>
@@ -1734,6 +2026,10 @@
     <message>
         <source>bag</source>
         <translation type="unfinished">bolsa</translation>
+    </message>
+    <message>
+        <source>bag of the run</source>
+        <translation type="unfinished">bolsa de la tanda</translation>
     </message>
     <message>
         <source>bag {code}, film lot {lot} has no tare study: make one: {where}</source>
@@ -1872,6 +2168,10 @@
         <translation type="unfinished">por {code}</translation>
     </message>
     <message>
+        <source>bytes arrive but none is a frame: check baud rate and parity ({here})</source>
+        <translation type="unfinished">llegan bytes pero ninguno es una trama: mire baudios y paridad ({here})</translation>
+    </message>
+    <message>
         <source>call QA</source>
         <translation type="unfinished">llame a calidad</translation>
     </message>
@@ -2008,6 +2308,10 @@
         <translation type="unfinished">contadas {count}, {difference}: {why}</translation>
     </message>
     <message>
+        <source>customer's own limits</source>
+        <translation type="unfinished">límites propios del cliente</translation>
+    </message>
+    <message>
         <source>date or time is in doubt</source>
         <translation type="unfinished">fecha u hora dudosa</translation>
     </message>
@@ -2056,6 +2360,14 @@
         <translation type="unfinished">destructivo (℮)</translation>
     </message>
     <message>
+        <source>device {code}</source>
+        <translation type="unfinished">aparato {code}</translation>
+    </message>
+    <message>
+        <source>digits it shows</source>
+        <translation type="unfinished">dígitos que muestra</translation>
+    </message>
+    <message>
         <source>done</source>
         <translation type="unfinished">hecho</translation>
     </message>
@@ -2078,6 +2390,10 @@
     <message>
         <source>empty by now?</source>
         <translation type="unfinished">¿ya vacío?</translation>
+    </message>
+    <message>
+        <source>empty pan</source>
+        <translation type="unfinished">plato vacío</translation>
     </message>
     <message>
         <source>end a run</source>
@@ -2140,6 +2456,10 @@
         <translation type="unfinished">quedan menos de {count} etiquetas</translation>
     </message>
     <message>
+        <source>figures do not convince</source>
+        <translation type="unfinished">las cifras no convencen</translation>
+    </message>
+    <message>
         <source>fill a case or close a pallet</source>
         <translation type="unfinished">llenar una caja o cerrar un palé</translation>
     </message>
@@ -2168,8 +2488,16 @@
         <translation type="unfinished">primera serie</translation>
     </message>
     <message>
+        <source>flag</source>
+        <translation type="unfinished">marca</translation>
+    </message>
+    <message>
         <source>floor, target, upper</source>
         <translation type="unfinished">mínimo, objetivo, máximo</translation>
+    </message>
+    <message>
+        <source>for every product</source>
+        <translation type="unfinished">para cada producto</translation>
     </message>
     <message>
         <source>foreign body</source>
@@ -2202,6 +2530,14 @@
     <message>
         <source>gate</source>
         <translation type="unfinished">firma de paso</translation>
+    </message>
+    <message>
+        <source>given away</source>
+        <translation type="unfinished">regalado</translation>
+    </message>
+    <message>
+        <source>gives away</source>
+        <translation type="unfinished">regala</translation>
     </message>
     <message>
         <source>go on after a pause</source>
@@ -2244,8 +2580,16 @@
         <translation type="unfinished">retenido en la línea</translation>
     </message>
     <message>
+        <source>held up by</source>
+        <translation type="unfinished">frenado por</translation>
+    </message>
+    <message>
         <source>held – call QA</source>
         <translation type="unfinished">retenido: llame a calidad</translation>
+    </message>
+    <message>
+        <source>here: {line}</source>
+        <translation type="unfinished">aquí: {line}</translation>
     </message>
     <message>
         <source>hold</source>
@@ -2272,6 +2616,10 @@
         <translation type="unfinished">cumple</translation>
     </message>
     <message>
+        <source>holds from</source>
+        <translation type="unfinished">vale desde</translation>
+    </message>
+    <message>
         <source>hour</source>
         <translation type="unfinished">hora</translation>
     </message>
@@ -2286,6 +2634,10 @@
     <message>
         <source>in doubt</source>
         <translation type="unfinished">dudosa</translation>
+    </message>
+    <message>
+        <source>in money</source>
+        <translation type="unfinished">en dinero</translation>
     </message>
     <message>
         <source>in no case</source>
@@ -2448,6 +2800,10 @@
         <translation type="unfinished">última</translation>
     </message>
     <message>
+        <source>last 7 days</source>
+        <translation type="unfinished">últimos 7 días</translation>
+    </message>
+    <message>
         <source>last day</source>
         <translation type="unfinished">último día</translation>
     </message>
@@ -2486,6 +2842,10 @@
     <message>
         <source>leave the full screen</source>
         <translation type="unfinished">salir de pantalla completa</translation>
+    </message>
+    <message>
+        <source>less the stops</source>
+        <translation type="unfinished">sin las paradas</translation>
     </message>
     <message>
         <source>light</source>
@@ -2644,6 +3004,14 @@
         <translation type="unfinished">máquina</translation>
     </message>
     <message>
+        <source>made by machine, not reviewed: {said}</source>
+        <translation type="unfinished">hechas a máquina, sin revisar: {said}</translation>
+    </message>
+    <message>
+        <source>maintenance</source>
+        <translation type="unfinished">mantenimiento</translation>
+    </message>
+    <message>
         <source>make the check</source>
         <translation type="unfinished">haga el control</translation>
     </message>
@@ -2680,6 +3048,10 @@
         <translation type="unfinished">detector de metales</translation>
     </message>
     <message>
+        <source>minutes</source>
+        <translation type="unfinished">minutos</translation>
+    </message>
+    <message>
         <source>missed {pieces}</source>
         <translation type="unfinished">no halladas {pieces}</translation>
     </message>
@@ -2690,6 +3062,10 @@
     <message>
         <source>move a lot on the line</source>
         <translation type="unfinished">mover un lote en la línea</translation>
+    </message>
+    <message>
+        <source>name of the format</source>
+        <translation type="unfinished">nombre del formato</translation>
     </message>
     <message>
         <source>name of the inspector</source>
@@ -2816,12 +3192,20 @@
         <translation type="unfinished">nada viejo en línea, plato ni suelo</translation>
     </message>
     <message>
+        <source>no price</source>
+        <translation type="unfinished">sin precio</translation>
+    </message>
+    <message>
         <source>no product</source>
         <translation type="unfinished">falta producto</translation>
     </message>
     <message>
         <source>no proposal worked out yet</source>
         <translation type="unfinished">aún sin propuesta calculada</translation>
+    </message>
+    <message>
+        <source>no rate yet</source>
+        <translation type="unfinished">aún sin ritmo</translation>
     </message>
     <message>
         <source>no reading</source>
@@ -2860,6 +3244,10 @@
         <translation type="unfinished">ningún servicio horario ha ajustado el reloj desde hace {time}</translation>
     </message>
     <message>
+        <source>nobody may ship them</source>
+        <translation type="unfinished">nadie puede enviarlas</translation>
+    </message>
+    <message>
         <source>nobody signed</source>
         <translation type="unfinished">nadie firmó</translation>
     </message>
@@ -2882,6 +3270,10 @@
     <message>
         <source>none left on line</source>
         <translation type="unfinished">no queda en la línea</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation type="unfinished">aún ninguno</translation>
     </message>
     <message>
         <source>not clear yet: {point}</source>
@@ -2912,8 +3304,16 @@
         <translation type="unfinished">sin etiqueta: {reason}</translation>
     </message>
     <message>
+        <source>not now</source>
+        <translation type="unfinished">ahora no</translation>
+    </message>
+    <message>
         <source>not printed</source>
         <translation type="unfinished">no impresa</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation type="unfinished">no dicho</translation>
     </message>
     <message>
         <source>not weighed</source>
@@ -3000,6 +3400,10 @@
         <translation type="unfinished">tras una diferencia solo sigue un jefe</translation>
     </message>
     <message>
+        <source>only just suits</source>
+        <translation type="unfinished">apenas sirve</translation>
+    </message>
+    <message>
         <source>only where in doubt</source>
         <translation type="unfinished">solo si está dudosa</translation>
     </message>
@@ -3080,8 +3484,16 @@
         <translation type="unfinished">planifique el control</translation>
     </message>
     <message>
+        <source>plate {code}</source>
+        <translation type="unfinished">placa {code}</translation>
+    </message>
+    <message>
         <source>poor print</source>
         <translation type="unfinished">mala impresión</translation>
+    </message>
+    <message>
+        <source>port {code}</source>
+        <translation type="unfinished">puerto {code}</translation>
     </message>
     <message>
         <source>position</source>
@@ -3116,6 +3528,10 @@
         <translation type="unfinished">producto {product} desconocido: elija uno de {allowed}</translation>
     </message>
     <message>
+        <source>product {product} version {version}, as it is set</source>
+        <translation type="unfinished">producto {product} versión {version}, como está</translation>
+    </message>
+    <message>
         <source>production day</source>
         <translation type="unfinished">día de producción</translation>
     </message>
@@ -3142,6 +3558,10 @@
     <message>
         <source>qa check</source>
         <translation type="unfinished">control de calidad</translation>
+    </message>
+    <message>
+        <source>rate</source>
+        <translation type="unfinished">ritmo</translation>
     </message>
     <message>
         <source>read</source>
@@ -3328,6 +3748,10 @@
         <translation type="unfinished">decir qué pasó con una etiqueta</translation>
     </message>
     <message>
+        <source>say which lot is empty</source>
+        <translation type="unfinished">diga qué lote está vacío</translation>
+    </message>
+    <message>
         <source>say which lot is on the line</source>
         <translation type="unfinished">diga qué lote está en la línea</translation>
     </message>
@@ -3480,6 +3904,10 @@
         <translation type="unfinished">serie</translation>
     </message>
     <message>
+        <source>serial number on its plate</source>
+        <translation type="unfinished">número de serie de su placa</translation>
+    </message>
+    <message>
         <source>serials</source>
         <translation type="unfinished">series</translation>
     </message>
@@ -3544,6 +3972,10 @@
         <translation type="unfinished">envío retirado</translation>
     </message>
     <message>
+        <source>sign</source>
+        <translation type="unfinished">signo</translation>
+    </message>
+    <message>
         <source>sign a change of run</source>
         <translation type="unfinished">firmar un cambio de tanda</translation>
     </message>
@@ -3604,6 +4036,14 @@
         <translation type="unfinished">estado</translation>
     </message>
     <message>
+        <source>stood</source>
+        <translation type="unfinished">parado</translation>
+    </message>
+    <message>
+        <source>stop</source>
+        <translation type="unfinished">parar</translation>
+    </message>
+    <message>
         <source>stop the line</source>
         <translation type="unfinished">parar la línea</translation>
     </message>
@@ -3624,6 +4064,10 @@
         <translation type="unfinished">enviada</translation>
     </message>
     <message>
+        <source>suits</source>
+        <translation type="unfinished">sirve</translation>
+    </message>
+    <message>
         <source>suspect</source>
         <translation type="unfinished">sospechoso</translation>
     </message>
@@ -3642,6 +4086,10 @@
     <message>
         <source>take it off: {where}</source>
         <translation type="unfinished">sáquelo: {where}</translation>
+    </message>
+    <message>
+        <source>take old files off the disk</source>
+        <translation type="unfinished">quite archivos viejos del disco</translation>
     </message>
     <message>
         <source>take over changed settings</source>
@@ -3674,6 +4122,10 @@
     <message>
         <source>target</source>
         <translation type="unfinished">objetivo</translation>
+    </message>
+    <message>
+        <source>target of {product}</source>
+        <translation type="unfinished">objetivo de {product}</translation>
     </message>
     <message>
         <source>target {mass} now</source>
@@ -3742,6 +4194,10 @@
     <message>
         <source>the disk cannot be asked: {why}</source>
         <translation type="unfinished">no se puede consultar el disco: {why}</translation>
+    </message>
+    <message>
+        <source>the disk fills up</source>
+        <translation type="unfinished">el disco se llena</translation>
     </message>
     <message>
         <source>the disk is full: free some space, then print again</source>
@@ -3854,6 +4310,14 @@
     <message>
         <source>the plan takes {count} packs, the batch will have only {lot}</source>
         <translation type="unfinished">el plan toma {count} bolsas, el lote tendrá solo {lot}</translation>
+    </message>
+    <message>
+        <source>the port is not open yet</source>
+        <translation type="unfinished">el puerto aún no está abierto</translation>
+    </message>
+    <message>
+        <source>the port is open, no weight was read yet</source>
+        <translation type="unfinished">el puerto está abierto, aún no se leyó ningún peso</translation>
     </message>
     <message>
         <source>the printer gave up</source>
@@ -4092,6 +4556,10 @@
         <translation type="unfinished">toque primero quién es usted</translation>
     </message>
     <message>
+        <source>two lots overlap for long</source>
+        <translation type="unfinished">dos lotes se solapan mucho tiempo</translation>
+    </message>
+    <message>
         <source>two people release: the second one is missing</source>
         <translation type="unfinished">liberan dos personas: falta la segunda</translation>
     </message>
@@ -4104,6 +4572,10 @@
         <translation type="unfinished">escrito abajo</translation>
     </message>
     <message>
+        <source>unit</source>
+        <translation type="unfinished">unidad</translation>
+    </message>
+    <message>
         <source>until, such as 09:40</source>
         <translation type="unfinished">hasta, como 09:40</translation>
     </message>
@@ -4112,12 +4584,28 @@
         <translation type="unfinished">máximo</translation>
     </message>
     <message>
+        <source>use by</source>
+        <translation type="unfinished">caducidad</translation>
+    </message>
+    <message>
         <source>use by {day}</source>
         <translation type="unfinished">caducidad {day}</translation>
     </message>
     <message>
         <source>used to set the printer up</source>
         <translation type="unfinished">usadas para ajustar la impresora</translation>
+    </message>
+    <message>
+        <source>value</source>
+        <translation type="unfinished">valor</translation>
+    </message>
+    <message>
+        <source>verified {code}</source>
+        <translation type="unfinished">verificada {code}</translation>
+    </message>
+    <message>
+        <source>verified, as in 2026-03-31</source>
+        <translation type="unfinished">verificada, como 2026-03-31</translation>
     </message>
     <message>
         <source>voided</source>
@@ -4184,6 +4672,10 @@
         <translation type="unfinished">media ponderada {mean}</translation>
     </message>
     <message>
+        <source>weights arrive and are used</source>
+        <translation type="unfinished">los pesos llegan y se usan</translation>
+    </message>
+    <message>
         <source>what</source>
         <translation type="unfinished">qué</translation>
     </message>
@@ -4244,6 +4736,10 @@
         <translation type="unfinished">por qué: lea o escriba</translation>
     </message>
     <message>
+        <source>wipe</source>
+        <translation type="unfinished">limpiar</translation>
+    </message>
+    <message>
         <source>wipe the pan, then zero the scale</source>
         <translation type="unfinished">limpie el plato y ponga a cero</translation>
     </message>
@@ -4258,6 +4754,10 @@
     <message>
         <source>within both bounds</source>
         <translation type="unfinished">dentro de ambos límites</translation>
+    </message>
+    <message>
+        <source>without it</source>
+        <translation type="unfinished">sin ella</translation>
     </message>
     <message>
         <source>witness {who}</source>
@@ -4292,6 +4792,10 @@
         <translation type="unfinished">peso incorrecto</translation>
     </message>
     <message>
+        <source>you approve</source>
+        <translation type="unfinished">usted aprueba</translation>
+    </message>
+    <message>
         <source>{begin_code} to {end_code}</source>
         <translation type="unfinished">{begin_code} a {end_code}</translation>
     </message>
@@ -4318,6 +4822,10 @@
     <message>
         <source>{count} bags</source>
         <translation type="unfinished">{count} bolsas</translation>
+    </message>
+    <message>
+        <source>{count} bags an hour</source>
+        <translation type="unfinished">{count} bolsas por hora</translation>
     </message>
     <message>
         <source>{count} bags are dumped: they lie in the reject bin. Release the empty hold.</source>
@@ -4368,6 +4876,10 @@
         <translation type="unfinished">{count} bolsas en el cubo según registro</translation>
     </message>
     <message>
+        <source>{count} bags of one run</source>
+        <translation type="unfinished">{count} bolsas de una tanda</translation>
+    </message>
+    <message>
         <source>{count} bags weigh less than {mass} in the mean</source>
         <translation type="unfinished">{count} bolsas pesan de media menos de {mass}</translation>
     </message>
@@ -4396,6 +4908,14 @@
         <translation type="unfinished">{count} caracteres, máximo {most}</translation>
     </message>
     <message>
+        <source>{count} days</source>
+        <translation type="unfinished">{count} días</translation>
+    </message>
+    <message>
+        <source>{count} days ago</source>
+        <translation type="unfinished">hace {count} días</translation>
+    </message>
+    <message>
         <source>{count} fills are too few for a proposal: weigh {least} or more</source>
         <translation type="unfinished">{count} llenados son pocos para proponer: pese {least} o más</translation>
     </message>
@@ -4406,6 +4926,10 @@
     <message>
         <source>{count} issued, {used} used so far</source>
         <translation type="unfinished">{count} entregadas, {used} usadas hasta ahora</translation>
+    </message>
+    <message>
+        <source>{count} labels</source>
+        <translation type="unfinished">{count} etiquetas</translation>
     </message>
     <message>
         <source>{count} labels are in doubt</source>
@@ -4450,6 +4974,10 @@
     <message>
         <source>{count} set aside</source>
         <translation type="unfinished">{count} apartadas</translation>
+    </message>
+    <message>
+        <source>{count} stops</source>
+        <translation type="unfinished">{count} paradas</translation>
     </message>
     <message>
         <source>{count} suspect bags are held: QA or the lead decides: {where}</source>
@@ -4544,6 +5072,10 @@
         <translation type="unfinished">{mass} por bolsa</translation>
     </message>
     <message>
+        <source>{mass} g a bag</source>
+        <translation type="unfinished">{mass} g por bolsa</translation>
+    </message>
+    <message>
         <source>{mass} now</source>
         <translation type="unfinished">{mass} ahora</translation>
     </message>
@@ -4584,6 +5116,10 @@
         <translation type="unfinished">{name}: {code} de {who}</translation>
     </message>
     <message>
+        <source>{number} % of nominal</source>
+        <translation type="unfinished">{number} % del nominal</translation>
+    </message>
+    <message>
         <source>{number} bags</source>
         <translation type="unfinished">{number} bolsas</translation>
     </message>
@@ -4612,6 +5148,10 @@
         <translation type="unfinished">{number} de {whole} bolsas</translation>
     </message>
     <message>
+        <source>{number} of {whole}: {what}</source>
+        <translation type="unfinished">{number} de {whole}: {what}</translation>
+    </message>
+    <message>
         <source>{number} to {whole} {unit}</source>
         <translation type="unfinished">{number} a {whole} {unit}</translation>
     </message>
@@ -4638,6 +5178,10 @@
     <message>
         <source>{result} by {code}</source>
         <translation type="unfinished">{result} por {code}</translation>
+    </message>
+    <message>
+        <source>{seconds} s: {frames} weights, {garbage} not understood ({percent} %, 5 % are allowed), {bytes} bytes</source>
+        <translation type="unfinished">{seconds} s: {frames} pesos, {garbage} no entendidos ({percent} %, se permite 5 %), {bytes} bytes</translation>
     </message>
     <message>
         <source>{serial} must say</source>

@@ -4,12 +4,24 @@
 <context>
     <name>station</name>
     <message>
+        <source>% of nominal</source>
+        <translation type="unfinished">% du nominal</translation>
+    </message>
+    <message>
+        <source>% of the lot in bags</source>
+        <translation type="unfinished">% du lot en sacs</translation>
+    </message>
+    <message>
         <source>1 PRODUCT</source>
         <translation type="unfinished">1 PRODUIT</translation>
     </message>
     <message>
         <source>1 bag</source>
         <translation type="unfinished">1 sac</translation>
+    </message>
+    <message>
+        <source>100 % together</source>
+        <translation type="unfinished">100 % au total</translation>
     </message>
     <message>
         <source>2 LOTS</source>
@@ -30,6 +42,10 @@
     <message>
         <source>A manager approves a proposal as a new version of the product.</source>
         <translation type="unfinished">Un responsable approuve la proposition comme nouvelle version du produit.</translation>
+    </message>
+    <message>
+        <source>A new scale: connect it, touch LOOK, then check it with the test weights.</source>
+        <translation type="unfinished">Une nouvelle balance : branchez-la, touchez REGARDER, puis contrôlez-la avec les poids.</translation>
     </message>
     <message>
         <source>ADD</source>
@@ -60,8 +76,16 @@
         <translation type="unfinished">DEMANDÉ</translation>
     </message>
     <message>
+        <source>AT REST</source>
+        <translation type="unfinished">AU REPOS</translation>
+    </message>
+    <message>
         <source>ATTEND</source>
         <translation type="unfinished">À VOIR</translation>
+    </message>
+    <message>
+        <source>Adding up …</source>
+        <translation type="unfinished">Addition …</translation>
     </message>
     <message>
         <source>An open run keeps the dates it was opened with.</source>
@@ -106,6 +130,22 @@
     <message>
         <source>BLOCKED {count}</source>
         <translation type="unfinished">ARRÊTÉ {count}</translation>
+    </message>
+    <message>
+        <source>BY DAY</source>
+        <translation type="unfinished">PAR JOUR</translation>
+    </message>
+    <message>
+        <source>BY HOUR</source>
+        <translation type="unfinished">PAR HEURE</translation>
+    </message>
+    <message>
+        <source>BY POSITION</source>
+        <translation type="unfinished">PAR POSTE</translation>
+    </message>
+    <message>
+        <source>BY PRODUCT</source>
+        <translation type="unfinished">PAR PRODUIT</translation>
     </message>
     <message>
         <source>Bag {serial} and {count} around it</source>
@@ -154,6 +194,14 @@
     <message>
         <source>CHANGE, CLOCK</source>
         <translation type="unfinished">CHANGEMENT, HORLOGE</translation>
+    </message>
+    <message>
+        <source>CHECK</source>
+        <translation type="unfinished">CONTRÔLE</translation>
+    </message>
+    <message>
+        <source>CHECK IT</source>
+        <translation type="unfinished">LA CONTRÔLER</translation>
     </message>
     <message>
         <source>CHECK THE SCALE</source>
@@ -216,6 +264,18 @@
         <translation type="unfinished">Contrôle : {stage}. Les sacs attendent.</translation>
     </message>
     <message>
+        <source>Choose cells, then say what they are: VALUE and, where they are there, UNIT, FLAG, CHECK. Type the digits of the scale's display, its unit, and what else is true now.</source>
+        <translation type="unfinished">Choisissez des cases, puis dites ce qu'elles sont : VALEUR et, s'ils y sont, UNITÉ, DRAPEAU, CONTRÔLE. Tapez les chiffres affichés, l'unité, et ce qui vaut maintenant.</translation>
+    </message>
+    <message>
+        <source>Choose the cells first: touch them, or use the arrow keys.</source>
+        <translation type="unfinished">Choisissez d'abord les cases : touchez-les, ou prenez les flèches.</translation>
+    </message>
+    <message>
+        <source>Commands of level 2</source>
+        <translation type="unfinished">Commandes de niveau 2</translation>
+    </message>
+    <message>
         <source>Correct the decision about {bags}?</source>
         <translation type="unfinished">Corriger la décision sur {bags} ?</translation>
     </message>
@@ -234,6 +294,10 @@
     <message>
         <source>DOES NOT HOLD</source>
         <translation type="unfinished">NE TIENT PAS</translation>
+    </message>
+    <message>
+        <source>DOES NOT SUIT</source>
+        <translation type="unfinished">NE CONVIENT PAS</translation>
     </message>
     <message>
         <source>DOUBT</source>
@@ -258,6 +322,10 @@
     <message>
         <source>Decided: {decision}.</source>
         <translation type="unfinished">Décidé : {decision}.</translation>
+    </message>
+    <message>
+        <source>Disk</source>
+        <translation type="unfinished">Disque</translation>
     </message>
     <message>
         <source>Due at {time}.</source>
@@ -292,6 +360,14 @@
         <translation type="unfinished">ENTRER</translation>
     </message>
     <message>
+        <source>EVIDENCE</source>
+        <translation type="unfinished">PREUVES</translation>
+    </message>
+    <message>
+        <source>Everything the scale sends goes into {file}</source>
+        <translation type="unfinished">Tout ce que la balance envoie va dans {file}</translation>
+    </message>
+    <message>
         <source>FAILED</source>
         <translation type="unfinished">ÉCHEC</translation>
     </message>
@@ -324,12 +400,20 @@
         <translation type="unfinished">PREMIÈRE</translation>
     </message>
     <message>
+        <source>FLAG</source>
+        <translation type="unfinished">DRAPEAU</translation>
+    </message>
+    <message>
         <source>From</source>
         <translation type="unfinished">De qui</translation>
     </message>
     <message>
         <source>GIVE UP</source>
         <translation type="unfinished">ARRÊTER</translation>
+    </message>
+    <message>
+        <source>GIVEN AWAY</source>
+        <translation type="unfinished">DONNÉ</translation>
     </message>
     <message>
         <source>GO ON</source>
@@ -376,6 +460,10 @@
         <translation type="unfinished">RESTE BLOQUÉ</translation>
     </message>
     <message>
+        <source>HOLD STILL</source>
+        <translation type="unfinished">FIGER</translation>
+    </message>
+    <message>
         <source>HOLDS</source>
         <translation type="unfinished">BLOCAGES</translation>
     </message>
@@ -386,6 +474,10 @@
     <message>
         <source>Held: {what}</source>
         <translation type="unfinished">Bloqué : {what}</translation>
+    </message>
+    <message>
+        <source>Here</source>
+        <translation type="unfinished">Ici</translation>
     </message>
     <message>
         <source>How many bags have which net. Touch a bar to read it.</source>
@@ -420,6 +512,14 @@
         <translation type="unfinished">INSPECTEUR</translation>
     </message>
     <message>
+        <source>In the settings</source>
+        <translation type="unfinished">Dans les réglages</translation>
+    </message>
+    <message>
+        <source>In use</source>
+        <translation type="unfinished">En service</translation>
+    </message>
+    <message>
         <source>Issued − used − spoiled − samples − returned</source>
         <translation type="unfinished">Sorties − utilisées − gâchées − échantillons − rendues</translation>
     </message>
@@ -428,12 +528,20 @@
         <translation type="unfinished">Ne peut être libéré</translation>
     </message>
     <message>
+        <source>Its lines</source>
+        <translation type="unfinished">Ses lignes</translation>
+    </message>
+    <message>
         <source>KEEP</source>
         <translation type="unfinished">GARDER</translation>
     </message>
     <message>
         <source>KEEP CHART</source>
         <translation type="unfinished">GARDER GRAPHIQUE</translation>
+    </message>
+    <message>
+        <source>KEEP LINE</source>
+        <translation type="unfinished">GARDER LIGNE</translation>
     </message>
     <message>
         <source>Kept as {name} (PNG, SVG, CSV) in {folder}</source>
@@ -492,6 +600,14 @@
         <translation type="unfinished">LIGNE</translation>
     </message>
     <message>
+        <source>LISTEN</source>
+        <translation type="unfinished">ÉCOUTER</translation>
+    </message>
+    <message>
+        <source>LISTEN to the scale, or open a RECORDING; put a known weight on the pan and TAKE a line.</source>
+        <translation type="unfinished">ÉCOUTEZ la balance, ou ouvrez un ENREGISTREMENT ; posez un poids connu et PRENEZ une ligne.</translation>
+    </message>
+    <message>
         <source>LOAD</source>
         <translation type="unfinished">CHARGER</translation>
     </message>
@@ -504,8 +620,16 @@
         <translation type="unfinished">CHARGER PROPRE</translation>
     </message>
     <message>
+        <source>LOOK</source>
+        <translation type="unfinished">REGARDER</translation>
+    </message>
+    <message>
         <source>LOOK UP</source>
         <translation type="unfinished">CHERCHER</translation>
+    </message>
+    <message>
+        <source>LOSSES</source>
+        <translation type="unfinished">PERTES</translation>
     </message>
     <message>
         <source>LOT</source>
@@ -596,6 +720,14 @@
         <translation type="unfinished">PLUS</translation>
     </message>
     <message>
+        <source>MOVING</source>
+        <translation type="unfinished">EN MOUVEMENT</translation>
+    </message>
+    <message>
+        <source>Maker and model</source>
+        <translation type="unfinished">Fabricant et modèle</translation>
+    </message>
+    <message>
         <source>Mean needed</source>
         <translation type="unfinished">Moyenne requise</translation>
     </message>
@@ -616,12 +748,20 @@
         <translation type="unfinished">PRÈS DE LA TARE</translation>
     </message>
     <message>
+        <source>NET</source>
+        <translation type="unfinished">NET</translation>
+    </message>
+    <message>
         <source>NEVER CAME OUT</source>
         <translation type="unfinished">JAMAIS SORTIE</translation>
     </message>
     <message>
         <source>NEW HOLD</source>
         <translation type="unfinished">NOUVEAU BLOCAGE</translation>
+    </message>
+    <message>
+        <source>NEXT</source>
+        <translation type="unfinished">SUIVANT</translation>
     </message>
     <message>
         <source>NEXT CASE</source>
@@ -632,12 +772,20 @@
         <translation type="unfinished">PAS DE PRÉVISION</translation>
     </message>
     <message>
+        <source>NO MARKS</source>
+        <translation type="unfinished">SANS MARQUES</translation>
+    </message>
+    <message>
         <source>NO READING</source>
         <translation type="unfinished">SANS POIDS</translation>
     </message>
     <message>
         <source>NO RUN IS OPEN</source>
         <translation type="unfinished">AUCUNE SÉRIE OUVERTE</translation>
+    </message>
+    <message>
+        <source>NOBODY</source>
+        <translation type="unfinished">PERSONNE</translation>
     </message>
     <message>
         <source>NOMINAL</source>
@@ -662,6 +810,10 @@
     <message>
         <source>No alarm stands. What needs nobody is kept as an event.</source>
         <translation type="unfinished">Aucune alarme. Ce qui ne demande personne est gardé comme événement.</translation>
+    </message>
+    <message>
+        <source>No bag is on record yet.</source>
+        <translation type="unfinished">Aucun sac enregistré.</translation>
     </message>
     <message>
         <source>No bag is suspect.</source>
@@ -720,6 +872,10 @@
         <translation type="unfinished">Rien ne le retient.</translation>
     </message>
     <message>
+        <source>Nothing waits for a signature.</source>
+        <translation type="unfinished">Rien n'attend de signature.</translation>
+    </message>
+    <message>
         <source>OF THE PACKER</source>
         <translation type="unfinished">DE L'EMBALLEUR</translation>
     </message>
@@ -744,6 +900,10 @@
         <translation type="unfinished">TERMINÉ</translation>
     </message>
     <message>
+        <source>OVER</source>
+        <translation type="unfinished">EXCÈS</translation>
+    </message>
+    <message>
         <source>OVERDUE {minutes} min</source>
         <translation type="unfinished">EN RETARD {minutes} min</translation>
     </message>
@@ -758,6 +918,10 @@
     <message>
         <source>On record {bags}, counted {count}: {difference} more. Why?</source>
         <translation type="unfinished">Enregistrés {bags}, comptés {count} : {difference} de plus. Pourquoi ?</translation>
+    </message>
+    <message>
+        <source>On record; it holds from the next run on.</source>
+        <translation type="unfinished">Enregistré ; valable dès la prochaine série.</translation>
     </message>
     <message>
         <source>On the scale</source>
@@ -800,6 +964,10 @@
         <translation type="unfinished">BON</translation>
     </message>
     <message>
+        <source>PEOPLE</source>
+        <translation type="unfinished">ÉQUIPE</translation>
+    </message>
+    <message>
         <source>PRINT</source>
         <translation type="unfinished">IMPRIMER</translation>
     </message>
@@ -810,6 +978,10 @@
     <message>
         <source>PRODUCT TEMPERATURE</source>
         <translation type="unfinished">TEMPÉRATURE PRODUIT</translation>
+    </message>
+    <message>
+        <source>PROPOSE</source>
+        <translation type="unfinished">PROPOSER</translation>
     </message>
     <message>
         <source>PUT AN EMPTY BAG ON</source>
@@ -826,6 +998,10 @@
     <message>
         <source>Pallet {sscc} is closed; its label comes.</source>
         <translation type="unfinished">Palette {sscc} fermée ; son étiquette sort.</translation>
+    </message>
+    <message>
+        <source>Plate in the settings</source>
+        <translation type="unfinished">Plaque dans les réglages</translation>
     </message>
     <message>
         <source>Print again: {what}</source>
@@ -860,6 +1036,10 @@
         <translation type="unfinished">PRÊT</translation>
     </message>
     <message>
+        <source>REASON TO REFUSE</source>
+        <translation type="unfinished">RAISON DU REFUS</translation>
+    </message>
+    <message>
         <source>RECEIVE</source>
         <translation type="unfinished">RECEVOIR</translation>
     </message>
@@ -874,6 +1054,10 @@
     <message>
         <source>RECORDED</source>
         <translation type="unfinished">ENREGISTRÉE</translation>
+    </message>
+    <message>
+        <source>RECORDING</source>
+        <translation type="unfinished">ENREGISTREMENT</translation>
     </message>
     <message>
         <source>REFUSE</source>
@@ -898,6 +1082,10 @@
     <message>
         <source>RELEASE BEFORE STEP</source>
         <translation type="unfinished">LIBÉRER L'AVANT</translation>
+    </message>
+    <message>
+        <source>REPORT</source>
+        <translation type="unfinished">RAPPORT</translation>
     </message>
     <message>
         <source>REPRINT</source>
@@ -950,6 +1138,10 @@
     <message>
         <source>Reading the record</source>
         <translation type="unfinished">Lecture de l'enregistrement</translation>
+    </message>
+    <message>
+        <source>Recorded: {file}</source>
+        <translation type="unfinished">Enregistré : {file}</translation>
     </message>
     <message>
         <source>Refused</source>
@@ -1020,6 +1212,10 @@
         <translation type="unfinished">ÉCHANTILLONS</translation>
     </message>
     <message>
+        <source>SAVE</source>
+        <translation type="unfinished">SAUVER</translation>
+    </message>
+    <message>
         <source>SCALE</source>
         <translation type="unfinished">BALANCE</translation>
     </message>
@@ -1076,6 +1272,10 @@
         <translation type="unfinished">SIGNER LE JOUR</translation>
     </message>
     <message>
+        <source>SIGNS</source>
+        <translation type="unfinished">SIGNE</translation>
+    </message>
+    <message>
         <source>SPOILED</source>
         <translation type="unfinished">GÂCHÉES</translation>
     </message>
@@ -1100,8 +1300,20 @@
         <translation type="unfinished">OUVRIR SÉRIE</translation>
     </message>
     <message>
+        <source>STATION</source>
+        <translation type="unfinished">POSTE</translation>
+    </message>
+    <message>
         <source>STOP</source>
         <translation type="unfinished">ARRÊT</translation>
+    </message>
+    <message>
+        <source>STOP RECORDING</source>
+        <translation type="unfinished">ARRÊTER</translation>
+    </message>
+    <message>
+        <source>STOPS</source>
+        <translation type="unfinished">ARRÊTS</translation>
     </message>
     <message>
         <source>STUDY {count} BAGS</source>
@@ -1118,6 +1330,10 @@
     <message>
         <source>SUSPECT WINDOW</source>
         <translation type="unfinished">FENÊTRE SUSPECTE</translation>
+    </message>
+    <message>
+        <source>SWAP</source>
+        <translation type="unfinished">ÉCHANGE</translation>
     </message>
     <message>
         <source>Same product?</source>
@@ -1148,6 +1364,10 @@
         <translation type="unfinished">Lisez les palettes et caisses qui partent</translation>
     </message>
     <message>
+        <source>Serial number</source>
+        <translation type="unfinished">Numéro de série</translation>
+    </message>
+    <message>
         <source>Shipment {number} is on record.</source>
         <translation type="unfinished">Expédition {number} enregistrée.</translation>
     </message>
@@ -1174,6 +1394,10 @@
     <message>
         <source>Start a run</source>
         <translation type="unfinished">Ouvrir une série</translation>
+    </message>
+    <message>
+        <source>Station</source>
+        <translation type="unfinished">Poste</translation>
     </message>
     <message>
         <source>Study kept: mean {mean}, s {spread}, {count} bags</source>
@@ -1204,6 +1428,14 @@
         <translation type="unfinished">T2, T1, nominal</translation>
     </message>
     <message>
+        <source>TAKE INTO USE</source>
+        <translation type="unfinished">METTRE EN SERVICE</translation>
+    </message>
+    <message>
+        <source>TAKE LINE</source>
+        <translation type="unfinished">PRENDRE LIGNE</translation>
+    </message>
+    <message>
         <source>TAKE OUT</source>
         <translation type="unfinished">RETIREZ</translation>
     </message>
@@ -1218,6 +1450,10 @@
     <message>
         <source>TARGET</source>
         <translation type="unfinished">CIBLE</translation>
+    </message>
+    <message>
+        <source>TEACH</source>
+        <translation type="unfinished">APPRENDRE</translation>
     </message>
     <message>
         <source>TELL</source>
@@ -1268,6 +1504,10 @@
         <translation type="unfinished">FORMATION</translation>
     </message>
     <message>
+        <source>Take a line, mark its value and say the unit first.</source>
+        <translation type="unfinished">Prenez d'abord une ligne, marquez sa valeur et dites l'unité.</translation>
+    </message>
+    <message>
         <source>Target</source>
         <translation type="unfinished">Cible</translation>
     </message>
@@ -1292,8 +1532,16 @@
         <translation type="unfinished">Le prochain contrôle : {stage}.</translation>
     </message>
     <message>
+        <source>The port is opened again. What the scale says of itself stands beside.</source>
+        <translation type="unfinished">Le port est rouvert. À côté : ce que la balance dit d'elle.</translation>
+    </message>
+    <message>
         <source>The proposal is on record. A manager approves it, as a new version.</source>
         <translation type="unfinished">Proposition enregistrée. Un responsable l'approuve, en nouvelle version.</translation>
+    </message>
+    <message>
+        <source>The recording ended: {why}</source>
+        <translation type="unfinished">L'enregistrement a pris fin : {why}</translation>
     </message>
     <message>
         <source>The reject bin of {day} was not counted</source>
@@ -1318,6 +1566,14 @@
     <message>
         <source>The test is on record, as {what}.</source>
         <translation type="unfinished">L'essai est enregistré, comme {what}.</translation>
+    </message>
+    <message>
+        <source>There is no chart to keep.</source>
+        <translation type="unfinished">Aucun graphique à garder.</translation>
+    </message>
+    <message>
+        <source>There is no recording: make one on the page WIRE.</source>
+        <translation type="unfinished">Aucun enregistrement : faites-en un à la page LIGNE.</translation>
     </message>
     <message>
         <source>There is no run before</source>
@@ -1360,12 +1616,20 @@
         <translation type="unfinished">ANNULER</translation>
     </message>
     <message>
+        <source>UNIT</source>
+        <translation type="unfinished">UNITÉ</translation>
+    </message>
+    <message>
         <source>Use by</source>
         <translation type="unfinished">À consommer jusqu'au</translation>
     </message>
     <message>
         <source>Use by {day}</source>
         <translation type="unfinished">À consommer jusqu'au {day}</translation>
+    </message>
+    <message>
+        <source>VALUE</source>
+        <translation type="unfinished">VALEUR</translation>
     </message>
     <message>
         <source>VOIDED</source>
@@ -1488,6 +1752,18 @@
         <translation type="unfinished">Écrit : {file}</translation>
     </message>
     <message>
+        <source>Written: {file} and {count} more in {folder}</source>
+        <translation type="unfinished">Écrits : {file} et {count} autres dans {folder}</translation>
+    </message>
+    <message>
+        <source>YIELD OF LOTS</source>
+        <translation type="unfinished">RENDEMENT DES LOTS</translation>
+    </message>
+    <message>
+        <source>ZERO</source>
+        <translation type="unfinished">ZÉRO</translation>
+    </message>
+    <message>
         <source>Zero stepped by {step} between {before} and {after}.</source>
         <translation type="unfinished">Le zéro a sauté de {step} entre {before} et {after}.</translation>
     </message>
@@ -1604,6 +1880,10 @@
         <translation type="unfinished">fenêtre suspecte de {what} ouverte ({count} sacs)</translation>
     </message>
     <message>
+        <source>a weight every {gap} ms</source>
+        <translation type="unfinished">un poids toutes les {gap} ms</translation>
+    </message>
+    <message>
         <source>a whole run is not dumped: hold its bags first</source>
         <translation type="unfinished">on ne jette pas une série entière : bloquez d'abord ses sacs</translation>
     </message>
@@ -1624,12 +1904,20 @@
         <translation type="unfinished">les 999 codes de lot du {day} sont pris : donnez un code à la main</translation>
     </message>
     <message>
+        <source>all days</source>
+        <translation type="unfinished">tous les jours</translation>
+    </message>
+    <message>
         <source>all found</source>
         <translation type="unfinished">toutes trouvées</translation>
     </message>
     <message>
         <source>all loads are taken</source>
         <translation type="unfinished">toutes les charges sont prises</translation>
+    </message>
+    <message>
+        <source>all reviewed</source>
+        <translation type="unfinished">tout revu</translation>
     </message>
     <message>
         <source>allowed</source>
@@ -1712,6 +2000,10 @@
         <translation type="unfinished">comme pesé</translation>
     </message>
     <message>
+        <source>asked by, as in W\r\n</source>
+        <translation type="unfinished">demandé par, comme W\r\n</translation>
+    </message>
+    <message>
         <source>asked the line …</source>
         <translation type="unfinished">demandé à la ligne …</translation>
     </message>
@@ -1734,6 +2026,10 @@
     <message>
         <source>bag</source>
         <translation type="unfinished">sac</translation>
+    </message>
+    <message>
+        <source>bag of the run</source>
+        <translation type="unfinished">sac de la série</translation>
     </message>
     <message>
         <source>bag {code}, film lot {lot} has no tare study: make one: {where}</source>
@@ -1872,6 +2168,10 @@
         <translation type="unfinished">par {code}</translation>
     </message>
     <message>
+        <source>bytes arrive but none is a frame: check baud rate and parity ({here})</source>
+        <translation type="unfinished">des octets arrivent mais aucune trame : vérifiez débit et parité ({here})</translation>
+    </message>
+    <message>
         <source>call QA</source>
         <translation type="unfinished">appelez la qualité</translation>
     </message>
@@ -2008,6 +2308,10 @@
         <translation type="unfinished">comptés {count}, {difference} : {why}</translation>
     </message>
     <message>
+        <source>customer's own limits</source>
+        <translation type="unfinished">limites du client</translation>
+    </message>
+    <message>
         <source>date or time is in doubt</source>
         <translation type="unfinished">date ou heure douteuse</translation>
     </message>
@@ -2056,6 +2360,14 @@
         <translation type="unfinished">destructif (℮)</translation>
     </message>
     <message>
+        <source>device {code}</source>
+        <translation type="unfinished">appareil {code}</translation>
+    </message>
+    <message>
+        <source>digits it shows</source>
+        <translation type="unfinished">chiffres affichés</translation>
+    </message>
+    <message>
         <source>done</source>
         <translation type="unfinished">fait</translation>
     </message>
@@ -2078,6 +2390,10 @@
     <message>
         <source>empty by now?</source>
         <translation type="unfinished">déjà vide ?</translation>
+    </message>
+    <message>
+        <source>empty pan</source>
+        <translation type="unfinished">plateau vide</translation>
     </message>
     <message>
         <source>end a run</source>
@@ -2140,6 +2456,10 @@
         <translation type="unfinished">il reste moins de {count} étiquettes</translation>
     </message>
     <message>
+        <source>figures do not convince</source>
+        <translation type="unfinished">les chiffres ne convainquent pas</translation>
+    </message>
+    <message>
         <source>fill a case or close a pallet</source>
         <translation type="unfinished">remplir un carton ou clore une palette</translation>
     </message>
@@ -2168,8 +2488,16 @@
         <translation type="unfinished">premier numéro</translation>
     </message>
     <message>
+        <source>flag</source>
+        <translation type="unfinished">drapeau</translation>
+    </message>
+    <message>
         <source>floor, target, upper</source>
         <translation type="unfinished">plancher, cible, maximum</translation>
+    </message>
+    <message>
+        <source>for every product</source>
+        <translation type="unfinished">pour chaque produit</translation>
     </message>
     <message>
         <source>foreign body</source>
@@ -2202,6 +2530,14 @@
     <message>
         <source>gate</source>
         <translation type="unfinished">passage</translation>
+    </message>
+    <message>
+        <source>given away</source>
+        <translation type="unfinished">donné en trop</translation>
+    </message>
+    <message>
+        <source>gives away</source>
+        <translation type="unfinished">donne en trop</translation>
     </message>
     <message>
         <source>go on after a pause</source>
@@ -2244,8 +2580,16 @@
         <translation type="unfinished">bloqué à la ligne</translation>
     </message>
     <message>
+        <source>held up by</source>
+        <translation type="unfinished">retenue par</translation>
+    </message>
+    <message>
         <source>held – call QA</source>
         <translation type="unfinished">bloqué – appelez la qualité</translation>
+    </message>
+    <message>
+        <source>here: {line}</source>
+        <translation type="unfinished">ici : {line}</translation>
     </message>
     <message>
         <source>hold</source>
@@ -2272,6 +2616,10 @@
         <translation type="unfinished">tient</translation>
     </message>
     <message>
+        <source>holds from</source>
+        <translation type="unfinished">vaut dès</translation>
+    </message>
+    <message>
         <source>hour</source>
         <translation type="unfinished">heure</translation>
     </message>
@@ -2286,6 +2634,10 @@
     <message>
         <source>in doubt</source>
         <translation type="unfinished">douteuse</translation>
+    </message>
+    <message>
+        <source>in money</source>
+        <translation type="unfinished">en argent</translation>
     </message>
     <message>
         <source>in no case</source>
@@ -2448,6 +2800,10 @@
         <translation type="unfinished">dernier</translation>
     </message>
     <message>
+        <source>last 7 days</source>
+        <translation type="unfinished">7 derniers jours</translation>
+    </message>
+    <message>
         <source>last day</source>
         <translation type="unfinished">dernier jour</translation>
     </message>
@@ -2486,6 +2842,10 @@
     <message>
         <source>leave the full screen</source>
         <translation type="unfinished">quitter le plein écran</translation>
+    </message>
+    <message>
+        <source>less the stops</source>
+        <translation type="unfinished">hors arrêts</translation>
     </message>
     <message>
         <source>light</source>
@@ -2644,6 +3004,14 @@
         <translation type="unfinished">machine</translation>
     </message>
     <message>
+        <source>made by machine, not reviewed: {said}</source>
+        <translation type="unfinished">faites par machine, non revues : {said}</translation>
+    </message>
+    <message>
+        <source>maintenance</source>
+        <translation type="unfinished">maintenance</translation>
+    </message>
+    <message>
         <source>make the check</source>
         <translation type="unfinished">faites le contrôle</translation>
     </message>
@@ -2680,6 +3048,10 @@
         <translation type="unfinished">détecteur de métaux</translation>
     </message>
     <message>
+        <source>minutes</source>
+        <translation type="unfinished">minutes</translation>
+    </message>
+    <message>
         <source>missed {pieces}</source>
         <translation type="unfinished">manquées {pieces}</translation>
     </message>
@@ -2690,6 +3062,10 @@
     <message>
         <source>move a lot on the line</source>
         <translation type="unfinished">déplacer un lot sur la ligne</translation>
+    </message>
+    <message>
+        <source>name of the format</source>
+        <translation type="unfinished">nom du format</translation>
     </message>
     <message>
         <source>name of the inspector</source>
@@ -2816,12 +3192,20 @@
         <translation type="unfinished">plus d'ancien produit sur ligne, plateau, sol</translation>
     </message>
     <message>
+        <source>no price</source>
+        <translation type="unfinished">sans prix</translation>
+    </message>
+    <message>
         <source>no product</source>
         <translation type="unfinished">pas de produit</translation>
     </message>
     <message>
         <source>no proposal worked out yet</source>
         <translation type="unfinished">aucune proposition calculée</translation>
+    </message>
+    <message>
+        <source>no rate yet</source>
+        <translation type="unfinished">pas de cadence</translation>
     </message>
     <message>
         <source>no reading</source>
@@ -2860,6 +3244,10 @@
         <translation type="unfinished">aucun service de temps n'a réglé l'horloge depuis {time}</translation>
     </message>
     <message>
+        <source>nobody may ship them</source>
+        <translation type="unfinished">à ne pas expédier</translation>
+    </message>
+    <message>
         <source>nobody signed</source>
         <translation type="unfinished">personne n'a signé</translation>
     </message>
@@ -2882,6 +3270,10 @@
     <message>
         <source>none left on line</source>
         <translation type="unfinished">plus rien sur la ligne</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation type="unfinished">aucun encore</translation>
     </message>
     <message>
         <source>not clear yet: {point}</source>
@@ -2912,8 +3304,16 @@
         <translation type="unfinished">sans étiquette : {reason}</translation>
     </message>
     <message>
+        <source>not now</source>
+        <translation type="unfinished">pas maintenant</translation>
+    </message>
+    <message>
         <source>not printed</source>
         <translation type="unfinished">non imprimée</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation type="unfinished">non dit</translation>
     </message>
     <message>
         <source>not weighed</source>
@@ -3000,6 +3400,10 @@
         <translation type="unfinished">seul un chef continue après un écart</translation>
     </message>
     <message>
+        <source>only just suits</source>
+        <translation type="unfinished">convient juste</translation>
+    </message>
+    <message>
         <source>only where in doubt</source>
         <translation type="unfinished">seulement si douteuse</translation>
     </message>
@@ -3080,8 +3484,16 @@
         <translation type="unfinished">prévoyez le contrôle</translation>
     </message>
     <message>
+        <source>plate {code}</source>
+        <translation type="unfinished">plaque {code}</translation>
+    </message>
+    <message>
         <source>poor print</source>
         <translation type="unfinished">mauvaise impression</translation>
+    </message>
+    <message>
+        <source>port {code}</source>
+        <translation type="unfinished">port {code}</translation>
     </message>
     <message>
         <source>position</source>
@@ -3116,6 +3528,10 @@
         <translation type="unfinished">produit {product} inconnu : choisissez parmi {allowed}</translation>
     </message>
     <message>
+        <source>product {product} version {version}, as it is set</source>
+        <translation type="unfinished">produit {product} version {version}, tel que réglé</translation>
+    </message>
+    <message>
         <source>production day</source>
         <translation type="unfinished">jour de production</translation>
     </message>
@@ -3142,6 +3558,10 @@
     <message>
         <source>qa check</source>
         <translation type="unfinished">contrôle qualité</translation>
+    </message>
+    <message>
+        <source>rate</source>
+        <translation type="unfinished">cadence</translation>
     </message>
     <message>
         <source>read</source>
@@ -3328,6 +3748,10 @@
         <translation type="unfinished">dire ce qu'est devenue une étiquette</translation>
     </message>
     <message>
+        <source>say which lot is empty</source>
+        <translation type="unfinished">dites quel lot est vide</translation>
+    </message>
+    <message>
         <source>say which lot is on the line</source>
         <translation type="unfinished">dites quel lot est sur la ligne</translation>
     </message>
@@ -3480,6 +3904,10 @@
         <translation type="unfinished">numéro</translation>
     </message>
     <message>
+        <source>serial number on its plate</source>
+        <translation type="unfinished">numéro de série de sa plaque</translation>
+    </message>
+    <message>
         <source>serials</source>
         <translation type="unfinished">numéros</translation>
     </message>
@@ -3544,6 +3972,10 @@
         <translation type="unfinished">expédition annulée</translation>
     </message>
     <message>
+        <source>sign</source>
+        <translation type="unfinished">signe</translation>
+    </message>
+    <message>
         <source>sign a change of run</source>
         <translation type="unfinished">signer un changement de série</translation>
     </message>
@@ -3604,6 +4036,14 @@
         <translation type="unfinished">état</translation>
     </message>
     <message>
+        <source>stood</source>
+        <translation type="unfinished">arrêt</translation>
+    </message>
+    <message>
+        <source>stop</source>
+        <translation type="unfinished">arrêt</translation>
+    </message>
+    <message>
         <source>stop the line</source>
         <translation type="unfinished">arrêter la ligne</translation>
     </message>
@@ -3624,6 +4064,10 @@
         <translation type="unfinished">envoyée</translation>
     </message>
     <message>
+        <source>suits</source>
+        <translation type="unfinished">convient</translation>
+    </message>
+    <message>
         <source>suspect</source>
         <translation type="unfinished">suspect</translation>
     </message>
@@ -3642,6 +4086,10 @@
     <message>
         <source>take it off: {where}</source>
         <translation type="unfinished">retirez-le : {where}</translation>
+    </message>
+    <message>
+        <source>take old files off the disk</source>
+        <translation type="unfinished">retirez de vieux fichiers du disque</translation>
     </message>
     <message>
         <source>take over changed settings</source>
@@ -3674,6 +4122,10 @@
     <message>
         <source>target</source>
         <translation type="unfinished">cible</translation>
+    </message>
+    <message>
+        <source>target of {product}</source>
+        <translation type="unfinished">cible de {product}</translation>
     </message>
     <message>
         <source>target {mass} now</source>
@@ -3742,6 +4194,10 @@
     <message>
         <source>the disk cannot be asked: {why}</source>
         <translation type="unfinished">le disque ne répond pas : {why}</translation>
+    </message>
+    <message>
+        <source>the disk fills up</source>
+        <translation type="unfinished">le disque se remplit</translation>
     </message>
     <message>
         <source>the disk is full: free some space, then print again</source>
@@ -3854,6 +4310,14 @@
     <message>
         <source>the plan takes {count} packs, the batch will have only {lot}</source>
         <translation type="unfinished">le plan prend {count} sacs, le lot n'en aura que {lot}</translation>
+    </message>
+    <message>
+        <source>the port is not open yet</source>
+        <translation type="unfinished">le port n'est pas encore ouvert</translation>
+    </message>
+    <message>
+        <source>the port is open, no weight was read yet</source>
+        <translation type="unfinished">le port est ouvert, aucun poids lu encore</translation>
     </message>
     <message>
         <source>the printer gave up</source>
@@ -4092,6 +4556,10 @@
         <translation type="unfinished">touchez d'abord qui vous êtes</translation>
     </message>
     <message>
+        <source>two lots overlap for long</source>
+        <translation type="unfinished">deux lots se chevauchent longtemps</translation>
+    </message>
+    <message>
         <source>two people release: the second one is missing</source>
         <translation type="unfinished">deux personnes libèrent : la seconde manque</translation>
     </message>
@@ -4104,6 +4572,10 @@
         <translation type="unfinished">saisi dessous</translation>
     </message>
     <message>
+        <source>unit</source>
+        <translation type="unfinished">unité</translation>
+    </message>
+    <message>
         <source>until, such as 09:40</source>
         <translation type="unfinished">jusqu'à, comme 09:40</translation>
     </message>
@@ -4112,12 +4584,28 @@
         <translation type="unfinished">maximum</translation>
     </message>
     <message>
+        <source>use by</source>
+        <translation type="unfinished">à consommer</translation>
+    </message>
+    <message>
         <source>use by {day}</source>
         <translation type="unfinished">à consommer {day}</translation>
     </message>
     <message>
         <source>used to set the printer up</source>
         <translation type="unfinished">utilisées pour régler l'imprimante</translation>
+    </message>
+    <message>
+        <source>value</source>
+        <translation type="unfinished">valeur</translation>
+    </message>
+    <message>
+        <source>verified {code}</source>
+        <translation type="unfinished">vérifiée {code}</translation>
+    </message>
+    <message>
+        <source>verified, as in 2026-03-31</source>
+        <translation type="unfinished">vérifiée, comme 2026-03-31</translation>
     </message>
     <message>
         <source>voided</source>
@@ -4184,6 +4672,10 @@
         <translation type="unfinished">moyenne pondérée {mean}</translation>
     </message>
     <message>
+        <source>weights arrive and are used</source>
+        <translation type="unfinished">les poids arrivent et servent</translation>
+    </message>
+    <message>
         <source>what</source>
         <translation type="unfinished">quoi</translation>
     </message>
@@ -4244,6 +4736,10 @@
         <translation type="unfinished">pourquoi : lisez ou tapez</translation>
     </message>
     <message>
+        <source>wipe</source>
+        <translation type="unfinished">essuyer</translation>
+    </message>
+    <message>
         <source>wipe the pan, then zero the scale</source>
         <translation type="unfinished">essuyez le plateau, puis remettez à zéro</translation>
     </message>
@@ -4258,6 +4754,10 @@
     <message>
         <source>within both bounds</source>
         <translation type="unfinished">dans les deux limites</translation>
+    </message>
+    <message>
+        <source>without it</source>
+        <translation type="unfinished">sans elle</translation>
     </message>
     <message>
         <source>witness {who}</source>
@@ -4292,6 +4792,10 @@
         <translation type="unfinished">mauvais poids</translation>
     </message>
     <message>
+        <source>you approve</source>
+        <translation type="unfinished">vous approuvez</translation>
+    </message>
+    <message>
         <source>{begin_code} to {end_code}</source>
         <translation type="unfinished">{begin_code} à {end_code}</translation>
     </message>
@@ -4318,6 +4822,10 @@
     <message>
         <source>{count} bags</source>
         <translation type="unfinished">{count} sacs</translation>
+    </message>
+    <message>
+        <source>{count} bags an hour</source>
+        <translation type="unfinished">{count} sacs par heure</translation>
     </message>
     <message>
         <source>{count} bags are dumped: they lie in the reject bin. Release the empty hold.</source>
@@ -4368,6 +4876,10 @@
         <translation type="unfinished">{count} sacs dans le bac d'après l'enregistrement</translation>
     </message>
     <message>
+        <source>{count} bags of one run</source>
+        <translation type="unfinished">{count} sacs d'une série</translation>
+    </message>
+    <message>
         <source>{count} bags weigh less than {mass} in the mean</source>
         <translation type="unfinished">{count} sacs pèsent en moyenne moins de {mass}</translation>
     </message>
@@ -4396,6 +4908,14 @@
         <translation type="unfinished">{count} caractères, au plus {most}</translation>
     </message>
     <message>
+        <source>{count} days</source>
+        <translation type="unfinished">{count} jours</translation>
+    </message>
+    <message>
+        <source>{count} days ago</source>
+        <translation type="unfinished">il y a {count} jours</translation>
+    </message>
+    <message>
         <source>{count} fills are too few for a proposal: weigh {least} or more</source>
         <translation type="unfinished">{count} remplissages, trop peu pour proposer : pesez-en {least} ou plus</translation>
     </message>
@@ -4406,6 +4926,10 @@
     <message>
         <source>{count} issued, {used} used so far</source>
         <translation type="unfinished">{count} sorties, {used} utilisées jusqu'ici</translation>
+    </message>
+    <message>
+        <source>{count} labels</source>
+        <translation type="unfinished">{count} étiquettes</translation>
     </message>
     <message>
         <source>{count} labels are in doubt</source>
@@ -4450,6 +4974,10 @@
     <message>
         <source>{count} set aside</source>
         <translation type="unfinished">{count} écartés</translation>
+    </message>
+    <message>
+        <source>{count} stops</source>
+        <translation type="unfinished">{count} arrêts</translation>
     </message>
     <message>
         <source>{count} suspect bags are held: QA or the lead decides: {where}</source>
@@ -4544,6 +5072,10 @@
         <translation type="unfinished">{mass} par sac</translation>
     </message>
     <message>
+        <source>{mass} g a bag</source>
+        <translation type="unfinished">{mass} g par sac</translation>
+    </message>
+    <message>
         <source>{mass} now</source>
         <translation type="unfinished">{mass} maintenant</translation>
     </message>
@@ -4584,6 +5116,10 @@
         <translation type="unfinished">{name} : {code} de {who}</translation>
     </message>
     <message>
+        <source>{number} % of nominal</source>
+        <translation type="unfinished">{number} % du nominal</translation>
+    </message>
+    <message>
         <source>{number} bags</source>
         <translation type="unfinished">{number} sacs</translation>
     </message>
@@ -4612,6 +5148,10 @@
         <translation type="unfinished">{number} sur {whole} sacs</translation>
     </message>
     <message>
+        <source>{number} of {whole}: {what}</source>
+        <translation type="unfinished">{number} sur {whole} : {what}</translation>
+    </message>
+    <message>
         <source>{number} to {whole} {unit}</source>
         <translation type="unfinished">{number} à {whole} {unit}</translation>
     </message>
@@ -4638,6 +5178,10 @@
     <message>
         <source>{result} by {code}</source>
         <translation type="unfinished">{result} par {code}</translation>
+    </message>
+    <message>
+        <source>{seconds} s: {frames} weights, {garbage} not understood ({percent} %, 5 % are allowed), {bytes} bytes</source>
+        <translation type="unfinished">{seconds} s : {frames} poids, {garbage} non compris ({percent} %, 5 % permis), {bytes} octets</translation>
     </message>
     <message>
         <source>{serial} must say</source>

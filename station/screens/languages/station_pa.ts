@@ -4,12 +4,24 @@
 <context>
     <name>station</name>
     <message>
+        <source>% of nominal</source>
+        <translation type="unfinished">ਨਾਮਾਤਰ ਦਾ %</translation>
+    </message>
+    <message>
+        <source>% of the lot in bags</source>
+        <translation type="unfinished">ਬੈਗਾਂ ਵਿੱਚ ਲਾਟ ਦਾ %</translation>
+    </message>
+    <message>
         <source>1 PRODUCT</source>
         <translation type="unfinished">1 ਉਤਪਾਦ</translation>
     </message>
     <message>
         <source>1 bag</source>
         <translation type="unfinished">1 ਬੈਗ</translation>
+    </message>
+    <message>
+        <source>100 % together</source>
+        <translation type="unfinished">ਕੁੱਲ 100 %</translation>
     </message>
     <message>
         <source>2 LOTS</source>
@@ -30,6 +42,10 @@
     <message>
         <source>A manager approves a proposal as a new version of the product.</source>
         <translation type="unfinished">ਮੈਨੇਜਰ ਸੁਝਾਅ ਨੂੰ ਉਤਪਾਦ ਦੇ ਨਵੇਂ ਰੂਪ ਵਜੋਂ ਮਨਜ਼ੂਰ ਕਰਦਾ ਹੈ।</translation>
+    </message>
+    <message>
+        <source>A new scale: connect it, touch LOOK, then check it with the test weights.</source>
+        <translation type="unfinished">ਨਵਾਂ ਕੰਡਾ: ਜੋੜੋ, ਦੇਖੋ ਛੂਹੋ, ਫਿਰ ਵੱਟਿਆਂ ਨਾਲ ਜਾਂਚੋ।</translation>
     </message>
     <message>
         <source>ADD</source>
@@ -60,8 +76,16 @@
         <translation type="unfinished">ਪੁੱਛਿਆ</translation>
     </message>
     <message>
+        <source>AT REST</source>
+        <translation type="unfinished">ਟਿਕਿਆ</translation>
+    </message>
+    <message>
         <source>ATTEND</source>
         <translation type="unfinished">ਧਿਆਨ</translation>
+    </message>
+    <message>
+        <source>Adding up …</source>
+        <translation type="unfinished">ਜੋੜ ਰਹੇ ਹਾਂ …</translation>
     </message>
     <message>
         <source>An open run keeps the dates it was opened with.</source>
@@ -106,6 +130,22 @@
     <message>
         <source>BLOCKED {count}</source>
         <translation type="unfinished">ਅਟਕਿਆ {count}</translation>
+    </message>
+    <message>
+        <source>BY DAY</source>
+        <translation type="unfinished">ਦਿਨ ਅਨੁਸਾਰ</translation>
+    </message>
+    <message>
+        <source>BY HOUR</source>
+        <translation type="unfinished">ਘੰਟੇ ਅਨੁਸਾਰ</translation>
+    </message>
+    <message>
+        <source>BY POSITION</source>
+        <translation type="unfinished">ਥਾਂ ਅਨੁਸਾਰ</translation>
+    </message>
+    <message>
+        <source>BY PRODUCT</source>
+        <translation type="unfinished">ਉਤਪਾਦ ਅਨੁਸਾਰ</translation>
     </message>
     <message>
         <source>Bag {serial} and {count} around it</source>
@@ -154,6 +194,14 @@
     <message>
         <source>CHANGE, CLOCK</source>
         <translation type="unfinished">ਬਦਲੀ, ਘੜੀ</translation>
+    </message>
+    <message>
+        <source>CHECK</source>
+        <translation type="unfinished">ਜਾਂਚ</translation>
+    </message>
+    <message>
+        <source>CHECK IT</source>
+        <translation type="unfinished">ਇਸ ਨੂੰ ਜਾਂਚੋ</translation>
     </message>
     <message>
         <source>CHECK THE SCALE</source>
@@ -216,6 +264,18 @@
         <translation type="unfinished">ਜਾਂਚ: {stage}। ਬੈਗ ਉਦੋਂ ਤੱਕ ਉਡੀਕਦੇ ਹਨ।</translation>
     </message>
     <message>
+        <source>Choose cells, then say what they are: VALUE and, where they are there, UNIT, FLAG, CHECK. Type the digits of the scale's display, its unit, and what else is true now.</source>
+        <translation type="unfinished">ਖਾਨੇ ਚੁਣੋ, ਫਿਰ ਦੱਸੋ ਕੀ ਹਨ: ਮੁੱਲ ਤੇ, ਜੇ ਹੋਣ, ਇਕਾਈ, ਝੰਡਾ, ਜਾਂਚ। ਕੰਡੇ ਦੇ ਅੰਕ, ਇਕਾਈ ਤੇ ਹੋਰ ਜੋ ਸੱਚ ਹੈ ਲਿਖੋ।</translation>
+    </message>
+    <message>
+        <source>Choose the cells first: touch them, or use the arrow keys.</source>
+        <translation type="unfinished">ਪਹਿਲਾਂ ਖਾਨੇ ਚੁਣੋ: ਛੂਹੋ, ਜਾਂ ਤੀਰ ਵਰਤੋ।</translation>
+    </message>
+    <message>
+        <source>Commands of level 2</source>
+        <translation type="unfinished">ਪੱਧਰ 2 ਦੇ ਹੁਕਮ</translation>
+    </message>
+    <message>
         <source>Correct the decision about {bags}?</source>
         <translation type="unfinished">{bags} ਬਾਰੇ ਫੈਸਲਾ ਸੁਧਾਰੋ?</translation>
     </message>
@@ -233,6 +293,10 @@
     </message>
     <message>
         <source>DOES NOT HOLD</source>
+        <translation type="unfinished">ਠੀਕ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>DOES NOT SUIT</source>
         <translation type="unfinished">ਠੀਕ ਨਹੀਂ</translation>
     </message>
     <message>
@@ -258,6 +322,10 @@
     <message>
         <source>Decided: {decision}.</source>
         <translation type="unfinished">ਫੈਸਲਾ: {decision}।</translation>
+    </message>
+    <message>
+        <source>Disk</source>
+        <translation type="unfinished">ਡਿਸਕ</translation>
     </message>
     <message>
         <source>Due at {time}.</source>
@@ -292,6 +360,14 @@
         <translation type="unfinished">ਦਰਜ ਕਰੋ</translation>
     </message>
     <message>
+        <source>EVIDENCE</source>
+        <translation type="unfinished">ਸਬੂਤ</translation>
+    </message>
+    <message>
+        <source>Everything the scale sends goes into {file}</source>
+        <translation type="unfinished">ਕੰਡਾ ਜੋ ਭੇਜੇ ਸਭ {file} ਵਿੱਚ ਜਾਂਦਾ</translation>
+    </message>
+    <message>
         <source>FAILED</source>
         <translation type="unfinished">ਫੇਲ੍ਹ</translation>
     </message>
@@ -324,12 +400,20 @@
         <translation type="unfinished">ਪਹਿਲਾ ਲੇਬਲ</translation>
     </message>
     <message>
+        <source>FLAG</source>
+        <translation type="unfinished">ਝੰਡਾ</translation>
+    </message>
+    <message>
         <source>From</source>
         <translation type="unfinished">ਕਿਸ ਤੋਂ</translation>
     </message>
     <message>
         <source>GIVE UP</source>
         <translation type="unfinished">ਛੱਡੋ</translation>
+    </message>
+    <message>
+        <source>GIVEN AWAY</source>
+        <translation type="unfinished">ਵੱਧ ਦਿੱਤਾ</translation>
     </message>
     <message>
         <source>GO ON</source>
@@ -376,6 +460,10 @@
         <translation type="unfinished">ਰੋਕ ਰਹੇਗੀ</translation>
     </message>
     <message>
+        <source>HOLD STILL</source>
+        <translation type="unfinished">ਠਹਿਰਾਓ</translation>
+    </message>
+    <message>
         <source>HOLDS</source>
         <translation type="unfinished">ਰੋਕਾਂ</translation>
     </message>
@@ -386,6 +474,10 @@
     <message>
         <source>Held: {what}</source>
         <translation type="unfinished">ਰੋਕਿਆ: {what}</translation>
+    </message>
+    <message>
+        <source>Here</source>
+        <translation type="unfinished">ਇੱਥੇ</translation>
     </message>
     <message>
         <source>How many bags have which net. Touch a bar to read it.</source>
@@ -420,6 +512,14 @@
         <translation type="unfinished">ਇੰਸਪੈਕਟਰ</translation>
     </message>
     <message>
+        <source>In the settings</source>
+        <translation type="unfinished">ਸੈਟਿੰਗਾਂ ਵਿੱਚ</translation>
+    </message>
+    <message>
+        <source>In use</source>
+        <translation type="unfinished">ਵਰਤੋਂ ਵਿੱਚ</translation>
+    </message>
+    <message>
         <source>Issued − used − spoiled − samples − returned</source>
         <translation type="unfinished">ਦਿੱਤੇ − ਵਰਤੇ − ਖਰਾਬ − ਨਮੂਨੇ − ਮੋੜੇ</translation>
     </message>
@@ -428,12 +528,20 @@
         <translation type="unfinished">ਛੱਡਿਆ ਨਹੀਂ ਜਾ ਸਕਦਾ</translation>
     </message>
     <message>
+        <source>Its lines</source>
+        <translation type="unfinished">ਇਸ ਦੀਆਂ ਲਾਈਨਾਂ</translation>
+    </message>
+    <message>
         <source>KEEP</source>
         <translation type="unfinished">ਰੱਖੋ</translation>
     </message>
     <message>
         <source>KEEP CHART</source>
         <translation type="unfinished">ਚਾਰਟ ਰੱਖੋ</translation>
+    </message>
+    <message>
+        <source>KEEP LINE</source>
+        <translation type="unfinished">ਲਾਈਨ ਰੱਖੋ</translation>
     </message>
     <message>
         <source>Kept as {name} (PNG, SVG, CSV) in {folder}</source>
@@ -492,6 +600,14 @@
         <translation type="unfinished">ਲਾਈਨ</translation>
     </message>
     <message>
+        <source>LISTEN</source>
+        <translation type="unfinished">ਸੁਣੋ</translation>
+    </message>
+    <message>
+        <source>LISTEN to the scale, or open a RECORDING; put a known weight on the pan and TAKE a line.</source>
+        <translation type="unfinished">ਕੰਡਾ ਸੁਣੋ, ਜਾਂ ਰਿਕਾਰਡਿੰਗ ਖੋਲ੍ਹੋ; ਜਾਣਿਆ ਭਾਰ ਰੱਖੋ ਤੇ ਲਾਈਨ ਲਓ।</translation>
+    </message>
+    <message>
         <source>LOAD</source>
         <translation type="unfinished">ਲਗਾਓ</translation>
     </message>
@@ -504,8 +620,16 @@
         <translation type="unfinished">ਸਾਫ਼ ਲਗਾਓ</translation>
     </message>
     <message>
+        <source>LOOK</source>
+        <translation type="unfinished">ਦੇਖੋ</translation>
+    </message>
+    <message>
         <source>LOOK UP</source>
         <translation type="unfinished">ਲੱਭੋ</translation>
+    </message>
+    <message>
+        <source>LOSSES</source>
+        <translation type="unfinished">ਘਾਟੇ</translation>
     </message>
     <message>
         <source>LOT</source>
@@ -596,6 +720,14 @@
         <translation type="unfinished">ਹੋਰ</translation>
     </message>
     <message>
+        <source>MOVING</source>
+        <translation type="unfinished">ਹਿੱਲਦਾ</translation>
+    </message>
+    <message>
+        <source>Maker and model</source>
+        <translation type="unfinished">ਨਿਰਮਾਤਾ ਤੇ ਮਾਡਲ</translation>
+    </message>
+    <message>
         <source>Mean needed</source>
         <translation type="unfinished">ਲੋੜੀਂਦੀ ਔਸਤ</translation>
     </message>
@@ -616,12 +748,20 @@
         <translation type="unfinished">ਟੇਅਰ ਦੇ ਨੇੜੇ</translation>
     </message>
     <message>
+        <source>NET</source>
+        <translation type="unfinished">ਸ਼ੁੱਧ</translation>
+    </message>
+    <message>
         <source>NEVER CAME OUT</source>
         <translation type="unfinished">ਨਿਕਲਿਆ ਨਹੀਂ</translation>
     </message>
     <message>
         <source>NEW HOLD</source>
         <translation type="unfinished">ਨਵੀਂ ਰੋਕ</translation>
+    </message>
+    <message>
+        <source>NEXT</source>
+        <translation type="unfinished">ਅਗਲਾ</translation>
     </message>
     <message>
         <source>NEXT CASE</source>
@@ -632,12 +772,20 @@
         <translation type="unfinished">ਅਨੁਮਾਨ ਨਹੀਂ</translation>
     </message>
     <message>
+        <source>NO MARKS</source>
+        <translation type="unfinished">ਨਿਸ਼ਾਨ ਨਹੀਂ</translation>
+    </message>
+    <message>
         <source>NO READING</source>
         <translation type="unfinished">ਰੀਡਿੰਗ ਨਹੀਂ</translation>
     </message>
     <message>
         <source>NO RUN IS OPEN</source>
         <translation type="unfinished">ਕੋਈ ਦੌਰ ਖੁੱਲ੍ਹਾ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>NOBODY</source>
+        <translation type="unfinished">ਕੋਈ ਨਹੀਂ</translation>
     </message>
     <message>
         <source>NOMINAL</source>
@@ -662,6 +810,10 @@
     <message>
         <source>No alarm stands. What needs nobody is kept as an event.</source>
         <translation type="unfinished">ਕੋਈ ਅਲਾਰਮ ਨਹੀਂ। ਬਾਕੀ ਗੱਲਾਂ ਘਟਨਾ ਵਜੋਂ ਰੱਖੀਆਂ ਜਾਂਦੀਆਂ ਹਨ।</translation>
+    </message>
+    <message>
+        <source>No bag is on record yet.</source>
+        <translation type="unfinished">ਹਾਲੇ ਕੋਈ ਬੈਗ ਦਰਜ ਨਹੀਂ।</translation>
     </message>
     <message>
         <source>No bag is suspect.</source>
@@ -720,6 +872,10 @@
         <translation type="unfinished">ਕੋਈ ਰੁਕਾਵਟ ਨਹੀਂ।</translation>
     </message>
     <message>
+        <source>Nothing waits for a signature.</source>
+        <translation type="unfinished">ਕੁਝ ਵੀ ਦਸਤਖਤ ਦੀ ਉਡੀਕ ਵਿੱਚ ਨਹੀਂ।</translation>
+    </message>
+    <message>
         <source>OF THE PACKER</source>
         <translation type="unfinished">ਪੈਕਰ ਦੀ</translation>
     </message>
@@ -744,6 +900,10 @@
         <translation type="unfinished">ਆਰਡਰ ਪੂਰਾ</translation>
     </message>
     <message>
+        <source>OVER</source>
+        <translation type="unfinished">ਵੱਧ</translation>
+    </message>
+    <message>
         <source>OVERDUE {minutes} min</source>
         <translation type="unfinished">{minutes} min ਲੰਘ ਗਏ</translation>
     </message>
@@ -758,6 +918,10 @@
     <message>
         <source>On record {bags}, counted {count}: {difference} more. Why?</source>
         <translation type="unfinished">ਦਰਜ {bags}, ਗਿਣੇ {count}: {difference} ਵੱਧ। ਕਿਉਂ?</translation>
+    </message>
+    <message>
+        <source>On record; it holds from the next run on.</source>
+        <translation type="unfinished">ਦਰਜ; ਅਗਲੇ ਦੌਰ ਤੋਂ ਲਾਗੂ।</translation>
     </message>
     <message>
         <source>On the scale</source>
@@ -800,6 +964,10 @@
         <translation type="unfinished">ਪਾਸ</translation>
     </message>
     <message>
+        <source>PEOPLE</source>
+        <translation type="unfinished">ਲੋਕ</translation>
+    </message>
+    <message>
         <source>PRINT</source>
         <translation type="unfinished">ਛਾਪੋ</translation>
     </message>
@@ -810,6 +978,10 @@
     <message>
         <source>PRODUCT TEMPERATURE</source>
         <translation type="unfinished">ਉਤਪਾਦ ਤਾਪਮਾਨ</translation>
+    </message>
+    <message>
+        <source>PROPOSE</source>
+        <translation type="unfinished">ਸੁਝਾਓ</translation>
     </message>
     <message>
         <source>PUT AN EMPTY BAG ON</source>
@@ -826,6 +998,10 @@
     <message>
         <source>Pallet {sscc} is closed; its label comes.</source>
         <translation type="unfinished">ਪੈਲੇਟ {sscc} ਬੰਦ; ਲੇਬਲ ਆ ਰਿਹਾ।</translation>
+    </message>
+    <message>
+        <source>Plate in the settings</source>
+        <translation type="unfinished">ਸੈਟਿੰਗਾਂ ਵਿੱਚ ਪਲੇਟ</translation>
     </message>
     <message>
         <source>Print again: {what}</source>
@@ -860,6 +1036,10 @@
         <translation type="unfinished">ਤਿਆਰ</translation>
     </message>
     <message>
+        <source>REASON TO REFUSE</source>
+        <translation type="unfinished">ਰੱਦ ਦਾ ਕਾਰਨ</translation>
+    </message>
+    <message>
         <source>RECEIVE</source>
         <translation type="unfinished">ਪ੍ਰਾਪਤ ਕਰੋ</translation>
     </message>
@@ -874,6 +1054,10 @@
     <message>
         <source>RECORDED</source>
         <translation type="unfinished">ਦਰਜ</translation>
+    </message>
+    <message>
+        <source>RECORDING</source>
+        <translation type="unfinished">ਰਿਕਾਰਡਿੰਗ</translation>
     </message>
     <message>
         <source>REFUSE</source>
@@ -898,6 +1082,10 @@
     <message>
         <source>RELEASE BEFORE STEP</source>
         <translation type="unfinished">ਪਹਿਲੇ ਛੱਡੋ</translation>
+    </message>
+    <message>
+        <source>REPORT</source>
+        <translation type="unfinished">ਰਿਪੋਰਟ</translation>
     </message>
     <message>
         <source>REPRINT</source>
@@ -950,6 +1138,10 @@
     <message>
         <source>Reading the record</source>
         <translation type="unfinished">ਰਿਕਾਰਡ ਪੜ੍ਹ ਰਹੇ ਹਾਂ</translation>
+    </message>
+    <message>
+        <source>Recorded: {file}</source>
+        <translation type="unfinished">ਰਿਕਾਰਡ ਹੋਇਆ: {file}</translation>
     </message>
     <message>
         <source>Refused</source>
@@ -1020,6 +1212,10 @@
         <translation type="unfinished">ਨਮੂਨੇ</translation>
     </message>
     <message>
+        <source>SAVE</source>
+        <translation type="unfinished">ਸੰਭਾਲੋ</translation>
+    </message>
+    <message>
         <source>SCALE</source>
         <translation type="unfinished">ਕੰਡਾ</translation>
     </message>
@@ -1076,6 +1272,10 @@
         <translation type="unfinished">ਦਿਨ 'ਤੇ ਦਸਤਖਤ</translation>
     </message>
     <message>
+        <source>SIGNS</source>
+        <translation type="unfinished">ਦਸਤਖਤੀ</translation>
+    </message>
+    <message>
         <source>SPOILED</source>
         <translation type="unfinished">ਖਰਾਬ</translation>
     </message>
@@ -1100,8 +1300,20 @@
         <translation type="unfinished">ਦੌਰ ਸ਼ੁਰੂ ਕਰੋ</translation>
     </message>
     <message>
+        <source>STATION</source>
+        <translation type="unfinished">ਸਟੇਸ਼ਨ</translation>
+    </message>
+    <message>
         <source>STOP</source>
         <translation type="unfinished">ਰੋਕ</translation>
+    </message>
+    <message>
+        <source>STOP RECORDING</source>
+        <translation type="unfinished">ਰਿਕਾਰਡਿੰਗ ਰੋਕੋ</translation>
+    </message>
+    <message>
+        <source>STOPS</source>
+        <translation type="unfinished">ਰੁਕਣਾ</translation>
     </message>
     <message>
         <source>STUDY {count} BAGS</source>
@@ -1118,6 +1330,10 @@
     <message>
         <source>SUSPECT WINDOW</source>
         <translation type="unfinished">ਸ਼ੱਕੀ ਸਮਾਂ</translation>
+    </message>
+    <message>
+        <source>SWAP</source>
+        <translation type="unfinished">ਬਦਲੋ</translation>
     </message>
     <message>
         <source>Same product?</source>
@@ -1148,6 +1364,10 @@
         <translation type="unfinished">ਜਾਣ ਵਾਲੇ ਪੈਲੇਟ ਤੇ ਡੱਬੇ ਸਕੈਨ ਕਰੋ</translation>
     </message>
     <message>
+        <source>Serial number</source>
+        <translation type="unfinished">ਸੀਰੀਅਲ ਨੰਬਰ</translation>
+    </message>
+    <message>
         <source>Shipment {number} is on record.</source>
         <translation type="unfinished">ਰਵਾਨਗੀ {number} ਦਰਜ।</translation>
     </message>
@@ -1174,6 +1394,10 @@
     <message>
         <source>Start a run</source>
         <translation type="unfinished">ਦੌਰ ਸ਼ੁਰੂ ਕਰੋ</translation>
+    </message>
+    <message>
+        <source>Station</source>
+        <translation type="unfinished">ਸਟੇਸ਼ਨ</translation>
     </message>
     <message>
         <source>Study kept: mean {mean}, s {spread}, {count} bags</source>
@@ -1204,6 +1428,14 @@
         <translation type="unfinished">T2, T1, ਨਾਮਾਤਰ</translation>
     </message>
     <message>
+        <source>TAKE INTO USE</source>
+        <translation type="unfinished">ਵਰਤੋਂ ਵਿੱਚ ਲਓ</translation>
+    </message>
+    <message>
+        <source>TAKE LINE</source>
+        <translation type="unfinished">ਲਾਈਨ ਲਓ</translation>
+    </message>
+    <message>
         <source>TAKE OUT</source>
         <translation type="unfinished">ਕੱਢੋ</translation>
     </message>
@@ -1218,6 +1450,10 @@
     <message>
         <source>TARGET</source>
         <translation type="unfinished">ਟੀਚਾ</translation>
+    </message>
+    <message>
+        <source>TEACH</source>
+        <translation type="unfinished">ਸਿਖਾਓ</translation>
     </message>
     <message>
         <source>TELL</source>
@@ -1268,6 +1504,10 @@
         <translation type="unfinished">ਸਿਖਲਾਈ</translation>
     </message>
     <message>
+        <source>Take a line, mark its value and say the unit first.</source>
+        <translation type="unfinished">ਪਹਿਲਾਂ ਲਾਈਨ ਲਓ, ਮੁੱਲ ਤੇ ਨਿਸ਼ਾਨ ਲਾਓ ਤੇ ਇਕਾਈ ਦੱਸੋ।</translation>
+    </message>
+    <message>
         <source>Target</source>
         <translation type="unfinished">ਟੀਚਾ</translation>
     </message>
@@ -1292,8 +1532,16 @@
         <translation type="unfinished">ਅਗਲੀ ਜਾਂਚ: {stage}।</translation>
     </message>
     <message>
+        <source>The port is opened again. What the scale says of itself stands beside.</source>
+        <translation type="unfinished">ਪੋਰਟ ਮੁੜ ਖੁੱਲ੍ਹਿਆ। ਕੰਡਾ ਆਪਣੇ ਬਾਰੇ ਜੋ ਦੱਸੇ ਨਾਲ ਹੈ।</translation>
+    </message>
+    <message>
         <source>The proposal is on record. A manager approves it, as a new version.</source>
         <translation type="unfinished">ਸੁਝਾਅ ਦਰਜ। ਮੈਨੇਜਰ ਨਵੇਂ ਰੂਪ ਵਜੋਂ ਮਨਜ਼ੂਰ ਕਰੇ।</translation>
+    </message>
+    <message>
+        <source>The recording ended: {why}</source>
+        <translation type="unfinished">ਰਿਕਾਰਡਿੰਗ ਮੁੱਕੀ: {why}</translation>
     </message>
     <message>
         <source>The reject bin of {day} was not counted</source>
@@ -1318,6 +1566,14 @@
     <message>
         <source>The test is on record, as {what}.</source>
         <translation type="unfinished">ਟੈਸਟ ਦਰਜ ਹੋਇਆ: {what}।</translation>
+    </message>
+    <message>
+        <source>There is no chart to keep.</source>
+        <translation type="unfinished">ਰੱਖਣ ਲਈ ਚਾਰਟ ਨਹੀਂ।</translation>
+    </message>
+    <message>
+        <source>There is no recording: make one on the page WIRE.</source>
+        <translation type="unfinished">ਕੋਈ ਰਿਕਾਰਡਿੰਗ ਨਹੀਂ: ਲਾਈਨ ਸਫ਼ੇ ਤੇ ਬਣਾਓ।</translation>
     </message>
     <message>
         <source>There is no run before</source>
@@ -1360,12 +1616,20 @@
         <translation type="unfinished">ਵਾਪਸ ਕਰੋ</translation>
     </message>
     <message>
+        <source>UNIT</source>
+        <translation type="unfinished">ਇਕਾਈ</translation>
+    </message>
+    <message>
         <source>Use by</source>
         <translation type="unfinished">ਇਸ ਤੋਂ ਪਹਿਲਾਂ ਵਰਤੋ</translation>
     </message>
     <message>
         <source>Use by {day}</source>
         <translation type="unfinished">ਇਸ ਤੋਂ ਪਹਿਲਾਂ ਵਰਤੋ: {day}</translation>
+    </message>
+    <message>
+        <source>VALUE</source>
+        <translation type="unfinished">ਮੁੱਲ</translation>
     </message>
     <message>
         <source>VOIDED</source>
@@ -1488,6 +1752,18 @@
         <translation type="unfinished">ਲਿਖਿਆ: {file}</translation>
     </message>
     <message>
+        <source>Written: {file} and {count} more in {folder}</source>
+        <translation type="unfinished">ਲਿਖੇ: {file} ਤੇ {count} ਹੋਰ, {folder}</translation>
+    </message>
+    <message>
+        <source>YIELD OF LOTS</source>
+        <translation type="unfinished">ਲਾਟਾਂ ਦੀ ਉਪਜ</translation>
+    </message>
+    <message>
+        <source>ZERO</source>
+        <translation type="unfinished">ਜ਼ੀਰੋ</translation>
+    </message>
+    <message>
         <source>Zero stepped by {step} between {before} and {after}.</source>
         <translation type="unfinished">ਜ਼ੀਰੋ {before} ਤੇ {after} ਵਿਚਕਾਰ {step} ਹਿੱਲਿਆ।</translation>
     </message>
@@ -1604,6 +1880,10 @@
         <translation type="unfinished">{what} ਦਾ ਸ਼ੱਕੀ ਸਮਾਂ ਬਾਕੀ ({count} ਬੈਗ)</translation>
     </message>
     <message>
+        <source>a weight every {gap} ms</source>
+        <translation type="unfinished">ਹਰ {gap} ms ਭਾਰ</translation>
+    </message>
+    <message>
         <source>a whole run is not dumped: hold its bags first</source>
         <translation type="unfinished">ਪੂਰਾ ਦੌਰ ਨਹੀਂ ਸੁੱਟਦੇ: ਪਹਿਲਾਂ ਬੈਗ ਰੋਕੋ</translation>
     </message>
@@ -1624,12 +1904,20 @@
         <translation type="unfinished">{day} ਦੇ ਸਾਰੇ 999 ਲਾਟ ਕੋਡ ਵਰਤੇ ਗਏ: ਕੋਡ ਹੱਥੀਂ ਦਿਓ</translation>
     </message>
     <message>
+        <source>all days</source>
+        <translation type="unfinished">ਸਾਰੇ ਦਿਨ</translation>
+    </message>
+    <message>
         <source>all found</source>
         <translation type="unfinished">ਸਾਰੇ ਮਿਲੇ</translation>
     </message>
     <message>
         <source>all loads are taken</source>
         <translation type="unfinished">ਸਾਰੇ ਭਾਰ ਲਏ ਗਏ</translation>
+    </message>
+    <message>
+        <source>all reviewed</source>
+        <translation type="unfinished">ਸਭ ਦੇਖੇ ਗਏ</translation>
     </message>
     <message>
         <source>allowed</source>
@@ -1712,6 +2000,10 @@
         <translation type="unfinished">ਜਿਵੇਂ ਤੋਲਿਆ</translation>
     </message>
     <message>
+        <source>asked by, as in W\r\n</source>
+        <translation type="unfinished">ਮੰਗ, ਜਿਵੇਂ W\r\n</translation>
+    </message>
+    <message>
         <source>asked the line …</source>
         <translation type="unfinished">ਲਾਈਨ ਨੂੰ ਪੁੱਛਿਆ …</translation>
     </message>
@@ -1734,6 +2026,10 @@
     <message>
         <source>bag</source>
         <translation type="unfinished">ਬੈਗ</translation>
+    </message>
+    <message>
+        <source>bag of the run</source>
+        <translation type="unfinished">ਦੌਰ ਦਾ ਬੈਗ</translation>
     </message>
     <message>
         <source>bag {code}, film lot {lot} has no tare study: make one: {where}</source>
@@ -1872,6 +2168,10 @@
         <translation type="unfinished">{code} ਵੱਲੋਂ</translation>
     </message>
     <message>
+        <source>bytes arrive but none is a frame: check baud rate and parity ({here})</source>
+        <translation type="unfinished">ਬਾਈਟ ਆਉਂਦੇ ਪਰ ਕੋਈ ਫਰੇਮ ਨਹੀਂ: ਬੌਡ ਤੇ ਪੈਰਿਟੀ ਦੇਖੋ ({here})</translation>
+    </message>
+    <message>
         <source>call QA</source>
         <translation type="unfinished">QA ਨੂੰ ਬੁਲਾਓ</translation>
     </message>
@@ -2008,6 +2308,10 @@
         <translation type="unfinished">ਗਿਣੇ {count}, {difference}: {why}</translation>
     </message>
     <message>
+        <source>customer's own limits</source>
+        <translation type="unfinished">ਗਾਹਕ ਦੀਆਂ ਆਪਣੀਆਂ ਹੱਦਾਂ</translation>
+    </message>
+    <message>
         <source>date or time is in doubt</source>
         <translation type="unfinished">ਤਾਰੀਖ ਜਾਂ ਸਮੇਂ ਬਾਰੇ ਸ਼ੱਕ</translation>
     </message>
@@ -2056,6 +2360,14 @@
         <translation type="unfinished">ਤੋੜ ਕੇ (℮)</translation>
     </message>
     <message>
+        <source>device {code}</source>
+        <translation type="unfinished">ਯੰਤਰ {code}</translation>
+    </message>
+    <message>
+        <source>digits it shows</source>
+        <translation type="unfinished">ਦਿਖਾਏ ਅੰਕ</translation>
+    </message>
+    <message>
         <source>done</source>
         <translation type="unfinished">ਹੋ ਗਿਆ</translation>
     </message>
@@ -2078,6 +2390,10 @@
     <message>
         <source>empty by now?</source>
         <translation type="unfinished">ਹੁਣ ਖਾਲੀ?</translation>
+    </message>
+    <message>
+        <source>empty pan</source>
+        <translation type="unfinished">ਖਾਲੀ ਪੱਲਾ</translation>
     </message>
     <message>
         <source>end a run</source>
@@ -2140,6 +2456,10 @@
         <translation type="unfinished">{count} ਤੋਂ ਘੱਟ ਲੇਬਲ ਬਚੇ</translation>
     </message>
     <message>
+        <source>figures do not convince</source>
+        <translation type="unfinished">ਅੰਕ ਯਕੀਨੀ ਨਹੀਂ</translation>
+    </message>
+    <message>
         <source>fill a case or close a pallet</source>
         <translation type="unfinished">ਡੱਬਾ ਭਰਨਾ ਜਾਂ ਪੈਲੇਟ ਬੰਦ ਕਰਨਾ</translation>
     </message>
@@ -2168,8 +2488,16 @@
         <translation type="unfinished">ਪਹਿਲਾ ਨੰਬਰ</translation>
     </message>
     <message>
+        <source>flag</source>
+        <translation type="unfinished">ਝੰਡਾ</translation>
+    </message>
+    <message>
         <source>floor, target, upper</source>
         <translation type="unfinished">ਹੇਠਲੀ, ਟੀਚਾ, ਉਪਰਲੀ</translation>
+    </message>
+    <message>
+        <source>for every product</source>
+        <translation type="unfinished">ਹਰ ਉਤਪਾਦ ਲਈ</translation>
     </message>
     <message>
         <source>foreign body</source>
@@ -2202,6 +2530,14 @@
     <message>
         <source>gate</source>
         <translation type="unfinished">ਗੇਟ</translation>
+    </message>
+    <message>
+        <source>given away</source>
+        <translation type="unfinished">ਵੱਧ ਦਿੱਤਾ</translation>
+    </message>
+    <message>
+        <source>gives away</source>
+        <translation type="unfinished">ਵੱਧ ਦਿੰਦਾ</translation>
     </message>
     <message>
         <source>go on after a pause</source>
@@ -2244,8 +2580,16 @@
         <translation type="unfinished">ਲਾਈਨ ਤੇ ਰੋਕਿਆ</translation>
     </message>
     <message>
+        <source>held up by</source>
+        <translation type="unfinished">ਰੋਕ</translation>
+    </message>
+    <message>
         <source>held – call QA</source>
         <translation type="unfinished">ਰੋਕਿਆ – QA ਨੂੰ ਬੁਲਾਓ</translation>
+    </message>
+    <message>
+        <source>here: {line}</source>
+        <translation type="unfinished">ਇੱਥੇ: {line}</translation>
     </message>
     <message>
         <source>hold</source>
@@ -2272,6 +2616,10 @@
         <translation type="unfinished">ਠੀਕ</translation>
     </message>
     <message>
+        <source>holds from</source>
+        <translation type="unfinished">ਲਾਗੂ</translation>
+    </message>
+    <message>
         <source>hour</source>
         <translation type="unfinished">ਘੰਟਾ</translation>
     </message>
@@ -2286,6 +2634,10 @@
     <message>
         <source>in doubt</source>
         <translation type="unfinished">ਸ਼ੱਕ ਹੇਠ</translation>
+    </message>
+    <message>
+        <source>in money</source>
+        <translation type="unfinished">ਪੈਸੇ ਵਿੱਚ</translation>
     </message>
     <message>
         <source>in no case</source>
@@ -2448,6 +2800,10 @@
         <translation type="unfinished">ਆਖਰੀ</translation>
     </message>
     <message>
+        <source>last 7 days</source>
+        <translation type="unfinished">ਪਿਛਲੇ 7 ਦਿਨ</translation>
+    </message>
+    <message>
         <source>last day</source>
         <translation type="unfinished">ਆਖਰੀ ਦਿਨ</translation>
     </message>
@@ -2486,6 +2842,10 @@
     <message>
         <source>leave the full screen</source>
         <translation type="unfinished">ਪੂਰੀ ਸਕ੍ਰੀਨ ਛੱਡਣਾ</translation>
+    </message>
+    <message>
+        <source>less the stops</source>
+        <translation type="unfinished">ਰੁਕਣ ਤੋਂ ਬਿਨਾਂ</translation>
     </message>
     <message>
         <source>light</source>
@@ -2644,6 +3004,14 @@
         <translation type="unfinished">ਮਸ਼ੀਨ</translation>
     </message>
     <message>
+        <source>made by machine, not reviewed: {said}</source>
+        <translation type="unfinished">ਮਸ਼ੀਨੀ, ਦੇਖੇ ਨਹੀਂ ਗਏ: {said}</translation>
+    </message>
+    <message>
+        <source>maintenance</source>
+        <translation type="unfinished">ਮੁਰੰਮਤ</translation>
+    </message>
+    <message>
         <source>make the check</source>
         <translation type="unfinished">ਜਾਂਚ ਕਰੋ</translation>
     </message>
@@ -2680,6 +3048,10 @@
         <translation type="unfinished">ਧਾਤ ਡਿਟੈਕਟਰ</translation>
     </message>
     <message>
+        <source>minutes</source>
+        <translation type="unfinished">ਮਿੰਟ</translation>
+    </message>
+    <message>
         <source>missed {pieces}</source>
         <translation type="unfinished">ਨਹੀਂ ਮਿਲੇ {pieces}</translation>
     </message>
@@ -2690,6 +3062,10 @@
     <message>
         <source>move a lot on the line</source>
         <translation type="unfinished">ਲਾਈਨ 'ਤੇ ਲਾਟ ਬਦਲਣਾ</translation>
+    </message>
+    <message>
+        <source>name of the format</source>
+        <translation type="unfinished">ਫਾਰਮੈਟ ਦਾ ਨਾਂ</translation>
     </message>
     <message>
         <source>name of the inspector</source>
@@ -2816,12 +3192,20 @@
         <translation type="unfinished">ਲਾਈਨ, ਪੱਲੇ, ਫਰਸ਼ ਤੇ ਪੁਰਾਣਾ ਮਾਲ ਨਹੀਂ</translation>
     </message>
     <message>
+        <source>no price</source>
+        <translation type="unfinished">ਕੀਮਤ ਨਹੀਂ</translation>
+    </message>
+    <message>
         <source>no product</source>
         <translation type="unfinished">ਉਤਪਾਦ ਨਹੀਂ</translation>
     </message>
     <message>
         <source>no proposal worked out yet</source>
         <translation type="unfinished">ਹਾਲੇ ਸੁਝਾਅ ਨਹੀਂ ਕੱਢਿਆ</translation>
+    </message>
+    <message>
+        <source>no rate yet</source>
+        <translation type="unfinished">ਹਾਲੇ ਰਫ਼ਤਾਰ ਨਹੀਂ</translation>
     </message>
     <message>
         <source>no reading</source>
@@ -2860,6 +3244,10 @@
         <translation type="unfinished">{time} ਤੋਂ ਕਿਸੇ ਸਮਾਂ ਸੇਵਾ ਨੇ ਘੜੀ ਠੀਕ ਨਹੀਂ ਰੱਖੀ</translation>
     </message>
     <message>
+        <source>nobody may ship them</source>
+        <translation type="unfinished">ਕੋਈ ਨਹੀਂ ਭੇਜ ਸਕਦਾ</translation>
+    </message>
+    <message>
         <source>nobody signed</source>
         <translation type="unfinished">ਕਿਸੇ ਨੇ ਦਸਤਖਤ ਨਹੀਂ ਕੀਤੇ</translation>
     </message>
@@ -2882,6 +3270,10 @@
     <message>
         <source>none left on line</source>
         <translation type="unfinished">ਲਾਈਨ ਤੇ ਕੁਝ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation type="unfinished">ਹਾਲੇ ਕੋਈ ਨਹੀਂ</translation>
     </message>
     <message>
         <source>not clear yet: {point}</source>
@@ -2912,8 +3304,16 @@
         <translation type="unfinished">ਲੇਬਲ ਨਹੀਂ ਲੱਗਾ: {reason}</translation>
     </message>
     <message>
+        <source>not now</source>
+        <translation type="unfinished">ਹੁਣ ਨਹੀਂ</translation>
+    </message>
+    <message>
         <source>not printed</source>
         <translation type="unfinished">ਨਹੀਂ ਛਪਿਆ</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation type="unfinished">ਨਹੀਂ ਦੱਸਿਆ</translation>
     </message>
     <message>
         <source>not weighed</source>
@@ -3000,6 +3400,10 @@
         <translation type="unfinished">ਫ਼ਰਕ ਤੋਂ ਬਾਅਦ ਸਿਰਫ਼ ਲੀਡ ਜਾਰੀ ਕਰੇ</translation>
     </message>
     <message>
+        <source>only just suits</source>
+        <translation type="unfinished">ਮਸਾਂ ਠੀਕ</translation>
+    </message>
+    <message>
         <source>only where in doubt</source>
         <translation type="unfinished">ਸਿਰਫ਼ ਸ਼ੱਕ ਵਾਲਾ</translation>
     </message>
@@ -3080,8 +3484,16 @@
         <translation type="unfinished">ਜਾਂਚ ਦੀ ਤਿਆਰੀ ਕਰੋ</translation>
     </message>
     <message>
+        <source>plate {code}</source>
+        <translation type="unfinished">ਪਲੇਟ {code}</translation>
+    </message>
+    <message>
         <source>poor print</source>
         <translation type="unfinished">ਮਾੜੀ ਛਪਾਈ</translation>
+    </message>
+    <message>
+        <source>port {code}</source>
+        <translation type="unfinished">ਪੋਰਟ {code}</translation>
     </message>
     <message>
         <source>position</source>
@@ -3116,6 +3528,10 @@
         <translation type="unfinished">ਉਤਪਾਦ {product} ਅਣਜਾਣ: ਇਹਨਾਂ ਵਿੱਚੋਂ ਚੁਣੋ {allowed}</translation>
     </message>
     <message>
+        <source>product {product} version {version}, as it is set</source>
+        <translation type="unfinished">ਉਤਪਾਦ {product} ਰੂਪ {version}, ਜਿਵੇਂ ਸੈੱਟ</translation>
+    </message>
+    <message>
         <source>production day</source>
         <translation type="unfinished">ਉਤਪਾਦਨ ਦਿਨ</translation>
     </message>
@@ -3142,6 +3558,10 @@
     <message>
         <source>qa check</source>
         <translation type="unfinished">QA ਜਾਂਚ</translation>
+    </message>
+    <message>
+        <source>rate</source>
+        <translation type="unfinished">ਰਫ਼ਤਾਰ</translation>
     </message>
     <message>
         <source>read</source>
@@ -3328,6 +3748,10 @@
         <translation type="unfinished">ਲੇਬਲ ਦਾ ਕੀ ਹੋਇਆ ਦੱਸਣਾ</translation>
     </message>
     <message>
+        <source>say which lot is empty</source>
+        <translation type="unfinished">ਦੱਸੋ ਕਿਹੜਾ ਲਾਟ ਖਾਲੀ</translation>
+    </message>
+    <message>
         <source>say which lot is on the line</source>
         <translation type="unfinished">ਦੱਸੋ ਲਾਈਨ 'ਤੇ ਕਿਹੜਾ ਲਾਟ ਹੈ</translation>
     </message>
@@ -3480,6 +3904,10 @@
         <translation type="unfinished">ਨੰਬਰ</translation>
     </message>
     <message>
+        <source>serial number on its plate</source>
+        <translation type="unfinished">ਪਲੇਟ ਤੇ ਸੀਰੀਅਲ ਨੰਬਰ</translation>
+    </message>
+    <message>
         <source>serials</source>
         <translation type="unfinished">ਨੰਬਰ</translation>
     </message>
@@ -3544,6 +3972,10 @@
         <translation type="unfinished">ਰਵਾਨਗੀ ਵਾਪਸ ਲਈ</translation>
     </message>
     <message>
+        <source>sign</source>
+        <translation type="unfinished">ਚਿੰਨ੍ਹ</translation>
+    </message>
+    <message>
         <source>sign a change of run</source>
         <translation type="unfinished">ਦੌਰ ਬਦਲੀ 'ਤੇ ਦਸਤਖਤ</translation>
     </message>
@@ -3604,6 +4036,14 @@
         <translation type="unfinished">ਹਾਲ</translation>
     </message>
     <message>
+        <source>stood</source>
+        <translation type="unfinished">ਖੜ੍ਹੀ</translation>
+    </message>
+    <message>
+        <source>stop</source>
+        <translation type="unfinished">ਰੋਕ</translation>
+    </message>
+    <message>
         <source>stop the line</source>
         <translation type="unfinished">ਲਾਈਨ ਰੋਕਣਾ</translation>
     </message>
@@ -3624,6 +4064,10 @@
         <translation type="unfinished">ਭੇਜਿਆ</translation>
     </message>
     <message>
+        <source>suits</source>
+        <translation type="unfinished">ਠੀਕ</translation>
+    </message>
+    <message>
         <source>suspect</source>
         <translation type="unfinished">ਸ਼ੱਕੀ</translation>
     </message>
@@ -3642,6 +4086,10 @@
     <message>
         <source>take it off: {where}</source>
         <translation type="unfinished">ਹਟਾਓ: {where}</translation>
+    </message>
+    <message>
+        <source>take old files off the disk</source>
+        <translation type="unfinished">ਡਿਸਕ ਤੋਂ ਪੁਰਾਣੀਆਂ ਫਾਈਲਾਂ ਹਟਾਓ</translation>
     </message>
     <message>
         <source>take over changed settings</source>
@@ -3674,6 +4122,10 @@
     <message>
         <source>target</source>
         <translation type="unfinished">ਟੀਚਾ</translation>
+    </message>
+    <message>
+        <source>target of {product}</source>
+        <translation type="unfinished">{product} ਦਾ ਟੀਚਾ</translation>
     </message>
     <message>
         <source>target {mass} now</source>
@@ -3742,6 +4194,10 @@
     <message>
         <source>the disk cannot be asked: {why}</source>
         <translation type="unfinished">ਡਿਸਕ ਪੁੱਛੀ ਨਹੀਂ ਜਾ ਸਕਦੀ: {why}</translation>
+    </message>
+    <message>
+        <source>the disk fills up</source>
+        <translation type="unfinished">ਡਿਸਕ ਭਰ ਰਹੀ ਹੈ</translation>
     </message>
     <message>
         <source>the disk is full: free some space, then print again</source>
@@ -3854,6 +4310,14 @@
     <message>
         <source>the plan takes {count} packs, the batch will have only {lot}</source>
         <translation type="unfinished">ਯੋਜਨਾ {count} ਬੈਗ ਲੈਂਦੀ ਹੈ, ਬੈਚ ਵਿੱਚ ਸਿਰਫ਼ {lot}</translation>
+    </message>
+    <message>
+        <source>the port is not open yet</source>
+        <translation type="unfinished">ਪੋਰਟ ਹਾਲੇ ਨਹੀਂ ਖੁੱਲ੍ਹਾ</translation>
+    </message>
+    <message>
+        <source>the port is open, no weight was read yet</source>
+        <translation type="unfinished">ਪੋਰਟ ਖੁੱਲ੍ਹਾ, ਹਾਲੇ ਕੋਈ ਭਾਰ ਨਹੀਂ ਪੜ੍ਹਿਆ</translation>
     </message>
     <message>
         <source>the printer gave up</source>
@@ -4092,6 +4556,10 @@
         <translation type="unfinished">ਪਹਿਲਾਂ ਆਪਣਾ ਨਾਂ ਛੂਹੋ</translation>
     </message>
     <message>
+        <source>two lots overlap for long</source>
+        <translation type="unfinished">ਦੋ ਲਾਟ ਚਿਰ ਤੋਂ ਇਕੱਠੇ</translation>
+    </message>
+    <message>
         <source>two people release: the second one is missing</source>
         <translation type="unfinished">ਦੋ ਬੰਦੇ ਛੱਡਣ: ਦੂਜਾ ਨਹੀਂ</translation>
     </message>
@@ -4104,6 +4572,10 @@
         <translation type="unfinished">ਹੇਠਾਂ ਲਿਖੋ</translation>
     </message>
     <message>
+        <source>unit</source>
+        <translation type="unfinished">ਇਕਾਈ</translation>
+    </message>
+    <message>
         <source>until, such as 09:40</source>
         <translation type="unfinished">ਤੱਕ, ਜਿਵੇਂ 09:40</translation>
     </message>
@@ -4112,12 +4584,28 @@
         <translation type="unfinished">ਉਪਰਲੀ</translation>
     </message>
     <message>
+        <source>use by</source>
+        <translation type="unfinished">ਵਰਤੋਂ ਤੱਕ</translation>
+    </message>
+    <message>
         <source>use by {day}</source>
         <translation type="unfinished">ਵਰਤੋ {day} ਤੱਕ</translation>
     </message>
     <message>
         <source>used to set the printer up</source>
         <translation type="unfinished">ਪ੍ਰਿੰਟਰ ਸੈੱਟ ਕਰਨ ਵਿੱਚ ਵਰਤੇ</translation>
+    </message>
+    <message>
+        <source>value</source>
+        <translation type="unfinished">ਮੁੱਲ</translation>
+    </message>
+    <message>
+        <source>verified {code}</source>
+        <translation type="unfinished">ਤਸਦੀਕ {code}</translation>
+    </message>
+    <message>
+        <source>verified, as in 2026-03-31</source>
+        <translation type="unfinished">ਤਸਦੀਕ, ਜਿਵੇਂ 2026-03-31</translation>
     </message>
     <message>
         <source>voided</source>
@@ -4184,6 +4672,10 @@
         <translation type="unfinished">ਭਾਰੀ ਔਸਤ {mean}</translation>
     </message>
     <message>
+        <source>weights arrive and are used</source>
+        <translation type="unfinished">ਭਾਰ ਆਉਂਦੇ ਤੇ ਵਰਤੇ ਜਾਂਦੇ ਹਨ</translation>
+    </message>
+    <message>
         <source>what</source>
         <translation type="unfinished">ਕੀ</translation>
     </message>
@@ -4244,6 +4736,10 @@
         <translation type="unfinished">ਕਿਉਂ: ਸਕੈਨ ਜਾਂ ਟਾਈਪ ਕਰੋ</translation>
     </message>
     <message>
+        <source>wipe</source>
+        <translation type="unfinished">ਪੂੰਝੋ</translation>
+    </message>
+    <message>
         <source>wipe the pan, then zero the scale</source>
         <translation type="unfinished">ਪੈਨ ਪੂੰਝੋ, ਫਿਰ ਜ਼ੀਰੋ ਕਰੋ</translation>
     </message>
@@ -4258,6 +4754,10 @@
     <message>
         <source>within both bounds</source>
         <translation type="unfinished">ਦੋਹਾਂ ਹੱਦਾਂ ਵਿੱਚ</translation>
+    </message>
+    <message>
+        <source>without it</source>
+        <translation type="unfinished">ਇਸ ਬਿਨਾਂ</translation>
     </message>
     <message>
         <source>witness {who}</source>
@@ -4292,6 +4792,10 @@
         <translation type="unfinished">ਗਲਤ ਭਾਰ</translation>
     </message>
     <message>
+        <source>you approve</source>
+        <translation type="unfinished">ਤੁਸੀਂ ਮਨਜ਼ੂਰ ਕਰੋ</translation>
+    </message>
+    <message>
         <source>{begin_code} to {end_code}</source>
         <translation type="unfinished">{begin_code} ਤੋਂ {end_code}</translation>
     </message>
@@ -4318,6 +4822,10 @@
     <message>
         <source>{count} bags</source>
         <translation type="unfinished">{count} ਬੈਗ</translation>
+    </message>
+    <message>
+        <source>{count} bags an hour</source>
+        <translation type="unfinished">{count} ਬੈਗ ਪ੍ਰਤੀ ਘੰਟਾ</translation>
     </message>
     <message>
         <source>{count} bags are dumped: they lie in the reject bin. Release the empty hold.</source>
@@ -4368,6 +4876,10 @@
         <translation type="unfinished">ਰਿਕਾਰਡ ਅਨੁਸਾਰ ਡੱਬੇ ਵਿੱਚ {count} ਬੈਗ</translation>
     </message>
     <message>
+        <source>{count} bags of one run</source>
+        <translation type="unfinished">ਇੱਕ ਦੌਰ ਦੇ {count} ਬੈਗ</translation>
+    </message>
+    <message>
         <source>{count} bags weigh less than {mass} in the mean</source>
         <translation type="unfinished">{count} ਬੈਗਾਂ ਦੀ ਔਸਤ {mass} ਤੋਂ ਘੱਟ</translation>
     </message>
@@ -4396,6 +4908,14 @@
         <translation type="unfinished">{count} ਅੱਖਰ, ਵੱਧ ਤੋਂ ਵੱਧ {most}</translation>
     </message>
     <message>
+        <source>{count} days</source>
+        <translation type="unfinished">{count} ਦਿਨ</translation>
+    </message>
+    <message>
+        <source>{count} days ago</source>
+        <translation type="unfinished">{count} ਦਿਨ ਪਹਿਲਾਂ</translation>
+    </message>
+    <message>
         <source>{count} fills are too few for a proposal: weigh {least} or more</source>
         <translation type="unfinished">ਸੁਝਾਅ ਲਈ {count} ਭਰਾਈਆਂ ਘੱਟ: {least} ਜਾਂ ਵੱਧ ਤੋਲੋ</translation>
     </message>
@@ -4406,6 +4926,10 @@
     <message>
         <source>{count} issued, {used} used so far</source>
         <translation type="unfinished">{count} ਦਿੱਤੇ, ਹੁਣ ਤੱਕ {used} ਵਰਤੇ</translation>
+    </message>
+    <message>
+        <source>{count} labels</source>
+        <translation type="unfinished">{count} ਲੇਬਲ</translation>
     </message>
     <message>
         <source>{count} labels are in doubt</source>
@@ -4450,6 +4974,10 @@
     <message>
         <source>{count} set aside</source>
         <translation type="unfinished">{count} ਵੱਖ ਰੱਖੇ</translation>
+    </message>
+    <message>
+        <source>{count} stops</source>
+        <translation type="unfinished">{count} ਵਾਰ ਰੁਕੀ</translation>
     </message>
     <message>
         <source>{count} suspect bags are held: QA or the lead decides: {where}</source>
@@ -4544,6 +5072,10 @@
         <translation type="unfinished">{mass} ਹਰ ਬੈਗ</translation>
     </message>
     <message>
+        <source>{mass} g a bag</source>
+        <translation type="unfinished">{mass} g ਹਰ ਬੈਗ</translation>
+    </message>
+    <message>
         <source>{mass} now</source>
         <translation type="unfinished">{mass} ਹੁਣ</translation>
     </message>
@@ -4584,6 +5116,10 @@
         <translation type="unfinished">{name}: {code}, {who} ਤੋਂ</translation>
     </message>
     <message>
+        <source>{number} % of nominal</source>
+        <translation type="unfinished">ਨਾਮਾਤਰ ਦਾ {number} %</translation>
+    </message>
+    <message>
         <source>{number} bags</source>
         <translation type="unfinished">{number} ਬੈਗ</translation>
     </message>
@@ -4612,6 +5148,10 @@
         <translation type="unfinished">{whole} ਵਿੱਚੋਂ {number} ਬੈਗ</translation>
     </message>
     <message>
+        <source>{number} of {whole}: {what}</source>
+        <translation type="unfinished">{whole} ਵਿੱਚੋਂ {number}: {what}</translation>
+    </message>
+    <message>
         <source>{number} to {whole} {unit}</source>
         <translation type="unfinished">{number} ਤੋਂ {whole} {unit}</translation>
     </message>
@@ -4638,6 +5178,10 @@
     <message>
         <source>{result} by {code}</source>
         <translation type="unfinished">{result}, {code}</translation>
+    </message>
+    <message>
+        <source>{seconds} s: {frames} weights, {garbage} not understood ({percent} %, 5 % are allowed), {bytes} bytes</source>
+        <translation type="unfinished">{seconds} s: {frames} ਭਾਰ, {garbage} ਸਮਝ ਨਹੀਂ ਆਏ ({percent} %, ਇਜਾਜ਼ਤ 5 %), {bytes} ਬਾਈਟ</translation>
     </message>
     <message>
         <source>{serial} must say</source>

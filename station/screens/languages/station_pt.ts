@@ -4,12 +4,24 @@
 <context>
     <name>station</name>
     <message>
+        <source>% of nominal</source>
+        <translation type="unfinished">% do nominal</translation>
+    </message>
+    <message>
+        <source>% of the lot in bags</source>
+        <translation type="unfinished">% do lote em sacos</translation>
+    </message>
+    <message>
         <source>1 PRODUCT</source>
         <translation type="unfinished">1 PRODUTO</translation>
     </message>
     <message>
         <source>1 bag</source>
         <translation type="unfinished">1 saco</translation>
+    </message>
+    <message>
+        <source>100 % together</source>
+        <translation type="unfinished">100 % no total</translation>
     </message>
     <message>
         <source>2 LOTS</source>
@@ -30,6 +42,10 @@
     <message>
         <source>A manager approves a proposal as a new version of the product.</source>
         <translation type="unfinished">Um gestor aprova a proposta como nova versão do produto.</translation>
+    </message>
+    <message>
+        <source>A new scale: connect it, touch LOOK, then check it with the test weights.</source>
+        <translation type="unfinished">Balança nova: ligue-a, toque em VER e controle-a com os pesos.</translation>
     </message>
     <message>
         <source>ADD</source>
@@ -60,8 +76,16 @@
         <translation type="unfinished">PEDIDO</translation>
     </message>
     <message>
+        <source>AT REST</source>
+        <translation type="unfinished">EM REPOUSO</translation>
+    </message>
+    <message>
         <source>ATTEND</source>
         <translation type="unfinished">ATENDER</translation>
+    </message>
+    <message>
+        <source>Adding up …</source>
+        <translation type="unfinished">A somar …</translation>
     </message>
     <message>
         <source>An open run keeps the dates it was opened with.</source>
@@ -106,6 +130,22 @@
     <message>
         <source>BLOCKED {count}</source>
         <translation type="unfinished">IMPEDIDO {count}</translation>
+    </message>
+    <message>
+        <source>BY DAY</source>
+        <translation type="unfinished">POR DIA</translation>
+    </message>
+    <message>
+        <source>BY HOUR</source>
+        <translation type="unfinished">POR HORA</translation>
+    </message>
+    <message>
+        <source>BY POSITION</source>
+        <translation type="unfinished">POR POSTO</translation>
+    </message>
+    <message>
+        <source>BY PRODUCT</source>
+        <translation type="unfinished">POR PRODUTO</translation>
     </message>
     <message>
         <source>Bag {serial} and {count} around it</source>
@@ -154,6 +194,14 @@
     <message>
         <source>CHANGE, CLOCK</source>
         <translation type="unfinished">MUDANÇA, RELÓGIO</translation>
+    </message>
+    <message>
+        <source>CHECK</source>
+        <translation type="unfinished">VERIFICAÇÃO</translation>
+    </message>
+    <message>
+        <source>CHECK IT</source>
+        <translation type="unfinished">CONTROLÁ-LA</translation>
     </message>
     <message>
         <source>CHECK THE SCALE</source>
@@ -216,6 +264,18 @@
         <translation type="unfinished">Controlo: {stage}. Os sacos esperam.</translation>
     </message>
     <message>
+        <source>Choose cells, then say what they are: VALUE and, where they are there, UNIT, FLAG, CHECK. Type the digits of the scale's display, its unit, and what else is true now.</source>
+        <translation type="unfinished">Escolha células e diga o que são: VALOR e, se existirem, UNIDADE, SINALIZADOR, VERIFICAÇÃO. Escreva os dígitos do mostrador, a unidade e o que mais é verdade agora.</translation>
+    </message>
+    <message>
+        <source>Choose the cells first: touch them, or use the arrow keys.</source>
+        <translation type="unfinished">Escolha primeiro as células: toque-lhes ou use as setas.</translation>
+    </message>
+    <message>
+        <source>Commands of level 2</source>
+        <translation type="unfinished">Comandos de nível 2</translation>
+    </message>
+    <message>
         <source>Correct the decision about {bags}?</source>
         <translation type="unfinished">Corrigir a decisão sobre {bags}?</translation>
     </message>
@@ -234,6 +294,10 @@
     <message>
         <source>DOES NOT HOLD</source>
         <translation type="unfinished">NÃO CUMPRE</translation>
+    </message>
+    <message>
+        <source>DOES NOT SUIT</source>
+        <translation type="unfinished">NÃO SERVE</translation>
     </message>
     <message>
         <source>DOUBT</source>
@@ -258,6 +322,10 @@
     <message>
         <source>Decided: {decision}.</source>
         <translation type="unfinished">Decidido: {decision}.</translation>
+    </message>
+    <message>
+        <source>Disk</source>
+        <translation type="unfinished">Disco</translation>
     </message>
     <message>
         <source>Due at {time}.</source>
@@ -292,6 +360,14 @@
         <translation type="unfinished">REGISTAR</translation>
     </message>
     <message>
+        <source>EVIDENCE</source>
+        <translation type="unfinished">PROVAS</translation>
+    </message>
+    <message>
+        <source>Everything the scale sends goes into {file}</source>
+        <translation type="unfinished">Tudo o que a balança envia vai para {file}</translation>
+    </message>
+    <message>
         <source>FAILED</source>
         <translation type="unfinished">FALHOU</translation>
     </message>
@@ -324,12 +400,20 @@
         <translation type="unfinished">PRIMEIRA</translation>
     </message>
     <message>
+        <source>FLAG</source>
+        <translation type="unfinished">SINALIZADOR</translation>
+    </message>
+    <message>
         <source>From</source>
         <translation type="unfinished">De quem</translation>
     </message>
     <message>
         <source>GIVE UP</source>
         <translation type="unfinished">DESISTIR</translation>
+    </message>
+    <message>
+        <source>GIVEN AWAY</source>
+        <translation type="unfinished">DADO A MAIS</translation>
     </message>
     <message>
         <source>GO ON</source>
@@ -376,6 +460,10 @@
         <translation type="unfinished">FICA RETIDO</translation>
     </message>
     <message>
+        <source>HOLD STILL</source>
+        <translation type="unfinished">CONGELAR</translation>
+    </message>
+    <message>
         <source>HOLDS</source>
         <translation type="unfinished">RETENÇÕES</translation>
     </message>
@@ -386,6 +474,10 @@
     <message>
         <source>Held: {what}</source>
         <translation type="unfinished">Retido: {what}</translation>
+    </message>
+    <message>
+        <source>Here</source>
+        <translation type="unfinished">Aqui</translation>
     </message>
     <message>
         <source>How many bags have which net. Touch a bar to read it.</source>
@@ -420,6 +512,14 @@
         <translation type="unfinished">INSPETOR</translation>
     </message>
     <message>
+        <source>In the settings</source>
+        <translation type="unfinished">Nas definições</translation>
+    </message>
+    <message>
+        <source>In use</source>
+        <translation type="unfinished">Em uso</translation>
+    </message>
+    <message>
         <source>Issued − used − spoiled − samples − returned</source>
         <translation type="unfinished">Saídas − usadas − estragadas − amostras − devolvidas</translation>
     </message>
@@ -428,12 +528,20 @@
         <translation type="unfinished">Não se pode libertar</translation>
     </message>
     <message>
+        <source>Its lines</source>
+        <translation type="unfinished">As suas linhas</translation>
+    </message>
+    <message>
         <source>KEEP</source>
         <translation type="unfinished">GUARDAR</translation>
     </message>
     <message>
         <source>KEEP CHART</source>
         <translation type="unfinished">GUARDAR GRÁFICO</translation>
+    </message>
+    <message>
+        <source>KEEP LINE</source>
+        <translation type="unfinished">GUARDAR LINHA</translation>
     </message>
     <message>
         <source>Kept as {name} (PNG, SVG, CSV) in {folder}</source>
@@ -492,6 +600,14 @@
         <translation type="unfinished">LINHA</translation>
     </message>
     <message>
+        <source>LISTEN</source>
+        <translation type="unfinished">OUVIR</translation>
+    </message>
+    <message>
+        <source>LISTEN to the scale, or open a RECORDING; put a known weight on the pan and TAKE a line.</source>
+        <translation type="unfinished">OUÇA a balança, ou abra uma GRAVAÇÃO; ponha um peso conhecido e TOME uma linha.</translation>
+    </message>
+    <message>
         <source>LOAD</source>
         <translation type="unfinished">CARREGAR</translation>
     </message>
@@ -504,8 +620,16 @@
         <translation type="unfinished">CARREGAR LIMPO</translation>
     </message>
     <message>
+        <source>LOOK</source>
+        <translation type="unfinished">VER</translation>
+    </message>
+    <message>
         <source>LOOK UP</source>
         <translation type="unfinished">PROCURAR</translation>
+    </message>
+    <message>
+        <source>LOSSES</source>
+        <translation type="unfinished">PERDAS</translation>
     </message>
     <message>
         <source>LOT</source>
@@ -596,6 +720,14 @@
         <translation type="unfinished">MAIS</translation>
     </message>
     <message>
+        <source>MOVING</source>
+        <translation type="unfinished">EM MOVIMENTO</translation>
+    </message>
+    <message>
+        <source>Maker and model</source>
+        <translation type="unfinished">Fabricante e modelo</translation>
+    </message>
+    <message>
         <source>Mean needed</source>
         <translation type="unfinished">Média precisa</translation>
     </message>
@@ -616,12 +748,20 @@
         <translation type="unfinished">PERTO DA TARA</translation>
     </message>
     <message>
+        <source>NET</source>
+        <translation type="unfinished">LÍQUIDO</translation>
+    </message>
+    <message>
         <source>NEVER CAME OUT</source>
         <translation type="unfinished">NÃO SAIU</translation>
     </message>
     <message>
         <source>NEW HOLD</source>
         <translation type="unfinished">NOVA RETENÇÃO</translation>
+    </message>
+    <message>
+        <source>NEXT</source>
+        <translation type="unfinished">SEGUINTE</translation>
     </message>
     <message>
         <source>NEXT CASE</source>
@@ -632,12 +772,20 @@
         <translation type="unfinished">SEM PREVISÃO</translation>
     </message>
     <message>
+        <source>NO MARKS</source>
+        <translation type="unfinished">SEM MARCAS</translation>
+    </message>
+    <message>
         <source>NO READING</source>
         <translation type="unfinished">SEM LEITURA</translation>
     </message>
     <message>
         <source>NO RUN IS OPEN</source>
         <translation type="unfinished">NENHUMA SÉRIE ABERTA</translation>
+    </message>
+    <message>
+        <source>NOBODY</source>
+        <translation type="unfinished">NINGUÉM</translation>
     </message>
     <message>
         <source>NOMINAL</source>
@@ -662,6 +810,10 @@
     <message>
         <source>No alarm stands. What needs nobody is kept as an event.</source>
         <translation type="unfinished">Nenhum alarme. O que não precisa de ninguém fica como evento.</translation>
+    </message>
+    <message>
+        <source>No bag is on record yet.</source>
+        <translation type="unfinished">Ainda não há sacos registados.</translation>
     </message>
     <message>
         <source>No bag is suspect.</source>
@@ -720,6 +872,10 @@
         <translation type="unfinished">Nada o impede.</translation>
     </message>
     <message>
+        <source>Nothing waits for a signature.</source>
+        <translation type="unfinished">Nada espera assinatura.</translation>
+    </message>
+    <message>
         <source>OF THE PACKER</source>
         <translation type="unfinished">DO EMBALADOR</translation>
     </message>
@@ -744,6 +900,10 @@
         <translation type="unfinished">TERMINADO</translation>
     </message>
     <message>
+        <source>OVER</source>
+        <translation type="unfinished">EXCESSO</translation>
+    </message>
+    <message>
         <source>OVERDUE {minutes} min</source>
         <translation type="unfinished">ATRASADO {minutes} min</translation>
     </message>
@@ -758,6 +918,10 @@
     <message>
         <source>On record {bags}, counted {count}: {difference} more. Why?</source>
         <translation type="unfinished">Registados {bags}, contados {count}: {difference} a mais. Porquê?</translation>
+    </message>
+    <message>
+        <source>On record; it holds from the next run on.</source>
+        <translation type="unfinished">Registado; vale a partir da próxima série.</translation>
     </message>
     <message>
         <source>On the scale</source>
@@ -800,6 +964,10 @@
         <translation type="unfinished">PASSOU</translation>
     </message>
     <message>
+        <source>PEOPLE</source>
+        <translation type="unfinished">PESSOAS</translation>
+    </message>
+    <message>
         <source>PRINT</source>
         <translation type="unfinished">IMPRIMIR</translation>
     </message>
@@ -810,6 +978,10 @@
     <message>
         <source>PRODUCT TEMPERATURE</source>
         <translation type="unfinished">TEMPERATURA DO PRODUTO</translation>
+    </message>
+    <message>
+        <source>PROPOSE</source>
+        <translation type="unfinished">PROPOR</translation>
     </message>
     <message>
         <source>PUT AN EMPTY BAG ON</source>
@@ -826,6 +998,10 @@
     <message>
         <source>Pallet {sscc} is closed; its label comes.</source>
         <translation type="unfinished">Palete {sscc} fechada; sai a sua etiqueta.</translation>
+    </message>
+    <message>
+        <source>Plate in the settings</source>
+        <translation type="unfinished">Chapa nas definições</translation>
     </message>
     <message>
         <source>Print again: {what}</source>
@@ -860,6 +1036,10 @@
         <translation type="unfinished">PRONTO</translation>
     </message>
     <message>
+        <source>REASON TO REFUSE</source>
+        <translation type="unfinished">MOTIVO DE RECUSA</translation>
+    </message>
+    <message>
         <source>RECEIVE</source>
         <translation type="unfinished">RECEBER</translation>
     </message>
@@ -874,6 +1054,10 @@
     <message>
         <source>RECORDED</source>
         <translation type="unfinished">REGISTADA</translation>
+    </message>
+    <message>
+        <source>RECORDING</source>
+        <translation type="unfinished">GRAVAÇÃO</translation>
     </message>
     <message>
         <source>REFUSE</source>
@@ -898,6 +1082,10 @@
     <message>
         <source>RELEASE BEFORE STEP</source>
         <translation type="unfinished">LIBERTAR OS DE ANTES</translation>
+    </message>
+    <message>
+        <source>REPORT</source>
+        <translation type="unfinished">RELATÓRIO</translation>
     </message>
     <message>
         <source>REPRINT</source>
@@ -950,6 +1138,10 @@
     <message>
         <source>Reading the record</source>
         <translation type="unfinished">A ler o registo</translation>
+    </message>
+    <message>
+        <source>Recorded: {file}</source>
+        <translation type="unfinished">Gravado: {file}</translation>
     </message>
     <message>
         <source>Refused</source>
@@ -1020,6 +1212,10 @@
         <translation type="unfinished">AMOSTRAS</translation>
     </message>
     <message>
+        <source>SAVE</source>
+        <translation type="unfinished">GUARDAR</translation>
+    </message>
+    <message>
         <source>SCALE</source>
         <translation type="unfinished">BALANÇA</translation>
     </message>
@@ -1076,6 +1272,10 @@
         <translation type="unfinished">ASSINAR DIA</translation>
     </message>
     <message>
+        <source>SIGNS</source>
+        <translation type="unfinished">ASSINA</translation>
+    </message>
+    <message>
         <source>SPOILED</source>
         <translation type="unfinished">ESTRAGADAS</translation>
     </message>
@@ -1100,8 +1300,20 @@
         <translation type="unfinished">ABRIR SÉRIE</translation>
     </message>
     <message>
+        <source>STATION</source>
+        <translation type="unfinished">ESTAÇÃO</translation>
+    </message>
+    <message>
         <source>STOP</source>
         <translation type="unfinished">PARAGEM</translation>
+    </message>
+    <message>
+        <source>STOP RECORDING</source>
+        <translation type="unfinished">PARAR GRAVAÇÃO</translation>
+    </message>
+    <message>
+        <source>STOPS</source>
+        <translation type="unfinished">PARAGENS</translation>
     </message>
     <message>
         <source>STUDY {count} BAGS</source>
@@ -1118,6 +1330,10 @@
     <message>
         <source>SUSPECT WINDOW</source>
         <translation type="unfinished">JANELA SUSPEITA</translation>
+    </message>
+    <message>
+        <source>SWAP</source>
+        <translation type="unfinished">TROCA</translation>
     </message>
     <message>
         <source>Same product?</source>
@@ -1148,6 +1364,10 @@
         <translation type="unfinished">Leia as paletes e caixas que saem</translation>
     </message>
     <message>
+        <source>Serial number</source>
+        <translation type="unfinished">Número de série</translation>
+    </message>
+    <message>
         <source>Shipment {number} is on record.</source>
         <translation type="unfinished">Envio {number} registado.</translation>
     </message>
@@ -1174,6 +1394,10 @@
     <message>
         <source>Start a run</source>
         <translation type="unfinished">Abrir uma série</translation>
+    </message>
+    <message>
+        <source>Station</source>
+        <translation type="unfinished">Estação</translation>
     </message>
     <message>
         <source>Study kept: mean {mean}, s {spread}, {count} bags</source>
@@ -1204,6 +1428,14 @@
         <translation type="unfinished">T2, T1, nominal</translation>
     </message>
     <message>
+        <source>TAKE INTO USE</source>
+        <translation type="unfinished">PÔR EM USO</translation>
+    </message>
+    <message>
+        <source>TAKE LINE</source>
+        <translation type="unfinished">TOMAR LINHA</translation>
+    </message>
+    <message>
         <source>TAKE OUT</source>
         <translation type="unfinished">TIRE</translation>
     </message>
@@ -1218,6 +1450,10 @@
     <message>
         <source>TARGET</source>
         <translation type="unfinished">ALVO</translation>
+    </message>
+    <message>
+        <source>TEACH</source>
+        <translation type="unfinished">ENSINAR</translation>
     </message>
     <message>
         <source>TELL</source>
@@ -1268,6 +1504,10 @@
         <translation type="unfinished">FORMAÇÃO</translation>
     </message>
     <message>
+        <source>Take a line, mark its value and say the unit first.</source>
+        <translation type="unfinished">Tome primeiro uma linha, marque o valor e diga a unidade.</translation>
+    </message>
+    <message>
         <source>Target</source>
         <translation type="unfinished">Alvo</translation>
     </message>
@@ -1292,8 +1532,16 @@
         <translation type="unfinished">O próximo controlo é {stage}.</translation>
     </message>
     <message>
+        <source>The port is opened again. What the scale says of itself stands beside.</source>
+        <translation type="unfinished">A porta abre-se de novo. Ao lado está o que a balança diz de si.</translation>
+    </message>
+    <message>
         <source>The proposal is on record. A manager approves it, as a new version.</source>
         <translation type="unfinished">Proposta registada. Um gestor aprova-a, como nova versão.</translation>
+    </message>
+    <message>
+        <source>The recording ended: {why}</source>
+        <translation type="unfinished">A gravação acabou: {why}</translation>
     </message>
     <message>
         <source>The reject bin of {day} was not counted</source>
@@ -1318,6 +1566,14 @@
     <message>
         <source>The test is on record, as {what}.</source>
         <translation type="unfinished">O ensaio fica registado, como {what}.</translation>
+    </message>
+    <message>
+        <source>There is no chart to keep.</source>
+        <translation type="unfinished">Não há gráfico a guardar.</translation>
+    </message>
+    <message>
+        <source>There is no recording: make one on the page WIRE.</source>
+        <translation type="unfinished">Não há gravação: faça uma na página LINHA.</translation>
     </message>
     <message>
         <source>There is no run before</source>
@@ -1360,12 +1616,20 @@
         <translation type="unfinished">DESFAZER</translation>
     </message>
     <message>
+        <source>UNIT</source>
+        <translation type="unfinished">UNIDADE</translation>
+    </message>
+    <message>
         <source>Use by</source>
         <translation type="unfinished">Consumir até</translation>
     </message>
     <message>
         <source>Use by {day}</source>
         <translation type="unfinished">Consumir até {day}</translation>
+    </message>
+    <message>
+        <source>VALUE</source>
+        <translation type="unfinished">VALOR</translation>
     </message>
     <message>
         <source>VOIDED</source>
@@ -1488,6 +1752,18 @@
         <translation type="unfinished">Escrito: {file}</translation>
     </message>
     <message>
+        <source>Written: {file} and {count} more in {folder}</source>
+        <translation type="unfinished">Escritos: {file} e mais {count} em {folder}</translation>
+    </message>
+    <message>
+        <source>YIELD OF LOTS</source>
+        <translation type="unfinished">RENDIMENTO DOS LOTES</translation>
+    </message>
+    <message>
+        <source>ZERO</source>
+        <translation type="unfinished">ZERO</translation>
+    </message>
+    <message>
         <source>Zero stepped by {step} between {before} and {after}.</source>
         <translation type="unfinished">O zero saltou {step} entre {before} e {after}.</translation>
     </message>
@@ -1604,6 +1880,10 @@
         <translation type="unfinished">janela suspeita de {what} em aberto ({count} sacos)</translation>
     </message>
     <message>
+        <source>a weight every {gap} ms</source>
+        <translation type="unfinished">um peso a cada {gap} ms</translation>
+    </message>
+    <message>
         <source>a whole run is not dumped: hold its bags first</source>
         <translation type="unfinished">não se deita fora uma série inteira: retenha antes os seus sacos</translation>
     </message>
@@ -1624,12 +1904,20 @@
         <translation type="unfinished">os 999 códigos de lote de {day} estão usados: dê um código à mão</translation>
     </message>
     <message>
+        <source>all days</source>
+        <translation type="unfinished">todos os dias</translation>
+    </message>
+    <message>
         <source>all found</source>
         <translation type="unfinished">todas detetadas</translation>
     </message>
     <message>
         <source>all loads are taken</source>
         <translation type="unfinished">todas as cargas foram tomadas</translation>
+    </message>
+    <message>
+        <source>all reviewed</source>
+        <translation type="unfinished">tudo revisto</translation>
     </message>
     <message>
         <source>allowed</source>
@@ -1712,6 +2000,10 @@
         <translation type="unfinished">como se pesou</translation>
     </message>
     <message>
+        <source>asked by, as in W\r\n</source>
+        <translation type="unfinished">pede-se com, como W\r\n</translation>
+    </message>
+    <message>
         <source>asked the line …</source>
         <translation type="unfinished">a perguntar à linha …</translation>
     </message>
@@ -1734,6 +2026,10 @@
     <message>
         <source>bag</source>
         <translation type="unfinished">saco</translation>
+    </message>
+    <message>
+        <source>bag of the run</source>
+        <translation type="unfinished">saco da série</translation>
     </message>
     <message>
         <source>bag {code}, film lot {lot} has no tare study: make one: {where}</source>
@@ -1872,6 +2168,10 @@
         <translation type="unfinished">por {code}</translation>
     </message>
     <message>
+        <source>bytes arrive but none is a frame: check baud rate and parity ({here})</source>
+        <translation type="unfinished">chegam bytes mas nenhum é uma trama: veja velocidade e paridade ({here})</translation>
+    </message>
+    <message>
         <source>call QA</source>
         <translation type="unfinished">chame a QA</translation>
     </message>
@@ -2008,6 +2308,10 @@
         <translation type="unfinished">contados {count}, {difference}: {why}</translation>
     </message>
     <message>
+        <source>customer's own limits</source>
+        <translation type="unfinished">limites próprios do cliente</translation>
+    </message>
+    <message>
         <source>date or time is in doubt</source>
         <translation type="unfinished">data ou hora em dúvida</translation>
     </message>
@@ -2056,6 +2360,14 @@
         <translation type="unfinished">destrutivo (℮)</translation>
     </message>
     <message>
+        <source>device {code}</source>
+        <translation type="unfinished">aparelho {code}</translation>
+    </message>
+    <message>
+        <source>digits it shows</source>
+        <translation type="unfinished">dígitos que mostra</translation>
+    </message>
+    <message>
         <source>done</source>
         <translation type="unfinished">feito</translation>
     </message>
@@ -2078,6 +2390,10 @@
     <message>
         <source>empty by now?</source>
         <translation type="unfinished">já vazio?</translation>
+    </message>
+    <message>
+        <source>empty pan</source>
+        <translation type="unfinished">prato vazio</translation>
     </message>
     <message>
         <source>end a run</source>
@@ -2140,6 +2456,10 @@
         <translation type="unfinished">restam menos de {count} etiquetas</translation>
     </message>
     <message>
+        <source>figures do not convince</source>
+        <translation type="unfinished">os números não convencem</translation>
+    </message>
+    <message>
         <source>fill a case or close a pallet</source>
         <translation type="unfinished">encher uma caixa ou fechar uma palete</translation>
     </message>
@@ -2168,8 +2488,16 @@
         <translation type="unfinished">primeira série</translation>
     </message>
     <message>
+        <source>flag</source>
+        <translation type="unfinished">sinalizador</translation>
+    </message>
+    <message>
         <source>floor, target, upper</source>
         <translation type="unfinished">mínimo, alvo, máximo</translation>
+    </message>
+    <message>
+        <source>for every product</source>
+        <translation type="unfinished">para cada produto</translation>
     </message>
     <message>
         <source>foreign body</source>
@@ -2202,6 +2530,14 @@
     <message>
         <source>gate</source>
         <translation type="unfinished">passagem</translation>
+    </message>
+    <message>
+        <source>given away</source>
+        <translation type="unfinished">dado a mais</translation>
+    </message>
+    <message>
+        <source>gives away</source>
+        <translation type="unfinished">dá a mais</translation>
     </message>
     <message>
         <source>go on after a pause</source>
@@ -2244,8 +2580,16 @@
         <translation type="unfinished">retido na linha</translation>
     </message>
     <message>
+        <source>held up by</source>
+        <translation type="unfinished">travado por</translation>
+    </message>
+    <message>
         <source>held – call QA</source>
         <translation type="unfinished">retido – chame a QA</translation>
+    </message>
+    <message>
+        <source>here: {line}</source>
+        <translation type="unfinished">aqui: {line}</translation>
     </message>
     <message>
         <source>hold</source>
@@ -2272,6 +2616,10 @@
         <translation type="unfinished">cumpre</translation>
     </message>
     <message>
+        <source>holds from</source>
+        <translation type="unfinished">vale desde</translation>
+    </message>
+    <message>
         <source>hour</source>
         <translation type="unfinished">hora</translation>
     </message>
@@ -2286,6 +2634,10 @@
     <message>
         <source>in doubt</source>
         <translation type="unfinished">em dúvida</translation>
+    </message>
+    <message>
+        <source>in money</source>
+        <translation type="unfinished">em dinheiro</translation>
     </message>
     <message>
         <source>in no case</source>
@@ -2448,6 +2800,10 @@
         <translation type="unfinished">último</translation>
     </message>
     <message>
+        <source>last 7 days</source>
+        <translation type="unfinished">últimos 7 dias</translation>
+    </message>
+    <message>
         <source>last day</source>
         <translation type="unfinished">último dia</translation>
     </message>
@@ -2486,6 +2842,10 @@
     <message>
         <source>leave the full screen</source>
         <translation type="unfinished">sair do ecrã inteiro</translation>
+    </message>
+    <message>
+        <source>less the stops</source>
+        <translation type="unfinished">sem as paragens</translation>
     </message>
     <message>
         <source>light</source>
@@ -2644,6 +3004,14 @@
         <translation type="unfinished">máquina</translation>
     </message>
     <message>
+        <source>made by machine, not reviewed: {said}</source>
+        <translation type="unfinished">feitas por máquina, por rever: {said}</translation>
+    </message>
+    <message>
+        <source>maintenance</source>
+        <translation type="unfinished">manutenção</translation>
+    </message>
+    <message>
         <source>make the check</source>
         <translation type="unfinished">faça o controlo</translation>
     </message>
@@ -2680,6 +3048,10 @@
         <translation type="unfinished">detetor de metais</translation>
     </message>
     <message>
+        <source>minutes</source>
+        <translation type="unfinished">minutos</translation>
+    </message>
+    <message>
         <source>missed {pieces}</source>
         <translation type="unfinished">não detetadas {pieces}</translation>
     </message>
@@ -2690,6 +3062,10 @@
     <message>
         <source>move a lot on the line</source>
         <translation type="unfinished">mover um lote na linha</translation>
+    </message>
+    <message>
+        <source>name of the format</source>
+        <translation type="unfinished">nome do formato</translation>
     </message>
     <message>
         <source>name of the inspector</source>
@@ -2816,12 +3192,20 @@
         <translation type="unfinished">nada antigo na linha, prato ou chão</translation>
     </message>
     <message>
+        <source>no price</source>
+        <translation type="unfinished">sem preço</translation>
+    </message>
+    <message>
         <source>no product</source>
         <translation type="unfinished">falta produto</translation>
     </message>
     <message>
         <source>no proposal worked out yet</source>
         <translation type="unfinished">ainda sem proposta calculada</translation>
+    </message>
+    <message>
+        <source>no rate yet</source>
+        <translation type="unfinished">ainda sem ritmo</translation>
     </message>
     <message>
         <source>no reading</source>
@@ -2860,6 +3244,10 @@
         <translation type="unfinished">nenhum serviço de hora acertou o relógio há {time}</translation>
     </message>
     <message>
+        <source>nobody may ship them</source>
+        <translation type="unfinished">ninguém os pode enviar</translation>
+    </message>
+    <message>
         <source>nobody signed</source>
         <translation type="unfinished">ninguém assinou</translation>
     </message>
@@ -2882,6 +3270,10 @@
     <message>
         <source>none left on line</source>
         <translation type="unfinished">nada na linha</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation type="unfinished">ainda nenhum</translation>
     </message>
     <message>
         <source>not clear yet: {point}</source>
@@ -2912,8 +3304,16 @@
         <translation type="unfinished">sem etiqueta: {reason}</translation>
     </message>
     <message>
+        <source>not now</source>
+        <translation type="unfinished">agora não</translation>
+    </message>
+    <message>
         <source>not printed</source>
         <translation type="unfinished">não impressa</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation type="unfinished">não dito</translation>
     </message>
     <message>
         <source>not weighed</source>
@@ -3000,6 +3400,10 @@
         <translation type="unfinished">só um líder continua depois de uma diferença</translation>
     </message>
     <message>
+        <source>only just suits</source>
+        <translation type="unfinished">serve à justa</translation>
+    </message>
+    <message>
         <source>only where in doubt</source>
         <translation type="unfinished">só se em dúvida</translation>
     </message>
@@ -3080,8 +3484,16 @@
         <translation type="unfinished">planeie o controlo</translation>
     </message>
     <message>
+        <source>plate {code}</source>
+        <translation type="unfinished">chapa {code}</translation>
+    </message>
+    <message>
         <source>poor print</source>
         <translation type="unfinished">má impressão</translation>
+    </message>
+    <message>
+        <source>port {code}</source>
+        <translation type="unfinished">porta {code}</translation>
     </message>
     <message>
         <source>position</source>
@@ -3116,6 +3528,10 @@
         <translation type="unfinished">produto {product} desconhecido: escolha um de {allowed}</translation>
     </message>
     <message>
+        <source>product {product} version {version}, as it is set</source>
+        <translation type="unfinished">produto {product} versão {version}, como está</translation>
+    </message>
+    <message>
         <source>production day</source>
         <translation type="unfinished">dia de produção</translation>
     </message>
@@ -3142,6 +3558,10 @@
     <message>
         <source>qa check</source>
         <translation type="unfinished">controlo da QA</translation>
+    </message>
+    <message>
+        <source>rate</source>
+        <translation type="unfinished">ritmo</translation>
     </message>
     <message>
         <source>read</source>
@@ -3328,6 +3748,10 @@
         <translation type="unfinished">dizer o que foi feito de uma etiqueta</translation>
     </message>
     <message>
+        <source>say which lot is empty</source>
+        <translation type="unfinished">diga que lote está vazio</translation>
+    </message>
+    <message>
         <source>say which lot is on the line</source>
         <translation type="unfinished">diga que lote está na linha</translation>
     </message>
@@ -3480,6 +3904,10 @@
         <translation type="unfinished">série</translation>
     </message>
     <message>
+        <source>serial number on its plate</source>
+        <translation type="unfinished">número de série na chapa</translation>
+    </message>
+    <message>
         <source>serials</source>
         <translation type="unfinished">séries</translation>
     </message>
@@ -3544,6 +3972,10 @@
         <translation type="unfinished">envio retirado</translation>
     </message>
     <message>
+        <source>sign</source>
+        <translation type="unfinished">sinal</translation>
+    </message>
+    <message>
         <source>sign a change of run</source>
         <translation type="unfinished">assinar uma mudança de série</translation>
     </message>
@@ -3604,6 +4036,14 @@
         <translation type="unfinished">estado</translation>
     </message>
     <message>
+        <source>stood</source>
+        <translation type="unfinished">parado</translation>
+    </message>
+    <message>
+        <source>stop</source>
+        <translation type="unfinished">parar</translation>
+    </message>
+    <message>
         <source>stop the line</source>
         <translation type="unfinished">parar a linha</translation>
     </message>
@@ -3624,6 +4064,10 @@
         <translation type="unfinished">enviada</translation>
     </message>
     <message>
+        <source>suits</source>
+        <translation type="unfinished">serve</translation>
+    </message>
+    <message>
         <source>suspect</source>
         <translation type="unfinished">suspeito</translation>
     </message>
@@ -3642,6 +4086,10 @@
     <message>
         <source>take it off: {where}</source>
         <translation type="unfinished">retire-o: {where}</translation>
+    </message>
+    <message>
+        <source>take old files off the disk</source>
+        <translation type="unfinished">retire ficheiros antigos do disco</translation>
     </message>
     <message>
         <source>take over changed settings</source>
@@ -3674,6 +4122,10 @@
     <message>
         <source>target</source>
         <translation type="unfinished">alvo</translation>
+    </message>
+    <message>
+        <source>target of {product}</source>
+        <translation type="unfinished">alvo de {product}</translation>
     </message>
     <message>
         <source>target {mass} now</source>
@@ -3742,6 +4194,10 @@
     <message>
         <source>the disk cannot be asked: {why}</source>
         <translation type="unfinished">não se consegue consultar o disco: {why}</translation>
+    </message>
+    <message>
+        <source>the disk fills up</source>
+        <translation type="unfinished">o disco está a encher</translation>
     </message>
     <message>
         <source>the disk is full: free some space, then print again</source>
@@ -3854,6 +4310,14 @@
     <message>
         <source>the plan takes {count} packs, the batch will have only {lot}</source>
         <translation type="unfinished">o plano toma {count} sacos, o lote terá só {lot}</translation>
+    </message>
+    <message>
+        <source>the port is not open yet</source>
+        <translation type="unfinished">a porta ainda não está aberta</translation>
+    </message>
+    <message>
+        <source>the port is open, no weight was read yet</source>
+        <translation type="unfinished">a porta está aberta, ainda não se leu nenhum peso</translation>
     </message>
     <message>
         <source>the printer gave up</source>
@@ -4092,6 +4556,10 @@
         <translation type="unfinished">toque primeiro em quem é</translation>
     </message>
     <message>
+        <source>two lots overlap for long</source>
+        <translation type="unfinished">dois lotes sobrepõem-se há muito</translation>
+    </message>
+    <message>
         <source>two people release: the second one is missing</source>
         <translation type="unfinished">libertam duas pessoas: falta a segunda</translation>
     </message>
@@ -4104,6 +4572,10 @@
         <translation type="unfinished">escrito em baixo</translation>
     </message>
     <message>
+        <source>unit</source>
+        <translation type="unfinished">unidade</translation>
+    </message>
+    <message>
         <source>until, such as 09:40</source>
         <translation type="unfinished">até, como 09:40</translation>
     </message>
@@ -4112,12 +4584,28 @@
         <translation type="unfinished">máximo</translation>
     </message>
     <message>
+        <source>use by</source>
+        <translation type="unfinished">consumir até</translation>
+    </message>
+    <message>
         <source>use by {day}</source>
         <translation type="unfinished">consumir até {day}</translation>
     </message>
     <message>
         <source>used to set the printer up</source>
         <translation type="unfinished">usadas para acertar a impressora</translation>
+    </message>
+    <message>
+        <source>value</source>
+        <translation type="unfinished">valor</translation>
+    </message>
+    <message>
+        <source>verified {code}</source>
+        <translation type="unfinished">verificada {code}</translation>
+    </message>
+    <message>
+        <source>verified, as in 2026-03-31</source>
+        <translation type="unfinished">verificada, como 2026-03-31</translation>
     </message>
     <message>
         <source>voided</source>
@@ -4184,6 +4672,10 @@
         <translation type="unfinished">média ponderada {mean}</translation>
     </message>
     <message>
+        <source>weights arrive and are used</source>
+        <translation type="unfinished">os pesos chegam e são usados</translation>
+    </message>
+    <message>
         <source>what</source>
         <translation type="unfinished">o quê</translation>
     </message>
@@ -4244,6 +4736,10 @@
         <translation type="unfinished">porquê: leia ou escreva</translation>
     </message>
     <message>
+        <source>wipe</source>
+        <translation type="unfinished">limpar</translation>
+    </message>
+    <message>
         <source>wipe the pan, then zero the scale</source>
         <translation type="unfinished">limpe o prato e ponha a zero</translation>
     </message>
@@ -4258,6 +4754,10 @@
     <message>
         <source>within both bounds</source>
         <translation type="unfinished">dentro de ambos os limites</translation>
+    </message>
+    <message>
+        <source>without it</source>
+        <translation type="unfinished">sem ela</translation>
     </message>
     <message>
         <source>witness {who}</source>
@@ -4292,6 +4792,10 @@
         <translation type="unfinished">peso errado</translation>
     </message>
     <message>
+        <source>you approve</source>
+        <translation type="unfinished">aprova</translation>
+    </message>
+    <message>
         <source>{begin_code} to {end_code}</source>
         <translation type="unfinished">{begin_code} a {end_code}</translation>
     </message>
@@ -4318,6 +4822,10 @@
     <message>
         <source>{count} bags</source>
         <translation type="unfinished">{count} sacos</translation>
+    </message>
+    <message>
+        <source>{count} bags an hour</source>
+        <translation type="unfinished">{count} sacos por hora</translation>
     </message>
     <message>
         <source>{count} bags are dumped: they lie in the reject bin. Release the empty hold.</source>
@@ -4368,6 +4876,10 @@
         <translation type="unfinished">{count} sacos no cesto pelo registo</translation>
     </message>
     <message>
+        <source>{count} bags of one run</source>
+        <translation type="unfinished">{count} sacos de uma série</translation>
+    </message>
+    <message>
         <source>{count} bags weigh less than {mass} in the mean</source>
         <translation type="unfinished">{count} sacos pesam em média menos de {mass}</translation>
     </message>
@@ -4396,6 +4908,14 @@
         <translation type="unfinished">{count} caracteres, no máximo {most}</translation>
     </message>
     <message>
+        <source>{count} days</source>
+        <translation type="unfinished">{count} dias</translation>
+    </message>
+    <message>
+        <source>{count} days ago</source>
+        <translation type="unfinished">há {count} dias</translation>
+    </message>
+    <message>
         <source>{count} fills are too few for a proposal: weigh {least} or more</source>
         <translation type="unfinished">{count} enchimentos são poucos para propor: pese {least} ou mais</translation>
     </message>
@@ -4406,6 +4926,10 @@
     <message>
         <source>{count} issued, {used} used so far</source>
         <translation type="unfinished">{count} saídas, {used} usadas até agora</translation>
+    </message>
+    <message>
+        <source>{count} labels</source>
+        <translation type="unfinished">{count} etiquetas</translation>
     </message>
     <message>
         <source>{count} labels are in doubt</source>
@@ -4450,6 +4974,10 @@
     <message>
         <source>{count} set aside</source>
         <translation type="unfinished">{count} separados</translation>
+    </message>
+    <message>
+        <source>{count} stops</source>
+        <translation type="unfinished">{count} paragens</translation>
     </message>
     <message>
         <source>{count} suspect bags are held: QA or the lead decides: {where}</source>
@@ -4544,6 +5072,10 @@
         <translation type="unfinished">{mass} por saco</translation>
     </message>
     <message>
+        <source>{mass} g a bag</source>
+        <translation type="unfinished">{mass} g por saco</translation>
+    </message>
+    <message>
         <source>{mass} now</source>
         <translation type="unfinished">{mass} agora</translation>
     </message>
@@ -4584,6 +5116,10 @@
         <translation type="unfinished">{name}: {code} de {who}</translation>
     </message>
     <message>
+        <source>{number} % of nominal</source>
+        <translation type="unfinished">{number} % do nominal</translation>
+    </message>
+    <message>
         <source>{number} bags</source>
         <translation type="unfinished">{number} sacos</translation>
     </message>
@@ -4612,6 +5148,10 @@
         <translation type="unfinished">{number} de {whole} sacos</translation>
     </message>
     <message>
+        <source>{number} of {whole}: {what}</source>
+        <translation type="unfinished">{number} de {whole}: {what}</translation>
+    </message>
+    <message>
         <source>{number} to {whole} {unit}</source>
         <translation type="unfinished">{number} a {whole} {unit}</translation>
     </message>
@@ -4638,6 +5178,10 @@
     <message>
         <source>{result} by {code}</source>
         <translation type="unfinished">{result} por {code}</translation>
+    </message>
+    <message>
+        <source>{seconds} s: {frames} weights, {garbage} not understood ({percent} %, 5 % are allowed), {bytes} bytes</source>
+        <translation type="unfinished">{seconds} s: {frames} pesos, {garbage} não entendidos ({percent} %, permitido 5 %), {bytes} bytes</translation>
     </message>
     <message>
         <source>{serial} must say</source>

@@ -4,12 +4,24 @@
 <context>
     <name>station</name>
     <message>
+        <source>% of nominal</source>
+        <translation type="unfinished">% ng nominal</translation>
+    </message>
+    <message>
+        <source>% of the lot in bags</source>
+        <translation type="unfinished">% ng lot sa bag</translation>
+    </message>
+    <message>
         <source>1 PRODUCT</source>
         <translation type="unfinished">1 PRODUKTO</translation>
     </message>
     <message>
         <source>1 bag</source>
         <translation type="unfinished">1 bag</translation>
+    </message>
+    <message>
+        <source>100 % together</source>
+        <translation type="unfinished">100 % lahat</translation>
     </message>
     <message>
         <source>2 LOTS</source>
@@ -30,6 +42,10 @@
     <message>
         <source>A manager approves a proposal as a new version of the product.</source>
         <translation type="unfinished">Inaaprubahan ng manager ang mungkahi bilang bagong bersyon ng produkto.</translation>
+    </message>
+    <message>
+        <source>A new scale: connect it, touch LOOK, then check it with the test weights.</source>
+        <translation type="unfinished">Bagong timbangan: ikabit, pindutin ang TINGNAN, tapos suriin gamit ang mga test weight.</translation>
     </message>
     <message>
         <source>ADD</source>
@@ -60,8 +76,16 @@
         <translation type="unfinished">TINANONG</translation>
     </message>
     <message>
+        <source>AT REST</source>
+        <translation type="unfinished">NAKAHINTO</translation>
+    </message>
+    <message>
         <source>ATTEND</source>
         <translation type="unfinished">PANSININ</translation>
+    </message>
+    <message>
+        <source>Adding up …</source>
+        <translation type="unfinished">Nagsusuma …</translation>
     </message>
     <message>
         <source>An open run keeps the dates it was opened with.</source>
@@ -106,6 +130,22 @@
     <message>
         <source>BLOCKED {count}</source>
         <translation type="unfinished">NAHARANG {count}</translation>
+    </message>
+    <message>
+        <source>BY DAY</source>
+        <translation type="unfinished">AYON SA ARAW</translation>
+    </message>
+    <message>
+        <source>BY HOUR</source>
+        <translation type="unfinished">AYON SA ORAS</translation>
+    </message>
+    <message>
+        <source>BY POSITION</source>
+        <translation type="unfinished">AYON SA PUWESTO</translation>
+    </message>
+    <message>
+        <source>BY PRODUCT</source>
+        <translation type="unfinished">AYON SA PRODUKTO</translation>
     </message>
     <message>
         <source>Bag {serial} and {count} around it</source>
@@ -154,6 +194,14 @@
     <message>
         <source>CHANGE, CLOCK</source>
         <translation type="unfinished">PAGPAPALIT, ORASAN</translation>
+    </message>
+    <message>
+        <source>CHECK</source>
+        <translation type="unfinished">TSEK</translation>
+    </message>
+    <message>
+        <source>CHECK IT</source>
+        <translation type="unfinished">SURIIN ITO</translation>
     </message>
     <message>
         <source>CHECK THE SCALE</source>
@@ -216,6 +264,18 @@
         <translation type="unfinished">Tsek: {stage}. Naghihintay ang mga bag.</translation>
     </message>
     <message>
+        <source>Choose cells, then say what they are: VALUE and, where they are there, UNIT, FLAG, CHECK. Type the digits of the scale's display, its unit, and what else is true now.</source>
+        <translation type="unfinished">Pumili ng mga cell, tapos sabihin kung ano: HALAGA at, kung mayroon, YUNIT, BANDILA, TSEK. I-type ang digit ng timbangan, yunit, at iba pang totoo ngayon.</translation>
+    </message>
+    <message>
+        <source>Choose the cells first: touch them, or use the arrow keys.</source>
+        <translation type="unfinished">Piliin muna ang mga cell: pindutin, o gamitin ang arrow key.</translation>
+    </message>
+    <message>
+        <source>Commands of level 2</source>
+        <translation type="unfinished">Mga utos ng antas 2</translation>
+    </message>
+    <message>
         <source>Correct the decision about {bags}?</source>
         <translation type="unfinished">Itama ang pasya sa {bags}?</translation>
     </message>
@@ -234,6 +294,10 @@
     <message>
         <source>DOES NOT HOLD</source>
         <translation type="unfinished">HINDI PASADO</translation>
+    </message>
+    <message>
+        <source>DOES NOT SUIT</source>
+        <translation type="unfinished">HINDI BAGAY</translation>
     </message>
     <message>
         <source>DOUBT</source>
@@ -258,6 +322,10 @@
     <message>
         <source>Decided: {decision}.</source>
         <translation type="unfinished">Napagpasyahan: {decision}.</translation>
+    </message>
+    <message>
+        <source>Disk</source>
+        <translation type="unfinished">Disk</translation>
     </message>
     <message>
         <source>Due at {time}.</source>
@@ -292,6 +360,14 @@
         <translation type="unfinished">IPASOK</translation>
     </message>
     <message>
+        <source>EVIDENCE</source>
+        <translation type="unfinished">EBIDENSIYA</translation>
+    </message>
+    <message>
+        <source>Everything the scale sends goes into {file}</source>
+        <translation type="unfinished">Lahat ng ipinapadala ng timbangan ay sa {file}</translation>
+    </message>
+    <message>
         <source>FAILED</source>
         <translation type="unfinished">BAGSAK</translation>
     </message>
@@ -324,12 +400,20 @@
         <translation type="unfinished">UNANG LABEL</translation>
     </message>
     <message>
+        <source>FLAG</source>
+        <translation type="unfinished">BANDILA</translation>
+    </message>
+    <message>
         <source>From</source>
         <translation type="unfinished">Mula kanino</translation>
     </message>
     <message>
         <source>GIVE UP</source>
         <translation type="unfinished">ITIGIL</translation>
+    </message>
+    <message>
+        <source>GIVEN AWAY</source>
+        <translation type="unfinished">SOBRANG BIGAY</translation>
     </message>
     <message>
         <source>GO ON</source>
@@ -376,6 +460,10 @@
         <translation type="unfinished">HOLD PA RIN</translation>
     </message>
     <message>
+        <source>HOLD STILL</source>
+        <translation type="unfinished">IHINTO</translation>
+    </message>
+    <message>
         <source>HOLDS</source>
         <translation type="unfinished">MGA HOLD</translation>
     </message>
@@ -386,6 +474,10 @@
     <message>
         <source>Held: {what}</source>
         <translation type="unfinished">Naka-hold: {what}</translation>
+    </message>
+    <message>
+        <source>Here</source>
+        <translation type="unfinished">Narito</translation>
     </message>
     <message>
         <source>How many bags have which net. Touch a bar to read it.</source>
@@ -420,6 +512,14 @@
         <translation type="unfinished">INSPEKTOR</translation>
     </message>
     <message>
+        <source>In the settings</source>
+        <translation type="unfinished">Sa settings</translation>
+    </message>
+    <message>
+        <source>In use</source>
+        <translation type="unfinished">Gamit</translation>
+    </message>
+    <message>
         <source>Issued − used − spoiled − samples − returned</source>
         <translation type="unfinished">Inilabas − nagamit − nasira − sample − isinauli</translation>
     </message>
@@ -428,12 +528,20 @@
         <translation type="unfinished">Hindi mai-release</translation>
     </message>
     <message>
+        <source>Its lines</source>
+        <translation type="unfinished">Mga linya nito</translation>
+    </message>
+    <message>
         <source>KEEP</source>
         <translation type="unfinished">ITAGO</translation>
     </message>
     <message>
         <source>KEEP CHART</source>
         <translation type="unfinished">ITAGO ANG CHART</translation>
+    </message>
+    <message>
+        <source>KEEP LINE</source>
+        <translation type="unfinished">ITAGO ANG LINYA</translation>
     </message>
     <message>
         <source>Kept as {name} (PNG, SVG, CSV) in {folder}</source>
@@ -492,6 +600,14 @@
         <translation type="unfinished">LINYA</translation>
     </message>
     <message>
+        <source>LISTEN</source>
+        <translation type="unfinished">MAKINIG</translation>
+    </message>
+    <message>
+        <source>LISTEN to the scale, or open a RECORDING; put a known weight on the pan and TAKE a line.</source>
+        <translation type="unfinished">MAKINIG sa timbangan, o magbukas ng REKORDING; maglagay ng alam na bigat at KUNIN ang linya.</translation>
+    </message>
+    <message>
         <source>LOAD</source>
         <translation type="unfinished">IKARGA</translation>
     </message>
@@ -504,8 +620,16 @@
         <translation type="unfinished">MALINIS NA KARGA</translation>
     </message>
     <message>
+        <source>LOOK</source>
+        <translation type="unfinished">TINGNAN</translation>
+    </message>
+    <message>
         <source>LOOK UP</source>
         <translation type="unfinished">HANAPIN</translation>
+    </message>
+    <message>
+        <source>LOSSES</source>
+        <translation type="unfinished">MGA LUGI</translation>
     </message>
     <message>
         <source>LOT</source>
@@ -596,6 +720,14 @@
         <translation type="unfinished">IBA PA</translation>
     </message>
     <message>
+        <source>MOVING</source>
+        <translation type="unfinished">GUMAGALAW</translation>
+    </message>
+    <message>
+        <source>Maker and model</source>
+        <translation type="unfinished">Gumawa at modelo</translation>
+    </message>
+    <message>
         <source>Mean needed</source>
         <translation type="unfinished">Kailangang mean</translation>
     </message>
@@ -616,12 +748,20 @@
         <translation type="unfinished">MALAPIT SA TARE</translation>
     </message>
     <message>
+        <source>NET</source>
+        <translation type="unfinished">NET</translation>
+    </message>
+    <message>
         <source>NEVER CAME OUT</source>
         <translation type="unfinished">HINDI LUMABAS</translation>
     </message>
     <message>
         <source>NEW HOLD</source>
         <translation type="unfinished">BAGONG HOLD</translation>
+    </message>
+    <message>
+        <source>NEXT</source>
+        <translation type="unfinished">SUSUNOD</translation>
     </message>
     <message>
         <source>NEXT CASE</source>
@@ -632,12 +772,20 @@
         <translation type="unfinished">WALANG PAGTAYA</translation>
     </message>
     <message>
+        <source>NO MARKS</source>
+        <translation type="unfinished">WALANG MARKA</translation>
+    </message>
+    <message>
         <source>NO READING</source>
         <translation type="unfinished">WALANG BASA</translation>
     </message>
     <message>
         <source>NO RUN IS OPEN</source>
         <translation type="unfinished">WALANG BUKAS NA RUN</translation>
+    </message>
+    <message>
+        <source>NOBODY</source>
+        <translation type="unfinished">WALA</translation>
     </message>
     <message>
         <source>NOMINAL</source>
@@ -662,6 +810,10 @@
     <message>
         <source>No alarm stands. What needs nobody is kept as an event.</source>
         <translation type="unfinished">Walang alarm. Ang hindi kailangang asikasuhin ay itinatala bilang pangyayari.</translation>
+    </message>
+    <message>
+        <source>No bag is on record yet.</source>
+        <translation type="unfinished">Wala pang nakatalang bag.</translation>
     </message>
     <message>
         <source>No bag is suspect.</source>
@@ -720,6 +872,10 @@
         <translation type="unfinished">Walang pumipigil.</translation>
     </message>
     <message>
+        <source>Nothing waits for a signature.</source>
+        <translation type="unfinished">Walang naghihintay ng pirma.</translation>
+    </message>
+    <message>
         <source>OF THE PACKER</source>
         <translation type="unfinished">SA PACKER</translation>
     </message>
@@ -744,6 +900,10 @@
         <translation type="unfinished">TAPOS NA</translation>
     </message>
     <message>
+        <source>OVER</source>
+        <translation type="unfinished">SOBRA</translation>
+    </message>
+    <message>
         <source>OVERDUE {minutes} min</source>
         <translation type="unfinished">HULI NG {minutes} min</translation>
     </message>
@@ -758,6 +918,10 @@
     <message>
         <source>On record {bags}, counted {count}: {difference} more. Why?</source>
         <translation type="unfinished">Nakatala {bags}, nabilang {count}: sobra ng {difference}. Bakit?</translation>
+    </message>
+    <message>
+        <source>On record; it holds from the next run on.</source>
+        <translation type="unfinished">Naitala; bisa mula sa susunod na run.</translation>
     </message>
     <message>
         <source>On the scale</source>
@@ -800,6 +964,10 @@
         <translation type="unfinished">PASADO</translation>
     </message>
     <message>
+        <source>PEOPLE</source>
+        <translation type="unfinished">MGA TAO</translation>
+    </message>
+    <message>
         <source>PRINT</source>
         <translation type="unfinished">I-PRINT</translation>
     </message>
@@ -810,6 +978,10 @@
     <message>
         <source>PRODUCT TEMPERATURE</source>
         <translation type="unfinished">TEMPERATURA NG PRODUKTO</translation>
+    </message>
+    <message>
+        <source>PROPOSE</source>
+        <translation type="unfinished">IMUNGKAHI</translation>
     </message>
     <message>
         <source>PUT AN EMPTY BAG ON</source>
@@ -826,6 +998,10 @@
     <message>
         <source>Pallet {sscc} is closed; its label comes.</source>
         <translation type="unfinished">Sarado na ang pallet {sscc}; lalabas ang label.</translation>
+    </message>
+    <message>
+        <source>Plate in the settings</source>
+        <translation type="unfinished">Plate sa settings</translation>
     </message>
     <message>
         <source>Print again: {what}</source>
@@ -860,6 +1036,10 @@
         <translation type="unfinished">HANDA</translation>
     </message>
     <message>
+        <source>REASON TO REFUSE</source>
+        <translation type="unfinished">DAHILAN NG PAGTANGGI</translation>
+    </message>
+    <message>
         <source>RECEIVE</source>
         <translation type="unfinished">TANGGAPIN</translation>
     </message>
@@ -874,6 +1054,10 @@
     <message>
         <source>RECORDED</source>
         <translation type="unfinished">NAITALA</translation>
+    </message>
+    <message>
+        <source>RECORDING</source>
+        <translation type="unfinished">REKORDING</translation>
     </message>
     <message>
         <source>REFUSE</source>
@@ -898,6 +1082,10 @@
     <message>
         <source>RELEASE BEFORE STEP</source>
         <translation type="unfinished">I-RELEASE ANG NAUNA</translation>
+    </message>
+    <message>
+        <source>REPORT</source>
+        <translation type="unfinished">ULAT</translation>
     </message>
     <message>
         <source>REPRINT</source>
@@ -950,6 +1138,10 @@
     <message>
         <source>Reading the record</source>
         <translation type="unfinished">Binabasa ang tala</translation>
+    </message>
+    <message>
+        <source>Recorded: {file}</source>
+        <translation type="unfinished">Naitala: {file}</translation>
     </message>
     <message>
         <source>Refused</source>
@@ -1020,6 +1212,10 @@
         <translation type="unfinished">SAMPLE</translation>
     </message>
     <message>
+        <source>SAVE</source>
+        <translation type="unfinished">I-SAVE</translation>
+    </message>
+    <message>
         <source>SCALE</source>
         <translation type="unfinished">TIMBANGAN</translation>
     </message>
@@ -1076,6 +1272,10 @@
         <translation type="unfinished">PIRMAHAN ANG ARAW</translation>
     </message>
     <message>
+        <source>SIGNS</source>
+        <translation type="unfinished">PUMIPIRMA</translation>
+    </message>
+    <message>
         <source>SPOILED</source>
         <translation type="unfinished">NASIRA</translation>
     </message>
@@ -1100,8 +1300,20 @@
         <translation type="unfinished">BUKSAN RUN</translation>
     </message>
     <message>
+        <source>STATION</source>
+        <translation type="unfinished">ISTASYON</translation>
+    </message>
+    <message>
         <source>STOP</source>
         <translation type="unfinished">HINTO</translation>
+    </message>
+    <message>
+        <source>STOP RECORDING</source>
+        <translation type="unfinished">ITIGIL ANG PAGTALA</translation>
+    </message>
+    <message>
+        <source>STOPS</source>
+        <translation type="unfinished">MGA HINTO</translation>
     </message>
     <message>
         <source>STUDY {count} BAGS</source>
@@ -1118,6 +1330,10 @@
     <message>
         <source>SUSPECT WINDOW</source>
         <translation type="unfinished">KAHINA-HINALANG YUGTO</translation>
+    </message>
+    <message>
+        <source>SWAP</source>
+        <translation type="unfinished">PALIT</translation>
     </message>
     <message>
         <source>Same product?</source>
@@ -1148,6 +1364,10 @@
         <translation type="unfinished">I-scan ang mga pallet at kahon na aalis</translation>
     </message>
     <message>
+        <source>Serial number</source>
+        <translation type="unfinished">Serial number</translation>
+    </message>
+    <message>
         <source>Shipment {number} is on record.</source>
         <translation type="unfinished">Naitala ang padala {number}.</translation>
     </message>
@@ -1174,6 +1394,10 @@
     <message>
         <source>Start a run</source>
         <translation type="unfinished">Magbukas ng run</translation>
+    </message>
+    <message>
+        <source>Station</source>
+        <translation type="unfinished">Istasyon</translation>
     </message>
     <message>
         <source>Study kept: mean {mean}, s {spread}, {count} bags</source>
@@ -1204,6 +1428,14 @@
         <translation type="unfinished">T2, T1, nominal</translation>
     </message>
     <message>
+        <source>TAKE INTO USE</source>
+        <translation type="unfinished">GAMITIN NA</translation>
+    </message>
+    <message>
+        <source>TAKE LINE</source>
+        <translation type="unfinished">KUNIN ANG LINYA</translation>
+    </message>
+    <message>
         <source>TAKE OUT</source>
         <translation type="unfinished">BAWAS</translation>
     </message>
@@ -1218,6 +1450,10 @@
     <message>
         <source>TARGET</source>
         <translation type="unfinished">TARGET</translation>
+    </message>
+    <message>
+        <source>TEACH</source>
+        <translation type="unfinished">TURUAN</translation>
     </message>
     <message>
         <source>TELL</source>
@@ -1268,6 +1504,10 @@
         <translation type="unfinished">PAGSASANAY</translation>
     </message>
     <message>
+        <source>Take a line, mark its value and say the unit first.</source>
+        <translation type="unfinished">Kumuha muna ng linya, markahan ang halaga at sabihin ang yunit.</translation>
+    </message>
+    <message>
         <source>Target</source>
         <translation type="unfinished">Target</translation>
     </message>
@@ -1292,8 +1532,16 @@
         <translation type="unfinished">Susunod na tsek: {stage}.</translation>
     </message>
     <message>
+        <source>The port is opened again. What the scale says of itself stands beside.</source>
+        <translation type="unfinished">Binuksan muli ang port. Nasa tabi ang sinasabi ng timbangan.</translation>
+    </message>
+    <message>
         <source>The proposal is on record. A manager approves it, as a new version.</source>
         <translation type="unfinished">Naitala ang mungkahi. Aaprubahan ng manager bilang bagong bersyon.</translation>
+    </message>
+    <message>
+        <source>The recording ended: {why}</source>
+        <translation type="unfinished">Natapos ang pagtala: {why}</translation>
     </message>
     <message>
         <source>The reject bin of {day} was not counted</source>
@@ -1318,6 +1566,14 @@
     <message>
         <source>The test is on record, as {what}.</source>
         <translation type="unfinished">Naitala ang test, bilang {what}.</translation>
+    </message>
+    <message>
+        <source>There is no chart to keep.</source>
+        <translation type="unfinished">Walang chart na maitatago.</translation>
+    </message>
+    <message>
+        <source>There is no recording: make one on the page WIRE.</source>
+        <translation type="unfinished">Walang rekording: gumawa sa pahinang LINYA.</translation>
     </message>
     <message>
         <source>There is no run before</source>
@@ -1360,12 +1616,20 @@
         <translation type="unfinished">I-UNDO</translation>
     </message>
     <message>
+        <source>UNIT</source>
+        <translation type="unfinished">YUNIT</translation>
+    </message>
+    <message>
         <source>Use by</source>
         <translation type="unfinished">Gamitin bago</translation>
     </message>
     <message>
         <source>Use by {day}</source>
         <translation type="unfinished">Gamitin bago {day}</translation>
+    </message>
+    <message>
+        <source>VALUE</source>
+        <translation type="unfinished">HALAGA</translation>
     </message>
     <message>
         <source>VOIDED</source>
@@ -1488,6 +1752,18 @@
         <translation type="unfinished">Naisulat: {file}</translation>
     </message>
     <message>
+        <source>Written: {file} and {count} more in {folder}</source>
+        <translation type="unfinished">Naisulat: {file} at {count} pa sa {folder}</translation>
+    </message>
+    <message>
+        <source>YIELD OF LOTS</source>
+        <translation type="unfinished">ANI NG MGA LOT</translation>
+    </message>
+    <message>
+        <source>ZERO</source>
+        <translation type="unfinished">ZERO</translation>
+    </message>
+    <message>
         <source>Zero stepped by {step} between {before} and {after}.</source>
         <translation type="unfinished">Lumundag ang zero ng {step} sa pagitan ng {before} at {after}.</translation>
     </message>
@@ -1604,6 +1880,10 @@
         <translation type="unfinished">bukas ang kahina-hinalang yugto ng {what} ({count} bag)</translation>
     </message>
     <message>
+        <source>a weight every {gap} ms</source>
+        <translation type="unfinished">isang bigat bawat {gap} ms</translation>
+    </message>
+    <message>
         <source>a whole run is not dumped: hold its bags first</source>
         <translation type="unfinished">hindi itinatapon ang buong run: i-hold muna ang mga bag</translation>
     </message>
@@ -1624,12 +1904,20 @@
         <translation type="unfinished">nagamit na ang lahat ng 999 lot code ng {day}: magbigay ng code</translation>
     </message>
     <message>
+        <source>all days</source>
+        <translation type="unfinished">lahat ng araw</translation>
+    </message>
+    <message>
         <source>all found</source>
         <translation type="unfinished">nakita lahat</translation>
     </message>
     <message>
         <source>all loads are taken</source>
         <translation type="unfinished">nakuha na ang lahat ng karga</translation>
+    </message>
+    <message>
+        <source>all reviewed</source>
+        <translation type="unfinished">nasuri na lahat</translation>
     </message>
     <message>
         <source>allowed</source>
@@ -1712,6 +2000,10 @@
         <translation type="unfinished">gaya ng natimbang</translation>
     </message>
     <message>
+        <source>asked by, as in W\r\n</source>
+        <translation type="unfinished">tanong, gaya ng W\r\n</translation>
+    </message>
+    <message>
         <source>asked the line …</source>
         <translation type="unfinished">tinanong ang linya …</translation>
     </message>
@@ -1734,6 +2026,10 @@
     <message>
         <source>bag</source>
         <translation type="unfinished">bag</translation>
+    </message>
+    <message>
+        <source>bag of the run</source>
+        <translation type="unfinished">bag ng run</translation>
     </message>
     <message>
         <source>bag {code}, film lot {lot} has no tare study: make one: {where}</source>
@@ -1872,6 +2168,10 @@
         <translation type="unfinished">ni {code}</translation>
     </message>
     <message>
+        <source>bytes arrive but none is a frame: check baud rate and parity ({here})</source>
+        <translation type="unfinished">may byte pero walang frame: tingnan ang baud rate at parity ({here})</translation>
+    </message>
+    <message>
         <source>call QA</source>
         <translation type="unfinished">tawagin ang QA</translation>
     </message>
@@ -2008,6 +2308,10 @@
         <translation type="unfinished">nabilang {count}, {difference}: {why}</translation>
     </message>
     <message>
+        <source>customer's own limits</source>
+        <translation type="unfinished">sariling limit ng customer</translation>
+    </message>
+    <message>
         <source>date or time is in doubt</source>
         <translation type="unfinished">hindi tiyak ang petsa o oras</translation>
     </message>
@@ -2056,6 +2360,14 @@
         <translation type="unfinished">sisirain (℮)</translation>
     </message>
     <message>
+        <source>device {code}</source>
+        <translation type="unfinished">device {code}</translation>
+    </message>
+    <message>
+        <source>digits it shows</source>
+        <translation type="unfinished">mga digit na ipinapakita</translation>
+    </message>
+    <message>
         <source>done</source>
         <translation type="unfinished">tapos</translation>
     </message>
@@ -2078,6 +2390,10 @@
     <message>
         <source>empty by now?</source>
         <translation type="unfinished">ubos na?</translation>
+    </message>
+    <message>
+        <source>empty pan</source>
+        <translation type="unfinished">walang laman ang pan</translation>
     </message>
     <message>
         <source>end a run</source>
@@ -2140,6 +2456,10 @@
         <translation type="unfinished">wala nang {count} label ang natitira</translation>
     </message>
     <message>
+        <source>figures do not convince</source>
+        <translation type="unfinished">hindi kapani-paniwala ang bilang</translation>
+    </message>
+    <message>
         <source>fill a case or close a pallet</source>
         <translation type="unfinished">punuin ang kahon o isara ang pallet</translation>
     </message>
@@ -2168,8 +2488,16 @@
         <translation type="unfinished">unang serial</translation>
     </message>
     <message>
+        <source>flag</source>
+        <translation type="unfinished">bandila</translation>
+    </message>
+    <message>
         <source>floor, target, upper</source>
         <translation type="unfinished">baba, target, taas</translation>
+    </message>
+    <message>
+        <source>for every product</source>
+        <translation type="unfinished">para sa bawat produkto</translation>
     </message>
     <message>
         <source>foreign body</source>
@@ -2202,6 +2530,14 @@
     <message>
         <source>gate</source>
         <translation type="unfinished">gate</translation>
+    </message>
+    <message>
+        <source>given away</source>
+        <translation type="unfinished">sobrang bigay</translation>
+    </message>
+    <message>
+        <source>gives away</source>
+        <translation type="unfinished">sobrang bigay</translation>
     </message>
     <message>
         <source>go on after a pause</source>
@@ -2244,8 +2580,16 @@
         <translation type="unfinished">na-hold sa linya</translation>
     </message>
     <message>
+        <source>held up by</source>
+        <translation type="unfinished">pinipigil ng</translation>
+    </message>
+    <message>
         <source>held – call QA</source>
         <translation type="unfinished">naka-hold – tawagin ang QA</translation>
+    </message>
+    <message>
+        <source>here: {line}</source>
+        <translation type="unfinished">dito: {line}</translation>
     </message>
     <message>
         <source>hold</source>
@@ -2272,6 +2616,10 @@
         <translation type="unfinished">pasado</translation>
     </message>
     <message>
+        <source>holds from</source>
+        <translation type="unfinished">bisa mula</translation>
+    </message>
+    <message>
         <source>hour</source>
         <translation type="unfinished">oras</translation>
     </message>
@@ -2286,6 +2634,10 @@
     <message>
         <source>in doubt</source>
         <translation type="unfinished">may duda</translation>
+    </message>
+    <message>
+        <source>in money</source>
+        <translation type="unfinished">sa pera</translation>
     </message>
     <message>
         <source>in no case</source>
@@ -2448,6 +2800,10 @@
         <translation type="unfinished">huli</translation>
     </message>
     <message>
+        <source>last 7 days</source>
+        <translation type="unfinished">huling 7 araw</translation>
+    </message>
+    <message>
         <source>last day</source>
         <translation type="unfinished">huling araw</translation>
     </message>
@@ -2486,6 +2842,10 @@
     <message>
         <source>leave the full screen</source>
         <translation type="unfinished">umalis sa full screen</translation>
+    </message>
+    <message>
+        <source>less the stops</source>
+        <translation type="unfinished">bawas ang hinto</translation>
     </message>
     <message>
         <source>light</source>
@@ -2644,6 +3004,14 @@
         <translation type="unfinished">makina</translation>
     </message>
     <message>
+        <source>made by machine, not reviewed: {said}</source>
+        <translation type="unfinished">gawa ng makina, hindi nasuri: {said}</translation>
+    </message>
+    <message>
+        <source>maintenance</source>
+        <translation type="unfinished">maintenance</translation>
+    </message>
+    <message>
         <source>make the check</source>
         <translation type="unfinished">gawin ang tsek</translation>
     </message>
@@ -2680,6 +3048,10 @@
         <translation type="unfinished">metal detector</translation>
     </message>
     <message>
+        <source>minutes</source>
+        <translation type="unfinished">minuto</translation>
+    </message>
+    <message>
         <source>missed {pieces}</source>
         <translation type="unfinished">hindi nakita {pieces}</translation>
     </message>
@@ -2690,6 +3062,10 @@
     <message>
         <source>move a lot on the line</source>
         <translation type="unfinished">ilipat ang lot sa linya</translation>
+    </message>
+    <message>
+        <source>name of the format</source>
+        <translation type="unfinished">pangalan ng format</translation>
     </message>
     <message>
         <source>name of the inspector</source>
@@ -2816,12 +3192,20 @@
         <translation type="unfinished">walang lumang produkto sa linya, pan, o sahig</translation>
     </message>
     <message>
+        <source>no price</source>
+        <translation type="unfinished">walang presyo</translation>
+    </message>
+    <message>
         <source>no product</source>
         <translation type="unfinished">walang produkto</translation>
     </message>
     <message>
         <source>no proposal worked out yet</source>
         <translation type="unfinished">wala pang nakalkulang mungkahi</translation>
+    </message>
+    <message>
+        <source>no rate yet</source>
+        <translation type="unfinished">wala pang bilis</translation>
     </message>
     <message>
         <source>no reading</source>
@@ -2860,6 +3244,10 @@
         <translation type="unfinished">{time} nang walang serbisyo ng oras na nagwasto sa orasan</translation>
     </message>
     <message>
+        <source>nobody may ship them</source>
+        <translation type="unfinished">bawal ipadala</translation>
+    </message>
+    <message>
         <source>nobody signed</source>
         <translation type="unfinished">walang pumirma</translation>
     </message>
@@ -2882,6 +3270,10 @@
     <message>
         <source>none left on line</source>
         <translation type="unfinished">wala na sa linya</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation type="unfinished">wala pa</translation>
     </message>
     <message>
         <source>not clear yet: {point}</source>
@@ -2912,8 +3304,16 @@
         <translation type="unfinished">walang label: {reason}</translation>
     </message>
     <message>
+        <source>not now</source>
+        <translation type="unfinished">hindi ngayon</translation>
+    </message>
+    <message>
         <source>not printed</source>
         <translation type="unfinished">hindi na-print</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation type="unfinished">hindi sinabi</translation>
     </message>
     <message>
         <source>not weighed</source>
@@ -3000,6 +3400,10 @@
         <translation type="unfinished">lead lang ang magtutuloy matapos di-tugma</translation>
     </message>
     <message>
+        <source>only just suits</source>
+        <translation type="unfinished">alanganing bagay</translation>
+    </message>
+    <message>
         <source>only where in doubt</source>
         <translation type="unfinished">kung may duda lang</translation>
     </message>
@@ -3080,8 +3484,16 @@
         <translation type="unfinished">iplano ang tsek</translation>
     </message>
     <message>
+        <source>plate {code}</source>
+        <translation type="unfinished">plate {code}</translation>
+    </message>
+    <message>
         <source>poor print</source>
         <translation type="unfinished">pangit ang print</translation>
+    </message>
+    <message>
+        <source>port {code}</source>
+        <translation type="unfinished">port {code}</translation>
     </message>
     <message>
         <source>position</source>
@@ -3116,6 +3528,10 @@
         <translation type="unfinished">hindi kilala ang produktong {product}: pumili sa {allowed}</translation>
     </message>
     <message>
+        <source>product {product} version {version}, as it is set</source>
+        <translation type="unfinished">produkto {product} bersyon {version}, gaya ng naka-set</translation>
+    </message>
+    <message>
         <source>production day</source>
         <translation type="unfinished">araw ng produksyon</translation>
     </message>
@@ -3142,6 +3558,10 @@
     <message>
         <source>qa check</source>
         <translation type="unfinished">tsek ng QA</translation>
+    </message>
+    <message>
+        <source>rate</source>
+        <translation type="unfinished">bilis</translation>
     </message>
     <message>
         <source>read</source>
@@ -3328,6 +3748,10 @@
         <translation type="unfinished">sabihin ang nangyari sa label</translation>
     </message>
     <message>
+        <source>say which lot is empty</source>
+        <translation type="unfinished">sabihin kung aling lot ang ubos na</translation>
+    </message>
+    <message>
         <source>say which lot is on the line</source>
         <translation type="unfinished">sabihin kung anong lot ang nasa linya</translation>
     </message>
@@ -3480,6 +3904,10 @@
         <translation type="unfinished">serial</translation>
     </message>
     <message>
+        <source>serial number on its plate</source>
+        <translation type="unfinished">serial number sa plate nito</translation>
+    </message>
+    <message>
         <source>serials</source>
         <translation type="unfinished">mga serial</translation>
     </message>
@@ -3544,6 +3972,10 @@
         <translation type="unfinished">binawi ang padala</translation>
     </message>
     <message>
+        <source>sign</source>
+        <translation type="unfinished">senyas</translation>
+    </message>
+    <message>
         <source>sign a change of run</source>
         <translation type="unfinished">pirmahan ang palit ng run</translation>
     </message>
@@ -3604,6 +4036,14 @@
         <translation type="unfinished">lagay</translation>
     </message>
     <message>
+        <source>stood</source>
+        <translation type="unfinished">nakahinto</translation>
+    </message>
+    <message>
+        <source>stop</source>
+        <translation type="unfinished">hinto</translation>
+    </message>
+    <message>
         <source>stop the line</source>
         <translation type="unfinished">ihinto ang linya</translation>
     </message>
@@ -3624,6 +4064,10 @@
         <translation type="unfinished">ipinasa</translation>
     </message>
     <message>
+        <source>suits</source>
+        <translation type="unfinished">bagay</translation>
+    </message>
+    <message>
         <source>suspect</source>
         <translation type="unfinished">kahina-hinala</translation>
     </message>
@@ -3642,6 +4086,10 @@
     <message>
         <source>take it off: {where}</source>
         <translation type="unfinished">alisin: {where}</translation>
+    </message>
+    <message>
+        <source>take old files off the disk</source>
+        <translation type="unfinished">alisin ang lumang file sa disk</translation>
     </message>
     <message>
         <source>take over changed settings</source>
@@ -3674,6 +4122,10 @@
     <message>
         <source>target</source>
         <translation type="unfinished">target</translation>
+    </message>
+    <message>
+        <source>target of {product}</source>
+        <translation type="unfinished">target ng {product}</translation>
     </message>
     <message>
         <source>target {mass} now</source>
@@ -3742,6 +4194,10 @@
     <message>
         <source>the disk cannot be asked: {why}</source>
         <translation type="unfinished">hindi matanong ang disk: {why}</translation>
+    </message>
+    <message>
+        <source>the disk fills up</source>
+        <translation type="unfinished">napupuno ang disk</translation>
     </message>
     <message>
         <source>the disk is full: free some space, then print again</source>
@@ -3854,6 +4310,14 @@
     <message>
         <source>the plan takes {count} packs, the batch will have only {lot}</source>
         <translation type="unfinished">{count} bag ang kailangan ng plano, {lot} lang ang batch</translation>
+    </message>
+    <message>
+        <source>the port is not open yet</source>
+        <translation type="unfinished">hindi pa bukas ang port</translation>
+    </message>
+    <message>
+        <source>the port is open, no weight was read yet</source>
+        <translation type="unfinished">bukas ang port, wala pang nabasang bigat</translation>
     </message>
     <message>
         <source>the printer gave up</source>
@@ -4092,6 +4556,10 @@
         <translation type="unfinished">pindutin muna kung sino ka</translation>
     </message>
     <message>
+        <source>two lots overlap for long</source>
+        <translation type="unfinished">matagal nang magkapatong ang dalawang lot</translation>
+    </message>
+    <message>
         <source>two people release: the second one is missing</source>
         <translation type="unfinished">dalawa ang magre-release: kulang ang ikalawa</translation>
     </message>
@@ -4104,6 +4572,10 @@
         <translation type="unfinished">i-type sa ibaba</translation>
     </message>
     <message>
+        <source>unit</source>
+        <translation type="unfinished">yunit</translation>
+    </message>
+    <message>
         <source>until, such as 09:40</source>
         <translation type="unfinished">hanggang, gaya ng 09:40</translation>
     </message>
@@ -4112,12 +4584,28 @@
         <translation type="unfinished">taas</translation>
     </message>
     <message>
+        <source>use by</source>
+        <translation type="unfinished">gamitin bago</translation>
+    </message>
+    <message>
         <source>use by {day}</source>
         <translation type="unfinished">gamitin bago {day}</translation>
     </message>
     <message>
         <source>used to set the printer up</source>
         <translation type="unfinished">ginamit sa pag-set ng printer</translation>
+    </message>
+    <message>
+        <source>value</source>
+        <translation type="unfinished">halaga</translation>
+    </message>
+    <message>
+        <source>verified {code}</source>
+        <translation type="unfinished">beripikado {code}</translation>
+    </message>
+    <message>
+        <source>verified, as in 2026-03-31</source>
+        <translation type="unfinished">beripikado, gaya ng 2026-03-31</translation>
     </message>
     <message>
         <source>voided</source>
@@ -4184,6 +4672,10 @@
         <translation type="unfinished">weighted average {mean}</translation>
     </message>
     <message>
+        <source>weights arrive and are used</source>
+        <translation type="unfinished">dumarating at ginagamit ang mga bigat</translation>
+    </message>
+    <message>
         <source>what</source>
         <translation type="unfinished">ano</translation>
     </message>
@@ -4244,6 +4736,10 @@
         <translation type="unfinished">bakit: i-scan o i-type</translation>
     </message>
     <message>
+        <source>wipe</source>
+        <translation type="unfinished">punasan</translation>
+    </message>
+    <message>
         <source>wipe the pan, then zero the scale</source>
         <translation type="unfinished">punasan ang pan, saka i-zero</translation>
     </message>
@@ -4258,6 +4754,10 @@
     <message>
         <source>within both bounds</source>
         <translation type="unfinished">nasa loob ng dalawang limit</translation>
+    </message>
+    <message>
+        <source>without it</source>
+        <translation type="unfinished">kung wala ito</translation>
     </message>
     <message>
         <source>witness {who}</source>
@@ -4292,6 +4792,10 @@
         <translation type="unfinished">maling timbang</translation>
     </message>
     <message>
+        <source>you approve</source>
+        <translation type="unfinished">inaaprubahan mo</translation>
+    </message>
+    <message>
         <source>{begin_code} to {end_code}</source>
         <translation type="unfinished">{begin_code} hanggang {end_code}</translation>
     </message>
@@ -4318,6 +4822,10 @@
     <message>
         <source>{count} bags</source>
         <translation type="unfinished">{count} bag</translation>
+    </message>
+    <message>
+        <source>{count} bags an hour</source>
+        <translation type="unfinished">{count} bag bawat oras</translation>
     </message>
     <message>
         <source>{count} bags are dumped: they lie in the reject bin. Release the empty hold.</source>
@@ -4368,6 +4876,10 @@
         <translation type="unfinished">{count} bag sa bin ayon sa tala</translation>
     </message>
     <message>
+        <source>{count} bags of one run</source>
+        <translation type="unfinished">{count} bag ng isang run</translation>
+    </message>
+    <message>
         <source>{count} bags weigh less than {mass} in the mean</source>
         <translation type="unfinished">mas mababa sa {mass} ang mean ng {count} bag</translation>
     </message>
@@ -4396,6 +4908,14 @@
         <translation type="unfinished">{count} karakter, hanggang {most} lang</translation>
     </message>
     <message>
+        <source>{count} days</source>
+        <translation type="unfinished">{count} araw</translation>
+    </message>
+    <message>
+        <source>{count} days ago</source>
+        <translation type="unfinished">{count} araw na</translation>
+    </message>
+    <message>
         <source>{count} fills are too few for a proposal: weigh {least} or more</source>
         <translation type="unfinished">kulang ang {count} laman para magmungkahi: magtimbang ng {least} pataas</translation>
     </message>
@@ -4406,6 +4926,10 @@
     <message>
         <source>{count} issued, {used} used so far</source>
         <translation type="unfinished">{count} inilabas, {used} na ang nagamit</translation>
+    </message>
+    <message>
+        <source>{count} labels</source>
+        <translation type="unfinished">{count} label</translation>
     </message>
     <message>
         <source>{count} labels are in doubt</source>
@@ -4450,6 +4974,10 @@
     <message>
         <source>{count} set aside</source>
         <translation type="unfinished">{count} inihiwalay</translation>
+    </message>
+    <message>
+        <source>{count} stops</source>
+        <translation type="unfinished">{count} hinto</translation>
     </message>
     <message>
         <source>{count} suspect bags are held: QA or the lead decides: {where}</source>
@@ -4544,6 +5072,10 @@
         <translation type="unfinished">{mass} bawat bag</translation>
     </message>
     <message>
+        <source>{mass} g a bag</source>
+        <translation type="unfinished">{mass} g bawat bag</translation>
+    </message>
+    <message>
         <source>{mass} now</source>
         <translation type="unfinished">{mass} ngayon</translation>
     </message>
@@ -4584,6 +5116,10 @@
         <translation type="unfinished">{name}: {code} mula {who}</translation>
     </message>
     <message>
+        <source>{number} % of nominal</source>
+        <translation type="unfinished">{number} % ng nominal</translation>
+    </message>
+    <message>
         <source>{number} bags</source>
         <translation type="unfinished">{number} bag</translation>
     </message>
@@ -4612,6 +5148,10 @@
         <translation type="unfinished">{number} sa {whole} bag</translation>
     </message>
     <message>
+        <source>{number} of {whole}: {what}</source>
+        <translation type="unfinished">{number} sa {whole}: {what}</translation>
+    </message>
+    <message>
         <source>{number} to {whole} {unit}</source>
         <translation type="unfinished">{number} hanggang {whole} {unit}</translation>
     </message>
@@ -4638,6 +5178,10 @@
     <message>
         <source>{result} by {code}</source>
         <translation type="unfinished">{result} ni {code}</translation>
+    </message>
+    <message>
+        <source>{seconds} s: {frames} weights, {garbage} not understood ({percent} %, 5 % are allowed), {bytes} bytes</source>
+        <translation type="unfinished">{seconds} s: {frames} bigat, {garbage} hindi naintindihan ({percent} %, puwede ang 5 %), {bytes} byte</translation>
     </message>
     <message>
         <source>{serial} must say</source>

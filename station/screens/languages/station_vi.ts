@@ -4,12 +4,24 @@
 <context>
     <name>station</name>
     <message>
+        <source>% of nominal</source>
+        <translation type="unfinished">% danh nghĩa</translation>
+    </message>
+    <message>
+        <source>% of the lot in bags</source>
+        <translation type="unfinished">% lô vào túi</translation>
+    </message>
+    <message>
         <source>1 PRODUCT</source>
         <translation type="unfinished">1 SẢN PHẨM</translation>
     </message>
     <message>
         <source>1 bag</source>
         <translation type="unfinished">1 túi</translation>
+    </message>
+    <message>
+        <source>100 % together</source>
+        <translation type="unfinished">tổng 100 %</translation>
     </message>
     <message>
         <source>2 LOTS</source>
@@ -30,6 +42,10 @@
     <message>
         <source>A manager approves a proposal as a new version of the product.</source>
         <translation type="unfinished">Quản lý duyệt đề xuất thành bản mới của sản phẩm.</translation>
+    </message>
+    <message>
+        <source>A new scale: connect it, touch LOOK, then check it with the test weights.</source>
+        <translation type="unfinished">Cân mới: nối vào, chạm XEM, rồi kiểm tra bằng quả cân chuẩn.</translation>
     </message>
     <message>
         <source>ADD</source>
@@ -60,8 +76,16 @@
         <translation type="unfinished">ĐÃ HỎI</translation>
     </message>
     <message>
+        <source>AT REST</source>
+        <translation type="unfinished">ĐỨNG YÊN</translation>
+    </message>
+    <message>
         <source>ATTEND</source>
         <translation type="unfinished">CHÚ Ý</translation>
+    </message>
+    <message>
+        <source>Adding up …</source>
+        <translation type="unfinished">Đang cộng …</translation>
     </message>
     <message>
         <source>An open run keeps the dates it was opened with.</source>
@@ -106,6 +130,22 @@
     <message>
         <source>BLOCKED {count}</source>
         <translation type="unfinished">BỊ CHẶN {count}</translation>
+    </message>
+    <message>
+        <source>BY DAY</source>
+        <translation type="unfinished">THEO NGÀY</translation>
+    </message>
+    <message>
+        <source>BY HOUR</source>
+        <translation type="unfinished">THEO GIỜ</translation>
+    </message>
+    <message>
+        <source>BY POSITION</source>
+        <translation type="unfinished">THEO VỊ TRÍ</translation>
+    </message>
+    <message>
+        <source>BY PRODUCT</source>
+        <translation type="unfinished">THEO SẢN PHẨM</translation>
     </message>
     <message>
         <source>Bag {serial} and {count} around it</source>
@@ -154,6 +194,14 @@
     <message>
         <source>CHANGE, CLOCK</source>
         <translation type="unfinished">THAY ĐỔI, ĐỒNG HỒ</translation>
+    </message>
+    <message>
+        <source>CHECK</source>
+        <translation type="unfinished">KIỂM</translation>
+    </message>
+    <message>
+        <source>CHECK IT</source>
+        <translation type="unfinished">KIỂM TRA NÓ</translation>
     </message>
     <message>
         <source>CHECK THE SCALE</source>
@@ -216,6 +264,18 @@
         <translation type="unfinished">Kiểm tra: {stage}. Túi phải chờ.</translation>
     </message>
     <message>
+        <source>Choose cells, then say what they are: VALUE and, where they are there, UNIT, FLAG, CHECK. Type the digits of the scale's display, its unit, and what else is true now.</source>
+        <translation type="unfinished">Chọn ô, rồi nói là gì: GIÁ TRỊ và, nếu có, ĐƠN VỊ, CỜ, KIỂM. Gõ chữ số trên cân, đơn vị và điều gì khác đang đúng.</translation>
+    </message>
+    <message>
+        <source>Choose the cells first: touch them, or use the arrow keys.</source>
+        <translation type="unfinished">Chọn ô trước: chạm, hoặc dùng phím mũi tên.</translation>
+    </message>
+    <message>
+        <source>Commands of level 2</source>
+        <translation type="unfinished">Lệnh mức 2</translation>
+    </message>
+    <message>
         <source>Correct the decision about {bags}?</source>
         <translation type="unfinished">Sửa quyết định về {bags}?</translation>
     </message>
@@ -234,6 +294,10 @@
     <message>
         <source>DOES NOT HOLD</source>
         <translation type="unfinished">KHÔNG ĐẠT</translation>
+    </message>
+    <message>
+        <source>DOES NOT SUIT</source>
+        <translation type="unfinished">KHÔNG HỢP</translation>
     </message>
     <message>
         <source>DOUBT</source>
@@ -258,6 +322,10 @@
     <message>
         <source>Decided: {decision}.</source>
         <translation type="unfinished">Đã quyết định: {decision}.</translation>
+    </message>
+    <message>
+        <source>Disk</source>
+        <translation type="unfinished">Ổ đĩa</translation>
     </message>
     <message>
         <source>Due at {time}.</source>
@@ -292,6 +360,14 @@
         <translation type="unfinished">NHẬP</translation>
     </message>
     <message>
+        <source>EVIDENCE</source>
+        <translation type="unfinished">BẰNG CHỨNG</translation>
+    </message>
+    <message>
+        <source>Everything the scale sends goes into {file}</source>
+        <translation type="unfinished">Mọi thứ cân gửi đều vào {file}</translation>
+    </message>
+    <message>
         <source>FAILED</source>
         <translation type="unfinished">KHÔNG ĐẠT</translation>
     </message>
@@ -324,12 +400,20 @@
         <translation type="unfinished">NHÃN ĐẦU</translation>
     </message>
     <message>
+        <source>FLAG</source>
+        <translation type="unfinished">CỜ</translation>
+    </message>
+    <message>
         <source>From</source>
         <translation type="unfinished">Từ ai</translation>
     </message>
     <message>
         <source>GIVE UP</source>
         <translation type="unfinished">BỎ DỞ</translation>
+    </message>
+    <message>
+        <source>GIVEN AWAY</source>
+        <translation type="unfinished">CHO DƯ</translation>
     </message>
     <message>
         <source>GO ON</source>
@@ -376,6 +460,10 @@
         <translation type="unfinished">VẪN GIỮ</translation>
     </message>
     <message>
+        <source>HOLD STILL</source>
+        <translation type="unfinished">GIỮ YÊN</translation>
+    </message>
+    <message>
         <source>HOLDS</source>
         <translation type="unfinished">LỆNH GIỮ</translation>
     </message>
@@ -386,6 +474,10 @@
     <message>
         <source>Held: {what}</source>
         <translation type="unfinished">Bị giữ: {what}</translation>
+    </message>
+    <message>
+        <source>Here</source>
+        <translation type="unfinished">Ở đây</translation>
     </message>
     <message>
         <source>How many bags have which net. Touch a bar to read it.</source>
@@ -420,6 +512,14 @@
         <translation type="unfinished">THANH TRA</translation>
     </message>
     <message>
+        <source>In the settings</source>
+        <translation type="unfinished">Trong cài đặt</translation>
+    </message>
+    <message>
+        <source>In use</source>
+        <translation type="unfinished">Đang dùng</translation>
+    </message>
+    <message>
         <source>Issued − used − spoiled − samples − returned</source>
         <translation type="unfinished">Cấp − dùng − hỏng − mẫu − trả</translation>
     </message>
@@ -428,12 +528,20 @@
         <translation type="unfinished">Chưa giải phóng được</translation>
     </message>
     <message>
+        <source>Its lines</source>
+        <translation type="unfinished">Các dòng của nó</translation>
+    </message>
+    <message>
         <source>KEEP</source>
         <translation type="unfinished">LƯU</translation>
     </message>
     <message>
         <source>KEEP CHART</source>
         <translation type="unfinished">LƯU BIỂU ĐỒ</translation>
+    </message>
+    <message>
+        <source>KEEP LINE</source>
+        <translation type="unfinished">GIỮ DÒNG</translation>
     </message>
     <message>
         <source>Kept as {name} (PNG, SVG, CSV) in {folder}</source>
@@ -492,6 +600,14 @@
         <translation type="unfinished">DÂY CHUYỀN</translation>
     </message>
     <message>
+        <source>LISTEN</source>
+        <translation type="unfinished">NGHE</translation>
+    </message>
+    <message>
+        <source>LISTEN to the scale, or open a RECORDING; put a known weight on the pan and TAKE a line.</source>
+        <translation type="unfinished">NGHE cân, hoặc mở BẢN GHI; đặt vật biết khối lượng và LẤY một dòng.</translation>
+    </message>
+    <message>
         <source>LOAD</source>
         <translation type="unfinished">NẠP</translation>
     </message>
@@ -504,8 +620,16 @@
         <translation type="unfinished">NẠP SẠCH</translation>
     </message>
     <message>
+        <source>LOOK</source>
+        <translation type="unfinished">XEM</translation>
+    </message>
+    <message>
         <source>LOOK UP</source>
         <translation type="unfinished">TRA CỨU</translation>
+    </message>
+    <message>
+        <source>LOSSES</source>
+        <translation type="unfinished">HAO HỤT</translation>
     </message>
     <message>
         <source>LOT</source>
@@ -596,6 +720,14 @@
         <translation type="unfinished">THÊM NỮA</translation>
     </message>
     <message>
+        <source>MOVING</source>
+        <translation type="unfinished">ĐANG ĐỘNG</translation>
+    </message>
+    <message>
+        <source>Maker and model</source>
+        <translation type="unfinished">Hãng và kiểu</translation>
+    </message>
+    <message>
         <source>Mean needed</source>
         <translation type="unfinished">TB cần đạt</translation>
     </message>
@@ -616,12 +748,20 @@
         <translation type="unfinished">GẦN MỨC BÌ</translation>
     </message>
     <message>
+        <source>NET</source>
+        <translation type="unfinished">TỊNH</translation>
+    </message>
+    <message>
         <source>NEVER CAME OUT</source>
         <translation type="unfinished">KHÔNG RA</translation>
     </message>
     <message>
         <source>NEW HOLD</source>
         <translation type="unfinished">LỆNH GIỮ MỚI</translation>
+    </message>
+    <message>
+        <source>NEXT</source>
+        <translation type="unfinished">TIẾP</translation>
     </message>
     <message>
         <source>NEXT CASE</source>
@@ -632,12 +772,20 @@
         <translation type="unfinished">CHƯA DỰ BÁO</translation>
     </message>
     <message>
+        <source>NO MARKS</source>
+        <translation type="unfinished">BỎ DẤU</translation>
+    </message>
+    <message>
         <source>NO READING</source>
         <translation type="unfinished">MẤT SỐ CÂN</translation>
     </message>
     <message>
         <source>NO RUN IS OPEN</source>
         <translation type="unfinished">CHƯA MỞ ĐỢT</translation>
+    </message>
+    <message>
+        <source>NOBODY</source>
+        <translation type="unfinished">KHÔNG AI</translation>
     </message>
     <message>
         <source>NOMINAL</source>
@@ -662,6 +810,10 @@
     <message>
         <source>No alarm stands. What needs nobody is kept as an event.</source>
         <translation type="unfinished">Không có cảnh báo. Việc không cần ai xử lý được lưu là sự kiện.</translation>
+    </message>
+    <message>
+        <source>No bag is on record yet.</source>
+        <translation type="unfinished">Chưa ghi túi nào.</translation>
     </message>
     <message>
         <source>No bag is suspect.</source>
@@ -720,6 +872,10 @@
         <translation type="unfinished">Không có gì cản.</translation>
     </message>
     <message>
+        <source>Nothing waits for a signature.</source>
+        <translation type="unfinished">Không có gì chờ ký.</translation>
+    </message>
+    <message>
         <source>OF THE PACKER</source>
         <translation type="unfinished">CỦA NGƯỜI ĐÓNG GÓI</translation>
     </message>
@@ -744,6 +900,10 @@
         <translation type="unfinished">ĐỦ ĐƠN</translation>
     </message>
     <message>
+        <source>OVER</source>
+        <translation type="unfinished">QUÁ TẢI</translation>
+    </message>
+    <message>
         <source>OVERDUE {minutes} min</source>
         <translation type="unfinished">TRỄ {minutes} min</translation>
     </message>
@@ -758,6 +918,10 @@
     <message>
         <source>On record {bags}, counted {count}: {difference} more. Why?</source>
         <translation type="unfinished">Đã ghi {bags}, đếm được {count}: thừa {difference}. Vì sao?</translation>
+    </message>
+    <message>
+        <source>On record; it holds from the next run on.</source>
+        <translation type="unfinished">Đã ghi; có hiệu lực từ đợt tới.</translation>
     </message>
     <message>
         <source>On the scale</source>
@@ -800,6 +964,10 @@
         <translation type="unfinished">ĐẠT</translation>
     </message>
     <message>
+        <source>PEOPLE</source>
+        <translation type="unfinished">NGƯỜI</translation>
+    </message>
+    <message>
         <source>PRINT</source>
         <translation type="unfinished">IN</translation>
     </message>
@@ -810,6 +978,10 @@
     <message>
         <source>PRODUCT TEMPERATURE</source>
         <translation type="unfinished">NHIỆT ĐỘ SẢN PHẨM</translation>
+    </message>
+    <message>
+        <source>PROPOSE</source>
+        <translation type="unfinished">ĐỀ XUẤT</translation>
     </message>
     <message>
         <source>PUT AN EMPTY BAG ON</source>
@@ -826,6 +998,10 @@
     <message>
         <source>Pallet {sscc} is closed; its label comes.</source>
         <translation type="unfinished">Pallet {sscc} đã đóng; đang in nhãn.</translation>
+    </message>
+    <message>
+        <source>Plate in the settings</source>
+        <translation type="unfinished">Biển cân trong cài đặt</translation>
     </message>
     <message>
         <source>Print again: {what}</source>
@@ -860,6 +1036,10 @@
         <translation type="unfinished">SẴN SÀNG</translation>
     </message>
     <message>
+        <source>REASON TO REFUSE</source>
+        <translation type="unfinished">LÝ DO TỪ CHỐI</translation>
+    </message>
+    <message>
         <source>RECEIVE</source>
         <translation type="unfinished">NHẬN HÀNG</translation>
     </message>
@@ -874,6 +1054,10 @@
     <message>
         <source>RECORDED</source>
         <translation type="unfinished">ĐÃ GHI</translation>
+    </message>
+    <message>
+        <source>RECORDING</source>
+        <translation type="unfinished">BẢN GHI</translation>
     </message>
     <message>
         <source>REFUSE</source>
@@ -898,6 +1082,10 @@
     <message>
         <source>RELEASE BEFORE STEP</source>
         <translation type="unfinished">GIẢI PHÓNG PHẦN TRƯỚC</translation>
+    </message>
+    <message>
+        <source>REPORT</source>
+        <translation type="unfinished">BÁO CÁO</translation>
     </message>
     <message>
         <source>REPRINT</source>
@@ -950,6 +1138,10 @@
     <message>
         <source>Reading the record</source>
         <translation type="unfinished">Đang đọc sổ ghi</translation>
+    </message>
+    <message>
+        <source>Recorded: {file}</source>
+        <translation type="unfinished">Đã ghi: {file}</translation>
     </message>
     <message>
         <source>Refused</source>
@@ -1020,6 +1212,10 @@
         <translation type="unfinished">MẪU</translation>
     </message>
     <message>
+        <source>SAVE</source>
+        <translation type="unfinished">LƯU</translation>
+    </message>
+    <message>
         <source>SCALE</source>
         <translation type="unfinished">CÂN</translation>
     </message>
@@ -1076,6 +1272,10 @@
         <translation type="unfinished">KÝ NGÀY</translation>
     </message>
     <message>
+        <source>SIGNS</source>
+        <translation type="unfinished">NGƯỜI KÝ</translation>
+    </message>
+    <message>
         <source>SPOILED</source>
         <translation type="unfinished">HỎNG</translation>
     </message>
@@ -1100,8 +1300,20 @@
         <translation type="unfinished">MỞ ĐỢT</translation>
     </message>
     <message>
+        <source>STATION</source>
+        <translation type="unfinished">TRẠM</translation>
+    </message>
+    <message>
         <source>STOP</source>
         <translation type="unfinished">DỪNG</translation>
+    </message>
+    <message>
+        <source>STOP RECORDING</source>
+        <translation type="unfinished">DỪNG GHI</translation>
+    </message>
+    <message>
+        <source>STOPS</source>
+        <translation type="unfinished">LẦN DỪNG</translation>
     </message>
     <message>
         <source>STUDY {count} BAGS</source>
@@ -1118,6 +1330,10 @@
     <message>
         <source>SUSPECT WINDOW</source>
         <translation type="unfinished">KHOẢNG NGHI NGỜ</translation>
+    </message>
+    <message>
+        <source>SWAP</source>
+        <translation type="unfinished">ĐỔI CÂN</translation>
     </message>
     <message>
         <source>Same product?</source>
@@ -1148,6 +1364,10 @@
         <translation type="unfinished">Quét pallet và thùng xuất đi</translation>
     </message>
     <message>
+        <source>Serial number</source>
+        <translation type="unfinished">Số sê-ri</translation>
+    </message>
+    <message>
         <source>Shipment {number} is on record.</source>
         <translation type="unfinished">Đã ghi chuyến {number}.</translation>
     </message>
@@ -1174,6 +1394,10 @@
     <message>
         <source>Start a run</source>
         <translation type="unfinished">Mở một đợt</translation>
+    </message>
+    <message>
+        <source>Station</source>
+        <translation type="unfinished">Trạm</translation>
     </message>
     <message>
         <source>Study kept: mean {mean}, s {spread}, {count} bags</source>
@@ -1204,6 +1428,14 @@
         <translation type="unfinished">T2, T1, danh định</translation>
     </message>
     <message>
+        <source>TAKE INTO USE</source>
+        <translation type="unfinished">ĐƯA VÀO DÙNG</translation>
+    </message>
+    <message>
+        <source>TAKE LINE</source>
+        <translation type="unfinished">LẤY DÒNG</translation>
+    </message>
+    <message>
         <source>TAKE OUT</source>
         <translation type="unfinished">BỚT</translation>
     </message>
@@ -1218,6 +1450,10 @@
     <message>
         <source>TARGET</source>
         <translation type="unfinished">MỤC TIÊU</translation>
+    </message>
+    <message>
+        <source>TEACH</source>
+        <translation type="unfinished">DẠY</translation>
     </message>
     <message>
         <source>TELL</source>
@@ -1268,6 +1504,10 @@
         <translation type="unfinished">TẬP HUẤN</translation>
     </message>
     <message>
+        <source>Take a line, mark its value and say the unit first.</source>
+        <translation type="unfinished">Lấy dòng, đánh dấu giá trị và nêu đơn vị trước.</translation>
+    </message>
+    <message>
         <source>Target</source>
         <translation type="unfinished">Mục tiêu</translation>
     </message>
@@ -1292,8 +1532,16 @@
         <translation type="unfinished">Lần kiểm tra tới: {stage}.</translation>
     </message>
     <message>
+        <source>The port is opened again. What the scale says of itself stands beside.</source>
+        <translation type="unfinished">Cổng mở lại. Bên cạnh là điều cân tự cho biết.</translation>
+    </message>
+    <message>
         <source>The proposal is on record. A manager approves it, as a new version.</source>
         <translation type="unfinished">Đã ghi đề xuất. Quản lý duyệt thành bản mới.</translation>
+    </message>
+    <message>
+        <source>The recording ended: {why}</source>
+        <translation type="unfinished">Bản ghi đã kết thúc: {why}</translation>
     </message>
     <message>
         <source>The reject bin of {day} was not counted</source>
@@ -1318,6 +1566,14 @@
     <message>
         <source>The test is on record, as {what}.</source>
         <translation type="unfinished">Đã ghi phép thử, là {what}.</translation>
+    </message>
+    <message>
+        <source>There is no chart to keep.</source>
+        <translation type="unfinished">Không có biểu đồ để lưu.</translation>
+    </message>
+    <message>
+        <source>There is no recording: make one on the page WIRE.</source>
+        <translation type="unfinished">Không có bản ghi: hãy tạo ở trang DÂY CHUYỀN.</translation>
     </message>
     <message>
         <source>There is no run before</source>
@@ -1360,12 +1616,20 @@
         <translation type="unfinished">HỦY BỎ</translation>
     </message>
     <message>
+        <source>UNIT</source>
+        <translation type="unfinished">ĐƠN VỊ</translation>
+    </message>
+    <message>
         <source>Use by</source>
         <translation type="unfinished">Hạn sử dụng</translation>
     </message>
     <message>
         <source>Use by {day}</source>
         <translation type="unfinished">Hạn sử dụng {day}</translation>
+    </message>
+    <message>
+        <source>VALUE</source>
+        <translation type="unfinished">GIÁ TRỊ</translation>
     </message>
     <message>
         <source>VOIDED</source>
@@ -1488,6 +1752,18 @@
         <translation type="unfinished">Đã ghi: {file}</translation>
     </message>
     <message>
+        <source>Written: {file} and {count} more in {folder}</source>
+        <translation type="unfinished">Đã ghi: {file} và {count} tệp nữa trong {folder}</translation>
+    </message>
+    <message>
+        <source>YIELD OF LOTS</source>
+        <translation type="unfinished">HIỆU SUẤT LÔ</translation>
+    </message>
+    <message>
+        <source>ZERO</source>
+        <translation type="unfinished">VỀ KHÔNG</translation>
+    </message>
+    <message>
         <source>Zero stepped by {step} between {before} and {after}.</source>
         <translation type="unfinished">Điểm không nhảy {step} giữa {before} và {after}.</translation>
     </message>
@@ -1604,6 +1880,10 @@
         <translation type="unfinished">khoảng nghi ngờ của {what} còn mở ({count} túi)</translation>
     </message>
     <message>
+        <source>a weight every {gap} ms</source>
+        <translation type="unfinished">một số cân mỗi {gap} ms</translation>
+    </message>
+    <message>
         <source>a whole run is not dumped: hold its bags first</source>
         <translation type="unfinished">không đổ bỏ cả đợt: giữ các túi trước</translation>
     </message>
@@ -1624,12 +1904,20 @@
         <translation type="unfinished">đã dùng hết 999 mã lô của {day}: hãy tự đặt mã</translation>
     </message>
     <message>
+        <source>all days</source>
+        <translation type="unfinished">mọi ngày</translation>
+    </message>
+    <message>
         <source>all found</source>
         <translation type="unfinished">phát hiện đủ</translation>
     </message>
     <message>
         <source>all loads are taken</source>
         <translation type="unfinished">đã đo mọi tải</translation>
+    </message>
+    <message>
+        <source>all reviewed</source>
+        <translation type="unfinished">đã xem hết</translation>
     </message>
     <message>
         <source>allowed</source>
@@ -1712,6 +2000,10 @@
         <translation type="unfinished">như đã cân</translation>
     </message>
     <message>
+        <source>asked by, as in W\r\n</source>
+        <translation type="unfinished">hỏi bằng, như W\r\n</translation>
+    </message>
+    <message>
         <source>asked the line …</source>
         <translation type="unfinished">đã hỏi dây chuyền …</translation>
     </message>
@@ -1734,6 +2026,10 @@
     <message>
         <source>bag</source>
         <translation type="unfinished">túi</translation>
+    </message>
+    <message>
+        <source>bag of the run</source>
+        <translation type="unfinished">túi của đợt</translation>
     </message>
     <message>
         <source>bag {code}, film lot {lot} has no tare study: make one: {where}</source>
@@ -1872,6 +2168,10 @@
         <translation type="unfinished">bởi {code}</translation>
     </message>
     <message>
+        <source>bytes arrive but none is a frame: check baud rate and parity ({here})</source>
+        <translation type="unfinished">có byte nhưng không thành khung: xem tốc độ baud và chẵn lẻ ({here})</translation>
+    </message>
+    <message>
         <source>call QA</source>
         <translation type="unfinished">gọi QA</translation>
     </message>
@@ -2008,6 +2308,10 @@
         <translation type="unfinished">đã đếm {count}, {difference}: {why}</translation>
     </message>
     <message>
+        <source>customer's own limits</source>
+        <translation type="unfinished">giới hạn riêng của khách</translation>
+    </message>
+    <message>
         <source>date or time is in doubt</source>
         <translation type="unfinished">ngày giờ chưa chắc chắn</translation>
     </message>
@@ -2056,6 +2360,14 @@
         <translation type="unfinished">phá hủy (℮)</translation>
     </message>
     <message>
+        <source>device {code}</source>
+        <translation type="unfinished">thiết bị {code}</translation>
+    </message>
+    <message>
+        <source>digits it shows</source>
+        <translation type="unfinished">chữ số hiển thị</translation>
+    </message>
+    <message>
         <source>done</source>
         <translation type="unfinished">xong</translation>
     </message>
@@ -2078,6 +2390,10 @@
     <message>
         <source>empty by now?</source>
         <translation type="unfinished">hết rồi?</translation>
+    </message>
+    <message>
+        <source>empty pan</source>
+        <translation type="unfinished">đĩa trống</translation>
     </message>
     <message>
         <source>end a run</source>
@@ -2140,6 +2456,10 @@
         <translation type="unfinished">còn chưa đến {count} nhãn</translation>
     </message>
     <message>
+        <source>figures do not convince</source>
+        <translation type="unfinished">số liệu chưa thuyết phục</translation>
+    </message>
+    <message>
         <source>fill a case or close a pallet</source>
         <translation type="unfinished">đóng thùng hoặc chốt pa-lét</translation>
     </message>
@@ -2168,8 +2488,16 @@
         <translation type="unfinished">số đầu</translation>
     </message>
     <message>
+        <source>flag</source>
+        <translation type="unfinished">cờ</translation>
+    </message>
+    <message>
         <source>floor, target, upper</source>
         <translation type="unfinished">tối thiểu, mục tiêu, tối đa</translation>
+    </message>
+    <message>
+        <source>for every product</source>
+        <translation type="unfinished">cho mọi sản phẩm</translation>
     </message>
     <message>
         <source>foreign body</source>
@@ -2202,6 +2530,14 @@
     <message>
         <source>gate</source>
         <translation type="unfinished">cổng ký</translation>
+    </message>
+    <message>
+        <source>given away</source>
+        <translation type="unfinished">cho dư</translation>
+    </message>
+    <message>
+        <source>gives away</source>
+        <translation type="unfinished">cho dư</translation>
     </message>
     <message>
         <source>go on after a pause</source>
@@ -2244,8 +2580,16 @@
         <translation type="unfinished">giữ tại dây chuyền</translation>
     </message>
     <message>
+        <source>held up by</source>
+        <translation type="unfinished">vướng</translation>
+    </message>
+    <message>
         <source>held – call QA</source>
         <translation type="unfinished">bị giữ – gọi QA</translation>
+    </message>
+    <message>
+        <source>here: {line}</source>
+        <translation type="unfinished">ở đây: {line}</translation>
     </message>
     <message>
         <source>hold</source>
@@ -2272,6 +2616,10 @@
         <translation type="unfinished">đạt</translation>
     </message>
     <message>
+        <source>holds from</source>
+        <translation type="unfinished">hiệu lực từ</translation>
+    </message>
+    <message>
         <source>hour</source>
         <translation type="unfinished">giờ</translation>
     </message>
@@ -2286,6 +2634,10 @@
     <message>
         <source>in doubt</source>
         <translation type="unfinished">chưa chắc chắn</translation>
+    </message>
+    <message>
+        <source>in money</source>
+        <translation type="unfinished">bằng tiền</translation>
     </message>
     <message>
         <source>in no case</source>
@@ -2448,6 +2800,10 @@
         <translation type="unfinished">cuối</translation>
     </message>
     <message>
+        <source>last 7 days</source>
+        <translation type="unfinished">7 ngày qua</translation>
+    </message>
+    <message>
         <source>last day</source>
         <translation type="unfinished">ngày cuối</translation>
     </message>
@@ -2486,6 +2842,10 @@
     <message>
         <source>leave the full screen</source>
         <translation type="unfinished">thoát toàn màn hình</translation>
+    </message>
+    <message>
+        <source>less the stops</source>
+        <translation type="unfinished">trừ lúc dừng</translation>
     </message>
     <message>
         <source>light</source>
@@ -2644,6 +3004,14 @@
         <translation type="unfinished">máy</translation>
     </message>
     <message>
+        <source>made by machine, not reviewed: {said}</source>
+        <translation type="unfinished">máy dịch, chưa duyệt: {said}</translation>
+    </message>
+    <message>
+        <source>maintenance</source>
+        <translation type="unfinished">bảo trì</translation>
+    </message>
+    <message>
         <source>make the check</source>
         <translation type="unfinished">làm kiểm tra</translation>
     </message>
@@ -2680,6 +3048,10 @@
         <translation type="unfinished">máy dò kim loại</translation>
     </message>
     <message>
+        <source>minutes</source>
+        <translation type="unfinished">phút</translation>
+    </message>
+    <message>
         <source>missed {pieces}</source>
         <translation type="unfinished">bỏ sót {pieces}</translation>
     </message>
@@ -2690,6 +3062,10 @@
     <message>
         <source>move a lot on the line</source>
         <translation type="unfinished">chuyển lô trên dây chuyền</translation>
+    </message>
+    <message>
+        <source>name of the format</source>
+        <translation type="unfinished">tên định dạng</translation>
     </message>
     <message>
         <source>name of the inspector</source>
@@ -2816,12 +3192,20 @@
         <translation type="unfinished">không còn hàng cũ trên dây chuyền, đĩa, sàn</translation>
     </message>
     <message>
+        <source>no price</source>
+        <translation type="unfinished">chưa có giá</translation>
+    </message>
+    <message>
         <source>no product</source>
         <translation type="unfinished">hết hàng</translation>
     </message>
     <message>
         <source>no proposal worked out yet</source>
         <translation type="unfinished">chưa tính đề xuất</translation>
+    </message>
+    <message>
+        <source>no rate yet</source>
+        <translation type="unfinished">chưa có tốc độ</translation>
     </message>
     <message>
         <source>no reading</source>
@@ -2860,6 +3244,10 @@
         <translation type="unfinished">{time} nay không có dịch vụ giờ chỉnh đồng hồ</translation>
     </message>
     <message>
+        <source>nobody may ship them</source>
+        <translation type="unfinished">không được giao</translation>
+    </message>
+    <message>
         <source>nobody signed</source>
         <translation type="unfinished">không ai ký</translation>
     </message>
@@ -2882,6 +3270,10 @@
     <message>
         <source>none left on line</source>
         <translation type="unfinished">không còn trên dây chuyền</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation type="unfinished">chưa có</translation>
     </message>
     <message>
         <source>not clear yet: {point}</source>
@@ -2912,8 +3304,16 @@
         <translation type="unfinished">không dán nhãn: {reason}</translation>
     </message>
     <message>
+        <source>not now</source>
+        <translation type="unfinished">chưa phải lúc</translation>
+    </message>
+    <message>
         <source>not printed</source>
         <translation type="unfinished">chưa in</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation type="unfinished">không nói</translation>
     </message>
     <message>
         <source>not weighed</source>
@@ -3000,6 +3400,10 @@
         <translation type="unfinished">chỉ tổ trưởng cho tiếp tục sau khi không khớp</translation>
     </message>
     <message>
+        <source>only just suits</source>
+        <translation type="unfinished">vừa đủ hợp</translation>
+    </message>
+    <message>
         <source>only where in doubt</source>
         <translation type="unfinished">chỉ khi nghi ngờ</translation>
     </message>
@@ -3080,8 +3484,16 @@
         <translation type="unfinished">chuẩn bị kiểm tra</translation>
     </message>
     <message>
+        <source>plate {code}</source>
+        <translation type="unfinished">biển {code}</translation>
+    </message>
+    <message>
         <source>poor print</source>
         <translation type="unfinished">in kém</translation>
+    </message>
+    <message>
+        <source>port {code}</source>
+        <translation type="unfinished">cổng {code}</translation>
     </message>
     <message>
         <source>position</source>
@@ -3116,6 +3528,10 @@
         <translation type="unfinished">không rõ sản phẩm {product}: chọn một trong {allowed}</translation>
     </message>
     <message>
+        <source>product {product} version {version}, as it is set</source>
+        <translation type="unfinished">sản phẩm {product} bản {version}, như đã đặt</translation>
+    </message>
+    <message>
         <source>production day</source>
         <translation type="unfinished">ngày sản xuất</translation>
     </message>
@@ -3142,6 +3558,10 @@
     <message>
         <source>qa check</source>
         <translation type="unfinished">kiểm tra QA</translation>
+    </message>
+    <message>
+        <source>rate</source>
+        <translation type="unfinished">tốc độ</translation>
     </message>
     <message>
         <source>read</source>
@@ -3328,6 +3748,10 @@
         <translation type="unfinished">cho biết nhãn ra sao</translation>
     </message>
     <message>
+        <source>say which lot is empty</source>
+        <translation type="unfinished">cho biết lô nào đã hết</translation>
+    </message>
+    <message>
         <source>say which lot is on the line</source>
         <translation type="unfinished">cho biết lô nào trên dây chuyền</translation>
     </message>
@@ -3480,6 +3904,10 @@
         <translation type="unfinished">số túi</translation>
     </message>
     <message>
+        <source>serial number on its plate</source>
+        <translation type="unfinished">số sê-ri trên biển</translation>
+    </message>
+    <message>
         <source>serials</source>
         <translation type="unfinished">số túi</translation>
     </message>
@@ -3544,6 +3972,10 @@
         <translation type="unfinished">chuyến giao đã rút</translation>
     </message>
     <message>
+        <source>sign</source>
+        <translation type="unfinished">dấu</translation>
+    </message>
+    <message>
         <source>sign a change of run</source>
         <translation type="unfinished">ký chuyển đợt</translation>
     </message>
@@ -3604,6 +4036,14 @@
         <translation type="unfinished">trạng thái</translation>
     </message>
     <message>
+        <source>stood</source>
+        <translation type="unfinished">đứng máy</translation>
+    </message>
+    <message>
+        <source>stop</source>
+        <translation type="unfinished">dừng</translation>
+    </message>
+    <message>
         <source>stop the line</source>
         <translation type="unfinished">dừng dây chuyền</translation>
     </message>
@@ -3624,6 +4064,10 @@
         <translation type="unfinished">đã gửi</translation>
     </message>
     <message>
+        <source>suits</source>
+        <translation type="unfinished">phù hợp</translation>
+    </message>
+    <message>
         <source>suspect</source>
         <translation type="unfinished">nghi ngờ</translation>
     </message>
@@ -3642,6 +4086,10 @@
     <message>
         <source>take it off: {where}</source>
         <translation type="unfinished">bỏ ra: {where}</translation>
+    </message>
+    <message>
+        <source>take old files off the disk</source>
+        <translation type="unfinished">xóa tệp cũ khỏi ổ đĩa</translation>
     </message>
     <message>
         <source>take over changed settings</source>
@@ -3674,6 +4122,10 @@
     <message>
         <source>target</source>
         <translation type="unfinished">mục tiêu</translation>
+    </message>
+    <message>
+        <source>target of {product}</source>
+        <translation type="unfinished">mục tiêu của {product}</translation>
     </message>
     <message>
         <source>target {mass} now</source>
@@ -3742,6 +4194,10 @@
     <message>
         <source>the disk cannot be asked: {why}</source>
         <translation type="unfinished">không hỏi được ổ đĩa: {why}</translation>
+    </message>
+    <message>
+        <source>the disk fills up</source>
+        <translation type="unfinished">ổ đĩa sắp đầy</translation>
     </message>
     <message>
         <source>the disk is full: free some space, then print again</source>
@@ -3854,6 +4310,14 @@
     <message>
         <source>the plan takes {count} packs, the batch will have only {lot}</source>
         <translation type="unfinished">kế hoạch lấy {count} túi, mẻ chỉ có {lot}</translation>
+    </message>
+    <message>
+        <source>the port is not open yet</source>
+        <translation type="unfinished">cổng chưa mở</translation>
+    </message>
+    <message>
+        <source>the port is open, no weight was read yet</source>
+        <translation type="unfinished">cổng đã mở, chưa đọc được số cân</translation>
     </message>
     <message>
         <source>the printer gave up</source>
@@ -4092,6 +4556,10 @@
         <translation type="unfinished">chạm tên mình trước</translation>
     </message>
     <message>
+        <source>two lots overlap for long</source>
+        <translation type="unfinished">hai lô chồng nhau quá lâu</translation>
+    </message>
+    <message>
         <source>two people release: the second one is missing</source>
         <translation type="unfinished">hai người giải phóng: thiếu người thứ hai</translation>
     </message>
@@ -4104,6 +4572,10 @@
         <translation type="unfinished">gõ bên dưới</translation>
     </message>
     <message>
+        <source>unit</source>
+        <translation type="unfinished">đơn vị</translation>
+    </message>
+    <message>
         <source>until, such as 09:40</source>
         <translation type="unfinished">đến, như 09:40</translation>
     </message>
@@ -4112,12 +4584,28 @@
         <translation type="unfinished">tối đa</translation>
     </message>
     <message>
+        <source>use by</source>
+        <translation type="unfinished">hạn dùng</translation>
+    </message>
+    <message>
         <source>use by {day}</source>
         <translation type="unfinished">hạn dùng {day}</translation>
     </message>
     <message>
         <source>used to set the printer up</source>
         <translation type="unfinished">dùng để chỉnh máy in</translation>
+    </message>
+    <message>
+        <source>value</source>
+        <translation type="unfinished">giá trị</translation>
+    </message>
+    <message>
+        <source>verified {code}</source>
+        <translation type="unfinished">kiểm định {code}</translation>
+    </message>
+    <message>
+        <source>verified, as in 2026-03-31</source>
+        <translation type="unfinished">kiểm định, như 2026-03-31</translation>
     </message>
     <message>
         <source>voided</source>
@@ -4184,6 +4672,10 @@
         <translation type="unfinished">trung bình có trọng số {mean}</translation>
     </message>
     <message>
+        <source>weights arrive and are used</source>
+        <translation type="unfinished">số cân đến và được dùng</translation>
+    </message>
+    <message>
         <source>what</source>
         <translation type="unfinished">cái gì</translation>
     </message>
@@ -4244,6 +4736,10 @@
         <translation type="unfinished">lý do: quét hoặc gõ</translation>
     </message>
     <message>
+        <source>wipe</source>
+        <translation type="unfinished">lau</translation>
+    </message>
+    <message>
         <source>wipe the pan, then zero the scale</source>
         <translation type="unfinished">lau đĩa rồi về số không</translation>
     </message>
@@ -4258,6 +4754,10 @@
     <message>
         <source>within both bounds</source>
         <translation type="unfinished">trong cả hai giới hạn</translation>
+    </message>
+    <message>
+        <source>without it</source>
+        <translation type="unfinished">nếu không</translation>
     </message>
     <message>
         <source>witness {who}</source>
@@ -4292,6 +4792,10 @@
         <translation type="unfinished">sai cân</translation>
     </message>
     <message>
+        <source>you approve</source>
+        <translation type="unfinished">bạn duyệt</translation>
+    </message>
+    <message>
         <source>{begin_code} to {end_code}</source>
         <translation type="unfinished">{begin_code} đến {end_code}</translation>
     </message>
@@ -4318,6 +4822,10 @@
     <message>
         <source>{count} bags</source>
         <translation type="unfinished">{count} túi</translation>
+    </message>
+    <message>
+        <source>{count} bags an hour</source>
+        <translation type="unfinished">{count} túi mỗi giờ</translation>
     </message>
     <message>
         <source>{count} bags are dumped: they lie in the reject bin. Release the empty hold.</source>
@@ -4368,6 +4876,10 @@
         <translation type="unfinished">theo sổ, thùng loại có {count} túi</translation>
     </message>
     <message>
+        <source>{count} bags of one run</source>
+        <translation type="unfinished">{count} túi của một đợt</translation>
+    </message>
+    <message>
         <source>{count} bags weigh less than {mass} in the mean</source>
         <translation type="unfinished">{count} túi có trung bình dưới {mass}</translation>
     </message>
@@ -4396,6 +4908,14 @@
         <translation type="unfinished">{count} ký tự, tối đa {most}</translation>
     </message>
     <message>
+        <source>{count} days</source>
+        <translation type="unfinished">{count} ngày</translation>
+    </message>
+    <message>
+        <source>{count} days ago</source>
+        <translation type="unfinished">{count} ngày trước</translation>
+    </message>
+    <message>
         <source>{count} fills are too few for a proposal: weigh {least} or more</source>
         <translation type="unfinished">{count} lần nạp quá ít để đề xuất: cân {least} trở lên</translation>
     </message>
@@ -4406,6 +4926,10 @@
     <message>
         <source>{count} issued, {used} used so far</source>
         <translation type="unfinished">cấp {count}, đã dùng {used}</translation>
+    </message>
+    <message>
+        <source>{count} labels</source>
+        <translation type="unfinished">{count} nhãn</translation>
     </message>
     <message>
         <source>{count} labels are in doubt</source>
@@ -4450,6 +4974,10 @@
     <message>
         <source>{count} set aside</source>
         <translation type="unfinished">{count} để riêng</translation>
+    </message>
+    <message>
+        <source>{count} stops</source>
+        <translation type="unfinished">{count} lần dừng</translation>
     </message>
     <message>
         <source>{count} suspect bags are held: QA or the lead decides: {where}</source>
@@ -4544,6 +5072,10 @@
         <translation type="unfinished">{mass} mỗi túi</translation>
     </message>
     <message>
+        <source>{mass} g a bag</source>
+        <translation type="unfinished">{mass} g mỗi túi</translation>
+    </message>
+    <message>
         <source>{mass} now</source>
         <translation type="unfinished">{mass} hiện nay</translation>
     </message>
@@ -4584,6 +5116,10 @@
         <translation type="unfinished">{name}: {code} từ {who}</translation>
     </message>
     <message>
+        <source>{number} % of nominal</source>
+        <translation type="unfinished">{number} % danh nghĩa</translation>
+    </message>
+    <message>
         <source>{number} bags</source>
         <translation type="unfinished">{number} túi</translation>
     </message>
@@ -4612,6 +5148,10 @@
         <translation type="unfinished">{number} / {whole} túi</translation>
     </message>
     <message>
+        <source>{number} of {whole}: {what}</source>
+        <translation type="unfinished">{number} / {whole}: {what}</translation>
+    </message>
+    <message>
         <source>{number} to {whole} {unit}</source>
         <translation type="unfinished">{number} đến {whole} {unit}</translation>
     </message>
@@ -4638,6 +5178,10 @@
     <message>
         <source>{result} by {code}</source>
         <translation type="unfinished">{result} bởi {code}</translation>
+    </message>
+    <message>
+        <source>{seconds} s: {frames} weights, {garbage} not understood ({percent} %, 5 % are allowed), {bytes} bytes</source>
+        <translation type="unfinished">{seconds} s: {frames} số cân, {garbage} không hiểu ({percent} %, cho phép 5 %), {bytes} byte</translation>
     </message>
     <message>
         <source>{serial} must say</source>

@@ -4,12 +4,24 @@
 <context>
     <name>station</name>
     <message>
+        <source>% of nominal</source>
+        <translation type="unfinished">标称的 %</translation>
+    </message>
+    <message>
+        <source>% of the lot in bags</source>
+        <translation type="unfinished">批次装袋 %</translation>
+    </message>
+    <message>
         <source>1 PRODUCT</source>
         <translation type="unfinished">1 产品</translation>
     </message>
     <message>
         <source>1 bag</source>
         <translation type="unfinished">1 袋</translation>
+    </message>
+    <message>
+        <source>100 % together</source>
+        <translation type="unfinished">合计 100 %</translation>
     </message>
     <message>
         <source>2 LOTS</source>
@@ -30,6 +42,10 @@
     <message>
         <source>A manager approves a proposal as a new version of the product.</source>
         <translation type="unfinished">经理批准后成为产品的新版本。</translation>
+    </message>
+    <message>
+        <source>A new scale: connect it, touch LOOK, then check it with the test weights.</source>
+        <translation type="unfinished">新秤：接好，点 查看，再用标准重块检查。</translation>
     </message>
     <message>
         <source>ADD</source>
@@ -60,8 +76,16 @@
         <translation type="unfinished">已询问</translation>
     </message>
     <message>
+        <source>AT REST</source>
+        <translation type="unfinished">静止</translation>
+    </message>
+    <message>
         <source>ATTEND</source>
         <translation type="unfinished">注意</translation>
+    </message>
+    <message>
+        <source>Adding up …</source>
+        <translation type="unfinished">正在汇总 …</translation>
     </message>
     <message>
         <source>An open run keeps the dates it was opened with.</source>
@@ -106,6 +130,22 @@
     <message>
         <source>BLOCKED {count}</source>
         <translation type="unfinished">受阻 {count}</translation>
+    </message>
+    <message>
+        <source>BY DAY</source>
+        <translation type="unfinished">按天</translation>
+    </message>
+    <message>
+        <source>BY HOUR</source>
+        <translation type="unfinished">按小时</translation>
+    </message>
+    <message>
+        <source>BY POSITION</source>
+        <translation type="unfinished">按岗位</translation>
+    </message>
+    <message>
+        <source>BY PRODUCT</source>
+        <translation type="unfinished">按产品</translation>
     </message>
     <message>
         <source>Bag {serial} and {count} around it</source>
@@ -154,6 +194,14 @@
     <message>
         <source>CHANGE, CLOCK</source>
         <translation type="unfinished">更换，时钟</translation>
+    </message>
+    <message>
+        <source>CHECK</source>
+        <translation type="unfinished">校验</translation>
+    </message>
+    <message>
+        <source>CHECK IT</source>
+        <translation type="unfinished">检查它</translation>
     </message>
     <message>
         <source>CHECK THE SCALE</source>
@@ -216,6 +264,18 @@
         <translation type="unfinished">检查：{stage}。期间袋子等待。</translation>
     </message>
     <message>
+        <source>Choose cells, then say what they are: VALUE and, where they are there, UNIT, FLAG, CHECK. Type the digits of the scale's display, its unit, and what else is true now.</source>
+        <translation type="unfinished">选格，再说明是什么：数值，若有则 单位、标志、校验。输入秤显示的数字、单位和当前其他情况。</translation>
+    </message>
+    <message>
+        <source>Choose the cells first: touch them, or use the arrow keys.</source>
+        <translation type="unfinished">先选格：点选，或用方向键。</translation>
+    </message>
+    <message>
+        <source>Commands of level 2</source>
+        <translation type="unfinished">2 级命令</translation>
+    </message>
+    <message>
         <source>Correct the decision about {bags}?</source>
         <translation type="unfinished">更正对 {bags} 的决定？</translation>
     </message>
@@ -234,6 +294,10 @@
     <message>
         <source>DOES NOT HOLD</source>
         <translation type="unfinished">不满足</translation>
+    </message>
+    <message>
+        <source>DOES NOT SUIT</source>
+        <translation type="unfinished">不适用</translation>
     </message>
     <message>
         <source>DOUBT</source>
@@ -258,6 +322,10 @@
     <message>
         <source>Decided: {decision}.</source>
         <translation type="unfinished">已决定：{decision}。</translation>
+    </message>
+    <message>
+        <source>Disk</source>
+        <translation type="unfinished">磁盘</translation>
     </message>
     <message>
         <source>Due at {time}.</source>
@@ -292,6 +360,14 @@
         <translation type="unfinished">录入</translation>
     </message>
     <message>
+        <source>EVIDENCE</source>
+        <translation type="unfinished">证据</translation>
+    </message>
+    <message>
+        <source>Everything the scale sends goes into {file}</source>
+        <translation type="unfinished">秤发出的全部写入 {file}</translation>
+    </message>
+    <message>
         <source>FAILED</source>
         <translation type="unfinished">不合格</translation>
     </message>
@@ -324,12 +400,20 @@
         <translation type="unfinished">首件</translation>
     </message>
     <message>
+        <source>FLAG</source>
+        <translation type="unfinished">标志</translation>
+    </message>
+    <message>
         <source>From</source>
         <translation type="unfinished">来自</translation>
     </message>
     <message>
         <source>GIVE UP</source>
         <translation type="unfinished">放弃</translation>
+    </message>
+    <message>
+        <source>GIVEN AWAY</source>
+        <translation type="unfinished">多给</translation>
     </message>
     <message>
         <source>GO ON</source>
@@ -376,6 +460,10 @@
         <translation type="unfinished">继续扣留</translation>
     </message>
     <message>
+        <source>HOLD STILL</source>
+        <translation type="unfinished">定住</translation>
+    </message>
+    <message>
         <source>HOLDS</source>
         <translation type="unfinished">扣留</translation>
     </message>
@@ -386,6 +474,10 @@
     <message>
         <source>Held: {what}</source>
         <translation type="unfinished">已扣留：{what}</translation>
+    </message>
+    <message>
+        <source>Here</source>
+        <translation type="unfinished">此处</translation>
     </message>
     <message>
         <source>How many bags have which net. Touch a bar to read it.</source>
@@ -420,6 +512,14 @@
         <translation type="unfinished">检查员</translation>
     </message>
     <message>
+        <source>In the settings</source>
+        <translation type="unfinished">设置中</translation>
+    </message>
+    <message>
+        <source>In use</source>
+        <translation type="unfinished">在用</translation>
+    </message>
+    <message>
         <source>Issued − used − spoiled − samples − returned</source>
         <translation type="unfinished">领出 − 用 − 坏 − 样 − 退</translation>
     </message>
@@ -428,12 +528,20 @@
         <translation type="unfinished">不能放行</translation>
     </message>
     <message>
+        <source>Its lines</source>
+        <translation type="unfinished">其行</translation>
+    </message>
+    <message>
         <source>KEEP</source>
         <translation type="unfinished">保存</translation>
     </message>
     <message>
         <source>KEEP CHART</source>
         <translation type="unfinished">保存图表</translation>
+    </message>
+    <message>
+        <source>KEEP LINE</source>
+        <translation type="unfinished">留行</translation>
     </message>
     <message>
         <source>Kept as {name} (PNG, SVG, CSV) in {folder}</source>
@@ -492,6 +600,14 @@
         <translation type="unfinished">生产线</translation>
     </message>
     <message>
+        <source>LISTEN</source>
+        <translation type="unfinished">收听</translation>
+    </message>
+    <message>
+        <source>LISTEN to the scale, or open a RECORDING; put a known weight on the pan and TAKE a line.</source>
+        <translation type="unfinished">收听秤，或打开录制；放上已知重量并取行。</translation>
+    </message>
+    <message>
         <source>LOAD</source>
         <translation type="unfinished">装上</translation>
     </message>
@@ -504,8 +620,16 @@
         <translation type="unfinished">清空后装</translation>
     </message>
     <message>
+        <source>LOOK</source>
+        <translation type="unfinished">查看</translation>
+    </message>
+    <message>
         <source>LOOK UP</source>
         <translation type="unfinished">查询</translation>
+    </message>
+    <message>
+        <source>LOSSES</source>
+        <translation type="unfinished">损耗</translation>
     </message>
     <message>
         <source>LOT</source>
@@ -596,6 +720,14 @@
         <translation type="unfinished">更多</translation>
     </message>
     <message>
+        <source>MOVING</source>
+        <translation type="unfinished">移动</translation>
+    </message>
+    <message>
+        <source>Maker and model</source>
+        <translation type="unfinished">厂家和型号</translation>
+    </message>
+    <message>
         <source>Mean needed</source>
         <translation type="unfinished">所需均值</translation>
     </message>
@@ -616,12 +748,20 @@
         <translation type="unfinished">接近皮重</translation>
     </message>
     <message>
+        <source>NET</source>
+        <translation type="unfinished">净重</translation>
+    </message>
+    <message>
         <source>NEVER CAME OUT</source>
         <translation type="unfinished">没有打出</translation>
     </message>
     <message>
         <source>NEW HOLD</source>
         <translation type="unfinished">新扣留</translation>
+    </message>
+    <message>
+        <source>NEXT</source>
+        <translation type="unfinished">下一个</translation>
     </message>
     <message>
         <source>NEXT CASE</source>
@@ -632,12 +772,20 @@
         <translation type="unfinished">没有预测</translation>
     </message>
     <message>
+        <source>NO MARKS</source>
+        <translation type="unfinished">无标记</translation>
+    </message>
+    <message>
         <source>NO READING</source>
         <translation type="unfinished">无读数</translation>
     </message>
     <message>
         <source>NO RUN IS OPEN</source>
         <translation type="unfinished">没有生产</translation>
+    </message>
+    <message>
+        <source>NOBODY</source>
+        <translation type="unfinished">没有人</translation>
     </message>
     <message>
         <source>NOMINAL</source>
@@ -662,6 +810,10 @@
     <message>
         <source>No alarm stands. What needs nobody is kept as an event.</source>
         <translation type="unfinished">没有警报。不需要人处理的记为事件。</translation>
+    </message>
+    <message>
+        <source>No bag is on record yet.</source>
+        <translation type="unfinished">还没有袋的记录。</translation>
     </message>
     <message>
         <source>No bag is suspect.</source>
@@ -720,6 +872,10 @@
         <translation type="unfinished">没有障碍。</translation>
     </message>
     <message>
+        <source>Nothing waits for a signature.</source>
+        <translation type="unfinished">没有等待签名的。</translation>
+    </message>
+    <message>
         <source>OF THE PACKER</source>
         <translation type="unfinished">按包装员</translation>
     </message>
@@ -744,6 +900,10 @@
         <translation type="unfinished">订单完成</translation>
     </message>
     <message>
+        <source>OVER</source>
+        <translation type="unfinished">超载</translation>
+    </message>
+    <message>
         <source>OVERDUE {minutes} min</source>
         <translation type="unfinished">逾期 {minutes} min</translation>
     </message>
@@ -758,6 +918,10 @@
     <message>
         <source>On record {bags}, counted {count}: {difference} more. Why?</source>
         <translation type="unfinished">记录 {bags}，清点 {count}：多 {difference}。为什么？</translation>
+    </message>
+    <message>
+        <source>On record; it holds from the next run on.</source>
+        <translation type="unfinished">已记录；从下次生产起生效。</translation>
     </message>
     <message>
         <source>On the scale</source>
@@ -800,6 +964,10 @@
         <translation type="unfinished">合格</translation>
     </message>
     <message>
+        <source>PEOPLE</source>
+        <translation type="unfinished">人员</translation>
+    </message>
+    <message>
         <source>PRINT</source>
         <translation type="unfinished">打印</translation>
     </message>
@@ -810,6 +978,10 @@
     <message>
         <source>PRODUCT TEMPERATURE</source>
         <translation type="unfinished">产品温度</translation>
+    </message>
+    <message>
+        <source>PROPOSE</source>
+        <translation type="unfinished">提议</translation>
     </message>
     <message>
         <source>PUT AN EMPTY BAG ON</source>
@@ -826,6 +998,10 @@
     <message>
         <source>Pallet {sscc} is closed; its label comes.</source>
         <translation type="unfinished">托盘 {sscc} 已封；标签即将打出。</translation>
+    </message>
+    <message>
+        <source>Plate in the settings</source>
+        <translation type="unfinished">设置中的铭牌</translation>
     </message>
     <message>
         <source>Print again: {what}</source>
@@ -860,6 +1036,10 @@
         <translation type="unfinished">就绪</translation>
     </message>
     <message>
+        <source>REASON TO REFUSE</source>
+        <translation type="unfinished">拒绝原因</translation>
+    </message>
+    <message>
         <source>RECEIVE</source>
         <translation type="unfinished">收货</translation>
     </message>
@@ -874,6 +1054,10 @@
     <message>
         <source>RECORDED</source>
         <translation type="unfinished">已记录</translation>
+    </message>
+    <message>
+        <source>RECORDING</source>
+        <translation type="unfinished">录制</translation>
     </message>
     <message>
         <source>REFUSE</source>
@@ -898,6 +1082,10 @@
     <message>
         <source>RELEASE BEFORE STEP</source>
         <translation type="unfinished">放行之前的</translation>
+    </message>
+    <message>
+        <source>REPORT</source>
+        <translation type="unfinished">报告</translation>
     </message>
     <message>
         <source>REPRINT</source>
@@ -950,6 +1138,10 @@
     <message>
         <source>Reading the record</source>
         <translation type="unfinished">正在读记录</translation>
+    </message>
+    <message>
+        <source>Recorded: {file}</source>
+        <translation type="unfinished">已录：{file}</translation>
     </message>
     <message>
         <source>Refused</source>
@@ -1020,6 +1212,10 @@
         <translation type="unfinished">样品</translation>
     </message>
     <message>
+        <source>SAVE</source>
+        <translation type="unfinished">保存</translation>
+    </message>
+    <message>
         <source>SCALE</source>
         <translation type="unfinished">秤</translation>
     </message>
@@ -1076,6 +1272,10 @@
         <translation type="unfinished">签署当天</translation>
     </message>
     <message>
+        <source>SIGNS</source>
+        <translation type="unfinished">签名人</translation>
+    </message>
+    <message>
         <source>SPOILED</source>
         <translation type="unfinished">损坏</translation>
     </message>
@@ -1100,7 +1300,19 @@
         <translation type="unfinished">开始生产</translation>
     </message>
     <message>
+        <source>STATION</source>
+        <translation type="unfinished">工作站</translation>
+    </message>
+    <message>
         <source>STOP</source>
+        <translation type="unfinished">停线</translation>
+    </message>
+    <message>
+        <source>STOP RECORDING</source>
+        <translation type="unfinished">停止录制</translation>
+    </message>
+    <message>
+        <source>STOPS</source>
         <translation type="unfinished">停线</translation>
     </message>
     <message>
@@ -1118,6 +1330,10 @@
     <message>
         <source>SUSPECT WINDOW</source>
         <translation type="unfinished">可疑时段</translation>
+    </message>
+    <message>
+        <source>SWAP</source>
+        <translation type="unfinished">换秤</translation>
     </message>
     <message>
         <source>Same product?</source>
@@ -1148,6 +1364,10 @@
         <translation type="unfinished">扫要发出的托盘和箱</translation>
     </message>
     <message>
+        <source>Serial number</source>
+        <translation type="unfinished">序列号</translation>
+    </message>
+    <message>
         <source>Shipment {number} is on record.</source>
         <translation type="unfinished">发货 {number} 已记录。</translation>
     </message>
@@ -1174,6 +1394,10 @@
     <message>
         <source>Start a run</source>
         <translation type="unfinished">开始生产</translation>
+    </message>
+    <message>
+        <source>Station</source>
+        <translation type="unfinished">工作站</translation>
     </message>
     <message>
         <source>Study kept: mean {mean}, s {spread}, {count} bags</source>
@@ -1204,6 +1428,14 @@
         <translation type="unfinished">T2、T1、标称</translation>
     </message>
     <message>
+        <source>TAKE INTO USE</source>
+        <translation type="unfinished">启用</translation>
+    </message>
+    <message>
+        <source>TAKE LINE</source>
+        <translation type="unfinished">取行</translation>
+    </message>
+    <message>
         <source>TAKE OUT</source>
         <translation type="unfinished">取出</translation>
     </message>
@@ -1218,6 +1450,10 @@
     <message>
         <source>TARGET</source>
         <translation type="unfinished">目标</translation>
+    </message>
+    <message>
+        <source>TEACH</source>
+        <translation type="unfinished">教学</translation>
     </message>
     <message>
         <source>TELL</source>
@@ -1268,6 +1504,10 @@
         <translation type="unfinished">培训</translation>
     </message>
     <message>
+        <source>Take a line, mark its value and say the unit first.</source>
+        <translation type="unfinished">先取行，标出数值并说明单位。</translation>
+    </message>
+    <message>
         <source>Target</source>
         <translation type="unfinished">目标</translation>
     </message>
@@ -1292,8 +1532,16 @@
         <translation type="unfinished">下次检查：{stage}。</translation>
     </message>
     <message>
+        <source>The port is opened again. What the scale says of itself stands beside.</source>
+        <translation type="unfinished">端口已重新打开。旁边是秤的自述。</translation>
+    </message>
+    <message>
         <source>The proposal is on record. A manager approves it, as a new version.</source>
         <translation type="unfinished">提议已记录。由经理批准为新版本。</translation>
+    </message>
+    <message>
+        <source>The recording ended: {why}</source>
+        <translation type="unfinished">录制已结束：{why}</translation>
     </message>
     <message>
         <source>The reject bin of {day} was not counted</source>
@@ -1318,6 +1566,14 @@
     <message>
         <source>The test is on record, as {what}.</source>
         <translation type="unfinished">检验已记录：{what}。</translation>
+    </message>
+    <message>
+        <source>There is no chart to keep.</source>
+        <translation type="unfinished">没有可保存的图表。</translation>
+    </message>
+    <message>
+        <source>There is no recording: make one on the page WIRE.</source>
+        <translation type="unfinished">没有录制：在 生产线 页录一个。</translation>
     </message>
     <message>
         <source>There is no run before</source>
@@ -1360,12 +1616,20 @@
         <translation type="unfinished">撤销</translation>
     </message>
     <message>
+        <source>UNIT</source>
+        <translation type="unfinished">单位</translation>
+    </message>
+    <message>
         <source>Use by</source>
         <translation type="unfinished">食用截止日期</translation>
     </message>
     <message>
         <source>Use by {day}</source>
         <translation type="unfinished">食用截止日期 {day}</translation>
+    </message>
+    <message>
+        <source>VALUE</source>
+        <translation type="unfinished">数值</translation>
     </message>
     <message>
         <source>VOIDED</source>
@@ -1488,6 +1752,18 @@
         <translation type="unfinished">已写：{file}</translation>
     </message>
     <message>
+        <source>Written: {file} and {count} more in {folder}</source>
+        <translation type="unfinished">已写：{file} 等另 {count} 个，在 {folder}</translation>
+    </message>
+    <message>
+        <source>YIELD OF LOTS</source>
+        <translation type="unfinished">批次得率</translation>
+    </message>
+    <message>
+        <source>ZERO</source>
+        <translation type="unfinished">归零</translation>
+    </message>
+    <message>
         <source>Zero stepped by {step} between {before} and {after}.</source>
         <translation type="unfinished">零点在 {before} 与 {after} 之间跳了 {step}。</translation>
     </message>
@@ -1604,6 +1880,10 @@
         <translation type="unfinished">{what}的可疑时段未结（{count} 袋）</translation>
     </message>
     <message>
+        <source>a weight every {gap} ms</source>
+        <translation type="unfinished">每 {gap} ms 一个重量</translation>
+    </message>
+    <message>
         <source>a whole run is not dumped: hold its bags first</source>
         <translation type="unfinished">整次生产不能倒掉：先扣留其袋</translation>
     </message>
@@ -1624,12 +1904,20 @@
         <translation type="unfinished">{day} 的 999 个批号已用完：请手动给批号</translation>
     </message>
     <message>
+        <source>all days</source>
+        <translation type="unfinished">所有天</translation>
+    </message>
+    <message>
         <source>all found</source>
         <translation type="unfinished">全部检出</translation>
     </message>
     <message>
         <source>all loads are taken</source>
         <translation type="unfinished">所有载荷已测</translation>
+    </message>
+    <message>
+        <source>all reviewed</source>
+        <translation type="unfinished">全部已审</translation>
     </message>
     <message>
         <source>allowed</source>
@@ -1712,6 +2000,10 @@
         <translation type="unfinished">按所称</translation>
     </message>
     <message>
+        <source>asked by, as in W\r\n</source>
+        <translation type="unfinished">询问用，如 W\r\n</translation>
+    </message>
+    <message>
         <source>asked the line …</source>
         <translation type="unfinished">正在询问生产线 …</translation>
     </message>
@@ -1734,6 +2026,10 @@
     <message>
         <source>bag</source>
         <translation type="unfinished">袋</translation>
+    </message>
+    <message>
+        <source>bag of the run</source>
+        <translation type="unfinished">本次生产的袋</translation>
     </message>
     <message>
         <source>bag {code}, film lot {lot} has no tare study: make one: {where}</source>
@@ -1872,6 +2168,10 @@
         <translation type="unfinished">{code}</translation>
     </message>
     <message>
+        <source>bytes arrive but none is a frame: check baud rate and parity ({here})</source>
+        <translation type="unfinished">有字节但不成帧：检查波特率和校验（{here}）</translation>
+    </message>
+    <message>
         <source>call QA</source>
         <translation type="unfinished">叫质检</translation>
     </message>
@@ -2008,6 +2308,10 @@
         <translation type="unfinished">清点 {count}，{difference}：{why}</translation>
     </message>
     <message>
+        <source>customer's own limits</source>
+        <translation type="unfinished">客户自有限值</translation>
+    </message>
+    <message>
         <source>date or time is in doubt</source>
         <translation type="unfinished">日期或时间存疑</translation>
     </message>
@@ -2056,6 +2360,14 @@
         <translation type="unfinished">破坏性 (℮)</translation>
     </message>
     <message>
+        <source>device {code}</source>
+        <translation type="unfinished">设备 {code}</translation>
+    </message>
+    <message>
+        <source>digits it shows</source>
+        <translation type="unfinished">显示的数字</translation>
+    </message>
+    <message>
         <source>done</source>
         <translation type="unfinished">完成</translation>
     </message>
@@ -2078,6 +2390,10 @@
     <message>
         <source>empty by now?</source>
         <translation type="unfinished">已空？</translation>
+    </message>
+    <message>
+        <source>empty pan</source>
+        <translation type="unfinished">空秤盘</translation>
     </message>
     <message>
         <source>end a run</source>
@@ -2140,6 +2456,10 @@
         <translation type="unfinished">标签剩不到 {count} 张</translation>
     </message>
     <message>
+        <source>figures do not convince</source>
+        <translation type="unfinished">数据不足信</translation>
+    </message>
+    <message>
         <source>fill a case or close a pallet</source>
         <translation type="unfinished">装箱或封托盘</translation>
     </message>
@@ -2168,8 +2488,16 @@
         <translation type="unfinished">首个编号</translation>
     </message>
     <message>
+        <source>flag</source>
+        <translation type="unfinished">标志</translation>
+    </message>
+    <message>
         <source>floor, target, upper</source>
         <translation type="unfinished">下限、目标、上限</translation>
+    </message>
+    <message>
+        <source>for every product</source>
+        <translation type="unfinished">每个产品</translation>
     </message>
     <message>
         <source>foreign body</source>
@@ -2202,6 +2530,14 @@
     <message>
         <source>gate</source>
         <translation type="unfinished">关口</translation>
+    </message>
+    <message>
+        <source>given away</source>
+        <translation type="unfinished">多给</translation>
+    </message>
+    <message>
+        <source>gives away</source>
+        <translation type="unfinished">多给</translation>
     </message>
     <message>
         <source>go on after a pause</source>
@@ -2244,8 +2580,16 @@
         <translation type="unfinished">在线扣留</translation>
     </message>
     <message>
+        <source>held up by</source>
+        <translation type="unfinished">受限于</translation>
+    </message>
+    <message>
         <source>held – call QA</source>
         <translation type="unfinished">已扣留，叫质检</translation>
+    </message>
+    <message>
+        <source>here: {line}</source>
+        <translation type="unfinished">此处：{line}</translation>
     </message>
     <message>
         <source>hold</source>
@@ -2272,6 +2616,10 @@
         <translation type="unfinished">满足</translation>
     </message>
     <message>
+        <source>holds from</source>
+        <translation type="unfinished">生效</translation>
+    </message>
+    <message>
         <source>hour</source>
         <translation type="unfinished">小时</translation>
     </message>
@@ -2286,6 +2634,10 @@
     <message>
         <source>in doubt</source>
         <translation type="unfinished">存疑</translation>
+    </message>
+    <message>
+        <source>in money</source>
+        <translation type="unfinished">金额</translation>
     </message>
     <message>
         <source>in no case</source>
@@ -2448,6 +2800,10 @@
         <translation type="unfinished">末个</translation>
     </message>
     <message>
+        <source>last 7 days</source>
+        <translation type="unfinished">最近 7 天</translation>
+    </message>
+    <message>
         <source>last day</source>
         <translation type="unfinished">最后日期</translation>
     </message>
@@ -2486,6 +2842,10 @@
     <message>
         <source>leave the full screen</source>
         <translation type="unfinished">退出全屏</translation>
+    </message>
+    <message>
+        <source>less the stops</source>
+        <translation type="unfinished">不计停线</translation>
     </message>
     <message>
         <source>light</source>
@@ -2644,6 +3004,14 @@
         <translation type="unfinished">机器</translation>
     </message>
     <message>
+        <source>made by machine, not reviewed: {said}</source>
+        <translation type="unfinished">机器翻译，未审：{said}</translation>
+    </message>
+    <message>
+        <source>maintenance</source>
+        <translation type="unfinished">维修</translation>
+    </message>
+    <message>
         <source>make the check</source>
         <translation type="unfinished">做检查</translation>
     </message>
@@ -2680,6 +3048,10 @@
         <translation type="unfinished">金属探测器</translation>
     </message>
     <message>
+        <source>minutes</source>
+        <translation type="unfinished">分钟</translation>
+    </message>
+    <message>
         <source>missed {pieces}</source>
         <translation type="unfinished">漏检 {pieces}</translation>
     </message>
@@ -2690,6 +3062,10 @@
     <message>
         <source>move a lot on the line</source>
         <translation type="unfinished">在线上移动批次</translation>
+    </message>
+    <message>
+        <source>name of the format</source>
+        <translation type="unfinished">格式名称</translation>
     </message>
     <message>
         <source>name of the inspector</source>
@@ -2816,12 +3192,20 @@
         <translation type="unfinished">线、秤盘、地面无旧产品</translation>
     </message>
     <message>
+        <source>no price</source>
+        <translation type="unfinished">没有价格</translation>
+    </message>
+    <message>
         <source>no product</source>
         <translation type="unfinished">缺料</translation>
     </message>
     <message>
         <source>no proposal worked out yet</source>
         <translation type="unfinished">还没有计算提议</translation>
+    </message>
+    <message>
+        <source>no rate yet</source>
+        <translation type="unfinished">还没有速度</translation>
     </message>
     <message>
         <source>no reading</source>
@@ -2860,6 +3244,10 @@
         <translation type="unfinished">已有 {time} 没有时间服务校准时钟</translation>
     </message>
     <message>
+        <source>nobody may ship them</source>
+        <translation type="unfinished">不得发货</translation>
+    </message>
+    <message>
         <source>nobody signed</source>
         <translation type="unfinished">没有人签名</translation>
     </message>
@@ -2882,6 +3270,10 @@
     <message>
         <source>none left on line</source>
         <translation type="unfinished">线上没有了</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation type="unfinished">还没有</translation>
     </message>
     <message>
         <source>not clear yet: {point}</source>
@@ -2912,8 +3304,16 @@
         <translation type="unfinished">不贴标签：{reason}</translation>
     </message>
     <message>
+        <source>not now</source>
+        <translation type="unfinished">现在不行</translation>
+    </message>
+    <message>
         <source>not printed</source>
         <translation type="unfinished">未打印</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation type="unfinished">未说明</translation>
     </message>
     <message>
         <source>not weighed</source>
@@ -3000,6 +3400,10 @@
         <translation type="unfinished">扫码不符后只有班长可继续</translation>
     </message>
     <message>
+        <source>only just suits</source>
+        <translation type="unfinished">勉强适用</translation>
+    </message>
+    <message>
         <source>only where in doubt</source>
         <translation type="unfinished">仅限存疑的</translation>
     </message>
@@ -3080,8 +3484,16 @@
         <translation type="unfinished">安排检查</translation>
     </message>
     <message>
+        <source>plate {code}</source>
+        <translation type="unfinished">铭牌 {code}</translation>
+    </message>
+    <message>
         <source>poor print</source>
         <translation type="unfinished">打印差</translation>
+    </message>
+    <message>
+        <source>port {code}</source>
+        <translation type="unfinished">端口 {code}</translation>
     </message>
     <message>
         <source>position</source>
@@ -3116,6 +3528,10 @@
         <translation type="unfinished">产品 {product} 不明：从 {allowed} 中选</translation>
     </message>
     <message>
+        <source>product {product} version {version}, as it is set</source>
+        <translation type="unfinished">产品 {product} 版本 {version}，按现设置</translation>
+    </message>
+    <message>
         <source>production day</source>
         <translation type="unfinished">生产日</translation>
     </message>
@@ -3142,6 +3558,10 @@
     <message>
         <source>qa check</source>
         <translation type="unfinished">质检检查</translation>
+    </message>
+    <message>
+        <source>rate</source>
+        <translation type="unfinished">速度</translation>
     </message>
     <message>
         <source>read</source>
@@ -3328,6 +3748,10 @@
         <translation type="unfinished">说明标签去向</translation>
     </message>
     <message>
+        <source>say which lot is empty</source>
+        <translation type="unfinished">说明哪个批次已空</translation>
+    </message>
+    <message>
         <source>say which lot is on the line</source>
         <translation type="unfinished">说明线上是哪一批</translation>
     </message>
@@ -3480,6 +3904,10 @@
         <translation type="unfinished">编号</translation>
     </message>
     <message>
+        <source>serial number on its plate</source>
+        <translation type="unfinished">铭牌上的序列号</translation>
+    </message>
+    <message>
         <source>serials</source>
         <translation type="unfinished">编号</translation>
     </message>
@@ -3544,6 +3972,10 @@
         <translation type="unfinished">发货已撤回</translation>
     </message>
     <message>
+        <source>sign</source>
+        <translation type="unfinished">符号</translation>
+    </message>
+    <message>
         <source>sign a change of run</source>
         <translation type="unfinished">签署生产更换</translation>
     </message>
@@ -3604,6 +4036,14 @@
         <translation type="unfinished">状态</translation>
     </message>
     <message>
+        <source>stood</source>
+        <translation type="unfinished">停了</translation>
+    </message>
+    <message>
+        <source>stop</source>
+        <translation type="unfinished">停</translation>
+    </message>
+    <message>
         <source>stop the line</source>
         <translation type="unfinished">停线</translation>
     </message>
@@ -3624,6 +4064,10 @@
         <translation type="unfinished">已提交</translation>
     </message>
     <message>
+        <source>suits</source>
+        <translation type="unfinished">适用</translation>
+    </message>
+    <message>
         <source>suspect</source>
         <translation type="unfinished">可疑</translation>
     </message>
@@ -3642,6 +4086,10 @@
     <message>
         <source>take it off: {where}</source>
         <translation type="unfinished">撤下：{where}</translation>
+    </message>
+    <message>
+        <source>take old files off the disk</source>
+        <translation type="unfinished">把旧文件移出磁盘</translation>
     </message>
     <message>
         <source>take over changed settings</source>
@@ -3674,6 +4122,10 @@
     <message>
         <source>target</source>
         <translation type="unfinished">目标</translation>
+    </message>
+    <message>
+        <source>target of {product}</source>
+        <translation type="unfinished">{product} 的目标</translation>
     </message>
     <message>
         <source>target {mass} now</source>
@@ -3742,6 +4194,10 @@
     <message>
         <source>the disk cannot be asked: {why}</source>
         <translation type="unfinished">无法查询磁盘：{why}</translation>
+    </message>
+    <message>
+        <source>the disk fills up</source>
+        <translation type="unfinished">磁盘快满</translation>
     </message>
     <message>
         <source>the disk is full: free some space, then print again</source>
@@ -3854,6 +4310,14 @@
     <message>
         <source>the plan takes {count} packs, the batch will have only {lot}</source>
         <translation type="unfinished">方案取 {count} 袋，整批只有 {lot}</translation>
+    </message>
+    <message>
+        <source>the port is not open yet</source>
+        <translation type="unfinished">端口还没打开</translation>
+    </message>
+    <message>
+        <source>the port is open, no weight was read yet</source>
+        <translation type="unfinished">端口已开，还没读到重量</translation>
     </message>
     <message>
         <source>the printer gave up</source>
@@ -4092,6 +4556,10 @@
         <translation type="unfinished">先点自己的名字</translation>
     </message>
     <message>
+        <source>two lots overlap for long</source>
+        <translation type="unfinished">两批重叠太久</translation>
+    </message>
+    <message>
         <source>two people release: the second one is missing</source>
         <translation type="unfinished">需两人放行：缺第二人</translation>
     </message>
@@ -4104,6 +4572,10 @@
         <translation type="unfinished">在下面输入</translation>
     </message>
     <message>
+        <source>unit</source>
+        <translation type="unfinished">单位</translation>
+    </message>
+    <message>
         <source>until, such as 09:40</source>
         <translation type="unfinished">到，如 09:40</translation>
     </message>
@@ -4112,12 +4584,28 @@
         <translation type="unfinished">上限</translation>
     </message>
     <message>
+        <source>use by</source>
+        <translation type="unfinished">截止</translation>
+    </message>
+    <message>
         <source>use by {day}</source>
         <translation type="unfinished">截止 {day}</translation>
     </message>
     <message>
         <source>used to set the printer up</source>
         <translation type="unfinished">用于调打印机</translation>
+    </message>
+    <message>
+        <source>value</source>
+        <translation type="unfinished">数值</translation>
+    </message>
+    <message>
+        <source>verified {code}</source>
+        <translation type="unfinished">检定 {code}</translation>
+    </message>
+    <message>
+        <source>verified, as in 2026-03-31</source>
+        <translation type="unfinished">检定日，如 2026-03-31</translation>
     </message>
     <message>
         <source>voided</source>
@@ -4184,6 +4672,10 @@
         <translation type="unfinished">加权均值 {mean}</translation>
     </message>
     <message>
+        <source>weights arrive and are used</source>
+        <translation type="unfinished">重量到达并被使用</translation>
+    </message>
+    <message>
         <source>what</source>
         <translation type="unfinished">内容</translation>
     </message>
@@ -4244,6 +4736,10 @@
         <translation type="unfinished">原因：扫或输入</translation>
     </message>
     <message>
+        <source>wipe</source>
+        <translation type="unfinished">擦</translation>
+    </message>
+    <message>
         <source>wipe the pan, then zero the scale</source>
         <translation type="unfinished">擦秤盘，然后置零</translation>
     </message>
@@ -4258,6 +4754,10 @@
     <message>
         <source>within both bounds</source>
         <translation type="unfinished">在两个界限内</translation>
+    </message>
+    <message>
+        <source>without it</source>
+        <translation type="unfinished">没有它</translation>
     </message>
     <message>
         <source>witness {who}</source>
@@ -4292,6 +4792,10 @@
         <translation type="unfinished">重量不对</translation>
     </message>
     <message>
+        <source>you approve</source>
+        <translation type="unfinished">您批准</translation>
+    </message>
+    <message>
         <source>{begin_code} to {end_code}</source>
         <translation type="unfinished">{begin_code} 至 {end_code}</translation>
     </message>
@@ -4318,6 +4822,10 @@
     <message>
         <source>{count} bags</source>
         <translation type="unfinished">{count} 袋</translation>
+    </message>
+    <message>
+        <source>{count} bags an hour</source>
+        <translation type="unfinished">每小时 {count} 袋</translation>
     </message>
     <message>
         <source>{count} bags are dumped: they lie in the reject bin. Release the empty hold.</source>
@@ -4368,6 +4876,10 @@
         <translation type="unfinished">按记录废料箱有 {count} 袋</translation>
     </message>
     <message>
+        <source>{count} bags of one run</source>
+        <translation type="unfinished">一次生产的 {count} 袋</translation>
+    </message>
+    <message>
         <source>{count} bags weigh less than {mass} in the mean</source>
         <translation type="unfinished">{count} 袋平均不足 {mass}</translation>
     </message>
@@ -4396,6 +4908,14 @@
         <translation type="unfinished">{count} 个字符，最多 {most}</translation>
     </message>
     <message>
+        <source>{count} days</source>
+        <translation type="unfinished">{count} 天</translation>
+    </message>
+    <message>
+        <source>{count} days ago</source>
+        <translation type="unfinished">{count} 天前</translation>
+    </message>
+    <message>
         <source>{count} fills are too few for a proposal: weigh {least} or more</source>
         <translation type="unfinished">{count} 次灌装太少，无法提议：至少称 {least}</translation>
     </message>
@@ -4406,6 +4926,10 @@
     <message>
         <source>{count} issued, {used} used so far</source>
         <translation type="unfinished">领出 {count}，已用 {used}</translation>
+    </message>
+    <message>
+        <source>{count} labels</source>
+        <translation type="unfinished">{count} 张标签</translation>
     </message>
     <message>
         <source>{count} labels are in doubt</source>
@@ -4450,6 +4974,10 @@
     <message>
         <source>{count} set aside</source>
         <translation type="unfinished">另放 {count} 袋</translation>
+    </message>
+    <message>
+        <source>{count} stops</source>
+        <translation type="unfinished">停线 {count} 次</translation>
     </message>
     <message>
         <source>{count} suspect bags are held: QA or the lead decides: {where}</source>
@@ -4544,6 +5072,10 @@
         <translation type="unfinished">每袋 {mass}</translation>
     </message>
     <message>
+        <source>{mass} g a bag</source>
+        <translation type="unfinished">每袋 {mass} g</translation>
+    </message>
+    <message>
         <source>{mass} now</source>
         <translation type="unfinished">现在 {mass}</translation>
     </message>
@@ -4584,6 +5116,10 @@
         <translation type="unfinished">{name}：{code}，来自 {who}</translation>
     </message>
     <message>
+        <source>{number} % of nominal</source>
+        <translation type="unfinished">标称的 {number} %</translation>
+    </message>
+    <message>
         <source>{number} bags</source>
         <translation type="unfinished">{number} 袋</translation>
     </message>
@@ -4612,6 +5148,10 @@
         <translation type="unfinished">{number} / {whole} 袋</translation>
     </message>
     <message>
+        <source>{number} of {whole}: {what}</source>
+        <translation type="unfinished">{number} / {whole}：{what}</translation>
+    </message>
+    <message>
         <source>{number} to {whole} {unit}</source>
         <translation type="unfinished">{number} 至 {whole} {unit}</translation>
     </message>
@@ -4638,6 +5178,10 @@
     <message>
         <source>{result} by {code}</source>
         <translation type="unfinished">{result}，{code}</translation>
+    </message>
+    <message>
+        <source>{seconds} s: {frames} weights, {garbage} not understood ({percent} %, 5 % are allowed), {bytes} bytes</source>
+        <translation type="unfinished">{seconds} s：{frames} 个重量，{garbage} 个看不懂（{percent} %，允许 5 %），{bytes} 字节</translation>
     </message>
     <message>
         <source>{serial} must say</source>

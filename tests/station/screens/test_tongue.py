@@ -38,6 +38,7 @@ LACKING_AT_MOST = 0.05
 SAID_BY = (
     "drivers/printer",
     "drivers/wedge.py",
+    "drivers/diagnosis.py",
     "station/line",
     "station/core",
     "station/access",
