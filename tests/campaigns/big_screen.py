@@ -78,7 +78,7 @@ def first_screens(home: Path, starts: int, warm: int = 1) -> list[float]:
         (config / "station.toml").write_text(told, encoding="utf-8")
         # An installed program has its compiled modules from its first start on.
         compiled = {"PYTHONDONTWRITEBYTECODE": "", "PYTHONPYCACHEPREFIX": f"{folder}/compiled"}
-        env = os.environ | compiled
+        env = os.environ | (compiled if warm else {})
         return [_first_screen(home, config, env) for _ in range(warm + starts)][warm:]
 
 

@@ -15,12 +15,22 @@ from PySide6.QtCore import (
     QEvent,
     QModelIndex,
     QPersistentModelIndex,
+    QRect,
     Qt,
     Signal,
     Slot,
 )
-from PySide6.QtGui import QBrush, QColor, QFont, QFontMetricsF
-from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QScroller, QTableView, QWidget
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QHeaderView,
+    QScroller,
+    QStyle,
+    QStyledItemDelegate,
+    QStyleOptionViewItem,
+    QTableView,
+    QWidget,
+)
 from typing_extensions import override
 
 from station.screens.theme import Face, Palette, Ruler, font_of
@@ -80,20 +90,13 @@ def _font_for(words: str, face: Face, cap: float, room: int) -> QFont:
 class _Rows(QAbstractTableModel):
     """Rows as Qt asks for them."""
 
-    def __init__(self, columns: Sequence[Column], palette: Palette, ruler: Ruler) -> None:
+    def __init__(self, columns: Sequence[Column], ruler: Ruler) -> None:
         super().__init__()
         self.columns, self.rows = tuple(columns), tuple[TableRow, ...]()
         self.chosen: set[str] = set()
         self.rooms: tuple[int, ...] = ()
         """Width each column has for its words, in pixels."""
         self._cap = ruler.px(_TEXT_MM)
-        self._ink, self._dark = QBrush(QColor(palette.ink)), QBrush(QColor(palette.on_dark))
-        self._paper = QBrush(QColor(palette.paper))
-        middle = Qt.AlignmentFlag.AlignVCenter
-        self._sides = tuple(
-            middle | (Qt.AlignmentFlag.AlignRight if one.figures else Qt.AlignmentFlag.AlignLeft)
-            for one in self.columns
-        )
 
     def show(self, rows: Sequence[TableRow]) -> None:
         self.beginResetModel()
@@ -110,23 +113,20 @@ class _Rows(QAbstractTableModel):
 
     @override
     def data(self, index: _Index, role: int = Qt.ItemDataRole.DisplayRole) -> object:
-        row = self.rows[index.row()]
-        chosen = row.key in self.chosen
+        words = self.words(self.rows[index.row()], index.column())
         if role == Qt.ItemDataRole.DisplayRole:
-            return self._words(row, index.column())
+            return words
         if role == Qt.ItemDataRole.FontRole:
-            column = index.column()
-            room = self.rooms[column] if self.rooms else 0
-            return _font_for(self._words(row, column), Face.CODE, self._cap, room)
-        if role == Qt.ItemDataRole.TextAlignmentRole:
-            return self._sides[index.column()]
-        if role == Qt.ItemDataRole.ForegroundRole:
-            return self._dark if chosen else self._ink
-        if role == Qt.ItemDataRole.BackgroundRole:
-            return self._ink if chosen else self._paper
+            return self.font(words, index.column())
         return None
 
-    def _words(self, row: TableRow, column: int) -> str:
+    def font(self, words: str, column: int) -> QFont:
+        """The font of the words of a cell."""
+        room = self.rooms[column] if self.rooms else 0
+        return _font_for(words, Face.CODE, self._cap, room)
+
+    def words(self, row: TableRow, column: int) -> str:
+        """What stands in a cell, in the language of now."""
         mark = "! " if row.attend and column == 0 else ""
         return f"{mark}{say(row.cells[column])}"
 
@@ -143,6 +143,41 @@ class _Rows(QAbstractTableModel):
             words = say(self.columns[section].name)
             return _font_for(words, Face.VERB, self._cap * _HEAD, self.rooms[section])
         return None
+
+
+class _Cells(QStyledItemDelegate):
+    """Paints cells by hand: by way of a style sheet each takes several times as long."""
+
+    def __init__(self, rows: _Rows, palette: Palette, parent: QWidget) -> None:
+        super().__init__(parent)
+        self._rows = rows
+        self._grounds = QColor(palette.paper), QColor(palette.ink)
+        self._inks = QColor(palette.ink), QColor(palette.on_dark)
+        self._here = QPen(QColor(palette.act), 2)
+        side = Qt.AlignmentFlag
+        self._sides = tuple(
+            int(side.AlignVCenter | (side.AlignRight if one.figures else side.AlignLeft))
+            for one in rows.columns
+        )
+
+    @override
+    def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: _Index) -> None:
+        box: QRect = option.rect
+        state: QStyle.StateFlag = option.state
+        row, column = self._rows.rows[index.row()], index.column()
+        chosen = row.key in self._rows.chosen
+        painter.fillRect(box, self._grounds[chosen])
+        inner = box.adjusted(_MARGIN, 0, -_MARGIN, 0)
+        words = self._rows.words(row, column)
+        painter.setFont(self._rows.font(words, column))
+        elided = painter.fontMetrics().elidedText(
+            words, Qt.TextElideMode.ElideRight, inner.width()
+        )
+        painter.setPen(self._inks[chosen])
+        painter.drawText(inner, self._sides[column], elided)
+        if state & QStyle.StateFlag.State_HasFocus:
+            painter.setPen(self._here)
+            painter.drawRect(box.adjusted(1, 1, -2, -2))
 
 
 class TouchTable(QTableView):
@@ -170,8 +205,9 @@ class TouchTable(QTableView):
         super().__init__(parent)
         ruler = Ruler.of(self.screen())
         self._several = several
-        self._rows = _Rows(columns, palette, ruler)
+        self._rows = _Rows(columns, ruler)
         self.setModel(self._rows)
+        self.setItemDelegate(_Cells(self._rows, palette, self))
         self.setSelectionMode(QAbstractItemView.SelectionMode.NoSelection)
         self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
