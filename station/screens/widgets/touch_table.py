@@ -170,9 +170,7 @@ class _Cells(QStyledItemDelegate):
         inner = box.adjusted(_MARGIN, 0, -_MARGIN, 0)
         words = self._rows.words(row, column)
         painter.setFont(self._rows.font(words, column))
-        elided = painter.fontMetrics().elidedText(
-            words, Qt.TextElideMode.ElideRight, inner.width()
-        )
+        elided = painter.fontMetrics().elidedText(words, Qt.TextElideMode.ElideRight, inner.width())
         painter.setPen(self._inks[chosen])
         painter.drawText(inner, self._sides[column], elided)
         if state & QStyle.StateFlag.State_HasFocus:
