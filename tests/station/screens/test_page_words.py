@@ -9,14 +9,17 @@ from collections.abc import Callable
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QTranslator
+from PySide6.QtCore import Qt, QTranslator
 from PySide6.QtGui import QFontMetricsF
+from PySide6.QtWidgets import QApplication
 
 from station.core.languages import Language
 from station.screens import tongue
-from station.screens.theme import Face, font_of
-from station.screens.tongue import speak
+from station.screens.theme import LIGHT, Face, font_of
+from station.screens.tongue import say, speak
+from station.screens.widgets.touch_table import Column, TableRow, TouchTable
 from tests.station.screens import gallery_office, gallery_pages, messages
+from tests.station.screens.checks_rig import ChecksRig
 from tests.station.screens.messages import TRANSLATED, compile_to, file_of, read, sources, write
 from tests.station.screens.shown import Shown
 
@@ -84,6 +87,30 @@ def test_no_english_is_left(
     assert len(shown.texts) > 5
     left = {text: state for text, state in shown.texts.items() if english_in(text)}
     assert not left, "pass them through tr or say, and list them: see Languages in DEVELOPERS.md"
+
+
+def test_a_badge_switches_the_page_that_is_open(qtbot) -> None:
+    """Sentences, hints, heads and cells of a table, each by its own widget."""
+    checks, table = ChecksRig(size=SMALL).page, TouchTable(LIGHT, (Column("serial", 1),))
+    qtbot.addWidget(checks)
+    qtbot.addWidget(table)
+    checks.choose(1)
+    table.show_rows([TableRow("a", ("in doubt",)), TableRow("b", ("Harbour leaf mix",))])
+    seen = set()
+    for language in Language:
+        speak(language)
+        QApplication.processEvents()
+        model = table.model()
+        cells = [str(model.data(model.index(row, 0))) for row in range(2)]
+        verb = checks.tare.verb.shown
+        assert verb is not None
+        assert cells[1] == "Harbour leaf mix"
+        assert cells[0] == say("in doubt")
+        hint = checks.tare.film.placeholderText()
+        head = str(model.headerData(0, Qt.Orientation.Horizontal))
+        seen.add((" ".join(verb.lines), hint, cells[0], head))
+    assert len(seen) == len(Language)
+    checks.stop()
 
 
 @pytest.fixture(scope="module")
