@@ -100,6 +100,7 @@ def _answer(report: VerifyReport) -> Answer:
         "epoch": None if report.epoch is None else str(report.epoch),
         "head_seq": report.head_seq,
         "head": report.head,
+        "purged": report.purged,
         "heads": report.heads,
         "signed_head": None if report.signed is None else report.signed.head.size,
         "key": None if report.signed is None else key_id(report.signed.key),
@@ -113,6 +114,7 @@ def _answer(report: VerifyReport) -> Answer:
         title = heading(f"THE RECORD DOES NOT HOLD at {place}: {report.why}", Weight.STOP)
     rows = (
         ("Entries that hold", str(report.entries)),
+        *((("Purged of them", str(report.purged)),) if report.purged else ()),
         ("Last of them", f"{report.head_seq} of epoch {report.epoch or '-'}"),
         ("Its hash", report.head),
         ("Heads that fit", str(report.heads)),

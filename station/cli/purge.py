@@ -53,7 +53,7 @@ def purge(
     home: HomeFolder = None,
     as_json: AsJson = False,
 ) -> None:
-    """List runs older than [record] keep_years and what keeps each; with --really take them out."""
+    """List runs older than the settings keep them and what keeps each; --really takes them out."""
 
     def work() -> Answer:
         from station.cli.stopped import packhouse  # slow to load

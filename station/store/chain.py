@@ -52,6 +52,8 @@ class Chain:
         self._purged = PurgedEntries(connection)
         self.gone = self._purged.gone
         """Runs and bags that were purged."""
+        self.purged = 0
+        """Entries so far that are empty, as a purge says."""
         self.entries = 0
         self.epoch: int | None = None
         self.seq = 0
@@ -80,7 +82,7 @@ class Chain:
                 self._purged.take(kept)
             entry = None if empty else self._read(kept)
             if entry is None:
-                pass  # its hash stands for it: the next entry's chain and its purge hold it
+                self.purged += 1  # its hash stands for it: the next entry and its purge hold it
             elif entry.kind in HEADS:
                 self.heads.entry(entry, self._tree)
             elif entry.kind is EntryKind.RESTORE:

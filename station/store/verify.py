@@ -68,6 +68,7 @@ class VerifyReport:
         whole: nothing is missing, changed or added anywhere.
         first_break: seq of the first entry that does not hold, or None.
         page: the damaged page of the file, from 1, where one is named.
+        purged: entries of which number, kind and hash alone are left, as their purge says.
         why: what is wrong and where; empty when whole.
         epoch: of the last entry that holds, or None without any.
         head_seq: seq of that entry.
@@ -86,6 +87,7 @@ class VerifyReport:
     heads: int = 0
     signed: SignedHead | None = None
     page: int | None = None
+    purged: int = 0
 
 
 def verify(
@@ -232,4 +234,5 @@ def _report(chain: Chain | None, damage: Damage | None) -> VerifyReport:
         heads=chain.heads.heads if chain else 0,
         signed=chain.heads.last_signed if chain else None,
         page=damage.page if damage else None,
+        purged=chain.purged if chain else 0,
     )

@@ -150,7 +150,8 @@ def test_the_whole_way(station, purge, old, tmp_path):
     assert (checked.code, checked.document["sha256"]) == (0, digest)
 
     where = ("--home", old.home, "--json")
-    assert station("journal", "verify", *where).document["whole"] is True
+    proved = station("journal", "verify", *where).document
+    assert (proved["whole"], proved["purged"]) == (True, document["entries"])
     assert station("journal", "rebuild", *where).code == 0
     assert station("journal", "verify", *where).document["whole"] is True
 
