@@ -162,7 +162,7 @@ def test_a_whole_journal(station, packed):
     document = found.document
     assert list(document) == [
         "whole", "entries", "first_break", "page", "why", "epoch", "head_seq", "head",
-        "heads", "signed_head", "key",
+        "purged", "heads", "signed_head", "key",
     ]  # fmt: skip
     assert (document["whole"], document["first_break"], document["why"]) == (True, None, "")
     assert document["entries"] == document["head_seq"] > 6
