@@ -158,8 +158,12 @@ def rejects_shown(
         bridge = Bridge()
         audience = Audience(bridge.publish, bridge.answer, entered=bridge.enter)
         with (
-            tempfile.TemporaryDirectory(prefix="big-screen-") as labels,
-            running(station := Station(house, home, PortSettings("none"), Path(labels), audience)),
+            tempfile.TemporaryDirectory(prefix="big-screen-") as folder,
+            running(
+                station := Station(
+                    house, home, PortSettings("none"), Path(folder) / "labels", audience
+                )
+            ),
         ):
             window = station_window(bridge, station, house)
             page = next(door.page for door in window.doors if door.name == "QUALITY")
