@@ -1,5 +1,6 @@
 """Bags on the bench scale, labels on a real IPP printer: each label once, whatever happens."""
 
+import re
 from dataclasses import replace
 
 import pytest
@@ -135,7 +136,9 @@ def test_a_label_that_comes_too_late_is_in_doubt_although_the_printer_brings_it(
             printer.set_mood("held")
             stopped = line.until(lambda state: state.phase is Phase.STOPPED)
             [doubtful] = labels(tmp_path, LabelState.IN_DOUBT, 1)
-            assert f"label {doubtful} is in doubt: it was not out after 1 s" in stopped.because
+            assert f"label {doubtful} is in doubt: " in stopped.because
+            # A printer of a crowded machine may not even answer the last question in time.
+            assert re.search("it was not out after 1 s|no answer within 0.2 s", stopped.because)
             line.station.line.resume("L01")
             line.until(lambda state: any("may still come out" in one for one in state.closed))
             assert doubtful not in printer.printed()
