@@ -227,7 +227,7 @@ class ManagerDesk:
                 for product in self._house.products.values()
                 if product.atmosphere == one.atmosphere
             )
-            note = f"{inside or 'no product'}; {one.basis}"
+            note = f"{inside or 'no product has it'}; {one.basis}"
             rows.append(Row(one.atmosphere, f"{one.least_days} to {one.most_days} days", note))
         return tuple(rows)
 

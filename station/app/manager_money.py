@@ -36,9 +36,9 @@ def money_of(home: Path, found: Period, told: Told) -> Money:
     told(75)
     pan = _pan(home, found.runs[-1].run.id, str(found.runs[-1].run.unit))
     told(90)
-    days = f"{sums.first:%A %d %B %Y}"
+    days = f"{sums.first:%A, %d %B %Y}"
     if sums.first != sums.last:
-        days = f"{sums.first:%a %d %B} to {sums.last:%a %d %B %Y}"
+        days = f"{sums.first:%d %B %Y} \u2013 {sums.last:%d %B %Y}"
     return Money(
         title=days,
         headline=_headline(found),
@@ -113,7 +113,7 @@ def _happenings(found: Period) -> tuple[Happening, ...]:
             mark.at.timestamp(),
             (mark.until or mark.at).timestamp(),
             mark.bad,
-            f"{mark.at:%a %d %H:%M} {mark.row}{': ' if mark.words else ''}{mark.words}",
+            f"{mark.at:%a %d, %H:%M}, {mark.row}{': ' if mark.words else ''}{mark.words}",
         )
         for mark in marks_of(found.entered, found.stops, found.zone)
     )

@@ -149,7 +149,7 @@ class ServiceDesk:
             ("In the settings", f"{scale.id}, {scale.protocol}, {_line(scale)}"),
             (
                 "Plate in the settings",
-                f"class {scale.scale_class}, {scale.interval} to {scale.capacity}",
+                f"class {scale.scale_class}, interval {scale.interval}, Max {scale.capacity}",
             ),
         )
         if scale.description is not None:
@@ -163,7 +163,7 @@ class ServiceDesk:
                 f"SMA SCP-0499 level {facts.level}, {facts.revision}" if facts.level else "",
             ),
             *(
-                ("Range", f"to {one.capacity:f} {one.unit}, interval {one.interval:f} {one.unit}")
+                ("Range", f"Max {one.capacity:f} {one.unit}, interval {one.interval:f} {one.unit}")
                 for one in facts.ranges
             ),
             ("Commands of level 2", " ".join(facts.commands)),
@@ -206,4 +206,4 @@ class ServiceDesk:
 
 def _line(scale: ScaleSettings) -> str:
     port = scale.port
-    return f"{port.url} at {port.baud} {port.bits}{port.parity[0].upper()}{port.stop_bits}"
+    return f"{port.url}, {port.baud} {port.bits}{port.parity[0].upper()}{port.stop_bits}"

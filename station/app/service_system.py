@@ -24,7 +24,7 @@ def system_rows(home: Path, software: str, disk: str) -> tuple[Named, ...]:
         disk: how full its disk is.
     """
     return (
-        ("Station", f"{software}, Python {platform.python_version()} on {platform.system()}"),
+        ("Station", f"{software}, Python {platform.python_version()}, {platform.system()}"),
         ("Parts", ", ".join(_versions())),
         ("SQLite", _sqlite()),
         ("Record", _record(home)),
@@ -55,4 +55,4 @@ def _record(home: Path) -> str:
             sizes.append(f"{name} {(home / name).stat().st_size / 1e6:.1f} MB")
         except OSError:
             continue
-    return f"{', '.join(sizes) or 'none yet'} in {home}"
+    return f"{', '.join(sizes) or 'none yet'}, {home}"

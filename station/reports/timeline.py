@@ -31,7 +31,7 @@ def marks_of(entered: Iterable[FactRecord], stops: Iterable[Pause], zone: ZoneIn
             _ROWS[one.fact.kind],
             one.at.utc.astimezone(zone),
             bad=one.fact.result in BAD,
-            words=f"{one.fact.subject} {one.fact.result}",
+            words=f"{one.fact.subject}: {one.fact.result}",
         )
         for one in entered
         if one.fact.kind in _ROWS

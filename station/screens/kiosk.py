@@ -21,14 +21,15 @@ from station.line.state import EntryAnswer, Intents
 from station.screens.bridge import Bridge
 from station.screens.screen_keeper import ScreenKeeper
 from station.screens.theme import Palette, Ruler
+from station.screens.tongue import mark
 from station.screens.widgets.touch_button import TouchButton
 from station.screens.window import StationWindow
 
 _LOG = logging.getLogger(__name__)
 PATIENCE_MS = 5000
 """So long the line may take to record that somebody leaves."""
-LEAVE = "LEAVE"
-HOW = "This screen is left at RUN, MORE, LEAVE, by somebody who may"
+LEAVE = mark("LEAVE")
+HOW = mark("This screen is left at RUN, MORE, LEAVE, by somebody who may")
 _KEYS = QEvent.Type.KeyPress, QEvent.Type.KeyRelease, QEvent.Type.ShortcutOverride
 _Key, _With = Qt.Key, Qt.KeyboardModifier
 _FUNCTION = frozenset(range(_Key.Key_F1.value, _Key.Key_F35.value + 1))

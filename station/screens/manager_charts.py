@@ -10,6 +10,7 @@ import pyqtgraph as pg
 
 from station.screens.manager_source import Happening, Pan, Slice
 from station.screens.theme import Palette
+from station.screens.tongue import say
 from station.screens.widgets.chart import Chart, Mark, Strokes, Table
 
 _MOST_SIGNS = 90
@@ -45,9 +46,10 @@ class BarsChart(Chart):
         self.show_range((-0.6, count - 0.4), (low - room * (low < 0), high + room))
         middles = list(range(count))
         self.bars(middles, values, 0.76)
-        longest = max(len(one.name) for one in slices) + 2
+        names = [say(one.name) for one in slices]
+        longest = max(map(len, names)) + 2
         every = max(1, -(-count * longest // _MOST_SIGNS))
-        axis.setTicks([[(n, slices[n].name) for n in range(0, count, every)]])
+        axis.setTicks([[(n, names[n]) for n in range(0, count, every)]])
         if together and high > 0:
             whole = sum(values)
             parts = [float(part) / whole * high for part in np.cumsum(values)]
@@ -79,7 +81,7 @@ class TimelineChart(Chart):
         begin, end = min(one.at for one in happenings), max(one.until for one in happenings)
         wide = max(60.0, end - begin)
         self.show_range((begin - 0.03 * wide, end + 0.03 * wide), (-0.6, count - 0.4))
-        axis.setTicks([[(count - 1 - n, row) for n, row in enumerate(rows)]])
+        axis.setTicks([[(count - 1 - n, say(row)) for n, row in enumerate(rows)]])
         heights = [count - 1 - rows.index(one.row) for one in happenings]
         for level in range(count):
             self.level(float(level), "", Strokes.DOTTED, thick=0.5)

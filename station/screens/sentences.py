@@ -32,10 +32,12 @@ from station.screens.catalogue import (
     checks,
     labels,
     lots,
+    manager,
     numbers,
     office,
     quality,
     shipping,
+    wire,
 )
 
 PLACES = (
@@ -63,6 +65,8 @@ PAN = (
     "the pan must be empty before the next bag counts",
     "the empty pan shows {mass}: wipe it, then zero the scale",
     "setting aside: {reason}",
+    "changed after weighing: {net} is recorded, {found} is on the pan",
+    "changed after weighing",
 )
 """What stands under the verb."""
 
@@ -211,7 +215,7 @@ SENTENCES = (
     *(*LEAD, *PRINTER, *ALARMS, *TRAINING, *SIGNATURES),
     *(*checks.SENTENCES, *change.SENTENCES, *lots.SENTENCES, *labels.SENTENCES),
     *(*alarms.SENTENCES, *quality.SENTENCES, *numbers.SENTENCES, *shipping.SENTENCES),
-    *office.SENTENCES,
+    *(*office.SENTENCES, *manager.SENTENCES, *wire.SENTENCES),
 )
 """All of them."""
 

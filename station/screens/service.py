@@ -23,7 +23,7 @@ from station.screens.widgets.fact_page import FactPage
 from station.screens.widgets.touch_button import TouchButton
 from station.screens.work import Work
 
-_TABS = (("LINE", "1"), ("SCALE", "2"), ("STATION", "3"), ("TEACH", "4"), ("SWAP", "5"))
+_TABS = (("WIRE", "1"), ("SCALE", "2"), ("STATION", "3"), ("TEACH", "4"), ("SWAP", "5"))
 _REFRESH_MS = 200
 
 

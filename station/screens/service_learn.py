@@ -39,6 +39,8 @@ _SAYS = (
     ("ZERO", Meaning.ZERO),
     ("OVER", Meaning.OVER),
 )
+_NAMES = {"sign": "PLUS/MINUS"}
+"""Of fields whose own name says something else elsewhere."""
 _KEYS = {"value": "V", "unit": "U", "flag": "F", "sign": "G", "check": "C"}
 _FIRST = "LISTEN to the scale, or open a RECORDING; put a known weight on the pan and TAKE a line."
 
@@ -81,7 +83,9 @@ class LearnPanel(QWidget):
         self.propose_button = self._button("PROPOSE", "P")
         self.save_button = self._button("SAVE", "S")
         self.again_button = self._button("START OVER")
-        self.fields = {one: self._button(one.upper(), _KEYS[one]) for one in FIELDS}
+        self.fields = {
+            one: self._button(_NAMES.get(one, one.upper()), _KEYS[one]) for one in FIELDS
+        }
         self.clear_button = self._button("NO MARKS")
         self.units = {one: self._button(one, checkable=True) for one in source.units}
         self.says = {one: self._button(words, checkable=True) for words, one in _SAYS}

@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 from station.line.state import LineState
 from station.screens.service_source import ScaleCommand, ServiceSource
 from station.screens.theme import Palette, Ruler
+from station.screens.tongue import say
 from station.screens.widgets.fact_page import FactPage
 from station.screens.widgets.live_figure import LiveFigure, live
 from station.screens.widgets.sheet import Message
@@ -70,7 +71,7 @@ class ScaleFactsPanel(QWidget):
     def give(self, command: ScaleCommand) -> None:
         """Send a command; the outcome is said when it is there."""
         why_not = self._source.give(command, self._state)
-        self.message.say(why_not or f"{command.name} …", refused=bool(why_not))
+        self.message.say(why_not or f"{say(command.name)} …", refused=bool(why_not))
 
     def _lay_commands(self) -> None:
         while (item := self._grid.takeAt(0)) is not None:

@@ -111,7 +111,8 @@ def _filled(source: str, match: re.Match[str] | None, language: Language) -> str
     if match is None or words == source:
         return ""
     taken = match.groupdict()
-    if any(map(_NEXT.search, taken.values())):  # a hole takes no end of a sentence
+    ends = match.string[-1] in _STOPS and source[-1] == "}"
+    if ends or any(map(_NEXT.search, taken.values())):  # a hole takes no end of a sentence
         return ""
     return words.format(**{name: _said(one, language) for name, one in taken.items()})
 

@@ -31,7 +31,7 @@ CLOCK = (
     "no time service has kept the clock right for {time}",
     "the clock jumped {way} by {time}",
     "the clock jumped {way} by {time}, to another day",
-    *("forward", "back"),
+    *("ahead", "back"),
     "the offset from UTC changed by {time}, as daylight saving does",
     "the year {year} is not believed",
     "the clock is {time} behind the newest entry of the record",

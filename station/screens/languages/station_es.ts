@@ -48,6 +48,10 @@
         <translation type="unfinished">Báscula nueva: conéctela, toque MIRAR y contrólela con las pesas.</translation>
     </message>
     <message>
+        <source>A scale that is to be asked needs its request above.</source>
+        <translation type="unfinished">Una báscula que espera preguntas necesita su pregunta arriba.</translation>
+    </message>
+    <message>
         <source>ADD</source>
         <translation type="unfinished">AÑADA</translation>
     </message>
@@ -58,6 +62,10 @@
     <message>
         <source>ALL</source>
         <translation type="unfinished">TODOS</translation>
+    </message>
+    <message>
+        <source>ALL DAYS</source>
+        <translation type="unfinished">TODOS LOS DÍAS</translation>
     </message>
     <message>
         <source>ALL WEIGHED</source>
@@ -156,6 +164,10 @@
         <translation type="unfinished">La bolsa {serial} no se apartó: BUSCAR la muestra.</translation>
     </message>
     <message>
+        <source>Bags since the last good check of the scale before are covered by no check of it any more: QA decides about them.</source>
+        <translation type="unfinished">Las bolsas desde el último control bueno de la báscula anterior ya no están cubiertas: Calidad decide.</translation>
+    </message>
+    <message>
         <source>Below T1</source>
         <translation type="unfinished">Bajo T1</translation>
     </message>
@@ -224,6 +236,10 @@
         <translation type="unfinished">DESPEJE</translation>
     </message>
     <message>
+        <source>CLEAR TARE</source>
+        <translation type="unfinished">QUITAR TARA</translation>
+    </message>
+    <message>
         <source>CLOCK</source>
         <translation type="unfinished">RELOJ</translation>
     </message>
@@ -286,6 +302,10 @@
     <message>
         <source>DESTROYED</source>
         <translation type="unfinished">DESTRUIDA</translation>
+    </message>
+    <message>
+        <source>DIAGNOSE</source>
+        <translation type="unfinished">DIAGNOSTICAR</translation>
     </message>
     <message>
         <source>DO NOT SIGN</source>
@@ -404,8 +424,20 @@
         <translation type="unfinished">MARCA</translation>
     </message>
     <message>
+        <source>Fri {number}</source>
+        <translation type="unfinished">vie {number}</translation>
+    </message>
+    <message>
+        <source>Friday</source>
+        <translation type="unfinished">viernes</translation>
+    </message>
+    <message>
         <source>From</source>
         <translation type="unfinished">De quién</translation>
+    </message>
+    <message>
+        <source>From the recording {file}: TAKE a line.</source>
+        <translation type="unfinished">De la grabación {file}: TOME una línea.</translation>
     </message>
     <message>
         <source>GIVE UP</source>
@@ -496,6 +528,10 @@
         <translation type="unfinished">DUDOSA</translation>
     </message>
     <message>
+        <source>IN USE.</source>
+        <translation type="unfinished">EN USO.</translation>
+    </message>
+    <message>
         <source>INBOX</source>
         <translation type="unfinished">PENDIENTES</translation>
     </message>
@@ -518,6 +554,10 @@
     <message>
         <source>In use</source>
         <translation type="unfinished">En uso</translation>
+    </message>
+    <message>
+        <source>Is the scale on, and are baud rate and parity those of its menu?</source>
+        <translation type="unfinished">¿Está encendida la báscula, y son los baudios y la paridad los de su menú?</translation>
     </message>
     <message>
         <source>Issued − used − spoiled − samples − returned</source>
@@ -580,8 +620,20 @@
         <translation type="unfinished">ÚLTIMA</translation>
     </message>
     <message>
+        <source>LAST 7 DAYS</source>
+        <translation type="unfinished">ÚLTIMOS 7 DÍAS</translation>
+    </message>
+    <message>
+        <source>LAST DAY</source>
+        <translation type="unfinished">ÚLTIMO DÍA</translation>
+    </message>
+    <message>
         <source>LEAD</source>
         <translation type="unfinished">JEFE</translation>
+    </message>
+    <message>
+        <source>LEAVE</source>
+        <translation type="unfinished">SALIR</translation>
     </message>
     <message>
         <source>LIFT BAG</source>
@@ -656,6 +708,10 @@
         <translation type="unfinished">Idioma de la pantalla del empacador</translation>
     </message>
     <message>
+        <source>Languages</source>
+        <translation type="unfinished">Idiomas</translation>
+    </message>
+    <message>
         <source>Lead</source>
         <translation type="unfinished">Jefe de línea</translation>
     </message>
@@ -728,6 +784,10 @@
         <translation type="unfinished">Fabricante y modelo</translation>
     </message>
     <message>
+        <source>Max / e = {number}, class {code} allows {least} to {most}</source>
+        <translation type="unfinished">Max / e = {number}, la clase {code} admite de {least} a {most}</translation>
+    </message>
+    <message>
         <source>Mean needed</source>
         <translation type="unfinished">Media necesaria</translation>
     </message>
@@ -738,6 +798,14 @@
     <message>
         <source>Mean so far</source>
         <translation type="unfinished">Media hasta ahora</translation>
+    </message>
+    <message>
+        <source>Mon {number}</source>
+        <translation type="unfinished">lun {number}</translation>
+    </message>
+    <message>
+        <source>Monday</source>
+        <translation type="unfinished">lunes</translation>
     </message>
     <message>
         <source>NEAR MAX</source>
@@ -824,6 +892,10 @@
         <translation type="unfinished">Aquí no hay cajas</translation>
     </message>
     <message>
+        <source>No description yet</source>
+        <translation type="unfinished">Aún sin descripción</translation>
+    </message>
+    <message>
         <source>No good bag yet</source>
         <translation type="unfinished">Aún ninguna bolsa buena</translation>
     </message>
@@ -850,6 +922,10 @@
     <message>
         <source>No target can be proposed: {why}.</source>
         <translation type="unfinished">No se puede proponer un objetivo: {why}.</translation>
+    </message>
+    <message>
+        <source>No whole line was heard yet.</source>
+        <translation type="unfinished">Aún no se oyó ninguna línea entera.</translation>
     </message>
     <message>
         <source>Not kept: {why}, {folder}</source>
@@ -968,6 +1044,10 @@
         <translation type="unfinished">GENTE</translation>
     </message>
     <message>
+        <source>PLUS/MINUS</source>
+        <translation type="unfinished">MÁS/MENOS</translation>
+    </message>
+    <message>
         <source>PRINT</source>
         <translation type="unfinished">IMPRIMIR</translation>
     </message>
@@ -982,6 +1062,10 @@
     <message>
         <source>PROPOSE</source>
         <translation type="unfinished">PROPONER</translation>
+    </message>
+    <message>
+        <source>PROPOSE when they differ enough.</source>
+        <translation type="unfinished">PROPONGA cuando difieran bastante.</translation>
     </message>
     <message>
         <source>PUT AN EMPTY BAG ON</source>
@@ -1000,12 +1084,32 @@
         <translation type="unfinished">Palé {sscc} cerrado; sale su etiqueta.</translation>
     </message>
     <message>
+        <source>Parts</source>
+        <translation type="unfinished">Partes</translation>
+    </message>
+    <message>
         <source>Plate in the settings</source>
         <translation type="unfinished">Placa en la configuración</translation>
     </message>
     <message>
         <source>Print again: {what}</source>
         <translation type="unfinished">Reimprimir: {what}</translation>
+    </message>
+    <message>
+        <source>Protocol</source>
+        <translation type="unfinished">Protocolo</translation>
+    </message>
+    <message>
+        <source>Put another weight on, and TAKE a line at rest and one in motion too.</source>
+        <translation type="unfinished">Ponga otro peso y TOME una línea en reposo y otra en movimiento.</translation>
+    </message>
+    <message>
+        <source>Put its number into station.toml.</source>
+        <translation type="unfinished">Ponga su número en station.toml.</translation>
+    </message>
+    <message>
+        <source>QA check</source>
+        <translation type="unfinished">control de calidad</translation>
     </message>
     <message>
         <source>QA decides</source>
@@ -1136,8 +1240,20 @@
         <translation type="unfinished">TANDAS</translation>
     </message>
     <message>
+        <source>Range</source>
+        <translation type="unfinished">Rango</translation>
+    </message>
+    <message>
         <source>Reading the record</source>
         <translation type="unfinished">Leyendo el registro</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation type="unfinished">Registro</translation>
+    </message>
+    <message>
+        <source>Recorded as refused</source>
+        <translation type="unfinished">Registrada como rechazada</translation>
     </message>
     <message>
         <source>Recorded: {file}</source>
@@ -1276,6 +1392,10 @@
         <translation type="unfinished">FIRMA</translation>
     </message>
     <message>
+        <source>SMA SCP-0499 level {code}</source>
+        <translation type="unfinished">SMA SCP-0499 nivel {code}</translation>
+    </message>
+    <message>
         <source>SPOILED</source>
         <translation type="unfinished">DAÑADAS</translation>
     </message>
@@ -1340,6 +1460,14 @@
         <translation type="unfinished">¿Mismo producto?</translation>
     </message>
     <message>
+        <source>Sat {number}</source>
+        <translation type="unfinished">sáb {number}</translation>
+    </message>
+    <message>
+        <source>Saturday</source>
+        <translation type="unfinished">sábado</translation>
+    </message>
+    <message>
         <source>Scale {what} failed its last check</source>
         <translation type="unfinished">La báscula {what} no pasó su último control</translation>
     </message>
@@ -1400,8 +1528,20 @@
         <translation type="unfinished">Estación</translation>
     </message>
     <message>
+        <source>Stop and start the station to use it</source>
+        <translation type="unfinished">Pare y arranque la estación para usarlo</translation>
+    </message>
+    <message>
         <source>Study kept: mean {mean}, s {spread}, {count} bags</source>
         <translation type="unfinished">Estudio guardado: media {mean}, s {spread}, {count} bolsas</translation>
+    </message>
+    <message>
+        <source>Sun {number}</source>
+        <translation type="unfinished">dom {number}</translation>
+    </message>
+    <message>
+        <source>Sunday</source>
+        <translation type="unfinished">domingo</translation>
     </message>
     <message>
         <source>Suspect window of {what}: {count} bags are held</source>
@@ -1504,6 +1644,10 @@
         <translation type="unfinished">PRÁCTICA</translation>
     </message>
     <message>
+        <source>TRAINING IS OVER</source>
+        <translation type="unfinished">FORMACIÓN CADUCADA</translation>
+    </message>
+    <message>
         <source>Take a line, mark its value and say the unit first.</source>
         <translation type="unfinished">Tome primero una línea, marque su valor y diga la unidad.</translation>
     </message>
@@ -1573,7 +1717,7 @@
     </message>
     <message>
         <source>There is no recording: make one on the page WIRE.</source>
-        <translation type="unfinished">No hay grabación: haga una en la página LÍNEA.</translation>
+        <translation type="unfinished">No hay grabación: haga una en la página CABLE.</translation>
     </message>
     <message>
         <source>There is no run before</source>
@@ -1586,6 +1730,22 @@
     <message>
         <source>This run stays as it is.</source>
         <translation type="unfinished">Esta tanda queda como está.</translation>
+    </message>
+    <message>
+        <source>This screen is left at RUN, MORE, LEAVE, by somebody who may</source>
+        <translation type="unfinished">De esta pantalla se sale en TANDA, MÁS, SALIR, quien tenga derecho</translation>
+    </message>
+    <message>
+        <source>Threads</source>
+        <translation type="unfinished">Hilos</translation>
+    </message>
+    <message>
+        <source>Thu {number}</source>
+        <translation type="unfinished">jue {number}</translation>
+    </message>
+    <message>
+        <source>Thursday</source>
+        <translation type="unfinished">jueves</translation>
     </message>
     <message>
         <source>Touch PASSED or FAILED.</source>
@@ -1612,12 +1772,24 @@
         <translation type="unfinished">Toque primero su nombre.</translation>
     </message>
     <message>
+        <source>Tue {number}</source>
+        <translation type="unfinished">mar {number}</translation>
+    </message>
+    <message>
+        <source>Tuesday</source>
+        <translation type="unfinished">martes</translation>
+    </message>
+    <message>
         <source>UNDO</source>
         <translation type="unfinished">DESHACER</translation>
     </message>
     <message>
         <source>UNIT</source>
         <translation type="unfinished">UNIDAD</translation>
+    </message>
+    <message>
+        <source>UNIT {code}</source>
+        <translation type="unfinished">UNIDAD {code}</translation>
     </message>
     <message>
         <source>Use by</source>
@@ -1634,6 +1806,10 @@
     <message>
         <source>VOIDED</source>
         <translation type="unfinished">ANULADA</translation>
+    </message>
+    <message>
+        <source>Version</source>
+        <translation type="unfinished">Versión</translation>
     </message>
     <message>
         <source>WAIT</source>
@@ -1680,6 +1856,10 @@
         <translation type="unfinished">LIMPIE</translation>
     </message>
     <message>
+        <source>WIRE</source>
+        <translation type="unfinished">CABLE</translation>
+    </message>
+    <message>
         <source>WORK OUT</source>
         <translation type="unfinished">CALCULAR</translation>
     </message>
@@ -1694,6 +1874,14 @@
     <message>
         <source>Wait until the day is read.</source>
         <translation type="unfinished">Espere a que se lea el día.</translation>
+    </message>
+    <message>
+        <source>Wed {number}</source>
+        <translation type="unfinished">mié {number}</translation>
+    </message>
+    <message>
+        <source>Wednesday</source>
+        <translation type="unfinished">miércoles</translation>
     </message>
     <message>
         <source>Weigh again in this order: net as shown, less the whole error, less even growth</source>
@@ -1800,6 +1988,10 @@
         <translation type="unfinished">un control está atrasado</translation>
     </message>
     <message>
+        <source>a check needs test weights: name at least one</source>
+        <translation type="unfinished">un control necesita pesas: nombre al menos una</translation>
+    </message>
+    <message>
         <source>a copy was printed</source>
         <translation type="unfinished">se imprimió una copia</translation>
     </message>
@@ -1876,8 +2068,16 @@
         <translation type="unfinished">una tanda necesita un jefe y una persona en la báscula</translation>
     </message>
     <message>
+        <source>a scale that says nothing</source>
+        <translation type="unfinished">una báscula que no dice nada</translation>
+    </message>
+    <message>
         <source>a suspect window of {what} is open ({count} bags)</source>
         <translation type="unfinished">ventana sospechosa de {what} pendiente ({count} bolsas)</translation>
+    </message>
+    <message>
+        <source>a version is not refused</source>
+        <translation type="unfinished">una versión no se rechaza</translation>
     </message>
     <message>
         <source>a weight every {gap} ms</source>
@@ -1888,12 +2088,28 @@
         <translation type="unfinished">no se tira una tanda entera: retenga antes sus bolsas</translation>
     </message>
     <message>
+        <source>about {mass} in bags of {loaded} loaded</source>
+        <translation type="unfinished">unos {mass} en bolsas de {loaded} cargados</translation>
+    </message>
+    <message>
+        <source>above the highest of the description, {number}</source>
+        <translation type="unfinished">por encima del máximo descrito, {number}</translation>
+    </message>
+    <message>
         <source>adds up</source>
         <translation type="unfinished">cuadra</translation>
     </message>
     <message>
         <source>after a stop</source>
         <translation type="unfinished">tras una parada</translation>
+    </message>
+    <message>
+        <source>ahead</source>
+        <translation type="unfinished">adelante</translation>
+    </message>
+    <message>
+        <source>air</source>
+        <translation type="unfinished">aire</translation>
     </message>
     <message>
         <source>all</source>
@@ -1918,6 +2134,10 @@
     <message>
         <source>all reviewed</source>
         <translation type="unfinished">todo revisado</translation>
+    </message>
+    <message>
+        <source>all {count} lines are weights: compare them with what the scale showed</source>
+        <translation type="unfinished">las {count} líneas son pesos: compárelas con lo que mostró la báscula</translation>
     </message>
     <message>
         <source>allowed</source>
@@ -1956,8 +2176,20 @@
         <translation type="unfinished">se leyó otro código</translation>
     </message>
     <message>
+        <source>another one is set</source>
+        <translation type="unfinished">hay otra puesta</translation>
+    </message>
+    <message>
+        <source>another program has it: close that program, or name another port</source>
+        <translation type="unfinished">lo tiene otro programa: ciérrelo, o ponga otro puerto</translation>
+    </message>
+    <message>
         <source>another scale is here, {here}; in use is {known}: take it into use, {where}</source>
         <translation type="unfinished">hay otra báscula, {here}; en uso está {known}: póngala en uso, {where}</translation>
+    </message>
+    <message>
+        <source>any number</source>
+        <translation type="unfinished">cualquier número</translation>
     </message>
     <message>
         <source>applied</source>
@@ -1978,6 +2210,10 @@
     <message>
         <source>approved</source>
         <translation type="unfinished">aprobada</translation>
+    </message>
+    <message>
+        <source>as far as one approval goes</source>
+        <translation type="unfinished">hasta donde llega una aprobación</translation>
     </message>
     <message>
         <source>as found</source>
@@ -2016,8 +2252,16 @@
         <translation type="unfinished">máximo {most} {unit}</translation>
     </message>
     <message>
+        <source>at once</source>
+        <translation type="unfinished">enseguida</translation>
+    </message>
+    <message>
         <source>at random</source>
         <translation type="unfinished">al azar</translation>
+    </message>
+    <message>
+        <source>at rest</source>
+        <translation type="unfinished">en reposo</translation>
     </message>
     <message>
         <source>back</source>
@@ -2092,6 +2336,10 @@
         <translation type="unfinished">vistas las bolsas desde entonces</translation>
     </message>
     <message>
+        <source>before bag {count}</source>
+        <translation type="unfinished">antes de la bolsa {count}</translation>
+    </message>
+    <message>
         <source>below T1</source>
         <translation type="unfinished">bajo T1</translation>
     </message>
@@ -2114,6 +2362,14 @@
     <message>
         <source>below floor</source>
         <translation type="unfinished">bajo el suelo</translation>
+    </message>
+    <message>
+        <source>below the lowest of the description, {number}</source>
+        <translation type="unfinished">por debajo del mínimo descrito, {number}</translation>
+    </message>
+    <message>
+        <source>between the fields stands {one} and also {other}: mark what changes</source>
+        <translation type="unfinished">entre los campos está {one} y también {other}: marque lo que cambia</translation>
     </message>
     <message>
         <source>bin and belt empty</source>
@@ -2172,6 +2428,14 @@
         <translation type="unfinished">llegan bytes pero ninguno es una trama: mire baudios y paridad ({here})</translation>
     </message>
     <message>
+        <source>bytes that belong to no frame</source>
+        <translation type="unfinished">bytes de ninguna trama</translation>
+    </message>
+    <message>
+        <source>bytes that belong to no line</source>
+        <translation type="unfinished">bytes de ninguna línea</translation>
+    </message>
+    <message>
         <source>call QA</source>
         <translation type="unfinished">llame a calidad</translation>
     </message>
@@ -2196,12 +2460,28 @@
         <translation type="unfinished">categoría B</translation>
     </message>
     <message>
+        <source>centre of zero</source>
+        <translation type="unfinished">centro del cero</translation>
+    </message>
+    <message>
         <source>chance to pass the official test</source>
         <translation type="unfinished">probabilidad de pasar el ensayo oficial</translation>
     </message>
     <message>
+        <source>change every {count} ms</source>
+        <translation type="unfinished">cambian cada {count} ms</translation>
+    </message>
+    <message>
         <source>change or explain a label roll</source>
         <translation type="unfinished">cambiar o explicar un rollo de etiquetas</translation>
+    </message>
+    <message>
+        <source>changed after weighing</source>
+        <translation type="unfinished">cambió tras pesar</translation>
+    </message>
+    <message>
+        <source>changed after weighing: {net} is recorded, {found} is on the pan</source>
+        <translation type="unfinished">cambió tras pesar: registrado {net}, en el plato {found}</translation>
     </message>
     <message>
         <source>check</source>
@@ -2228,6 +2508,10 @@
         <translation type="unfinished">controles hechos</translation>
     </message>
     <message>
+        <source>checksum {code} does not agree</source>
+        <translation type="unfinished">la suma {code} no coincide</translation>
+    </message>
+    <message>
         <source>choose a lot of {component}</source>
         <translation type="unfinished">elija un lote de {component}</translation>
     </message>
@@ -2238,6 +2522,14 @@
     <message>
         <source>choose the product first, then its lots</source>
         <translation type="unfinished">elija primero el producto, luego sus lotes</translation>
+    </message>
+    <message>
+        <source>class {code}</source>
+        <translation type="unfinished">clase {code}</translation>
+    </message>
+    <message>
+        <source>class {code} knows no scale interval of {interval} (R 76 Table 3)</source>
+        <translation type="unfinished">la clase {code} no tiene escalón de {interval} (R 76 tabla 3)</translation>
     </message>
     <message>
         <source>cleaning</source>
@@ -2274,6 +2566,10 @@
     <message>
         <source>confirm date and time</source>
         <translation type="unfinished">confirmar fecha y hora</translation>
+    </message>
+    <message>
+        <source>connected by {device}</source>
+        <translation type="unfinished">conectada por {device}</translation>
     </message>
     <message>
         <source>cooler temperature</source>
@@ -2364,8 +2660,20 @@
         <translation type="unfinished">aparato {code}</translation>
     </message>
     <message>
+        <source>differs</source>
+        <translation type="unfinished">difiere</translation>
+    </message>
+    <message>
+        <source>digest</source>
+        <translation type="unfinished">huella</translation>
+    </message>
+    <message>
         <source>digits it shows</source>
         <translation type="unfinished">dígitos que muestra</translation>
+    </message>
+    <message>
+        <source>does not fit</source>
+        <translation type="unfinished">no encaja</translation>
     </message>
     <message>
         <source>done</source>
@@ -2384,8 +2692,16 @@
         <translation type="unfinished">tirada</translation>
     </message>
     <message>
+        <source>emptied</source>
+        <translation type="unfinished">vaciado</translation>
+    </message>
+    <message>
         <source>empty</source>
         <translation type="unfinished">vacío</translation>
+    </message>
+    <message>
+        <source>empty bag</source>
+        <translation type="unfinished">bolsa vacía</translation>
     </message>
     <message>
         <source>empty by now?</source>
@@ -2408,6 +2724,10 @@
         <translation type="unfinished">registrar esto</translation>
     </message>
     <message>
+        <source>equal</source>
+        <translation type="unfinished">igual</translation>
+    </message>
+    <message>
         <source>even</source>
         <translation type="unfinished">igual</translation>
     </message>
@@ -2418,6 +2738,10 @@
     <message>
         <source>event</source>
         <translation type="unfinished">suceso</translation>
+    </message>
+    <message>
+        <source>example {number}, {line}</source>
+        <translation type="unfinished">ejemplo {number}, {line}</translation>
     </message>
     <message>
         <source>expired</source>
@@ -2456,6 +2780,10 @@
         <translation type="unfinished">quedan menos de {count} etiquetas</translation>
     </message>
     <message>
+        <source>field {code}</source>
+        <translation type="unfinished">campo {code}</translation>
+    </message>
+    <message>
         <source>figures do not convince</source>
         <translation type="unfinished">las cifras no convencen</translation>
     </message>
@@ -2488,8 +2816,24 @@
         <translation type="unfinished">primera serie</translation>
     </message>
     <message>
+        <source>first-off</source>
+        <translation type="unfinished">primera pieza</translation>
+    </message>
+    <message>
+        <source>fits</source>
+        <translation type="unfinished">encaja</translation>
+    </message>
+    <message>
         <source>flag</source>
         <translation type="unfinished">marca</translation>
+    </message>
+    <message>
+        <source>flags that contradict</source>
+        <translation type="unfinished">marcas que se contradicen</translation>
+    </message>
+    <message>
+        <source>floor {mass}</source>
+        <translation type="unfinished">mínimo {mass}</translation>
     </message>
     <message>
         <source>floor, target, upper</source>
@@ -2504,12 +2848,20 @@
         <translation type="unfinished">cuerpo extraño</translation>
     </message>
     <message>
-        <source>forward</source>
-        <translation type="unfinished">adelante</translation>
-    </message>
-    <message>
         <source>found</source>
         <translation type="unfinished">hallado</translation>
+    </message>
+    <message>
+        <source>frame cut off after {count} bytes by the start of the next</source>
+        <translation type="unfinished">trama cortada tras {count} bytes por la siguiente</translation>
+    </message>
+    <message>
+        <source>frame of {count} bytes, a weight has {number}</source>
+        <translation type="unfinished">trama de {count} bytes, un peso tiene {number}</translation>
+    </message>
+    <message>
+        <source>frame without an end within {count} bytes</source>
+        <translation type="unfinished">trama sin fin en {count} bytes</translation>
     </message>
     <message>
         <source>free</source>
@@ -2556,6 +2908,10 @@
         <translation type="unfinished">bien</translation>
     </message>
     <message>
+        <source>gross</source>
+        <translation type="unfinished">bruto</translation>
+    </message>
+    <message>
         <source>gross weight</source>
         <translation type="unfinished">peso bruto</translation>
     </message>
@@ -2570,6 +2926,10 @@
     <message>
         <source>harvested</source>
         <translation type="unfinished">cosechado</translation>
+    </message>
+    <message>
+        <source>heaviest gross {mass} against Max {most}</source>
+        <translation type="unfinished">bruto mayor {mass} frente a Max {most}</translation>
     </message>
     <message>
         <source>held</source>
@@ -2590,6 +2950,10 @@
     <message>
         <source>here: {line}</source>
         <translation type="unfinished">aquí: {line}</translation>
+    </message>
+    <message>
+        <source>high resolution</source>
+        <translation type="unfinished">alta resolución</translation>
     </message>
     <message>
         <source>hold</source>
@@ -2640,6 +3004,10 @@
         <translation type="unfinished">en dinero</translation>
     </message>
     <message>
+        <source>in motion</source>
+        <translation type="unfinished">en movimiento</translation>
+    </message>
+    <message>
         <source>in no case</source>
         <translation type="unfinished">en ninguna caja</translation>
     </message>
@@ -2664,6 +3032,14 @@
         <translation type="unfinished">en {number} min</translation>
     </message>
     <message>
+        <source>in-service error at {gross} gross {mass} against {share} of {limit} = {most}</source>
+        <translation type="unfinished">error en servicio a {gross} bruto: {mass} frente a {share} de {limit} = {most}</translation>
+    </message>
+    <message>
+        <source>initial zero error</source>
+        <translation type="unfinished">error de cero inicial</translation>
+    </message>
+    <message>
         <source>input lot</source>
         <translation type="unfinished">lote de entrada</translation>
     </message>
@@ -2676,12 +3052,20 @@
         <translation type="unfinished">instrumento</translation>
     </message>
     <message>
+        <source>interval {mass}</source>
+        <translation type="unfinished">escalón {mass}</translation>
+    </message>
+    <message>
         <source>it came too slowly, or was too short, for a scanner</source>
         <translation type="unfinished">llegó muy lento, o fue muy corto, para un lector</translation>
     </message>
     <message>
         <source>it came too warm, or damaged: QA decides</source>
         <translation type="unfinished">llegó muy caliente o dañado: decide calidad</translation>
+    </message>
+    <message>
+        <source>it changes: mark it on each line</source>
+        <translation type="unfinished">cambia: márquela en cada línea</translation>
     </message>
     <message>
         <source>it does not answer: is it switched on, is its cable in?</source>
@@ -2692,6 +3076,26 @@
         <translation type="unfinished">no termina con Intro</translation>
     </message>
     <message>
+        <source>it does not suit {products}: use another scale</source>
+        <translation type="unfinished">no sirve para {products}: use otra báscula</translation>
+    </message>
+    <message>
+        <source>it failed its check with test weights: have it adjusted, then check it again</source>
+        <translation type="unfinished">falló el control con pesas: hágala ajustar y contrólela otra vez</translation>
+    </message>
+    <message>
+        <source>it is no serial port</source>
+        <translation type="unfinished">no es un puerto serie</translation>
+    </message>
+    <message>
+        <source>it is not there: check the plug</source>
+        <translation type="unfinished">no está: mire el enchufe</translation>
+    </message>
+    <message>
+        <source>it just stays without approval</source>
+        <translation type="unfinished">queda sin aprobar</translation>
+    </message>
+    <message>
         <source>it lacks what the station's scanner types first</source>
         <translation type="unfinished">falta lo que el lector de la estación teclea primero</translation>
     </message>
@@ -2700,12 +3104,20 @@
         <translation type="unfinished">nunca salió</translation>
     </message>
     <message>
+        <source>it reached the scale damaged, nothing was done</source>
+        <translation type="unfinished">llegó dañada a la báscula, no se hizo nada</translation>
+    </message>
+    <message>
         <source>it was not out after {seconds} s: look whether it comes out</source>
         <translation type="unfinished">no salió en {seconds} s: mire si sale</translation>
     </message>
     <message>
         <source>its bag goes out</source>
         <translation type="unfinished">su bolsa se saca</translation>
+    </message>
+    <message>
+        <source>its marks overlap or leave the line</source>
+        <translation type="unfinished">sus marcas se pisan o salen de la línea</translation>
     </message>
     <message>
         <source>its run ended before the printer said that it came out</source>
@@ -2722,6 +3134,10 @@
     <message>
         <source>keep, restore or purge the record</source>
         <translation type="unfinished">guardar, restaurar o depurar el registro</translation>
+    </message>
+    <message>
+        <source>kept as {file} and named in station.toml</source>
+        <translation type="unfinished">guardado como {file} y puesto en station.toml</translation>
     </message>
     <message>
         <source>knee</source>
@@ -2758,6 +3174,10 @@
     <message>
         <source>label roll</source>
         <translation type="unfinished">rollo de etiquetas</translation>
+    </message>
+    <message>
+        <source>label scan</source>
+        <translation type="unfinished">lectura de etiqueta</translation>
     </message>
     <message>
         <source>label spoiled</source>
@@ -2856,8 +3276,32 @@
         <translation type="unfinished">línea despejada</translation>
     </message>
     <message>
+        <source>line cut off after {count} bytes by the start of the next</source>
+        <translation type="unfinished">línea cortada tras {count} bytes por la siguiente</translation>
+    </message>
+    <message>
+        <source>line error</source>
+        <translation type="unfinished">error de línea</translation>
+    </message>
+    <message>
+        <source>line that does not fit the pattern of its description</source>
+        <translation type="unfinished">línea que no sigue su descripción</translation>
+    </message>
+    <message>
+        <source>line without an end within {count} bytes</source>
+        <translation type="unfinished">línea sin fin en {count} bytes</translation>
+    </message>
+    <message>
         <source>line {code}</source>
         <translation type="unfinished">línea {code}</translation>
+    </message>
+    <message>
+        <source>line {number}</source>
+        <translation type="unfinished">línea {number}</translation>
+    </message>
+    <message>
+        <source>lines</source>
+        <translation type="unfinished">líneas</translation>
     </message>
     <message>
         <source>loaded</source>
@@ -3020,6 +3464,30 @@
         <translation type="unfinished">gerente</translation>
     </message>
     <message>
+        <source>mark no control characters, and nothing after the end</source>
+        <translation type="unfinished">no marque caracteres de control ni nada tras el fin</translation>
+    </message>
+    <message>
+        <source>mark the same fields on each line, in the same order</source>
+        <translation type="unfinished">marque los mismos campos en cada línea, en el mismo orden</translation>
+    </message>
+    <message>
+        <source>mark the value on each line</source>
+        <translation type="unfinished">marque el valor en cada línea</translation>
+    </message>
+    <message>
+        <source>mark two or more, with different weights on the pan</source>
+        <translation type="unfinished">marque dos o más, con pesos distintos en el plato</translation>
+    </message>
+    <message>
+        <source>may be run</source>
+        <translation type="unfinished">se puede producir</translation>
+    </message>
+    <message>
+        <source>may not be run</source>
+        <translation type="unfinished">no se puede producir</translation>
+    </message>
+    <message>
         <source>mean + {factor} s ≥ {nominal}: {holds} so far</source>
         <translation type="unfinished">media + {factor} s ≥ {nominal}: {holds} hasta ahora</translation>
     </message>
@@ -3044,6 +3512,10 @@
         <translation type="unfinished">media {mean}, s {spread}, {count} bolsas</translation>
     </message>
     <message>
+        <source>mean {number}</source>
+        <translation type="unfinished">media {number}</translation>
+    </message>
+    <message>
         <source>metal detector</source>
         <translation type="unfinished">detector de metales</translation>
     </message>
@@ -3060,8 +3532,16 @@
         <translation type="unfinished">más</translation>
     </message>
     <message>
+        <source>more bytes arrive than a scale sends: is this the scale's line?</source>
+        <translation type="unfinished">llegan más bytes de los que envía una báscula: ¿es esta su línea?</translation>
+    </message>
+    <message>
         <source>move a lot on the line</source>
         <translation type="unfinished">mover un lote en la línea</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation type="unfinished">nombre</translation>
     </message>
     <message>
         <source>name of the format</source>
@@ -3132,6 +3612,10 @@
         <translation type="unfinished">ya no se espera ninguna bolsa</translation>
     </message>
     <message>
+        <source>no bag is on record yet</source>
+        <translation type="unfinished">aún no hay bolsas registradas</translation>
+    </message>
+    <message>
         <source>no bag is taken: {why}</source>
         <translation type="unfinished">no se toma ninguna bolsa: {why}</translation>
     </message>
@@ -3148,8 +3632,16 @@
         <translation type="unfinished">no hay bolsas de {scope} {name} en el registro: no se retiene nada</translation>
     </message>
     <message>
+        <source>no checksum known here agrees on all lines: mark another field, or none</source>
+        <translation type="unfinished">ninguna suma conocida coincide en todas: marque otro campo, o ninguno</translation>
+    </message>
+    <message>
         <source>no copy</source>
         <translation type="unfinished">ninguna copia</translation>
+    </message>
+    <message>
+        <source>no day given</source>
+        <translation type="unfinished">sin fecha</translation>
     </message>
     <message>
         <source>no error at any load</source>
@@ -3200,6 +3692,10 @@
         <translation type="unfinished">falta producto</translation>
     </message>
     <message>
+        <source>no product has it</source>
+        <translation type="unfinished">ningún producto la tiene</translation>
+    </message>
+    <message>
         <source>no proposal worked out yet</source>
         <translation type="unfinished">aún sin propuesta calculada</translation>
     </message>
@@ -3232,8 +3728,16 @@
         <translation type="unfinished">aún sin tanda</translation>
     </message>
     <message>
+        <source>no scale yet</source>
+        <translation type="unfinished">aún sin báscula</translation>
+    </message>
+    <message>
         <source>no scan differed: there is nothing to clear</source>
         <translation type="unfinished">ninguna lectura difirió: no hay nada que resolver</translation>
+    </message>
+    <message>
+        <source>no single test weight of {mass}: use 1, 2 or 5 times a power of ten from 1 g to 20 kg</source>
+        <translation type="unfinished">no hay pesa única de {mass}: use 1, 2 o 5 por una potencia de diez de 1 g a 20 kg</translation>
     </message>
     <message>
         <source>no target meets every clause: the fills scatter too much</source>
@@ -3242,6 +3746,10 @@
     <message>
         <source>no time service has kept the clock right for {time}</source>
         <translation type="unfinished">ningún servicio horario ha ajustado el reloj desde hace {time}</translation>
+    </message>
+    <message>
+        <source>no weight</source>
+        <translation type="unfinished">sin peso</translation>
     </message>
     <message>
         <source>nobody may ship them</source>
@@ -3264,6 +3772,14 @@
         <translation type="unfinished">nominal {mass}</translation>
     </message>
     <message>
+        <source>nominal {mass} against Min {least}</source>
+        <translation type="unfinished">nominal {mass} frente a Min {least}</translation>
+    </message>
+    <message>
+        <source>nominal {mass} against {count} intervals of {interval}</source>
+        <translation type="unfinished">nominal {mass} frente a {count} escalones de {interval}</translation>
+    </message>
+    <message>
         <source>none</source>
         <translation type="unfinished">ninguna</translation>
     </message>
@@ -3272,8 +3788,20 @@
         <translation type="unfinished">no queda en la línea</translation>
     </message>
     <message>
+        <source>none of what was heard is a weight by this description</source>
+        <translation type="unfinished">nada de lo oído es un peso según esta descripción</translation>
+    </message>
+    <message>
+        <source>none was taken into use on record yet</source>
+        <translation type="unfinished">aún no hay ninguna puesta en uso registrada</translation>
+    </message>
+    <message>
         <source>none yet</source>
         <translation type="unfinished">aún ninguno</translation>
+    </message>
+    <message>
+        <source>not a multiple of {number}</source>
+        <translation type="unfinished">no es múltiplo de {number}</translation>
     </message>
     <message>
         <source>not clear yet: {point}</source>
@@ -3346,6 +3874,14 @@
     <message>
         <source>now</source>
         <translation type="unfinished">ahora</translation>
+    </message>
+    <message>
+        <source>now {number}</source>
+        <translation type="unfinished">ahora {number}</translation>
+    </message>
+    <message>
+        <source>of everything the version says</source>
+        <translation type="unfinished">de todo lo que dice la versión</translation>
     </message>
     <message>
         <source>of the last bag</source>
@@ -3432,6 +3968,10 @@
         <translation type="unfinished">de bolsas</translation>
     </message>
     <message>
+        <source>over capacity</source>
+        <translation type="unfinished">sobre la capacidad</translation>
+    </message>
+    <message>
         <source>over capacity: take the load off</source>
         <translation type="unfinished">sobrecarga: retire la carga</translation>
     </message>
@@ -3488,6 +4028,10 @@
         <translation type="unfinished">placa {code}</translation>
     </message>
     <message>
+        <source>plus or minus</source>
+        <translation type="unfinished">más o menos</translation>
+    </message>
+    <message>
         <source>poor print</source>
         <translation type="unfinished">mala impresión</translation>
     </message>
@@ -3498,6 +4042,10 @@
     <message>
         <source>position</source>
         <translation type="unfinished">puesto</translation>
+    </message>
+    <message>
+        <source>present are</source>
+        <translation type="unfinished">hay</translation>
     </message>
     <message>
         <source>print a label again</source>
@@ -3538,6 +4086,10 @@
     <message>
         <source>propose a target</source>
         <translation type="unfinished">proponer un objetivo</translation>
+    </message>
+    <message>
+        <source>proposed</source>
+        <translation type="unfinished">propuesto</translation>
     </message>
     <message>
         <source>purge old runs</source>
@@ -3616,6 +4168,10 @@
         <translation type="unfinished">rechazar una etiqueta</translation>
     </message>
     <message>
+        <source>refused</source>
+        <translation type="unfinished">rechazado</translation>
+    </message>
+    <message>
         <source>refused: {why}</source>
         <translation type="unfinished">rechazado: {why}</translation>
     </message>
@@ -3650,6 +4206,10 @@
     <message>
         <source>repacked</source>
         <translation type="unfinished">reempacada</translation>
+    </message>
+    <message>
+        <source>rest N2</source>
+        <translation type="unfinished">resto N2</translation>
     </message>
     <message>
         <source>result</source>
@@ -3776,12 +4336,24 @@
         <translation type="unfinished">control de báscula al final de la tanda</translation>
     </message>
     <message>
+        <source>scale interval {mass} against at most {most} for {nominal}</source>
+        <translation type="unfinished">escalón {mass} frente a {most} como mucho para {nominal}</translation>
+    </message>
+    <message>
+        <source>scale interval {mass} against {share} of {limit} = {most}</source>
+        <translation type="unfinished">escalón {mass} frente a {share} de {limit} = {most}</translation>
+    </message>
+    <message>
         <source>scale line</source>
         <translation type="unfinished">línea de la báscula</translation>
     </message>
     <message>
         <source>scale shows {mass}, the scale's own indication counts</source>
         <translation type="unfinished">la báscula muestra {mass}, vale lo que indica la báscula</translation>
+    </message>
+    <message>
+        <source>scale's port {code} cannot be opened</source>
+        <translation type="unfinished">no se abre el puerto {code} de la báscula</translation>
     </message>
     <message>
         <source>scan a case or pallet</source>
@@ -3900,12 +4472,24 @@
         <translation type="unfinished">enviada al laboratorio</translation>
     </message>
     <message>
+        <source>sent to the scale</source>
+        <translation type="unfinished">enviado a la báscula</translation>
+    </message>
+    <message>
         <source>serial</source>
         <translation type="unfinished">serie</translation>
     </message>
     <message>
         <source>serial number on its plate</source>
         <translation type="unfinished">número de serie de su placa</translation>
+    </message>
+    <message>
+        <source>serial number {shown}: give the 1 to 40 characters of the plate</source>
+        <translation type="unfinished">número de serie {shown}: escriba los 1 a 40 caracteres de la placa</translation>
+    </message>
+    <message>
+        <source>serial {code}</source>
+        <translation type="unfinished">serie {code}</translation>
     </message>
     <message>
         <source>serials</source>
@@ -3930,6 +4514,14 @@
     <message>
         <source>set people, PINs and badges</source>
         <translation type="unfinished">gestionar personas, PIN y tarjetas</translation>
+    </message>
+    <message>
+        <source>set to {mass} in the settings</source>
+        <translation type="unfinished">{mass} en los ajustes</translation>
+    </message>
+    <message>
+        <source>set unit, interval and capacity under [scale] of station.toml first</source>
+        <translation type="unfinished">ponga antes unidad, escalón y capacidad en [scale] de station.toml</translation>
     </message>
     <message>
         <source>setting aside: {reason}</source>
@@ -3970,10 +4562,6 @@
     <message>
         <source>shipment withdrawn</source>
         <translation type="unfinished">envío retirado</translation>
-    </message>
-    <message>
-        <source>sign</source>
-        <translation type="unfinished">signo</translation>
     </message>
     <message>
         <source>sign a change of run</source>
@@ -4034,6 +4622,10 @@
     <message>
         <source>state</source>
         <translation type="unfinished">estado</translation>
+    </message>
+    <message>
+        <source>status {code} with the weight {shown}, it needs ten dashes</source>
+        <translation type="unfinished">estado {code} con peso {shown}: exige diez guiones</translation>
     </message>
     <message>
         <source>stood</source>
@@ -4120,6 +4712,14 @@
         <translation type="unfinished">tara</translation>
     </message>
     <message>
+        <source>tare error</source>
+        <translation type="unfinished">error de tara</translation>
+    </message>
+    <message>
+        <source>tare {mass}</source>
+        <translation type="unfinished">tara {mass}</translation>
+    </message>
+    <message>
         <source>target</source>
         <translation type="unfinished">objetivo</translation>
     </message>
@@ -4136,12 +4736,20 @@
         <translation type="unfinished">objetivo {mass} propuesto</translation>
     </message>
     <message>
+        <source>teach a scale of your own</source>
+        <translation type="unfinished">enseñe una báscula propia</translation>
+    </message>
+    <message>
         <source>tell maintenance</source>
         <translation type="unfinished">avise a mantenimiento</translation>
     </message>
     <message>
         <source>tenths</source>
         <translation type="unfinished">décimas</translation>
+    </message>
+    <message>
+        <source>test weights of class {code} for {mass} may be wrong by {own}, more than a third of the {allowed} the scale may be: use a finer class</source>
+        <translation type="unfinished">las pesas de clase {code} para {mass} pueden errar {own}, más de un tercio de los {allowed} de la báscula: use una clase mejor</translation>
     </message>
     <message>
         <source>the bag on the pan may hold lot {lot}, which is held: set it aside and lift it, then change the lot</source>
@@ -4192,6 +4800,10 @@
         <translation type="unfinished">el código pulsa teclas que no son texto</translation>
     </message>
     <message>
+        <source>the demo's settings stay as they are</source>
+        <translation type="unfinished">los ajustes de la demo no cambian</translation>
+    </message>
+    <message>
         <source>the disk cannot be asked: {why}</source>
         <translation type="unfinished">no se puede consultar el disco: {why}</translation>
     </message>
@@ -4234,6 +4846,10 @@
     <message>
         <source>the folder for labels is gone: make {folder} again</source>
         <translation type="unfinished">falta la carpeta de etiquetas: cree {folder} otra vez</translation>
+    </message>
+    <message>
+        <source>the known fault of older versions is mended in this one</source>
+        <translation type="unfinished">el fallo conocido de versiones viejas está corregido en esta</translation>
     </message>
     <message>
         <source>the label of bag {serial} is {state}, so it was printed: destroy it first</source>
@@ -4348,6 +4964,10 @@
         <translation type="unfinished">la impresora: {why}</translation>
     </message>
     <message>
+        <source>the proposal is for version {number}</source>
+        <translation type="unfinished">la propuesta es para la versión {number}</translation>
+    </message>
+    <message>
         <source>the queue cannot reach the printer: switch it on, check its cable</source>
         <translation type="unfinished">la cola no llega a la impresora: enciéndala, revise el cable</translation>
     </message>
@@ -4376,6 +4996,10 @@
         <translation type="unfinished">la báscula</translation>
     </message>
     <message>
+        <source>the scale does not do that</source>
+        <translation type="unfinished">la báscula no hace eso</translation>
+    </message>
+    <message>
         <source>the scale failed its check</source>
         <translation type="unfinished">la báscula no pasó el control</translation>
     </message>
@@ -4384,8 +5008,20 @@
         <translation type="unfinished">la báscula no pasó el control: ajústela y contrólela de nuevo: {where}</translation>
     </message>
     <message>
+        <source>the scale gave no answer, look at its display</source>
+        <translation type="unfinished">la báscula no contestó, mire su pantalla</translation>
+    </message>
+    <message>
+        <source>the scale has just come back: its weights count in a moment</source>
+        <translation type="unfinished">la báscula acaba de volver: sus pesos contarán enseguida</translation>
+    </message>
+    <message>
         <source>the scale is silent: check its cable and power</source>
         <translation type="unfinished">la báscula no responde: revise cable y corriente</translation>
+    </message>
+    <message>
+        <source>the scale on {code} has sent nothing for {number} s: check that it is switched on, its cable, and its communication settings</source>
+        <translation type="unfinished">la báscula en {code} no envía nada desde hace {number} s: mire que esté encendida, su cable y sus ajustes</translation>
     </message>
     <message>
         <source>the scale read high at some loads and low at others</source>
@@ -4400,12 +5036,20 @@
         <translation type="unfinished">la báscula marcó de menos: se regaló producto</translation>
     </message>
     <message>
+        <source>the scale refused to set zero: empty the pan</source>
+        <translation type="unfinished">la báscula no se puso a cero: vacíe el plato</translation>
+    </message>
+    <message>
         <source>the scale shows a net weight: clear its tare, the station subtracts the bag itself</source>
         <translation type="unfinished">la báscula muestra un peso neto: borre su tara, la estación resta la bolsa</translation>
     </message>
     <message>
         <source>the scale shows {unit}, the run is in {other}: set the scale back</source>
         <translation type="unfinished">la báscula está en {unit}, la tanda en {other}: cambie la báscula</translation>
+    </message>
+    <message>
+        <source>the scale's line is not open</source>
+        <translation type="unfinished">la línea de la báscula no está abierta</translation>
     </message>
     <message>
         <source>the scan of a label is overdue: {where}</source>
@@ -4418,6 +5062,18 @@
     <message>
         <source>the scan of label {serial} does not match: the lead clears it at {where}</source>
         <translation type="unfinished">la lectura de la etiqueta {serial} no coincide: el jefe la resuelve en {where}</translation>
+    </message>
+    <message>
+        <source>the settings are in {code}</source>
+        <translation type="unfinished">los ajustes están en {code}</translation>
+    </message>
+    <message>
+        <source>the settings before are in station.toml.before</source>
+        <translation type="unfinished">los ajustes de antes están en station.toml.before</translation>
+    </message>
+    <message>
+        <source>the settings say so</source>
+        <translation type="unfinished">lo dicen los ajustes</translation>
     </message>
     <message>
         <source>the station ended before the label's fate was recorded</source>
@@ -4440,6 +5096,10 @@
         <translation type="unfinished">la estación estuvo parada mucho tiempo</translation>
     </message>
     <message>
+        <source>the station writes and checkpoints through one, so it cannot happen here</source>
+        <translation type="unfinished">la estación escribe por una sola, así que aquí no puede pasar</translation>
+    </message>
+    <message>
         <source>the store is closed</source>
         <translation type="unfinished">el registro está cerrado</translation>
     </message>
@@ -4448,16 +5108,36 @@
         <translation type="unfinished">el estudio da {study}, más que la tara descontada {tare}: suba la tara de {bag}</translation>
     </message>
     <message>
+        <source>the test weights come to {total} for the load {load} of {mass}: at least {percent} of it are needed</source>
+        <translation type="unfinished">las pesas suman {total} para la carga {load} de {mass}: hace falta al menos el {percent}</translation>
+    </message>
+    <message>
         <source>the year {year} is not believed</source>
         <translation type="unfinished">no se cree el año {year}</translation>
+    </message>
+    <message>
+        <source>then its number, its verification and who answers for it</source>
+        <translation type="unfinished">luego su número, su verificación y quién responde</translation>
     </message>
     <message>
         <source>there is no run before: nothing is to be counted</source>
         <translation type="unfinished">no hay tanda anterior: no hay nada que contar</translation>
     </message>
     <message>
+        <source>there is nothing to report</source>
+        <translation type="unfinished">no hay nada que informar</translation>
+    </message>
+    <message>
         <source>there is room again: {free} free</source>
         <translation type="unfinished">vuelve a haber espacio: {free} libres</translation>
+    </message>
+    <message>
+        <source>these lines are in {units}</source>
+        <translation type="unfinished">estas líneas están en {units}</translation>
+    </message>
+    <message>
+        <source>they do not all end with the same control characters</source>
+        <translation type="unfinished">no todas acaban con los mismos caracteres de control</translation>
     </message>
     <message>
         <source>this PIN is not right</source>
@@ -4498,6 +5178,10 @@
     <message>
         <source>this one is destroyed</source>
         <translation type="unfinished">esta está destruida</translation>
+    </message>
+    <message>
+        <source>this version can damage a file that two connections write at once</source>
+        <translation type="unfinished">esta versión puede dañar un archivo si dos conexiones escriben a la vez</translation>
     </message>
     <message>
         <source>time</source>
@@ -4572,8 +5256,20 @@
         <translation type="unfinished">escrito abajo</translation>
     </message>
     <message>
+        <source>under capacity</source>
+        <translation type="unfinished">bajo la capacidad</translation>
+    </message>
+    <message>
         <source>unit</source>
         <translation type="unfinished">unidad</translation>
+    </message>
+    <message>
+        <source>unit {shown} is not in the description</source>
+        <translation type="unfinished">la unidad {shown} no está descrita</translation>
+    </message>
+    <message>
+        <source>unknown command</source>
+        <translation type="unfinished">orden desconocida</translation>
     </message>
     <message>
         <source>until, such as 09:40</source>
@@ -4582,6 +5278,10 @@
     <message>
         <source>upper</source>
         <translation type="unfinished">máximo</translation>
+    </message>
+    <message>
+        <source>upper {mass}</source>
+        <translation type="unfinished">máximo {mass}</translation>
     </message>
     <message>
         <source>use by</source>
@@ -4596,16 +5296,40 @@
         <translation type="unfinished">usadas para ajustar la impresora</translation>
     </message>
     <message>
+        <source>vacuum</source>
+        <translation type="unfinished">vacío</translation>
+    </message>
+    <message>
         <source>value</source>
         <translation type="unfinished">valor</translation>
+    </message>
+    <message>
+        <source>value is {number}, {why}</source>
+        <translation type="unfinished">valor {number}: {why}</translation>
+    </message>
+    <message>
+        <source>value is {shown}, not a number as described</source>
+        <translation type="unfinished">valor {shown}: no es número según la descripción</translation>
     </message>
     <message>
         <source>verified {code}</source>
         <translation type="unfinished">verificada {code}</translation>
     </message>
     <message>
+        <source>verified {day}: give a day from {first} to today, {today}</source>
+        <translation type="unfinished">verificada {day}: un día de {first} a hoy, {today}</translation>
+    </message>
+    <message>
+        <source>verified {shown}: give the day as in {day}</source>
+        <translation type="unfinished">verificada {shown}: escriba el día como {day}</translation>
+    </message>
+    <message>
         <source>verified, as in 2026-03-31</source>
         <translation type="unfinished">verificada, como 2026-03-31</translation>
+    </message>
+    <message>
+        <source>version</source>
+        <translation type="unfinished">versión</translation>
     </message>
     <message>
         <source>voided</source>
@@ -4614,6 +5338,10 @@
     <message>
         <source>wait until the scale shows a steady weight</source>
         <translation type="unfinished">espere a que la báscula muestre un peso estable</translation>
+    </message>
+    <message>
+        <source>wait until the scale stands still: it is never set to zero in motion</source>
+        <translation type="unfinished">espere a que la báscula esté quieta: nunca se pone a cero en movimiento</translation>
     </message>
     <message>
         <source>waiting for QA</source>
@@ -4666,6 +5394,14 @@
     <message>
         <source>weighed now</source>
         <translation type="unfinished">pesado ahora</translation>
+    </message>
+    <message>
+        <source>weight is {shown}, not a number of the standard's form</source>
+        <translation type="unfinished">peso {shown}: no es número de la norma</translation>
+    </message>
+    <message>
+        <source>weight not displayed</source>
+        <translation type="unfinished">peso no mostrado</translation>
     </message>
     <message>
         <source>weighted average {mean}</source>
@@ -4796,6 +5532,10 @@
         <translation type="unfinished">usted aprueba</translation>
     </message>
     <message>
+        <source>zero error</source>
+        <translation type="unfinished">error de cero</translation>
+    </message>
+    <message>
         <source>{begin_code} to {end_code}</source>
         <translation type="unfinished">{begin_code} a {end_code}</translation>
     </message>
@@ -4808,8 +5548,16 @@
         <translation type="unfinished">{case}: media {mean}, {count} bajo T1: pasa</translation>
     </message>
     <message>
+        <source>{code} is at {number}</source>
+        <translation type="unfinished">{code} está en {number}</translation>
+    </message>
+    <message>
         <source>{code} is not known: receive it first</source>
         <translation type="unfinished">{code} desconocido: recíbalo primero</translation>
+    </message>
+    <message>
+        <source>{code} {count} of {whole}</source>
+        <translation type="unfinished">{code} {count} de {whole}</translation>
     </message>
     <message>
         <source>{count} BAGS HELD OR OUT</source>
@@ -4928,6 +5676,10 @@
         <translation type="unfinished">{count} entregadas, {used} usadas hasta ahora</translation>
     </message>
     <message>
+        <source>{count} kept.</source>
+        <translation type="unfinished">{count} guardadas.</translation>
+    </message>
+    <message>
         <source>{count} labels</source>
         <translation type="unfinished">{count} etiquetas</translation>
     </message>
@@ -4942,6 +5694,10 @@
     <message>
         <source>{count} labels to answer for: look at each bag</source>
         <translation type="unfinished">{count} etiquetas por responder: mire cada bolsa</translation>
+    </message>
+    <message>
+        <source>{count} lines are weights, {number} are not: look at each of them</source>
+        <translation type="unfinished">{count} líneas son pesos, {number} no: mire cada una</translation>
     </message>
     <message>
         <source>{count} minutes</source>
@@ -5012,6 +5768,10 @@
         <translation type="unfinished">{count} con clientes</translation>
     </message>
     <message>
+        <source>{count} {code} free</source>
+        <translation type="unfinished">{count} {code} libres</translation>
+    </message>
+    <message>
         <source>{day} is not reviewed and signed</source>
         <translation type="unfinished">el {day} no está revisado ni firmado</translation>
     </message>
@@ -5038,6 +5798,14 @@
     <message>
         <source>{error}, may be {limit}</source>
         <translation type="unfinished">{error}, se permite {limit}</translation>
+    </message>
+    <message>
+        <source>{field} is read as {shown}, not {due}</source>
+        <translation type="unfinished">{field} se lee {shown}, no {due}</translation>
+    </message>
+    <message>
+        <source>{field} is {shown}, allowed is {allowed}</source>
+        <translation type="unfinished">{field} es {shown}, se admite {allowed}</translation>
     </message>
     <message>
         <source>{first} and {count} more</source>
@@ -5104,8 +5872,24 @@
         <translation type="unfinished">{mean} dentro de {least} a {most}</translation>
     </message>
     <message>
+        <source>{name} not installed</source>
+        <translation type="unfinished">{name} no instalado</translation>
+    </message>
+    <message>
+        <source>{name} serial {code}</source>
+        <translation type="unfinished">{name} serie {code}</translation>
+    </message>
+    <message>
         <source>{name} stands for {first} and for {second}: look at the case and keep one</source>
         <translation type="unfinished">{name} es {first} y también {second}: mire la caja y deje uno</translation>
+    </message>
+    <message>
+        <source>{name} waits: a bag is on the pan</source>
+        <translation type="unfinished">{name} espera: hay una bolsa en el plato</translation>
+    </message>
+    <message>
+        <source>{name} would change what the bags of the open run weigh: end the run</source>
+        <translation type="unfinished">{name} cambiaría el peso de las bolsas de la tanda abierta: cierre la tanda</translation>
     </message>
     <message>
         <source>{name}: mean {mean}, spread {spread}</source>
@@ -5116,8 +5900,60 @@
         <translation type="unfinished">{name}: {code} de {who}</translation>
     </message>
     <message>
+        <source>{number} % full</source>
+        <translation type="unfinished">{number} % lleno</translation>
+    </message>
+    <message>
         <source>{number} % of nominal</source>
         <translation type="unfinished">{number} % del nominal</translation>
+    </message>
+    <message>
+        <source>{number} April {count}</source>
+        <translation type="unfinished">{number} de abril de {count}</translation>
+    </message>
+    <message>
+        <source>{number} August {count}</source>
+        <translation type="unfinished">{number} de agosto de {count}</translation>
+    </message>
+    <message>
+        <source>{number} December {count}</source>
+        <translation type="unfinished">{number} de diciembre de {count}</translation>
+    </message>
+    <message>
+        <source>{number} February {count}</source>
+        <translation type="unfinished">{number} de febrero de {count}</translation>
+    </message>
+    <message>
+        <source>{number} January {count}</source>
+        <translation type="unfinished">{number} de enero de {count}</translation>
+    </message>
+    <message>
+        <source>{number} July {count}</source>
+        <translation type="unfinished">{number} de julio de {count}</translation>
+    </message>
+    <message>
+        <source>{number} June {count}</source>
+        <translation type="unfinished">{number} de junio de {count}</translation>
+    </message>
+    <message>
+        <source>{number} March {count}</source>
+        <translation type="unfinished">{number} de marzo de {count}</translation>
+    </message>
+    <message>
+        <source>{number} May {count}</source>
+        <translation type="unfinished">{number} de mayo de {count}</translation>
+    </message>
+    <message>
+        <source>{number} November {count}</source>
+        <translation type="unfinished">{number} de noviembre de {count}</translation>
+    </message>
+    <message>
+        <source>{number} October {count}</source>
+        <translation type="unfinished">{number} de octubre de {count}</translation>
+    </message>
+    <message>
+        <source>{number} September {count}</source>
+        <translation type="unfinished">{number} de septiembre de {count}</translation>
     </message>
     <message>
         <source>{number} bags</source>
@@ -5130,6 +5966,10 @@
     <message>
         <source>{number} held</source>
         <translation type="unfinished">retenido desde {number}</translation>
+    </message>
+    <message>
+        <source>{number} in money</source>
+        <translation type="unfinished">{number} en dinero</translation>
     </message>
     <message>
         <source>{number} missing</source>
@@ -5150,6 +5990,10 @@
     <message>
         <source>{number} of {whole}: {what}</source>
         <translation type="unfinished">{number} de {whole}: {what}</translation>
+    </message>
+    <message>
+        <source>{number} to {count} days</source>
+        <translation type="unfinished">{number} a {count} días</translation>
     </message>
     <message>
         <source>{number} to {whole} {unit}</source>

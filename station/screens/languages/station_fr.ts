@@ -48,6 +48,10 @@
         <translation type="unfinished">Une nouvelle balance : branchez-la, touchez REGARDER, puis contrôlez-la avec les poids.</translation>
     </message>
     <message>
+        <source>A scale that is to be asked needs its request above.</source>
+        <translation type="unfinished">Une balance à interroger a besoin de sa demande ci-dessus.</translation>
+    </message>
+    <message>
         <source>ADD</source>
         <translation type="unfinished">AJOUTEZ</translation>
     </message>
@@ -58,6 +62,10 @@
     <message>
         <source>ALL</source>
         <translation type="unfinished">TOUS</translation>
+    </message>
+    <message>
+        <source>ALL DAYS</source>
+        <translation type="unfinished">TOUS LES JOURS</translation>
     </message>
     <message>
         <source>ALL WEIGHED</source>
@@ -156,6 +164,10 @@
         <translation type="unfinished">Le sac {serial} n'a pas été écarté : CHERCHER le montre.</translation>
     </message>
     <message>
+        <source>Bags since the last good check of the scale before are covered by no check of it any more: QA decides about them.</source>
+        <translation type="unfinished">Les sachets depuis le dernier bon contrôle de la balance d'avant ne sont plus couverts : la qualité décide.</translation>
+    </message>
+    <message>
         <source>Below T1</source>
         <translation type="unfinished">Sous T1</translation>
     </message>
@@ -224,6 +236,10 @@
         <translation type="unfinished">LIGNE VIDE</translation>
     </message>
     <message>
+        <source>CLEAR TARE</source>
+        <translation type="unfinished">EFFACER TARE</translation>
+    </message>
+    <message>
         <source>CLOCK</source>
         <translation type="unfinished">HORLOGE</translation>
     </message>
@@ -286,6 +302,10 @@
     <message>
         <source>DESTROYED</source>
         <translation type="unfinished">DÉTRUITE</translation>
+    </message>
+    <message>
+        <source>DIAGNOSE</source>
+        <translation type="unfinished">DIAGNOSTIQUER</translation>
     </message>
     <message>
         <source>DO NOT SIGN</source>
@@ -404,8 +424,20 @@
         <translation type="unfinished">DRAPEAU</translation>
     </message>
     <message>
+        <source>Fri {number}</source>
+        <translation type="unfinished">ven. {number}</translation>
+    </message>
+    <message>
+        <source>Friday</source>
+        <translation type="unfinished">vendredi</translation>
+    </message>
+    <message>
         <source>From</source>
         <translation type="unfinished">De qui</translation>
+    </message>
+    <message>
+        <source>From the recording {file}: TAKE a line.</source>
+        <translation type="unfinished">Depuis l'enregistrement {file} : PRENEZ une ligne.</translation>
     </message>
     <message>
         <source>GIVE UP</source>
@@ -496,6 +528,10 @@
         <translation type="unfinished">DOUTEUSE</translation>
     </message>
     <message>
+        <source>IN USE.</source>
+        <translation type="unfinished">EN SERVICE.</translation>
+    </message>
+    <message>
         <source>INBOX</source>
         <translation type="unfinished">À FAIRE</translation>
     </message>
@@ -518,6 +554,10 @@
     <message>
         <source>In use</source>
         <translation type="unfinished">En service</translation>
+    </message>
+    <message>
+        <source>Is the scale on, and are baud rate and parity those of its menu?</source>
+        <translation type="unfinished">La balance est-elle allumée, débit et parité sont-ils ceux de son menu ?</translation>
     </message>
     <message>
         <source>Issued − used − spoiled − samples − returned</source>
@@ -580,8 +620,20 @@
         <translation type="unfinished">DERNIÈRE</translation>
     </message>
     <message>
+        <source>LAST 7 DAYS</source>
+        <translation type="unfinished">7 DERNIERS JOURS</translation>
+    </message>
+    <message>
+        <source>LAST DAY</source>
+        <translation type="unfinished">DERNIER JOUR</translation>
+    </message>
+    <message>
         <source>LEAD</source>
         <translation type="unfinished">CHEF</translation>
+    </message>
+    <message>
+        <source>LEAVE</source>
+        <translation type="unfinished">QUITTER</translation>
     </message>
     <message>
         <source>LIFT BAG</source>
@@ -656,6 +708,10 @@
         <translation type="unfinished">Langue de l'écran de l'emballeur</translation>
     </message>
     <message>
+        <source>Languages</source>
+        <translation type="unfinished">Langues</translation>
+    </message>
+    <message>
         <source>Lead</source>
         <translation type="unfinished">Chef de ligne</translation>
     </message>
@@ -728,6 +784,10 @@
         <translation type="unfinished">Fabricant et modèle</translation>
     </message>
     <message>
+        <source>Max / e = {number}, class {code} allows {least} to {most}</source>
+        <translation type="unfinished">Max / e = {number}, la classe {code} permet {least} à {most}</translation>
+    </message>
+    <message>
         <source>Mean needed</source>
         <translation type="unfinished">Moyenne requise</translation>
     </message>
@@ -738,6 +798,14 @@
     <message>
         <source>Mean so far</source>
         <translation type="unfinished">Moyenne actuelle</translation>
+    </message>
+    <message>
+        <source>Mon {number}</source>
+        <translation type="unfinished">lun. {number}</translation>
+    </message>
+    <message>
+        <source>Monday</source>
+        <translation type="unfinished">lundi</translation>
     </message>
     <message>
         <source>NEAR MAX</source>
@@ -824,6 +892,10 @@
         <translation type="unfinished">Aucune caisse ici</translation>
     </message>
     <message>
+        <source>No description yet</source>
+        <translation type="unfinished">Pas encore de description</translation>
+    </message>
+    <message>
         <source>No good bag yet</source>
         <translation type="unfinished">Pas encore de sac bon</translation>
     </message>
@@ -850,6 +922,10 @@
     <message>
         <source>No target can be proposed: {why}.</source>
         <translation type="unfinished">Aucune cible à proposer : {why}.</translation>
+    </message>
+    <message>
+        <source>No whole line was heard yet.</source>
+        <translation type="unfinished">Aucune ligne entière entendue.</translation>
     </message>
     <message>
         <source>Not kept: {why}, {folder}</source>
@@ -968,6 +1044,10 @@
         <translation type="unfinished">ÉQUIPE</translation>
     </message>
     <message>
+        <source>PLUS/MINUS</source>
+        <translation type="unfinished">PLUS/MOINS</translation>
+    </message>
+    <message>
         <source>PRINT</source>
         <translation type="unfinished">IMPRIMER</translation>
     </message>
@@ -982,6 +1062,10 @@
     <message>
         <source>PROPOSE</source>
         <translation type="unfinished">PROPOSER</translation>
+    </message>
+    <message>
+        <source>PROPOSE when they differ enough.</source>
+        <translation type="unfinished">PROPOSEZ quand elles diffèrent assez.</translation>
     </message>
     <message>
         <source>PUT AN EMPTY BAG ON</source>
@@ -1000,12 +1084,32 @@
         <translation type="unfinished">Palette {sscc} fermée ; son étiquette sort.</translation>
     </message>
     <message>
+        <source>Parts</source>
+        <translation type="unfinished">Composants</translation>
+    </message>
+    <message>
         <source>Plate in the settings</source>
         <translation type="unfinished">Plaque dans les réglages</translation>
     </message>
     <message>
         <source>Print again: {what}</source>
         <translation type="unfinished">Réimprimer : {what}</translation>
+    </message>
+    <message>
+        <source>Protocol</source>
+        <translation type="unfinished">Protocole</translation>
+    </message>
+    <message>
+        <source>Put another weight on, and TAKE a line at rest and one in motion too.</source>
+        <translation type="unfinished">Posez un autre poids, et PRENEZ une ligne au repos et une en mouvement.</translation>
+    </message>
+    <message>
+        <source>Put its number into station.toml.</source>
+        <translation type="unfinished">Mettez son numéro dans station.toml.</translation>
+    </message>
+    <message>
+        <source>QA check</source>
+        <translation type="unfinished">contrôle qualité</translation>
     </message>
     <message>
         <source>QA decides</source>
@@ -1136,8 +1240,20 @@
         <translation type="unfinished">SÉRIES</translation>
     </message>
     <message>
+        <source>Range</source>
+        <translation type="unfinished">Étendue</translation>
+    </message>
+    <message>
         <source>Reading the record</source>
         <translation type="unfinished">Lecture de l'enregistrement</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation type="unfinished">Registre</translation>
+    </message>
+    <message>
+        <source>Recorded as refused</source>
+        <translation type="unfinished">Enregistrée comme refusée</translation>
     </message>
     <message>
         <source>Recorded: {file}</source>
@@ -1276,6 +1392,10 @@
         <translation type="unfinished">SIGNE</translation>
     </message>
     <message>
+        <source>SMA SCP-0499 level {code}</source>
+        <translation type="unfinished">SMA SCP-0499 niveau {code}</translation>
+    </message>
+    <message>
         <source>SPOILED</source>
         <translation type="unfinished">GÂCHÉES</translation>
     </message>
@@ -1340,6 +1460,14 @@
         <translation type="unfinished">Même produit ?</translation>
     </message>
     <message>
+        <source>Sat {number}</source>
+        <translation type="unfinished">sam. {number}</translation>
+    </message>
+    <message>
+        <source>Saturday</source>
+        <translation type="unfinished">samedi</translation>
+    </message>
+    <message>
         <source>Scale {what} failed its last check</source>
         <translation type="unfinished">La balance {what} a échoué à son dernier contrôle</translation>
     </message>
@@ -1400,8 +1528,20 @@
         <translation type="unfinished">Poste</translation>
     </message>
     <message>
+        <source>Stop and start the station to use it</source>
+        <translation type="unfinished">Arrêtez et relancez le poste pour l'utiliser</translation>
+    </message>
+    <message>
         <source>Study kept: mean {mean}, s {spread}, {count} bags</source>
         <translation type="unfinished">Étude gardée : moyenne {mean}, s {spread}, {count} sacs</translation>
+    </message>
+    <message>
+        <source>Sun {number}</source>
+        <translation type="unfinished">dim. {number}</translation>
+    </message>
+    <message>
+        <source>Sunday</source>
+        <translation type="unfinished">dimanche</translation>
     </message>
     <message>
         <source>Suspect window of {what}: {count} bags are held</source>
@@ -1504,6 +1644,10 @@
         <translation type="unfinished">FORMATION</translation>
     </message>
     <message>
+        <source>TRAINING IS OVER</source>
+        <translation type="unfinished">FORMATION EXPIRÉE</translation>
+    </message>
+    <message>
         <source>Take a line, mark its value and say the unit first.</source>
         <translation type="unfinished">Prenez d'abord une ligne, marquez sa valeur et dites l'unité.</translation>
     </message>
@@ -1573,7 +1717,7 @@
     </message>
     <message>
         <source>There is no recording: make one on the page WIRE.</source>
-        <translation type="unfinished">Aucun enregistrement : faites-en un à la page LIGNE.</translation>
+        <translation type="unfinished">Aucun enregistrement : faites-en un à la page CÂBLE.</translation>
     </message>
     <message>
         <source>There is no run before</source>
@@ -1586,6 +1730,22 @@
     <message>
         <source>This run stays as it is.</source>
         <translation type="unfinished">Cette série reste telle quelle.</translation>
+    </message>
+    <message>
+        <source>This screen is left at RUN, MORE, LEAVE, by somebody who may</source>
+        <translation type="unfinished">On quitte cet écran par SÉRIE, PLUS, QUITTER, si on en a le droit</translation>
+    </message>
+    <message>
+        <source>Threads</source>
+        <translation type="unfinished">Fils</translation>
+    </message>
+    <message>
+        <source>Thu {number}</source>
+        <translation type="unfinished">jeu. {number}</translation>
+    </message>
+    <message>
+        <source>Thursday</source>
+        <translation type="unfinished">jeudi</translation>
     </message>
     <message>
         <source>Touch PASSED or FAILED.</source>
@@ -1612,12 +1772,24 @@
         <translation type="unfinished">Touchez d'abord votre nom.</translation>
     </message>
     <message>
+        <source>Tue {number}</source>
+        <translation type="unfinished">mar. {number}</translation>
+    </message>
+    <message>
+        <source>Tuesday</source>
+        <translation type="unfinished">mardi</translation>
+    </message>
+    <message>
         <source>UNDO</source>
         <translation type="unfinished">ANNULER</translation>
     </message>
     <message>
         <source>UNIT</source>
         <translation type="unfinished">UNITÉ</translation>
+    </message>
+    <message>
+        <source>UNIT {code}</source>
+        <translation type="unfinished">UNITÉ {code}</translation>
     </message>
     <message>
         <source>Use by</source>
@@ -1634,6 +1806,10 @@
     <message>
         <source>VOIDED</source>
         <translation type="unfinished">ANNULÉE</translation>
+    </message>
+    <message>
+        <source>Version</source>
+        <translation type="unfinished">Version</translation>
     </message>
     <message>
         <source>WAIT</source>
@@ -1680,6 +1856,10 @@
         <translation type="unfinished">ESSUYEZ</translation>
     </message>
     <message>
+        <source>WIRE</source>
+        <translation type="unfinished">CÂBLE</translation>
+    </message>
+    <message>
         <source>WORK OUT</source>
         <translation type="unfinished">CALCULER</translation>
     </message>
@@ -1694,6 +1874,14 @@
     <message>
         <source>Wait until the day is read.</source>
         <translation type="unfinished">Attendez que le jour soit lu.</translation>
+    </message>
+    <message>
+        <source>Wed {number}</source>
+        <translation type="unfinished">mer. {number}</translation>
+    </message>
+    <message>
+        <source>Wednesday</source>
+        <translation type="unfinished">mercredi</translation>
     </message>
     <message>
         <source>Weigh again in this order: net as shown, less the whole error, less even growth</source>
@@ -1800,6 +1988,10 @@
         <translation type="unfinished">un contrôle est en retard</translation>
     </message>
     <message>
+        <source>a check needs test weights: name at least one</source>
+        <translation type="unfinished">un contrôle demande des poids étalons : nommez-en au moins un</translation>
+    </message>
+    <message>
         <source>a copy was printed</source>
         <translation type="unfinished">une copie a été imprimée</translation>
     </message>
@@ -1876,8 +2068,16 @@
         <translation type="unfinished">une série demande un chef et une personne à la balance</translation>
     </message>
     <message>
+        <source>a scale that says nothing</source>
+        <translation type="unfinished">une balance qui ne dit rien</translation>
+    </message>
+    <message>
         <source>a suspect window of {what} is open ({count} bags)</source>
         <translation type="unfinished">fenêtre suspecte de {what} ouverte ({count} sacs)</translation>
+    </message>
+    <message>
+        <source>a version is not refused</source>
+        <translation type="unfinished">une version ne se refuse pas</translation>
     </message>
     <message>
         <source>a weight every {gap} ms</source>
@@ -1888,12 +2088,28 @@
         <translation type="unfinished">on ne jette pas une série entière : bloquez d'abord ses sacs</translation>
     </message>
     <message>
+        <source>about {mass} in bags of {loaded} loaded</source>
+        <translation type="unfinished">environ {mass} en sachets sur {loaded} chargés</translation>
+    </message>
+    <message>
+        <source>above the highest of the description, {number}</source>
+        <translation type="unfinished">au-dessus du maximum décrit, {number}</translation>
+    </message>
+    <message>
         <source>adds up</source>
         <translation type="unfinished">le compte y est</translation>
     </message>
     <message>
         <source>after a stop</source>
         <translation type="unfinished">après un arrêt</translation>
+    </message>
+    <message>
+        <source>ahead</source>
+        <translation type="unfinished">en avant</translation>
+    </message>
+    <message>
+        <source>air</source>
+        <translation type="unfinished">air</translation>
     </message>
     <message>
         <source>all</source>
@@ -1918,6 +2134,10 @@
     <message>
         <source>all reviewed</source>
         <translation type="unfinished">tout revu</translation>
+    </message>
+    <message>
+        <source>all {count} lines are weights: compare them with what the scale showed</source>
+        <translation type="unfinished">les {count} lignes sont des poids : comparez-les à l'affichage</translation>
     </message>
     <message>
         <source>allowed</source>
@@ -1956,8 +2176,20 @@
         <translation type="unfinished">un autre code a été lu</translation>
     </message>
     <message>
+        <source>another one is set</source>
+        <translation type="unfinished">une autre est réglée</translation>
+    </message>
+    <message>
+        <source>another program has it: close that program, or name another port</source>
+        <translation type="unfinished">un autre programme l'utilise : fermez-le, ou nommez un autre port</translation>
+    </message>
+    <message>
         <source>another scale is here, {here}; in use is {known}: take it into use, {where}</source>
         <translation type="unfinished">une autre balance est là, {here} ; en service : {known} : mettez-la en service, {where}</translation>
+    </message>
+    <message>
+        <source>any number</source>
+        <translation type="unfinished">tout nombre</translation>
     </message>
     <message>
         <source>applied</source>
@@ -1978,6 +2210,10 @@
     <message>
         <source>approved</source>
         <translation type="unfinished">approuvée</translation>
+    </message>
+    <message>
+        <source>as far as one approval goes</source>
+        <translation type="unfinished">jusqu'où va une approbation</translation>
     </message>
     <message>
         <source>as found</source>
@@ -2016,8 +2252,16 @@
         <translation type="unfinished">au plus {most} {unit}</translation>
     </message>
     <message>
+        <source>at once</source>
+        <translation type="unfinished">tout de suite</translation>
+    </message>
+    <message>
         <source>at random</source>
         <translation type="unfinished">au hasard</translation>
+    </message>
+    <message>
+        <source>at rest</source>
+        <translation type="unfinished">au repos</translation>
     </message>
     <message>
         <source>back</source>
@@ -2092,6 +2336,10 @@
         <translation type="unfinished">sacs depuis lors vérifiés</translation>
     </message>
     <message>
+        <source>before bag {count}</source>
+        <translation type="unfinished">avant le sachet {count}</translation>
+    </message>
+    <message>
         <source>below T1</source>
         <translation type="unfinished">sous T1</translation>
     </message>
@@ -2114,6 +2362,14 @@
     <message>
         <source>below floor</source>
         <translation type="unfinished">sous le plancher</translation>
+    </message>
+    <message>
+        <source>below the lowest of the description, {number}</source>
+        <translation type="unfinished">sous le minimum décrit, {number}</translation>
+    </message>
+    <message>
+        <source>between the fields stands {one} and also {other}: mark what changes</source>
+        <translation type="unfinished">entre les champs il y a {one} et aussi {other} : marquez ce qui change</translation>
     </message>
     <message>
         <source>bin and belt empty</source>
@@ -2172,6 +2428,14 @@
         <translation type="unfinished">des octets arrivent mais aucune trame : vérifiez débit et parité ({here})</translation>
     </message>
     <message>
+        <source>bytes that belong to no frame</source>
+        <translation type="unfinished">octets d'aucune trame</translation>
+    </message>
+    <message>
+        <source>bytes that belong to no line</source>
+        <translation type="unfinished">octets d'aucune ligne</translation>
+    </message>
+    <message>
         <source>call QA</source>
         <translation type="unfinished">appelez la qualité</translation>
     </message>
@@ -2196,12 +2460,28 @@
         <translation type="unfinished">catégorie B</translation>
     </message>
     <message>
+        <source>centre of zero</source>
+        <translation type="unfinished">centre du zéro</translation>
+    </message>
+    <message>
         <source>chance to pass the official test</source>
         <translation type="unfinished">chance de passer le test officiel</translation>
     </message>
     <message>
+        <source>change every {count} ms</source>
+        <translation type="unfinished">changent toutes les {count} ms</translation>
+    </message>
+    <message>
         <source>change or explain a label roll</source>
         <translation type="unfinished">changer ou expliquer un rouleau</translation>
+    </message>
+    <message>
+        <source>changed after weighing</source>
+        <translation type="unfinished">changé après pesée</translation>
+    </message>
+    <message>
+        <source>changed after weighing: {net} is recorded, {found} is on the pan</source>
+        <translation type="unfinished">changé après pesée : {net} enregistré, {found} sur le plateau</translation>
     </message>
     <message>
         <source>check</source>
@@ -2228,6 +2508,10 @@
         <translation type="unfinished">contrôles faits</translation>
     </message>
     <message>
+        <source>checksum {code} does not agree</source>
+        <translation type="unfinished">la somme {code} ne concorde pas</translation>
+    </message>
+    <message>
         <source>choose a lot of {component}</source>
         <translation type="unfinished">choisissez un lot de {component}</translation>
     </message>
@@ -2238,6 +2522,14 @@
     <message>
         <source>choose the product first, then its lots</source>
         <translation type="unfinished">choisissez d'abord le produit, puis ses lots</translation>
+    </message>
+    <message>
+        <source>class {code}</source>
+        <translation type="unfinished">classe {code}</translation>
+    </message>
+    <message>
+        <source>class {code} knows no scale interval of {interval} (R 76 Table 3)</source>
+        <translation type="unfinished">la classe {code} n'a pas d'échelon de {interval} (R 76 tableau 3)</translation>
     </message>
     <message>
         <source>cleaning</source>
@@ -2274,6 +2566,10 @@
     <message>
         <source>confirm date and time</source>
         <translation type="unfinished">confirmer date et heure</translation>
+    </message>
+    <message>
+        <source>connected by {device}</source>
+        <translation type="unfinished">reliée par {device}</translation>
     </message>
     <message>
         <source>cooler temperature</source>
@@ -2364,8 +2660,20 @@
         <translation type="unfinished">appareil {code}</translation>
     </message>
     <message>
+        <source>differs</source>
+        <translation type="unfinished">diffère</translation>
+    </message>
+    <message>
+        <source>digest</source>
+        <translation type="unfinished">empreinte</translation>
+    </message>
+    <message>
         <source>digits it shows</source>
         <translation type="unfinished">chiffres affichés</translation>
+    </message>
+    <message>
+        <source>does not fit</source>
+        <translation type="unfinished">ne convient pas</translation>
     </message>
     <message>
         <source>done</source>
@@ -2384,8 +2692,16 @@
         <translation type="unfinished">jeté</translation>
     </message>
     <message>
+        <source>emptied</source>
+        <translation type="unfinished">vidé</translation>
+    </message>
+    <message>
         <source>empty</source>
         <translation type="unfinished">vide</translation>
+    </message>
+    <message>
+        <source>empty bag</source>
+        <translation type="unfinished">sachet vide</translation>
     </message>
     <message>
         <source>empty by now?</source>
@@ -2408,6 +2724,10 @@
         <translation type="unfinished">enregistrer ceci</translation>
     </message>
     <message>
+        <source>equal</source>
+        <translation type="unfinished">égal</translation>
+    </message>
+    <message>
         <source>even</source>
         <translation type="unfinished">régul.</translation>
     </message>
@@ -2418,6 +2738,10 @@
     <message>
         <source>event</source>
         <translation type="unfinished">événement</translation>
+    </message>
+    <message>
+        <source>example {number}, {line}</source>
+        <translation type="unfinished">exemple {number}, {line}</translation>
     </message>
     <message>
         <source>expired</source>
@@ -2456,6 +2780,10 @@
         <translation type="unfinished">il reste moins de {count} étiquettes</translation>
     </message>
     <message>
+        <source>field {code}</source>
+        <translation type="unfinished">champ {code}</translation>
+    </message>
+    <message>
         <source>figures do not convince</source>
         <translation type="unfinished">les chiffres ne convainquent pas</translation>
     </message>
@@ -2488,8 +2816,24 @@
         <translation type="unfinished">premier numéro</translation>
     </message>
     <message>
+        <source>first-off</source>
+        <translation type="unfinished">première pièce</translation>
+    </message>
+    <message>
+        <source>fits</source>
+        <translation type="unfinished">convient</translation>
+    </message>
+    <message>
         <source>flag</source>
         <translation type="unfinished">drapeau</translation>
+    </message>
+    <message>
+        <source>flags that contradict</source>
+        <translation type="unfinished">drapeaux contradictoires</translation>
+    </message>
+    <message>
+        <source>floor {mass}</source>
+        <translation type="unfinished">plancher {mass}</translation>
     </message>
     <message>
         <source>floor, target, upper</source>
@@ -2504,12 +2848,20 @@
         <translation type="unfinished">corps étranger</translation>
     </message>
     <message>
-        <source>forward</source>
-        <translation type="unfinished">en avant</translation>
-    </message>
-    <message>
         <source>found</source>
         <translation type="unfinished">trouvé</translation>
+    </message>
+    <message>
+        <source>frame cut off after {count} bytes by the start of the next</source>
+        <translation type="unfinished">trame coupée après {count} octets par la suivante</translation>
+    </message>
+    <message>
+        <source>frame of {count} bytes, a weight has {number}</source>
+        <translation type="unfinished">trame de {count} octets, un poids en a {number}</translation>
+    </message>
+    <message>
+        <source>frame without an end within {count} bytes</source>
+        <translation type="unfinished">trame sans fin en {count} octets</translation>
     </message>
     <message>
         <source>free</source>
@@ -2556,6 +2908,10 @@
         <translation type="unfinished">bon</translation>
     </message>
     <message>
+        <source>gross</source>
+        <translation type="unfinished">brut</translation>
+    </message>
+    <message>
         <source>gross weight</source>
         <translation type="unfinished">poids brut</translation>
     </message>
@@ -2570,6 +2926,10 @@
     <message>
         <source>harvested</source>
         <translation type="unfinished">récolté</translation>
+    </message>
+    <message>
+        <source>heaviest gross {mass} against Max {most}</source>
+        <translation type="unfinished">brut le plus lourd {mass} pour Max {most}</translation>
     </message>
     <message>
         <source>held</source>
@@ -2590,6 +2950,10 @@
     <message>
         <source>here: {line}</source>
         <translation type="unfinished">ici : {line}</translation>
+    </message>
+    <message>
+        <source>high resolution</source>
+        <translation type="unfinished">haute résolution</translation>
     </message>
     <message>
         <source>hold</source>
@@ -2640,6 +3004,10 @@
         <translation type="unfinished">en argent</translation>
     </message>
     <message>
+        <source>in motion</source>
+        <translation type="unfinished">en mouvement</translation>
+    </message>
+    <message>
         <source>in no case</source>
         <translation type="unfinished">dans aucune caisse</translation>
     </message>
@@ -2664,6 +3032,14 @@
         <translation type="unfinished">dans {number} min</translation>
     </message>
     <message>
+        <source>in-service error at {gross} gross {mass} against {share} of {limit} = {most}</source>
+        <translation type="unfinished">erreur en service à {gross} brut : {mass} pour {share} de {limit} = {most}</translation>
+    </message>
+    <message>
+        <source>initial zero error</source>
+        <translation type="unfinished">erreur de zéro initial</translation>
+    </message>
+    <message>
         <source>input lot</source>
         <translation type="unfinished">lot d'entrée</translation>
     </message>
@@ -2676,12 +3052,20 @@
         <translation type="unfinished">instrument</translation>
     </message>
     <message>
+        <source>interval {mass}</source>
+        <translation type="unfinished">échelon {mass}</translation>
+    </message>
+    <message>
         <source>it came too slowly, or was too short, for a scanner</source>
         <translation type="unfinished">trop lent, ou trop court, pour un lecteur</translation>
     </message>
     <message>
         <source>it came too warm, or damaged: QA decides</source>
         <translation type="unfinished">arrivé trop chaud ou abîmé : la qualité décide</translation>
+    </message>
+    <message>
+        <source>it changes: mark it on each line</source>
+        <translation type="unfinished">elle change : marquez-la sur chaque ligne</translation>
     </message>
     <message>
         <source>it does not answer: is it switched on, is its cable in?</source>
@@ -2692,6 +3076,26 @@
         <translation type="unfinished">il ne finit pas par Entrée</translation>
     </message>
     <message>
+        <source>it does not suit {products}: use another scale</source>
+        <translation type="unfinished">elle ne convient pas à {products} : prenez une autre balance</translation>
+    </message>
+    <message>
+        <source>it failed its check with test weights: have it adjusted, then check it again</source>
+        <translation type="unfinished">elle a échoué au contrôle avec poids étalons : faites-la régler, puis recontrôlez</translation>
+    </message>
+    <message>
+        <source>it is no serial port</source>
+        <translation type="unfinished">ce n'est pas un port série</translation>
+    </message>
+    <message>
+        <source>it is not there: check the plug</source>
+        <translation type="unfinished">il n'est pas là : vérifiez la prise</translation>
+    </message>
+    <message>
+        <source>it just stays without approval</source>
+        <translation type="unfinished">elle reste sans approbation</translation>
+    </message>
+    <message>
         <source>it lacks what the station's scanner types first</source>
         <translation type="unfinished">il manque ce que le lecteur du poste tape d'abord</translation>
     </message>
@@ -2700,12 +3104,20 @@
         <translation type="unfinished">jamais sortie</translation>
     </message>
     <message>
+        <source>it reached the scale damaged, nothing was done</source>
+        <translation type="unfinished">arrivé abîmé à la balance, rien n'a été fait</translation>
+    </message>
+    <message>
         <source>it was not out after {seconds} s: look whether it comes out</source>
         <translation type="unfinished">pas sortie après {seconds} s : regardez si elle sort</translation>
     </message>
     <message>
         <source>its bag goes out</source>
         <translation type="unfinished">son sac sort</translation>
+    </message>
+    <message>
+        <source>its marks overlap or leave the line</source>
+        <translation type="unfinished">ses marques se chevauchent ou sortent</translation>
     </message>
     <message>
         <source>its run ended before the printer said that it came out</source>
@@ -2722,6 +3134,10 @@
     <message>
         <source>keep, restore or purge the record</source>
         <translation type="unfinished">garder, restaurer ou purger le registre</translation>
+    </message>
+    <message>
+        <source>kept as {file} and named in station.toml</source>
+        <translation type="unfinished">gardé sous {file} et nommé dans station.toml</translation>
     </message>
     <message>
         <source>knee</source>
@@ -2758,6 +3174,10 @@
     <message>
         <source>label roll</source>
         <translation type="unfinished">rouleau d'étiquettes</translation>
+    </message>
+    <message>
+        <source>label scan</source>
+        <translation type="unfinished">lecture d'étiquette</translation>
     </message>
     <message>
         <source>label spoiled</source>
@@ -2856,8 +3276,32 @@
         <translation type="unfinished">ligne vidée</translation>
     </message>
     <message>
+        <source>line cut off after {count} bytes by the start of the next</source>
+        <translation type="unfinished">ligne coupée après {count} octets par la suivante</translation>
+    </message>
+    <message>
+        <source>line error</source>
+        <translation type="unfinished">erreur de ligne</translation>
+    </message>
+    <message>
+        <source>line that does not fit the pattern of its description</source>
+        <translation type="unfinished">ligne hors du modèle décrit</translation>
+    </message>
+    <message>
+        <source>line without an end within {count} bytes</source>
+        <translation type="unfinished">ligne sans fin en {count} octets</translation>
+    </message>
+    <message>
         <source>line {code}</source>
         <translation type="unfinished">ligne {code}</translation>
+    </message>
+    <message>
+        <source>line {number}</source>
+        <translation type="unfinished">ligne {number}</translation>
+    </message>
+    <message>
+        <source>lines</source>
+        <translation type="unfinished">lignes</translation>
     </message>
     <message>
         <source>loaded</source>
@@ -3020,6 +3464,30 @@
         <translation type="unfinished">gérant</translation>
     </message>
     <message>
+        <source>mark no control characters, and nothing after the end</source>
+        <translation type="unfinished">ne marquez ni caractères de contrôle ni rien après la fin</translation>
+    </message>
+    <message>
+        <source>mark the same fields on each line, in the same order</source>
+        <translation type="unfinished">marquez les mêmes champs sur chaque ligne, dans le même ordre</translation>
+    </message>
+    <message>
+        <source>mark the value on each line</source>
+        <translation type="unfinished">marquez la valeur sur chaque ligne</translation>
+    </message>
+    <message>
+        <source>mark two or more, with different weights on the pan</source>
+        <translation type="unfinished">marquez-en deux ou plus, avec des poids différents</translation>
+    </message>
+    <message>
+        <source>may be run</source>
+        <translation type="unfinished">peut être produit</translation>
+    </message>
+    <message>
+        <source>may not be run</source>
+        <translation type="unfinished">ne peut être produit</translation>
+    </message>
+    <message>
         <source>mean + {factor} s ≥ {nominal}: {holds} so far</source>
         <translation type="unfinished">moyenne + {factor} s ≥ {nominal} : {holds} jusqu'ici</translation>
     </message>
@@ -3044,6 +3512,10 @@
         <translation type="unfinished">moyenne {mean}, s {spread}, {count} sacs</translation>
     </message>
     <message>
+        <source>mean {number}</source>
+        <translation type="unfinished">moyenne {number}</translation>
+    </message>
+    <message>
         <source>metal detector</source>
         <translation type="unfinished">détecteur de métaux</translation>
     </message>
@@ -3060,8 +3532,16 @@
         <translation type="unfinished">de plus</translation>
     </message>
     <message>
+        <source>more bytes arrive than a scale sends: is this the scale's line?</source>
+        <translation type="unfinished">il arrive plus d'octets qu'une balance n'en envoie : est-ce sa ligne ?</translation>
+    </message>
+    <message>
         <source>move a lot on the line</source>
         <translation type="unfinished">déplacer un lot sur la ligne</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation type="unfinished">nom</translation>
     </message>
     <message>
         <source>name of the format</source>
@@ -3132,6 +3612,10 @@
         <translation type="unfinished">plus aucun sac n'est attendu</translation>
     </message>
     <message>
+        <source>no bag is on record yet</source>
+        <translation type="unfinished">aucun sachet enregistré</translation>
+    </message>
+    <message>
         <source>no bag is taken: {why}</source>
         <translation type="unfinished">aucun sac n'est pris : {why}</translation>
     </message>
@@ -3148,8 +3632,16 @@
         <translation type="unfinished">aucun sac de {scope} {name} n'est enregistré : rien n'est bloqué</translation>
     </message>
     <message>
+        <source>no checksum known here agrees on all lines: mark another field, or none</source>
+        <translation type="unfinished">aucune somme connue ne concorde partout : marquez un autre champ, ou aucun</translation>
+    </message>
+    <message>
         <source>no copy</source>
         <translation type="unfinished">aucune copie</translation>
+    </message>
+    <message>
+        <source>no day given</source>
+        <translation type="unfinished">aucun jour donné</translation>
     </message>
     <message>
         <source>no error at any load</source>
@@ -3200,6 +3692,10 @@
         <translation type="unfinished">pas de produit</translation>
     </message>
     <message>
+        <source>no product has it</source>
+        <translation type="unfinished">aucun produit ne l'a</translation>
+    </message>
+    <message>
         <source>no proposal worked out yet</source>
         <translation type="unfinished">aucune proposition calculée</translation>
     </message>
@@ -3232,8 +3728,16 @@
         <translation type="unfinished">pas encore de série</translation>
     </message>
     <message>
+        <source>no scale yet</source>
+        <translation type="unfinished">pas encore de balance</translation>
+    </message>
+    <message>
         <source>no scan differed: there is nothing to clear</source>
         <translation type="unfinished">aucune lecture n'a différé : rien à régler</translation>
+    </message>
+    <message>
+        <source>no single test weight of {mass}: use 1, 2 or 5 times a power of ten from 1 g to 20 kg</source>
+        <translation type="unfinished">pas de poids étalon unique de {mass} : 1, 2 ou 5 fois une puissance de dix, de 1 g à 20 kg</translation>
     </message>
     <message>
         <source>no target meets every clause: the fills scatter too much</source>
@@ -3242,6 +3746,10 @@
     <message>
         <source>no time service has kept the clock right for {time}</source>
         <translation type="unfinished">aucun service de temps n'a réglé l'horloge depuis {time}</translation>
+    </message>
+    <message>
+        <source>no weight</source>
+        <translation type="unfinished">aucun poids</translation>
     </message>
     <message>
         <source>nobody may ship them</source>
@@ -3264,6 +3772,14 @@
         <translation type="unfinished">nominal {mass}</translation>
     </message>
     <message>
+        <source>nominal {mass} against Min {least}</source>
+        <translation type="unfinished">nominal {mass} pour Min {least}</translation>
+    </message>
+    <message>
+        <source>nominal {mass} against {count} intervals of {interval}</source>
+        <translation type="unfinished">nominal {mass} pour {count} échelons de {interval}</translation>
+    </message>
+    <message>
         <source>none</source>
         <translation type="unfinished">aucune</translation>
     </message>
@@ -3272,8 +3788,20 @@
         <translation type="unfinished">plus rien sur la ligne</translation>
     </message>
     <message>
+        <source>none of what was heard is a weight by this description</source>
+        <translation type="unfinished">rien d'entendu n'est un poids selon cette description</translation>
+    </message>
+    <message>
+        <source>none was taken into use on record yet</source>
+        <translation type="unfinished">aucune mise en service enregistrée</translation>
+    </message>
+    <message>
         <source>none yet</source>
         <translation type="unfinished">aucun encore</translation>
+    </message>
+    <message>
+        <source>not a multiple of {number}</source>
+        <translation type="unfinished">pas un multiple de {number}</translation>
     </message>
     <message>
         <source>not clear yet: {point}</source>
@@ -3346,6 +3874,14 @@
     <message>
         <source>now</source>
         <translation type="unfinished">maintenant</translation>
+    </message>
+    <message>
+        <source>now {number}</source>
+        <translation type="unfinished">maintenant {number}</translation>
+    </message>
+    <message>
+        <source>of everything the version says</source>
+        <translation type="unfinished">de tout ce que dit la version</translation>
     </message>
     <message>
         <source>of the last bag</source>
@@ -3432,6 +3968,10 @@
         <translation type="unfinished">sorti des sacs</translation>
     </message>
     <message>
+        <source>over capacity</source>
+        <translation type="unfinished">au-dessus de la portée</translation>
+    </message>
+    <message>
         <source>over capacity: take the load off</source>
         <translation type="unfinished">surcharge : retirez la charge</translation>
     </message>
@@ -3488,6 +4028,10 @@
         <translation type="unfinished">plaque {code}</translation>
     </message>
     <message>
+        <source>plus or minus</source>
+        <translation type="unfinished">plus ou moins</translation>
+    </message>
+    <message>
         <source>poor print</source>
         <translation type="unfinished">mauvaise impression</translation>
     </message>
@@ -3498,6 +4042,10 @@
     <message>
         <source>position</source>
         <translation type="unfinished">poste</translation>
+    </message>
+    <message>
+        <source>present are</source>
+        <translation type="unfinished">présents</translation>
     </message>
     <message>
         <source>print a label again</source>
@@ -3538,6 +4086,10 @@
     <message>
         <source>propose a target</source>
         <translation type="unfinished">proposer une cible</translation>
+    </message>
+    <message>
+        <source>proposed</source>
+        <translation type="unfinished">proposé</translation>
     </message>
     <message>
         <source>purge old runs</source>
@@ -3616,6 +4168,10 @@
         <translation type="unfinished">refuser une étiquette</translation>
     </message>
     <message>
+        <source>refused</source>
+        <translation type="unfinished">refusé</translation>
+    </message>
+    <message>
         <source>refused: {why}</source>
         <translation type="unfinished">refusé : {why}</translation>
     </message>
@@ -3650,6 +4206,10 @@
     <message>
         <source>repacked</source>
         <translation type="unfinished">réemballé</translation>
+    </message>
+    <message>
+        <source>rest N2</source>
+        <translation type="unfinished">reste N2</translation>
     </message>
     <message>
         <source>result</source>
@@ -3776,12 +4336,24 @@
         <translation type="unfinished">contrôle balance en fin de série</translation>
     </message>
     <message>
+        <source>scale interval {mass} against at most {most} for {nominal}</source>
+        <translation type="unfinished">échelon {mass} pour {most} au plus à {nominal}</translation>
+    </message>
+    <message>
+        <source>scale interval {mass} against {share} of {limit} = {most}</source>
+        <translation type="unfinished">échelon {mass} pour {share} de {limit} = {most}</translation>
+    </message>
+    <message>
         <source>scale line</source>
         <translation type="unfinished">liaison balance</translation>
     </message>
     <message>
         <source>scale shows {mass}, the scale's own indication counts</source>
         <translation type="unfinished">la balance indique {mass}, c'est elle qui fait foi</translation>
+    </message>
+    <message>
+        <source>scale's port {code} cannot be opened</source>
+        <translation type="unfinished">le port {code} de la balance ne s'ouvre pas</translation>
     </message>
     <message>
         <source>scan a case or pallet</source>
@@ -3900,12 +4472,24 @@
         <translation type="unfinished">envoyé au laboratoire</translation>
     </message>
     <message>
+        <source>sent to the scale</source>
+        <translation type="unfinished">envoyé à la balance</translation>
+    </message>
+    <message>
         <source>serial</source>
         <translation type="unfinished">numéro</translation>
     </message>
     <message>
         <source>serial number on its plate</source>
         <translation type="unfinished">numéro de série de sa plaque</translation>
+    </message>
+    <message>
+        <source>serial number {shown}: give the 1 to 40 characters of the plate</source>
+        <translation type="unfinished">numéro de série {shown} : donnez les 1 à 40 caractères de la plaque</translation>
+    </message>
+    <message>
+        <source>serial {code}</source>
+        <translation type="unfinished">série {code}</translation>
     </message>
     <message>
         <source>serials</source>
@@ -3930,6 +4514,14 @@
     <message>
         <source>set people, PINs and badges</source>
         <translation type="unfinished">gérer personnes, PIN et badges</translation>
+    </message>
+    <message>
+        <source>set to {mass} in the settings</source>
+        <translation type="unfinished">réglé à {mass} dans les paramètres</translation>
+    </message>
+    <message>
+        <source>set unit, interval and capacity under [scale] of station.toml first</source>
+        <translation type="unfinished">réglez d'abord unité, échelon et portée sous [scale] de station.toml</translation>
     </message>
     <message>
         <source>setting aside: {reason}</source>
@@ -3970,10 +4562,6 @@
     <message>
         <source>shipment withdrawn</source>
         <translation type="unfinished">expédition annulée</translation>
-    </message>
-    <message>
-        <source>sign</source>
-        <translation type="unfinished">signe</translation>
     </message>
     <message>
         <source>sign a change of run</source>
@@ -4034,6 +4622,10 @@
     <message>
         <source>state</source>
         <translation type="unfinished">état</translation>
+    </message>
+    <message>
+        <source>status {code} with the weight {shown}, it needs ten dashes</source>
+        <translation type="unfinished">état {code} avec poids {shown} : il faut dix tirets</translation>
     </message>
     <message>
         <source>stood</source>
@@ -4120,6 +4712,14 @@
         <translation type="unfinished">tare</translation>
     </message>
     <message>
+        <source>tare error</source>
+        <translation type="unfinished">erreur de tare</translation>
+    </message>
+    <message>
+        <source>tare {mass}</source>
+        <translation type="unfinished">tare {mass}</translation>
+    </message>
+    <message>
         <source>target</source>
         <translation type="unfinished">cible</translation>
     </message>
@@ -4136,12 +4736,20 @@
         <translation type="unfinished">cible {mass} proposée</translation>
     </message>
     <message>
+        <source>teach a scale of your own</source>
+        <translation type="unfinished">apprenez une balance à vous</translation>
+    </message>
+    <message>
         <source>tell maintenance</source>
         <translation type="unfinished">prévenez la maintenance</translation>
     </message>
     <message>
         <source>tenths</source>
         <translation type="unfinished">dixièmes</translation>
+    </message>
+    <message>
+        <source>test weights of class {code} for {mass} may be wrong by {own}, more than a third of the {allowed} the scale may be: use a finer class</source>
+        <translation type="unfinished">les poids de classe {code} pour {mass} peuvent errer de {own}, plus d'un tiers des {allowed} de la balance : prenez une classe plus fine</translation>
     </message>
     <message>
         <source>the bag on the pan may hold lot {lot}, which is held: set it aside and lift it, then change the lot</source>
@@ -4192,6 +4800,10 @@
         <translation type="unfinished">le code presse des touches qui ne sont pas du texte</translation>
     </message>
     <message>
+        <source>the demo's settings stay as they are</source>
+        <translation type="unfinished">les paramètres de la démo ne changent pas</translation>
+    </message>
+    <message>
         <source>the disk cannot be asked: {why}</source>
         <translation type="unfinished">le disque ne répond pas : {why}</translation>
     </message>
@@ -4234,6 +4846,10 @@
     <message>
         <source>the folder for labels is gone: make {folder} again</source>
         <translation type="unfinished">le dossier d'étiquettes manque : recréez {folder}</translation>
+    </message>
+    <message>
+        <source>the known fault of older versions is mended in this one</source>
+        <translation type="unfinished">le défaut connu des anciennes versions est corrigé dans celle-ci</translation>
     </message>
     <message>
         <source>the label of bag {serial} is {state}, so it was printed: destroy it first</source>
@@ -4348,6 +4964,10 @@
         <translation type="unfinished">l'imprimante : {why}</translation>
     </message>
     <message>
+        <source>the proposal is for version {number}</source>
+        <translation type="unfinished">la proposition vaut pour la version {number}</translation>
+    </message>
+    <message>
         <source>the queue cannot reach the printer: switch it on, check its cable</source>
         <translation type="unfinished">la file n'atteint pas l'imprimante : allumez-la, vérifiez le câble</translation>
     </message>
@@ -4376,6 +4996,10 @@
         <translation type="unfinished">la balance</translation>
     </message>
     <message>
+        <source>the scale does not do that</source>
+        <translation type="unfinished">la balance ne fait pas cela</translation>
+    </message>
+    <message>
         <source>the scale failed its check</source>
         <translation type="unfinished">la balance a échoué au contrôle</translation>
     </message>
@@ -4384,8 +5008,20 @@
         <translation type="unfinished">la balance a échoué au contrôle : réglez-la, puis recontrôlez : {where}</translation>
     </message>
     <message>
+        <source>the scale gave no answer, look at its display</source>
+        <translation type="unfinished">la balance n'a pas répondu, regardez son écran</translation>
+    </message>
+    <message>
+        <source>the scale has just come back: its weights count in a moment</source>
+        <translation type="unfinished">la balance vient de revenir : ses poids compteront dans un instant</translation>
+    </message>
+    <message>
         <source>the scale is silent: check its cable and power</source>
         <translation type="unfinished">la balance ne répond pas : vérifiez câble et courant</translation>
+    </message>
+    <message>
+        <source>the scale on {code} has sent nothing for {number} s: check that it is switched on, its cable, and its communication settings</source>
+        <translation type="unfinished">la balance sur {code} n'a rien envoyé depuis {number} s : est-elle allumée, câble, réglages ?</translation>
     </message>
     <message>
         <source>the scale read high at some loads and low at others</source>
@@ -4400,12 +5036,20 @@
         <translation type="unfinished">la balance a lu trop peu : du produit a été donné</translation>
     </message>
     <message>
+        <source>the scale refused to set zero: empty the pan</source>
+        <translation type="unfinished">la balance a refusé le zéro : videz le plateau</translation>
+    </message>
+    <message>
         <source>the scale shows a net weight: clear its tare, the station subtracts the bag itself</source>
         <translation type="unfinished">la balance affiche un net : annulez sa tare, la station déduit le sac</translation>
     </message>
     <message>
         <source>the scale shows {unit}, the run is in {other}: set the scale back</source>
         <translation type="unfinished">la balance est en {unit}, la série en {other} : réglez la balance</translation>
+    </message>
+    <message>
+        <source>the scale's line is not open</source>
+        <translation type="unfinished">la ligne de la balance n'est pas ouverte</translation>
     </message>
     <message>
         <source>the scan of a label is overdue: {where}</source>
@@ -4418,6 +5062,18 @@
     <message>
         <source>the scan of label {serial} does not match: the lead clears it at {where}</source>
         <translation type="unfinished">la lecture de l'étiquette {serial} diffère : le chef la règle dans {where}</translation>
+    </message>
+    <message>
+        <source>the settings are in {code}</source>
+        <translation type="unfinished">les paramètres sont en {code}</translation>
+    </message>
+    <message>
+        <source>the settings before are in station.toml.before</source>
+        <translation type="unfinished">les paramètres d'avant sont dans station.toml.before</translation>
+    </message>
+    <message>
+        <source>the settings say so</source>
+        <translation type="unfinished">d'après les paramètres</translation>
     </message>
     <message>
         <source>the station ended before the label's fate was recorded</source>
@@ -4440,6 +5096,10 @@
         <translation type="unfinished">le poste est resté arrêté longtemps</translation>
     </message>
     <message>
+        <source>the station writes and checkpoints through one, so it cannot happen here</source>
+        <translation type="unfinished">le poste n'écrit que par une seule, cela ne peut arriver ici</translation>
+    </message>
+    <message>
         <source>the store is closed</source>
         <translation type="unfinished">l'enregistrement est fermé</translation>
     </message>
@@ -4448,16 +5108,36 @@
         <translation type="unfinished">l'étude donne {study}, plus que la tare retirée {tare} : augmentez la tare de {bag}</translation>
     </message>
     <message>
+        <source>the test weights come to {total} for the load {load} of {mass}: at least {percent} of it are needed</source>
+        <translation type="unfinished">les poids étalons font {total} pour la charge {load} de {mass} : il en faut au moins {percent}</translation>
+    </message>
+    <message>
         <source>the year {year} is not believed</source>
         <translation type="unfinished">l'année {year} n'est pas crue</translation>
+    </message>
+    <message>
+        <source>then its number, its verification and who answers for it</source>
+        <translation type="unfinished">puis son numéro, sa vérification et qui en répond</translation>
     </message>
     <message>
         <source>there is no run before: nothing is to be counted</source>
         <translation type="unfinished">aucune série avant : rien à compter</translation>
     </message>
     <message>
+        <source>there is nothing to report</source>
+        <translation type="unfinished">rien à rapporter</translation>
+    </message>
+    <message>
         <source>there is room again: {free} free</source>
         <translation type="unfinished">il y a de nouveau de la place : {free} libres</translation>
+    </message>
+    <message>
+        <source>these lines are in {units}</source>
+        <translation type="unfinished">ces lignes sont en {units}</translation>
+    </message>
+    <message>
+        <source>they do not all end with the same control characters</source>
+        <translation type="unfinished">elles ne finissent pas toutes par les mêmes caractères</translation>
     </message>
     <message>
         <source>this PIN is not right</source>
@@ -4498,6 +5178,10 @@
     <message>
         <source>this one is destroyed</source>
         <translation type="unfinished">celle-ci est détruite</translation>
+    </message>
+    <message>
+        <source>this version can damage a file that two connections write at once</source>
+        <translation type="unfinished">cette version peut abîmer un fichier écrit par deux connexions à la fois</translation>
     </message>
     <message>
         <source>time</source>
@@ -4572,8 +5256,20 @@
         <translation type="unfinished">saisi dessous</translation>
     </message>
     <message>
+        <source>under capacity</source>
+        <translation type="unfinished">au-dessous de la portée</translation>
+    </message>
+    <message>
         <source>unit</source>
         <translation type="unfinished">unité</translation>
+    </message>
+    <message>
+        <source>unit {shown} is not in the description</source>
+        <translation type="unfinished">l'unité {shown} n'est pas décrite</translation>
+    </message>
+    <message>
+        <source>unknown command</source>
+        <translation type="unfinished">commande inconnue</translation>
     </message>
     <message>
         <source>until, such as 09:40</source>
@@ -4582,6 +5278,10 @@
     <message>
         <source>upper</source>
         <translation type="unfinished">maximum</translation>
+    </message>
+    <message>
+        <source>upper {mass}</source>
+        <translation type="unfinished">plafond {mass}</translation>
     </message>
     <message>
         <source>use by</source>
@@ -4596,16 +5296,40 @@
         <translation type="unfinished">utilisées pour régler l'imprimante</translation>
     </message>
     <message>
+        <source>vacuum</source>
+        <translation type="unfinished">sous vide</translation>
+    </message>
+    <message>
         <source>value</source>
         <translation type="unfinished">valeur</translation>
+    </message>
+    <message>
+        <source>value is {number}, {why}</source>
+        <translation type="unfinished">valeur {number} : {why}</translation>
+    </message>
+    <message>
+        <source>value is {shown}, not a number as described</source>
+        <translation type="unfinished">valeur {shown} : pas un nombre décrit</translation>
     </message>
     <message>
         <source>verified {code}</source>
         <translation type="unfinished">vérifiée {code}</translation>
     </message>
     <message>
+        <source>verified {day}: give a day from {first} to today, {today}</source>
+        <translation type="unfinished">vérifiée {day} : un jour de {first} à ce jour, {today}</translation>
+    </message>
+    <message>
+        <source>verified {shown}: give the day as in {day}</source>
+        <translation type="unfinished">vérifiée {shown} : donnez le jour comme {day}</translation>
+    </message>
+    <message>
         <source>verified, as in 2026-03-31</source>
         <translation type="unfinished">vérifiée, comme 2026-03-31</translation>
+    </message>
+    <message>
+        <source>version</source>
+        <translation type="unfinished">version</translation>
     </message>
     <message>
         <source>voided</source>
@@ -4614,6 +5338,10 @@
     <message>
         <source>wait until the scale shows a steady weight</source>
         <translation type="unfinished">attendez que la balance montre un poids stable</translation>
+    </message>
+    <message>
+        <source>wait until the scale stands still: it is never set to zero in motion</source>
+        <translation type="unfinished">attendez que la balance soit immobile : jamais de zéro en mouvement</translation>
     </message>
     <message>
         <source>waiting for QA</source>
@@ -4666,6 +5394,14 @@
     <message>
         <source>weighed now</source>
         <translation type="unfinished">pesé</translation>
+    </message>
+    <message>
+        <source>weight is {shown}, not a number of the standard's form</source>
+        <translation type="unfinished">poids {shown} : pas un nombre de la norme</translation>
+    </message>
+    <message>
+        <source>weight not displayed</source>
+        <translation type="unfinished">poids non affiché</translation>
     </message>
     <message>
         <source>weighted average {mean}</source>
@@ -4796,6 +5532,10 @@
         <translation type="unfinished">vous approuvez</translation>
     </message>
     <message>
+        <source>zero error</source>
+        <translation type="unfinished">erreur de zéro</translation>
+    </message>
+    <message>
         <source>{begin_code} to {end_code}</source>
         <translation type="unfinished">{begin_code} à {end_code}</translation>
     </message>
@@ -4808,8 +5548,16 @@
         <translation type="unfinished">{case} : moyenne {mean}, {count} sous T1 : passe</translation>
     </message>
     <message>
+        <source>{code} is at {number}</source>
+        <translation type="unfinished">{code} en est à {number}</translation>
+    </message>
+    <message>
         <source>{code} is not known: receive it first</source>
         <translation type="unfinished">{code} inconnu : recevez-le d'abord</translation>
+    </message>
+    <message>
+        <source>{code} {count} of {whole}</source>
+        <translation type="unfinished">{code} {count} sur {whole}</translation>
     </message>
     <message>
         <source>{count} BAGS HELD OR OUT</source>
@@ -4928,6 +5676,10 @@
         <translation type="unfinished">{count} sorties, {used} utilisées jusqu'ici</translation>
     </message>
     <message>
+        <source>{count} kept.</source>
+        <translation type="unfinished">{count} gardées.</translation>
+    </message>
+    <message>
         <source>{count} labels</source>
         <translation type="unfinished">{count} étiquettes</translation>
     </message>
@@ -4942,6 +5694,10 @@
     <message>
         <source>{count} labels to answer for: look at each bag</source>
         <translation type="unfinished">{count} étiquettes à régler : regardez chaque sac</translation>
+    </message>
+    <message>
+        <source>{count} lines are weights, {number} are not: look at each of them</source>
+        <translation type="unfinished">{count} lignes sont des poids, {number} non : regardez chacune</translation>
     </message>
     <message>
         <source>{count} minutes</source>
@@ -5012,6 +5768,10 @@
         <translation type="unfinished">{count} chez des clients</translation>
     </message>
     <message>
+        <source>{count} {code} free</source>
+        <translation type="unfinished">{count} {code} libres</translation>
+    </message>
+    <message>
         <source>{day} is not reviewed and signed</source>
         <translation type="unfinished">le {day} n'est pas revu et signé</translation>
     </message>
@@ -5038,6 +5798,14 @@
     <message>
         <source>{error}, may be {limit}</source>
         <translation type="unfinished">{error}, permis {limit}</translation>
+    </message>
+    <message>
+        <source>{field} is read as {shown}, not {due}</source>
+        <translation type="unfinished">{field} est lu {shown}, non {due}</translation>
+    </message>
+    <message>
+        <source>{field} is {shown}, allowed is {allowed}</source>
+        <translation type="unfinished">{field} vaut {shown}, permis : {allowed}</translation>
     </message>
     <message>
         <source>{first} and {count} more</source>
@@ -5104,8 +5872,24 @@
         <translation type="unfinished">{mean} dans {least} à {most}</translation>
     </message>
     <message>
+        <source>{name} not installed</source>
+        <translation type="unfinished">{name} non installé</translation>
+    </message>
+    <message>
+        <source>{name} serial {code}</source>
+        <translation type="unfinished">{name} série {code}</translation>
+    </message>
+    <message>
         <source>{name} stands for {first} and for {second}: look at the case and keep one</source>
         <translation type="unfinished">{name} : {first} et aussi {second} : regardez la caisse et gardez-en un</translation>
+    </message>
+    <message>
+        <source>{name} waits: a bag is on the pan</source>
+        <translation type="unfinished">{name} attend : un sachet est sur le plateau</translation>
+    </message>
+    <message>
+        <source>{name} would change what the bags of the open run weigh: end the run</source>
+        <translation type="unfinished">{name} changerait le poids des sachets de la série ouverte : terminez la série</translation>
     </message>
     <message>
         <source>{name}: mean {mean}, spread {spread}</source>
@@ -5116,8 +5900,60 @@
         <translation type="unfinished">{name} : {code} de {who}</translation>
     </message>
     <message>
+        <source>{number} % full</source>
+        <translation type="unfinished">plein à {number} %</translation>
+    </message>
+    <message>
         <source>{number} % of nominal</source>
         <translation type="unfinished">{number} % du nominal</translation>
+    </message>
+    <message>
+        <source>{number} April {count}</source>
+        <translation type="unfinished">{number} avril {count}</translation>
+    </message>
+    <message>
+        <source>{number} August {count}</source>
+        <translation type="unfinished">{number} août {count}</translation>
+    </message>
+    <message>
+        <source>{number} December {count}</source>
+        <translation type="unfinished">{number} décembre {count}</translation>
+    </message>
+    <message>
+        <source>{number} February {count}</source>
+        <translation type="unfinished">{number} février {count}</translation>
+    </message>
+    <message>
+        <source>{number} January {count}</source>
+        <translation type="unfinished">{number} janvier {count}</translation>
+    </message>
+    <message>
+        <source>{number} July {count}</source>
+        <translation type="unfinished">{number} juillet {count}</translation>
+    </message>
+    <message>
+        <source>{number} June {count}</source>
+        <translation type="unfinished">{number} juin {count}</translation>
+    </message>
+    <message>
+        <source>{number} March {count}</source>
+        <translation type="unfinished">{number} mars {count}</translation>
+    </message>
+    <message>
+        <source>{number} May {count}</source>
+        <translation type="unfinished">{number} mai {count}</translation>
+    </message>
+    <message>
+        <source>{number} November {count}</source>
+        <translation type="unfinished">{number} novembre {count}</translation>
+    </message>
+    <message>
+        <source>{number} October {count}</source>
+        <translation type="unfinished">{number} octobre {count}</translation>
+    </message>
+    <message>
+        <source>{number} September {count}</source>
+        <translation type="unfinished">{number} septembre {count}</translation>
     </message>
     <message>
         <source>{number} bags</source>
@@ -5130,6 +5966,10 @@
     <message>
         <source>{number} held</source>
         <translation type="unfinished">bloqué dès {number}</translation>
+    </message>
+    <message>
+        <source>{number} in money</source>
+        <translation type="unfinished">{number} en argent</translation>
     </message>
     <message>
         <source>{number} missing</source>
@@ -5150,6 +5990,10 @@
     <message>
         <source>{number} of {whole}: {what}</source>
         <translation type="unfinished">{number} sur {whole} : {what}</translation>
+    </message>
+    <message>
+        <source>{number} to {count} days</source>
+        <translation type="unfinished">{number} à {count} jours</translation>
     </message>
     <message>
         <source>{number} to {whole} {unit}</source>

@@ -48,6 +48,10 @@
         <translation type="unfinished">ਨਵਾਂ ਕੰਡਾ: ਜੋੜੋ, ਦੇਖੋ ਛੂਹੋ, ਫਿਰ ਵੱਟਿਆਂ ਨਾਲ ਜਾਂਚੋ।</translation>
     </message>
     <message>
+        <source>A scale that is to be asked needs its request above.</source>
+        <translation type="unfinished">ਪੁੱਛਣ ਵਾਲੇ ਕੰਡੇ ਲਈ ਉੱਪਰ ਸਵਾਲ ਲਿਖੋ।</translation>
+    </message>
+    <message>
         <source>ADD</source>
         <translation type="unfinished">ਪਾਓ</translation>
     </message>
@@ -58,6 +62,10 @@
     <message>
         <source>ALL</source>
         <translation type="unfinished">ਸਾਰੇ</translation>
+    </message>
+    <message>
+        <source>ALL DAYS</source>
+        <translation type="unfinished">ਸਾਰੇ ਦਿਨ</translation>
     </message>
     <message>
         <source>ALL WEIGHED</source>
@@ -156,6 +164,10 @@
         <translation type="unfinished">ਬੈਗ {serial} ਵੱਖ ਨਹੀਂ ਰੱਖਿਆ: ਲੱਭੋ ਵਿੱਚ ਦੇਖੋ।</translation>
     </message>
     <message>
+        <source>Bags since the last good check of the scale before are covered by no check of it any more: QA decides about them.</source>
+        <translation type="unfinished">ਪਿਛਲੇ ਕੰਡੇ ਦੀ ਆਖਰੀ ਚੰਗੀ ਜਾਂਚ ਮਗਰੋਂ ਦੀਆਂ ਥੈਲੀਆਂ ਦਾ ਫ਼ੈਸਲਾ QA ਕਰੇਗਾ।</translation>
+    </message>
+    <message>
         <source>Below T1</source>
         <translation type="unfinished">T1 ਤੋਂ ਹੇਠਾਂ</translation>
     </message>
@@ -224,6 +236,10 @@
         <translation type="unfinished">ਲਾਈਨ ਸਾਫ਼</translation>
     </message>
     <message>
+        <source>CLEAR TARE</source>
+        <translation type="unfinished">ਟੇਅਰ ਹਟਾਓ</translation>
+    </message>
+    <message>
         <source>CLOCK</source>
         <translation type="unfinished">ਘੜੀ</translation>
     </message>
@@ -286,6 +302,10 @@
     <message>
         <source>DESTROYED</source>
         <translation type="unfinished">ਨਸ਼ਟ</translation>
+    </message>
+    <message>
+        <source>DIAGNOSE</source>
+        <translation type="unfinished">ਜਾਂਚ ਕਰੋ</translation>
     </message>
     <message>
         <source>DO NOT SIGN</source>
@@ -404,8 +424,20 @@
         <translation type="unfinished">ਝੰਡਾ</translation>
     </message>
     <message>
+        <source>Fri {number}</source>
+        <translation type="unfinished">ਸ਼ੁੱਕਰ {number}</translation>
+    </message>
+    <message>
+        <source>Friday</source>
+        <translation type="unfinished">ਸ਼ੁੱਕਰਵਾਰ</translation>
+    </message>
+    <message>
         <source>From</source>
         <translation type="unfinished">ਕਿਸ ਤੋਂ</translation>
+    </message>
+    <message>
+        <source>From the recording {file}: TAKE a line.</source>
+        <translation type="unfinished">ਰਿਕਾਰਡਿੰਗ {file} ਤੋਂ: ਲਾਈਨ ਲਓ।</translation>
     </message>
     <message>
         <source>GIVE UP</source>
@@ -496,6 +528,10 @@
         <translation type="unfinished">ਸ਼ੱਕ ਹੇਠ</translation>
     </message>
     <message>
+        <source>IN USE.</source>
+        <translation type="unfinished">ਵਰਤੋਂ ਵਿੱਚ।</translation>
+    </message>
+    <message>
         <source>INBOX</source>
         <translation type="unfinished">ਬਾਕੀ ਕੰਮ</translation>
     </message>
@@ -518,6 +554,10 @@
     <message>
         <source>In use</source>
         <translation type="unfinished">ਵਰਤੋਂ ਵਿੱਚ</translation>
+    </message>
+    <message>
+        <source>Is the scale on, and are baud rate and parity those of its menu?</source>
+        <translation type="unfinished">ਕੰਡਾ ਚਾਲੂ ਹੈ? ਬੌਡ ਤੇ ਪੈਰਿਟੀ ਉਸਦੇ ਮੀਨੂ ਵਾਲੇ ਹਨ?</translation>
     </message>
     <message>
         <source>Issued − used − spoiled − samples − returned</source>
@@ -580,8 +620,20 @@
         <translation type="unfinished">ਆਖਰੀ</translation>
     </message>
     <message>
+        <source>LAST 7 DAYS</source>
+        <translation type="unfinished">ਪਿਛਲੇ 7 ਦਿਨ</translation>
+    </message>
+    <message>
+        <source>LAST DAY</source>
+        <translation type="unfinished">ਪਿਛਲਾ ਦਿਨ</translation>
+    </message>
+    <message>
         <source>LEAD</source>
         <translation type="unfinished">ਲੀਡ</translation>
+    </message>
+    <message>
+        <source>LEAVE</source>
+        <translation type="unfinished">ਬੰਦ ਕਰੋ</translation>
     </message>
     <message>
         <source>LIFT BAG</source>
@@ -656,6 +708,10 @@
         <translation type="unfinished">ਪੈਕਰ ਦੀ ਸਕ੍ਰੀਨ ਦੀ ਭਾਸ਼ਾ</translation>
     </message>
     <message>
+        <source>Languages</source>
+        <translation type="unfinished">ਭਾਸ਼ਾਵਾਂ</translation>
+    </message>
+    <message>
         <source>Lead</source>
         <translation type="unfinished">ਲੀਡ</translation>
     </message>
@@ -728,6 +784,10 @@
         <translation type="unfinished">ਨਿਰਮਾਤਾ ਤੇ ਮਾਡਲ</translation>
     </message>
     <message>
+        <source>Max / e = {number}, class {code} allows {least} to {most}</source>
+        <translation type="unfinished">Max / e = {number}, ਸ਼੍ਰੇਣੀ {code} ਵਿੱਚ {least} ਤੋਂ {most}</translation>
+    </message>
+    <message>
         <source>Mean needed</source>
         <translation type="unfinished">ਲੋੜੀਂਦੀ ਔਸਤ</translation>
     </message>
@@ -738,6 +798,14 @@
     <message>
         <source>Mean so far</source>
         <translation type="unfinished">ਹੁਣ ਤੱਕ ਔਸਤ</translation>
+    </message>
+    <message>
+        <source>Mon {number}</source>
+        <translation type="unfinished">ਸੋਮ {number}</translation>
+    </message>
+    <message>
+        <source>Monday</source>
+        <translation type="unfinished">ਸੋਮਵਾਰ</translation>
     </message>
     <message>
         <source>NEAR MAX</source>
@@ -824,6 +892,10 @@
         <translation type="unfinished">ਇੱਥੇ ਕੋਈ ਡੱਬਾ ਨਹੀਂ</translation>
     </message>
     <message>
+        <source>No description yet</source>
+        <translation type="unfinished">ਅਜੇ ਵੇਰਵਾ ਨਹੀਂ</translation>
+    </message>
+    <message>
         <source>No good bag yet</source>
         <translation type="unfinished">ਹਾਲੇ ਕੋਈ ਚੰਗਾ ਬੈਗ ਨਹੀਂ</translation>
     </message>
@@ -850,6 +922,10 @@
     <message>
         <source>No target can be proposed: {why}.</source>
         <translation type="unfinished">ਕੋਈ ਟੀਚਾ ਨਹੀਂ ਸੁਝਾ ਸਕਦੇ: {why}।</translation>
+    </message>
+    <message>
+        <source>No whole line was heard yet.</source>
+        <translation type="unfinished">ਅਜੇ ਪੂਰੀ ਲਾਈਨ ਨਹੀਂ ਸੁਣੀ।</translation>
     </message>
     <message>
         <source>Not kept: {why}, {folder}</source>
@@ -968,6 +1044,10 @@
         <translation type="unfinished">ਲੋਕ</translation>
     </message>
     <message>
+        <source>PLUS/MINUS</source>
+        <translation type="unfinished">ਜੋੜ/ਘਟਾਓ</translation>
+    </message>
+    <message>
         <source>PRINT</source>
         <translation type="unfinished">ਛਾਪੋ</translation>
     </message>
@@ -982,6 +1062,10 @@
     <message>
         <source>PROPOSE</source>
         <translation type="unfinished">ਸੁਝਾਓ</translation>
+    </message>
+    <message>
+        <source>PROPOSE when they differ enough.</source>
+        <translation type="unfinished">ਵੱਖ ਹੋਣ ਤੇ ਸੁਝਾਓ।</translation>
     </message>
     <message>
         <source>PUT AN EMPTY BAG ON</source>
@@ -1000,12 +1084,32 @@
         <translation type="unfinished">ਪੈਲੇਟ {sscc} ਬੰਦ; ਲੇਬਲ ਆ ਰਿਹਾ।</translation>
     </message>
     <message>
+        <source>Parts</source>
+        <translation type="unfinished">ਹਿੱਸੇ</translation>
+    </message>
+    <message>
         <source>Plate in the settings</source>
         <translation type="unfinished">ਸੈਟਿੰਗਾਂ ਵਿੱਚ ਪਲੇਟ</translation>
     </message>
     <message>
         <source>Print again: {what}</source>
         <translation type="unfinished">ਮੁੜ ਛਾਪੋ: {what}</translation>
+    </message>
+    <message>
+        <source>Protocol</source>
+        <translation type="unfinished">ਪ੍ਰੋਟੋਕੋਲ</translation>
+    </message>
+    <message>
+        <source>Put another weight on, and TAKE a line at rest and one in motion too.</source>
+        <translation type="unfinished">ਹੋਰ ਭਾਰ ਰੱਖੋ, ਖੜ੍ਹੀ ਤੇ ਹਿੱਲਦੀ ਲਾਈਨ ਵੀ ਲਓ।</translation>
+    </message>
+    <message>
+        <source>Put its number into station.toml.</source>
+        <translation type="unfinished">ਉਸਦਾ ਨੰਬਰ station.toml ਵਿੱਚ ਲਿਖੋ।</translation>
+    </message>
+    <message>
+        <source>QA check</source>
+        <translation type="unfinished">QA ਜਾਂਚ</translation>
     </message>
     <message>
         <source>QA decides</source>
@@ -1136,8 +1240,20 @@
         <translation type="unfinished">ਦੌਰ</translation>
     </message>
     <message>
+        <source>Range</source>
+        <translation type="unfinished">ਹੱਦ</translation>
+    </message>
+    <message>
         <source>Reading the record</source>
         <translation type="unfinished">ਰਿਕਾਰਡ ਪੜ੍ਹ ਰਹੇ ਹਾਂ</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation type="unfinished">ਰਿਕਾਰਡ</translation>
+    </message>
+    <message>
+        <source>Recorded as refused</source>
+        <translation type="unfinished">ਨਾਮਨਜ਼ੂਰ ਦਰਜ</translation>
     </message>
     <message>
         <source>Recorded: {file}</source>
@@ -1276,6 +1392,10 @@
         <translation type="unfinished">ਦਸਤਖਤੀ</translation>
     </message>
     <message>
+        <source>SMA SCP-0499 level {code}</source>
+        <translation type="unfinished">SMA SCP-0499 ਪੱਧਰ {code}</translation>
+    </message>
+    <message>
         <source>SPOILED</source>
         <translation type="unfinished">ਖਰਾਬ</translation>
     </message>
@@ -1340,6 +1460,14 @@
         <translation type="unfinished">ਉਹੀ ਉਤਪਾਦ?</translation>
     </message>
     <message>
+        <source>Sat {number}</source>
+        <translation type="unfinished">ਸ਼ਨੀ {number}</translation>
+    </message>
+    <message>
+        <source>Saturday</source>
+        <translation type="unfinished">ਸ਼ਨੀਵਾਰ</translation>
+    </message>
+    <message>
         <source>Scale {what} failed its last check</source>
         <translation type="unfinished">ਕੰਡਾ {what} ਆਖਰੀ ਜਾਂਚ ਵਿੱਚ ਫੇਲ੍ਹ</translation>
     </message>
@@ -1400,8 +1528,20 @@
         <translation type="unfinished">ਸਟੇਸ਼ਨ</translation>
     </message>
     <message>
+        <source>Stop and start the station to use it</source>
+        <translation type="unfinished">ਵਰਤਣ ਲਈ ਸਟੇਸ਼ਨ ਬੰਦ ਕਰਕੇ ਚਲਾਓ</translation>
+    </message>
+    <message>
         <source>Study kept: mean {mean}, s {spread}, {count} bags</source>
         <translation type="unfinished">ਜਾਂਚ ਰੱਖੀ: ਔਸਤ {mean}, s {spread}, {count} ਬੈਗ</translation>
+    </message>
+    <message>
+        <source>Sun {number}</source>
+        <translation type="unfinished">ਐਤ {number}</translation>
+    </message>
+    <message>
+        <source>Sunday</source>
+        <translation type="unfinished">ਐਤਵਾਰ</translation>
     </message>
     <message>
         <source>Suspect window of {what}: {count} bags are held</source>
@@ -1504,6 +1644,10 @@
         <translation type="unfinished">ਸਿਖਲਾਈ</translation>
     </message>
     <message>
+        <source>TRAINING IS OVER</source>
+        <translation type="unfinished">ਸਿਖਲਾਈ ਮੁੱਕ ਗਈ</translation>
+    </message>
+    <message>
         <source>Take a line, mark its value and say the unit first.</source>
         <translation type="unfinished">ਪਹਿਲਾਂ ਲਾਈਨ ਲਓ, ਮੁੱਲ ਤੇ ਨਿਸ਼ਾਨ ਲਾਓ ਤੇ ਇਕਾਈ ਦੱਸੋ।</translation>
     </message>
@@ -1573,7 +1717,7 @@
     </message>
     <message>
         <source>There is no recording: make one on the page WIRE.</source>
-        <translation type="unfinished">ਕੋਈ ਰਿਕਾਰਡਿੰਗ ਨਹੀਂ: ਲਾਈਨ ਸਫ਼ੇ ਤੇ ਬਣਾਓ।</translation>
+        <translation type="unfinished">ਕੋਈ ਰਿਕਾਰਡਿੰਗ ਨਹੀਂ: ਤਾਰ ਸਫ਼ੇ ਤੇ ਬਣਾਓ।</translation>
     </message>
     <message>
         <source>There is no run before</source>
@@ -1586,6 +1730,22 @@
     <message>
         <source>This run stays as it is.</source>
         <translation type="unfinished">ਇਹ ਦੌਰ ਇਉਂ ਹੀ ਰਹੇਗਾ।</translation>
+    </message>
+    <message>
+        <source>This screen is left at RUN, MORE, LEAVE, by somebody who may</source>
+        <translation type="unfinished">ਇਹ ਸਕ੍ਰੀਨ ਦੌਰ, ਹੋਰ, ਬੰਦ ਕਰੋ ਤੇ ਅਧਿਕਾਰ ਵਾਲਾ ਹੀ ਛੱਡਦਾ</translation>
+    </message>
+    <message>
+        <source>Threads</source>
+        <translation type="unfinished">ਧਾਗੇ</translation>
+    </message>
+    <message>
+        <source>Thu {number}</source>
+        <translation type="unfinished">ਵੀਰ {number}</translation>
+    </message>
+    <message>
+        <source>Thursday</source>
+        <translation type="unfinished">ਵੀਰਵਾਰ</translation>
     </message>
     <message>
         <source>Touch PASSED or FAILED.</source>
@@ -1612,12 +1772,24 @@
         <translation type="unfinished">ਪਹਿਲਾਂ ਆਪਣਾ ਨਾਂ ਛੂਹੋ।</translation>
     </message>
     <message>
+        <source>Tue {number}</source>
+        <translation type="unfinished">ਮੰਗਲ {number}</translation>
+    </message>
+    <message>
+        <source>Tuesday</source>
+        <translation type="unfinished">ਮੰਗਲਵਾਰ</translation>
+    </message>
+    <message>
         <source>UNDO</source>
         <translation type="unfinished">ਵਾਪਸ ਕਰੋ</translation>
     </message>
     <message>
         <source>UNIT</source>
         <translation type="unfinished">ਇਕਾਈ</translation>
+    </message>
+    <message>
+        <source>UNIT {code}</source>
+        <translation type="unfinished">ਇਕਾਈ {code}</translation>
     </message>
     <message>
         <source>Use by</source>
@@ -1634,6 +1806,10 @@
     <message>
         <source>VOIDED</source>
         <translation type="unfinished">ਰੱਦ</translation>
+    </message>
+    <message>
+        <source>Version</source>
+        <translation type="unfinished">ਵਰਜਨ</translation>
     </message>
     <message>
         <source>WAIT</source>
@@ -1680,6 +1856,10 @@
         <translation type="unfinished">ਪੈਨ ਪੂੰਝੋ</translation>
     </message>
     <message>
+        <source>WIRE</source>
+        <translation type="unfinished">ਤਾਰ</translation>
+    </message>
+    <message>
         <source>WORK OUT</source>
         <translation type="unfinished">ਹਿਸਾਬ ਲਾਓ</translation>
     </message>
@@ -1694,6 +1874,14 @@
     <message>
         <source>Wait until the day is read.</source>
         <translation type="unfinished">ਦਿਨ ਪੜ੍ਹੇ ਜਾਣ ਤੱਕ ਉਡੀਕੋ।</translation>
+    </message>
+    <message>
+        <source>Wed {number}</source>
+        <translation type="unfinished">ਬੁੱਧ {number}</translation>
+    </message>
+    <message>
+        <source>Wednesday</source>
+        <translation type="unfinished">ਬੁੱਧਵਾਰ</translation>
     </message>
     <message>
         <source>Weigh again in this order: net as shown, less the whole error, less even growth</source>
@@ -1745,7 +1933,7 @@
     </message>
     <message>
         <source>Writing …</source>
-        <translation type="unfinished">ਲਿਖ ਰਹੇ ਹਾਂ …</translation>
+        <translation type="unfinished">ਲਿਖ ਰਹੇ …</translation>
     </message>
     <message>
         <source>Written: {file}</source>
@@ -1798,6 +1986,10 @@
     <message>
         <source>a check is overdue</source>
         <translation type="unfinished">ਜਾਂਚ ਵਿੱਚ ਦੇਰੀ</translation>
+    </message>
+    <message>
+        <source>a check needs test weights: name at least one</source>
+        <translation type="unfinished">ਜਾਂਚ ਲਈ ਵੱਟੇ ਚਾਹੀਦੇ: ਘੱਟੋ-ਘੱਟ ਇੱਕ ਲਿਖੋ</translation>
     </message>
     <message>
         <source>a copy was printed</source>
@@ -1876,8 +2068,16 @@
         <translation type="unfinished">ਦੌਰ ਲਈ ਲੀਡ ਤੇ ਕੰਡੇ ਤੇ ਬੰਦਾ ਚਾਹੀਦਾ</translation>
     </message>
     <message>
+        <source>a scale that says nothing</source>
+        <translation type="unfinished">ਚੁੱਪ ਕੰਡਾ</translation>
+    </message>
+    <message>
         <source>a suspect window of {what} is open ({count} bags)</source>
         <translation type="unfinished">{what} ਦਾ ਸ਼ੱਕੀ ਸਮਾਂ ਬਾਕੀ ({count} ਬੈਗ)</translation>
+    </message>
+    <message>
+        <source>a version is not refused</source>
+        <translation type="unfinished">ਵਰਜਨ ਨਾਮਨਜ਼ੂਰ ਨਹੀਂ ਹੁੰਦਾ</translation>
     </message>
     <message>
         <source>a weight every {gap} ms</source>
@@ -1888,12 +2088,28 @@
         <translation type="unfinished">ਪੂਰਾ ਦੌਰ ਨਹੀਂ ਸੁੱਟਦੇ: ਪਹਿਲਾਂ ਬੈਗ ਰੋਕੋ</translation>
     </message>
     <message>
+        <source>about {mass} in bags of {loaded} loaded</source>
+        <translation type="unfinished">ਪਾਏ {loaded} ਵਿੱਚੋਂ ਲਗਭਗ {mass} ਥੈਲੀਆਂ ਵਿੱਚ</translation>
+    </message>
+    <message>
+        <source>above the highest of the description, {number}</source>
+        <translation type="unfinished">ਦੱਸੇ ਵੱਧ ਤੋਂ ਵੱਧ {number} ਤੋਂ ਉੱਪਰ</translation>
+    </message>
+    <message>
         <source>adds up</source>
         <translation type="unfinished">ਹਿਸਾਬ ਠੀਕ</translation>
     </message>
     <message>
         <source>after a stop</source>
         <translation type="unfinished">ਰੋਕ ਤੋਂ ਬਾਅਦ</translation>
+    </message>
+    <message>
+        <source>ahead</source>
+        <translation type="unfinished">ਅੱਗੇ</translation>
+    </message>
+    <message>
+        <source>air</source>
+        <translation type="unfinished">ਹਵਾ</translation>
     </message>
     <message>
         <source>all</source>
@@ -1918,6 +2134,10 @@
     <message>
         <source>all reviewed</source>
         <translation type="unfinished">ਸਭ ਦੇਖੇ ਗਏ</translation>
+    </message>
+    <message>
+        <source>all {count} lines are weights: compare them with what the scale showed</source>
+        <translation type="unfinished">ਸਾਰੀਆਂ {count} ਲਾਈਨਾਂ ਭਾਰ ਹਨ: ਕੰਡੇ ਨਾਲ ਮਿਲਾਓ</translation>
     </message>
     <message>
         <source>allowed</source>
@@ -1956,8 +2176,20 @@
         <translation type="unfinished">ਕੋਈ ਹੋਰ ਕੋਡ ਸਕੈਨ ਹੋਇਆ</translation>
     </message>
     <message>
+        <source>another one is set</source>
+        <translation type="unfinished">ਹੋਰ ਲੱਗਾ ਹੈ</translation>
+    </message>
+    <message>
+        <source>another program has it: close that program, or name another port</source>
+        <translation type="unfinished">ਹੋਰ ਪ੍ਰੋਗਰਾਮ ਕੋਲ ਹੈ: ਉਹ ਬੰਦ ਕਰੋ, ਜਾਂ ਹੋਰ ਪੋਰਟ ਲਿਖੋ</translation>
+    </message>
+    <message>
         <source>another scale is here, {here}; in use is {known}: take it into use, {where}</source>
         <translation type="unfinished">ਹੋਰ ਕੰਡਾ ਹੈ, {here}; ਵਰਤੋਂ ਵਿੱਚ {known}: ਇਸ ਨੂੰ ਵਰਤੋਂ ਵਿੱਚ ਲਓ, {where}</translation>
+    </message>
+    <message>
+        <source>any number</source>
+        <translation type="unfinished">ਕੋਈ ਵੀ ਗਿਣਤੀ</translation>
     </message>
     <message>
         <source>applied</source>
@@ -1978,6 +2210,10 @@
     <message>
         <source>approved</source>
         <translation type="unfinished">ਮਨਜ਼ੂਰ</translation>
+    </message>
+    <message>
+        <source>as far as one approval goes</source>
+        <translation type="unfinished">ਇੱਕ ਮਨਜ਼ੂਰੀ ਜਿੰਨੀ</translation>
     </message>
     <message>
         <source>as found</source>
@@ -2016,8 +2252,16 @@
         <translation type="unfinished">ਵੱਧ ਤੋਂ ਵੱਧ {most} {unit}</translation>
     </message>
     <message>
+        <source>at once</source>
+        <translation type="unfinished">ਹੁਣੇ ਤੋਂ</translation>
+    </message>
+    <message>
         <source>at random</source>
         <translation type="unfinished">ਬੇਤਰਤੀਬ</translation>
+    </message>
+    <message>
+        <source>at rest</source>
+        <translation type="unfinished">ਖੜ੍ਹਾ</translation>
     </message>
     <message>
         <source>back</source>
@@ -2092,6 +2336,10 @@
         <translation type="unfinished">ਉਸ ਤੋਂ ਬਾਅਦ ਦੇ ਬੈਗ ਦੇਖੇ</translation>
     </message>
     <message>
+        <source>before bag {count}</source>
+        <translation type="unfinished">ਥੈਲੀ {count} ਤੋਂ ਪਹਿਲਾਂ</translation>
+    </message>
+    <message>
         <source>below T1</source>
         <translation type="unfinished">T1 ਤੋਂ ਹੇਠਾਂ</translation>
     </message>
@@ -2114,6 +2362,14 @@
     <message>
         <source>below floor</source>
         <translation type="unfinished">ਹੇਠਲੀ ਹੱਦ ਤੋਂ ਘੱਟ</translation>
+    </message>
+    <message>
+        <source>below the lowest of the description, {number}</source>
+        <translation type="unfinished">ਦੱਸੇ ਘੱਟੋ-ਘੱਟ {number} ਤੋਂ ਹੇਠਾਂ</translation>
+    </message>
+    <message>
+        <source>between the fields stands {one} and also {other}: mark what changes</source>
+        <translation type="unfinished">ਖਾਨਿਆਂ ਵਿਚਕਾਰ {one} ਤੇ {other}: ਜੋ ਬਦਲਦਾ ਚੁਣੋ</translation>
     </message>
     <message>
         <source>bin and belt empty</source>
@@ -2172,6 +2428,14 @@
         <translation type="unfinished">ਬਾਈਟ ਆਉਂਦੇ ਪਰ ਕੋਈ ਫਰੇਮ ਨਹੀਂ: ਬੌਡ ਤੇ ਪੈਰਿਟੀ ਦੇਖੋ ({here})</translation>
     </message>
     <message>
+        <source>bytes that belong to no frame</source>
+        <translation type="unfinished">ਕਿਸੇ ਫਰੇਮ ਦੇ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>bytes that belong to no line</source>
+        <translation type="unfinished">ਕਿਸੇ ਲਾਈਨ ਦੇ ਨਹੀਂ</translation>
+    </message>
+    <message>
         <source>call QA</source>
         <translation type="unfinished">QA ਨੂੰ ਬੁਲਾਓ</translation>
     </message>
@@ -2196,12 +2460,28 @@
         <translation type="unfinished">ਸ਼੍ਰੇਣੀ B</translation>
     </message>
     <message>
+        <source>centre of zero</source>
+        <translation type="unfinished">ਜ਼ੀਰੋ ਦਾ ਕੇਂਦਰ</translation>
+    </message>
+    <message>
         <source>chance to pass the official test</source>
         <translation type="unfinished">ਸਰਕਾਰੀ ਜਾਂਚ ਪਾਸ ਹੋਣ ਦੀ ਸੰਭਾਵਨਾ</translation>
     </message>
     <message>
+        <source>change every {count} ms</source>
+        <translation type="unfinished">ਹਰ {count} ms ਬਦਲਦੇ</translation>
+    </message>
+    <message>
         <source>change or explain a label roll</source>
         <translation type="unfinished">ਲੇਬਲ ਰੋਲ ਬਦਲਣਾ ਜਾਂ ਸਮਝਾਉਣਾ</translation>
+    </message>
+    <message>
+        <source>changed after weighing</source>
+        <translation type="unfinished">ਤੋਲਣ ਮਗਰੋਂ ਬਦਲਿਆ</translation>
+    </message>
+    <message>
+        <source>changed after weighing: {net} is recorded, {found} is on the pan</source>
+        <translation type="unfinished">ਤੋਲਣ ਮਗਰੋਂ ਬਦਲਿਆ: ਦਰਜ {net}, ਪੱਲੇ ਤੇ {found}</translation>
     </message>
     <message>
         <source>check</source>
@@ -2228,6 +2508,10 @@
         <translation type="unfinished">ਹੋਈਆਂ ਜਾਂਚਾਂ</translation>
     </message>
     <message>
+        <source>checksum {code} does not agree</source>
+        <translation type="unfinished">ਜੋੜ {code} ਨਹੀਂ ਮਿਲਦਾ</translation>
+    </message>
+    <message>
         <source>choose a lot of {component}</source>
         <translation type="unfinished">{component} ਦਾ ਲਾਟ ਚੁਣੋ</translation>
     </message>
@@ -2238,6 +2522,14 @@
     <message>
         <source>choose the product first, then its lots</source>
         <translation type="unfinished">ਪਹਿਲਾਂ ਉਤਪਾਦ ਚੁਣੋ, ਫਿਰ ਲਾਟ</translation>
+    </message>
+    <message>
+        <source>class {code}</source>
+        <translation type="unfinished">ਸ਼੍ਰੇਣੀ {code}</translation>
+    </message>
+    <message>
+        <source>class {code} knows no scale interval of {interval} (R 76 Table 3)</source>
+        <translation type="unfinished">ਸ਼੍ਰੇਣੀ {code} ਵਿੱਚ {interval} ਵੰਡ ਨਹੀਂ (R 76 ਸਾਰਣੀ 3)</translation>
     </message>
     <message>
         <source>cleaning</source>
@@ -2274,6 +2566,10 @@
     <message>
         <source>confirm date and time</source>
         <translation type="unfinished">ਤਾਰੀਖ ਤੇ ਸਮਾਂ ਪੱਕਾ ਕਰਨਾ</translation>
+    </message>
+    <message>
+        <source>connected by {device}</source>
+        <translation type="unfinished">{device} ਨਾਲ ਜੁੜਿਆ</translation>
     </message>
     <message>
         <source>cooler temperature</source>
@@ -2364,8 +2660,20 @@
         <translation type="unfinished">ਯੰਤਰ {code}</translation>
     </message>
     <message>
+        <source>differs</source>
+        <translation type="unfinished">ਵੱਖਰਾ</translation>
+    </message>
+    <message>
+        <source>digest</source>
+        <translation type="unfinished">ਡਾਈਜੈਸਟ</translation>
+    </message>
+    <message>
         <source>digits it shows</source>
         <translation type="unfinished">ਦਿਖਾਏ ਅੰਕ</translation>
+    </message>
+    <message>
+        <source>does not fit</source>
+        <translation type="unfinished">ਠੀਕ ਨਹੀਂ ਬੈਠਦੀ</translation>
     </message>
     <message>
         <source>done</source>
@@ -2384,8 +2692,16 @@
         <translation type="unfinished">ਸੁੱਟਿਆ</translation>
     </message>
     <message>
+        <source>emptied</source>
+        <translation type="unfinished">ਖਾਲੀ ਕੀਤਾ</translation>
+    </message>
+    <message>
         <source>empty</source>
         <translation type="unfinished">ਖਾਲੀ</translation>
+    </message>
+    <message>
+        <source>empty bag</source>
+        <translation type="unfinished">ਖਾਲੀ ਥੈਲੀ</translation>
     </message>
     <message>
         <source>empty by now?</source>
@@ -2408,6 +2724,10 @@
         <translation type="unfinished">ਇਹ ਦਰਜ ਕਰਨਾ</translation>
     </message>
     <message>
+        <source>equal</source>
+        <translation type="unfinished">ਬਰਾਬਰ</translation>
+    </message>
+    <message>
         <source>even</source>
         <translation type="unfinished">ਬਰਾਬਰ</translation>
     </message>
@@ -2418,6 +2738,10 @@
     <message>
         <source>event</source>
         <translation type="unfinished">ਘਟਨਾ</translation>
+    </message>
+    <message>
+        <source>example {number}, {line}</source>
+        <translation type="unfinished">ਨਮੂਨਾ {number}, {line}</translation>
     </message>
     <message>
         <source>expired</source>
@@ -2456,6 +2780,10 @@
         <translation type="unfinished">{count} ਤੋਂ ਘੱਟ ਲੇਬਲ ਬਚੇ</translation>
     </message>
     <message>
+        <source>field {code}</source>
+        <translation type="unfinished">ਖਾਨਾ {code}</translation>
+    </message>
+    <message>
         <source>figures do not convince</source>
         <translation type="unfinished">ਅੰਕ ਯਕੀਨੀ ਨਹੀਂ</translation>
     </message>
@@ -2488,8 +2816,24 @@
         <translation type="unfinished">ਪਹਿਲਾ ਨੰਬਰ</translation>
     </message>
     <message>
+        <source>first-off</source>
+        <translation type="unfinished">ਪਹਿਲਾ ਲੇਬਲ</translation>
+    </message>
+    <message>
+        <source>fits</source>
+        <translation type="unfinished">ਠੀਕ ਬੈਠਦੀ</translation>
+    </message>
+    <message>
         <source>flag</source>
         <translation type="unfinished">ਝੰਡਾ</translation>
+    </message>
+    <message>
+        <source>flags that contradict</source>
+        <translation type="unfinished">ਝੰਡੇ ਆਪਸ ਵਿੱਚ ਟਕਰਾਉਂਦੇ</translation>
+    </message>
+    <message>
+        <source>floor {mass}</source>
+        <translation type="unfinished">ਘੱਟੋ-ਘੱਟ {mass}</translation>
     </message>
     <message>
         <source>floor, target, upper</source>
@@ -2504,12 +2848,20 @@
         <translation type="unfinished">ਬਾਹਰੀ ਚੀਜ਼</translation>
     </message>
     <message>
-        <source>forward</source>
-        <translation type="unfinished">ਅੱਗੇ</translation>
-    </message>
-    <message>
         <source>found</source>
         <translation type="unfinished">ਮਿਲਿਆ</translation>
+    </message>
+    <message>
+        <source>frame cut off after {count} bytes by the start of the next</source>
+        <translation type="unfinished">{count} ਬਾਈਟ ਮਗਰੋਂ ਅਗਲਾ ਫਰੇਮ</translation>
+    </message>
+    <message>
+        <source>frame of {count} bytes, a weight has {number}</source>
+        <translation type="unfinished">{count} ਬਾਈਟ ਦਾ ਫਰੇਮ, ਭਾਰ ਦੇ {number}</translation>
+    </message>
+    <message>
+        <source>frame without an end within {count} bytes</source>
+        <translation type="unfinished">{count} ਬਾਈਟ ਵਿੱਚ ਫਰੇਮ ਨਾ ਮੁੱਕਿਆ</translation>
     </message>
     <message>
         <source>free</source>
@@ -2556,6 +2908,10 @@
         <translation type="unfinished">ਠੀਕ</translation>
     </message>
     <message>
+        <source>gross</source>
+        <translation type="unfinished">ਕੁੱਲ</translation>
+    </message>
+    <message>
         <source>gross weight</source>
         <translation type="unfinished">ਕੁੱਲ ਭਾਰ</translation>
     </message>
@@ -2570,6 +2926,10 @@
     <message>
         <source>harvested</source>
         <translation type="unfinished">ਵੱਢਿਆ</translation>
+    </message>
+    <message>
+        <source>heaviest gross {mass} against Max {most}</source>
+        <translation type="unfinished">ਸਭ ਤੋਂ ਭਾਰਾ ਕੁੱਲ {mass}, Max {most}</translation>
     </message>
     <message>
         <source>held</source>
@@ -2590,6 +2950,10 @@
     <message>
         <source>here: {line}</source>
         <translation type="unfinished">ਇੱਥੇ: {line}</translation>
+    </message>
+    <message>
+        <source>high resolution</source>
+        <translation type="unfinished">ਬਰੀਕ ਅੰਕ</translation>
     </message>
     <message>
         <source>hold</source>
@@ -2640,6 +3004,10 @@
         <translation type="unfinished">ਪੈਸੇ ਵਿੱਚ</translation>
     </message>
     <message>
+        <source>in motion</source>
+        <translation type="unfinished">ਹਿੱਲਦਾ</translation>
+    </message>
+    <message>
         <source>in no case</source>
         <translation type="unfinished">ਕਿਸੇ ਡੱਬੇ ਵਿੱਚ ਨਹੀਂ</translation>
     </message>
@@ -2664,6 +3032,14 @@
         <translation type="unfinished">{number} min ਵਿੱਚ</translation>
     </message>
     <message>
+        <source>in-service error at {gross} gross {mass} against {share} of {limit} = {most}</source>
+        <translation type="unfinished">{gross} ਕੁੱਲ ਤੇ ਗਲਤੀ {mass}, {limit} ਦਾ {share} = {most}</translation>
+    </message>
+    <message>
+        <source>initial zero error</source>
+        <translation type="unfinished">ਸ਼ੁਰੂ ਦੀ ਜ਼ੀਰੋ ਗਲਤੀ</translation>
+    </message>
+    <message>
         <source>input lot</source>
         <translation type="unfinished">ਕੱਚਾ ਲਾਟ</translation>
     </message>
@@ -2676,12 +3052,20 @@
         <translation type="unfinished">ਯੰਤਰ</translation>
     </message>
     <message>
+        <source>interval {mass}</source>
+        <translation type="unfinished">ਵੰਡ {mass}</translation>
+    </message>
+    <message>
         <source>it came too slowly, or was too short, for a scanner</source>
         <translation type="unfinished">ਸਕੈਨਰ ਲਈ ਬਹੁਤ ਹੌਲੀ ਜਾਂ ਛੋਟਾ</translation>
     </message>
     <message>
         <source>it came too warm, or damaged: QA decides</source>
         <translation type="unfinished">ਬਹੁਤ ਗਰਮ ਜਾਂ ਖਰਾਬ ਆਇਆ: QA ਫੈਸਲਾ ਕਰੇ</translation>
+    </message>
+    <message>
+        <source>it changes: mark it on each line</source>
+        <translation type="unfinished">ਬਦਲਦੀ ਹੈ: ਹਰ ਲਾਈਨ ਤੇ ਚੁਣੋ</translation>
     </message>
     <message>
         <source>it does not answer: is it switched on, is its cable in?</source>
@@ -2692,6 +3076,26 @@
         <translation type="unfinished">ਇਹ Enter ਨਾਲ ਨਹੀਂ ਮੁੱਕਦਾ</translation>
     </message>
     <message>
+        <source>it does not suit {products}: use another scale</source>
+        <translation type="unfinished">{products} ਲਈ ਠੀਕ ਨਹੀਂ: ਹੋਰ ਕੰਡਾ ਵਰਤੋ</translation>
+    </message>
+    <message>
+        <source>it failed its check with test weights: have it adjusted, then check it again</source>
+        <translation type="unfinished">ਵੱਟਿਆਂ ਨਾਲ ਜਾਂਚ ਫੇਲ੍ਹ: ਠੀਕ ਕਰਵਾਓ, ਫਿਰ ਜਾਂਚੋ</translation>
+    </message>
+    <message>
+        <source>it is no serial port</source>
+        <translation type="unfinished">ਸੀਰੀਅਲ ਪੋਰਟ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>it is not there: check the plug</source>
+        <translation type="unfinished">ਉੱਥੇ ਨਹੀਂ: ਪਲੱਗ ਦੇਖੋ</translation>
+    </message>
+    <message>
+        <source>it just stays without approval</source>
+        <translation type="unfinished">ਬਿਨਾਂ ਮਨਜ਼ੂਰੀ ਰਹਿੰਦਾ</translation>
+    </message>
+    <message>
         <source>it lacks what the station's scanner types first</source>
         <translation type="unfinished">ਸਟੇਸ਼ਨ ਸਕੈਨਰ ਵਾਲਾ ਅਗੇਤਰ ਨਹੀਂ</translation>
     </message>
@@ -2700,12 +3104,20 @@
         <translation type="unfinished">ਨਿਕਲਿਆ ਨਹੀਂ</translation>
     </message>
     <message>
+        <source>it reached the scale damaged, nothing was done</source>
+        <translation type="unfinished">ਕੰਡੇ ਤੱਕ ਖਰਾਬ ਪਹੁੰਚਿਆ, ਕੁਝ ਨਹੀਂ ਹੋਇਆ</translation>
+    </message>
+    <message>
         <source>it was not out after {seconds} s: look whether it comes out</source>
         <translation type="unfinished">{seconds} s ਬਾਅਦ ਵੀ ਨਹੀਂ ਨਿਕਲਿਆ: ਦੇਖੋ ਨਿਕਲਦਾ ਹੈ ਕਿ ਨਹੀਂ</translation>
     </message>
     <message>
         <source>its bag goes out</source>
         <translation type="unfinished">ਇਸ ਦਾ ਬੈਗ ਬਾਹਰ</translation>
+    </message>
+    <message>
+        <source>its marks overlap or leave the line</source>
+        <translation type="unfinished">ਨਿਸ਼ਾਨ ਟਕਰਾਉਂਦੇ ਜਾਂ ਬਾਹਰ ਹਨ</translation>
     </message>
     <message>
         <source>its run ended before the printer said that it came out</source>
@@ -2722,6 +3134,10 @@
     <message>
         <source>keep, restore or purge the record</source>
         <translation type="unfinished">ਰਿਕਾਰਡ ਰੱਖਣਾ, ਬਹਾਲ ਜਾਂ ਸਾਫ ਕਰਨਾ</translation>
+    </message>
+    <message>
+        <source>kept as {file} and named in station.toml</source>
+        <translation type="unfinished">{file} ਵਜੋਂ ਰੱਖਿਆ, station.toml ਵਿੱਚ ਲਿਖਿਆ</translation>
     </message>
     <message>
         <source>knee</source>
@@ -2758,6 +3174,10 @@
     <message>
         <source>label roll</source>
         <translation type="unfinished">ਲੇਬਲ ਰੋਲ</translation>
+    </message>
+    <message>
+        <source>label scan</source>
+        <translation type="unfinished">ਲੇਬਲ ਸਕੈਨ</translation>
     </message>
     <message>
         <source>label spoiled</source>
@@ -2856,8 +3276,32 @@
         <translation type="unfinished">ਲਾਈਨ ਸਾਫ਼</translation>
     </message>
     <message>
+        <source>line cut off after {count} bytes by the start of the next</source>
+        <translation type="unfinished">{count} ਬਾਈਟ ਮਗਰੋਂ ਅਗਲੀ ਲਾਈਨ</translation>
+    </message>
+    <message>
+        <source>line error</source>
+        <translation type="unfinished">ਤਾਰ ਗਲਤੀ</translation>
+    </message>
+    <message>
+        <source>line that does not fit the pattern of its description</source>
+        <translation type="unfinished">ਲਾਈਨ ਵੇਰਵੇ ਨਾਲ ਨਹੀਂ ਮਿਲਦੀ</translation>
+    </message>
+    <message>
+        <source>line without an end within {count} bytes</source>
+        <translation type="unfinished">{count} ਬਾਈਟ ਵਿੱਚ ਲਾਈਨ ਨਾ ਮੁੱਕੀ</translation>
+    </message>
+    <message>
         <source>line {code}</source>
         <translation type="unfinished">ਲਾਈਨ {code}</translation>
+    </message>
+    <message>
+        <source>line {number}</source>
+        <translation type="unfinished">ਲਾਈਨ {number}</translation>
+    </message>
+    <message>
+        <source>lines</source>
+        <translation type="unfinished">ਲਾਈਨਾਂ</translation>
     </message>
     <message>
         <source>loaded</source>
@@ -3020,6 +3464,30 @@
         <translation type="unfinished">ਮੈਨੇਜਰ</translation>
     </message>
     <message>
+        <source>mark no control characters, and nothing after the end</source>
+        <translation type="unfinished">ਕੰਟਰੋਲ ਅੱਖਰ ਤੇ ਅੰਤ ਮਗਰੋਂ ਕੁਝ ਨਾ ਚੁਣੋ</translation>
+    </message>
+    <message>
+        <source>mark the same fields on each line, in the same order</source>
+        <translation type="unfinished">ਹਰ ਲਾਈਨ ਤੇ ਉਹੀ ਖਾਨੇ, ਉਸੇ ਤਰਤੀਬ ਵਿੱਚ</translation>
+    </message>
+    <message>
+        <source>mark the value on each line</source>
+        <translation type="unfinished">ਹਰ ਲਾਈਨ ਤੇ ਮੁੱਲ ਚੁਣੋ</translation>
+    </message>
+    <message>
+        <source>mark two or more, with different weights on the pan</source>
+        <translation type="unfinished">ਵੱਖਰੇ ਭਾਰਾਂ ਨਾਲ ਦੋ ਜਾਂ ਵੱਧ ਚੁਣੋ</translation>
+    </message>
+    <message>
+        <source>may be run</source>
+        <translation type="unfinished">ਚਲਾਇਆ ਜਾ ਸਕਦਾ</translation>
+    </message>
+    <message>
+        <source>may not be run</source>
+        <translation type="unfinished">ਨਹੀਂ ਚਲਾ ਸਕਦੇ</translation>
+    </message>
+    <message>
         <source>mean + {factor} s ≥ {nominal}: {holds} so far</source>
         <translation type="unfinished">ਔਸਤ + {factor} s ≥ {nominal}: ਹੁਣ ਤੱਕ {holds}</translation>
     </message>
@@ -3044,6 +3512,10 @@
         <translation type="unfinished">ਔਸਤ {mean}, s {spread}, {count} ਬੈਗ</translation>
     </message>
     <message>
+        <source>mean {number}</source>
+        <translation type="unfinished">ਔਸਤ {number}</translation>
+    </message>
+    <message>
         <source>metal detector</source>
         <translation type="unfinished">ਧਾਤ ਡਿਟੈਕਟਰ</translation>
     </message>
@@ -3060,8 +3532,16 @@
         <translation type="unfinished">ਵੱਧ</translation>
     </message>
     <message>
+        <source>more bytes arrive than a scale sends: is this the scale's line?</source>
+        <translation type="unfinished">ਕੰਡੇ ਤੋਂ ਵੱਧ ਬਾਈਟ ਆਉਂਦੇ: ਕੀ ਇਹ ਕੰਡੇ ਦੀ ਤਾਰ ਹੈ?</translation>
+    </message>
+    <message>
         <source>move a lot on the line</source>
         <translation type="unfinished">ਲਾਈਨ 'ਤੇ ਲਾਟ ਬਦਲਣਾ</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation type="unfinished">ਨਾਂ</translation>
     </message>
     <message>
         <source>name of the format</source>
@@ -3132,6 +3612,10 @@
         <translation type="unfinished">ਹੋਰ ਬੈਗ ਦੀ ਉਮੀਦ ਨਹੀਂ</translation>
     </message>
     <message>
+        <source>no bag is on record yet</source>
+        <translation type="unfinished">ਅਜੇ ਕੋਈ ਥੈਲੀ ਦਰਜ ਨਹੀਂ</translation>
+    </message>
+    <message>
         <source>no bag is taken: {why}</source>
         <translation type="unfinished">ਕੋਈ ਬੈਗ ਨਹੀਂ ਲਿਆ ਜਾਂਦਾ: {why}</translation>
     </message>
@@ -3148,8 +3632,16 @@
         <translation type="unfinished">{scope} {name} ਦਾ ਕੋਈ ਬੈਗ ਦਰਜ ਨਹੀਂ: ਕੁਝ ਨਹੀਂ ਰੋਕਿਆ</translation>
     </message>
     <message>
+        <source>no checksum known here agrees on all lines: mark another field, or none</source>
+        <translation type="unfinished">ਕੋਈ ਜੋੜ ਨਹੀਂ ਮਿਲਦਾ: ਹੋਰ ਖਾਨਾ ਚੁਣੋ, ਜਾਂ ਕੋਈ ਨਾ</translation>
+    </message>
+    <message>
         <source>no copy</source>
         <translation type="unfinished">ਕੋਈ ਕਾਪੀ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>no day given</source>
+        <translation type="unfinished">ਕੋਈ ਦਿਨ ਨਹੀਂ</translation>
     </message>
     <message>
         <source>no error at any load</source>
@@ -3200,6 +3692,10 @@
         <translation type="unfinished">ਉਤਪਾਦ ਨਹੀਂ</translation>
     </message>
     <message>
+        <source>no product has it</source>
+        <translation type="unfinished">ਕਿਸੇ ਉਤਪਾਦ ਦੀ ਨਹੀਂ</translation>
+    </message>
+    <message>
         <source>no proposal worked out yet</source>
         <translation type="unfinished">ਹਾਲੇ ਸੁਝਾਅ ਨਹੀਂ ਕੱਢਿਆ</translation>
     </message>
@@ -3232,8 +3728,16 @@
         <translation type="unfinished">ਹਾਲੇ ਕੋਈ ਦੌਰ ਨਹੀਂ</translation>
     </message>
     <message>
+        <source>no scale yet</source>
+        <translation type="unfinished">ਅਜੇ ਕੰਡਾ ਨਹੀਂ</translation>
+    </message>
+    <message>
         <source>no scan differed: there is nothing to clear</source>
         <translation type="unfinished">ਕੋਈ ਸਕੈਨ ਵੱਖਰਾ ਨਹੀਂ ਸੀ: ਕੁਝ ਠੀਕ ਨਹੀਂ ਕਰਨਾ</translation>
+    </message>
+    <message>
+        <source>no single test weight of {mass}: use 1, 2 or 5 times a power of ten from 1 g to 20 kg</source>
+        <translation type="unfinished">{mass} ਦਾ ਇੱਕ ਵੱਟਾ ਨਹੀਂ: 1 g ਤੋਂ 20 kg, ਦਸ ਦੀ ਘਾਤ ਦਾ 1, 2 ਜਾਂ 5 ਗੁਣਾ</translation>
     </message>
     <message>
         <source>no target meets every clause: the fills scatter too much</source>
@@ -3242,6 +3746,10 @@
     <message>
         <source>no time service has kept the clock right for {time}</source>
         <translation type="unfinished">{time} ਤੋਂ ਕਿਸੇ ਸਮਾਂ ਸੇਵਾ ਨੇ ਘੜੀ ਠੀਕ ਨਹੀਂ ਰੱਖੀ</translation>
+    </message>
+    <message>
+        <source>no weight</source>
+        <translation type="unfinished">ਭਾਰ ਨਹੀਂ</translation>
     </message>
     <message>
         <source>nobody may ship them</source>
@@ -3264,6 +3772,14 @@
         <translation type="unfinished">ਨਾਮਾਤਰ {mass}</translation>
     </message>
     <message>
+        <source>nominal {mass} against Min {least}</source>
+        <translation type="unfinished">ਨਾਮਜ਼ਦ {mass}, Min {least}</translation>
+    </message>
+    <message>
+        <source>nominal {mass} against {count} intervals of {interval}</source>
+        <translation type="unfinished">ਨਾਮਜ਼ਦ {mass}, {interval} ਦੀਆਂ {count} ਵੰਡਾਂ</translation>
+    </message>
+    <message>
         <source>none</source>
         <translation type="unfinished">ਕੋਈ ਨਹੀਂ</translation>
     </message>
@@ -3272,8 +3788,20 @@
         <translation type="unfinished">ਲਾਈਨ ਤੇ ਕੁਝ ਨਹੀਂ</translation>
     </message>
     <message>
+        <source>none of what was heard is a weight by this description</source>
+        <translation type="unfinished">ਇਸ ਵੇਰਵੇ ਨਾਲ ਸੁਣਿਆ ਕੁਝ ਵੀ ਭਾਰ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>none was taken into use on record yet</source>
+        <translation type="unfinished">ਅਜੇ ਕੋਈ ਵਰਤੋਂ ਵਿੱਚ ਦਰਜ ਨਹੀਂ</translation>
+    </message>
+    <message>
         <source>none yet</source>
         <translation type="unfinished">ਹਾਲੇ ਕੋਈ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>not a multiple of {number}</source>
+        <translation type="unfinished">{number} ਦਾ ਗੁਣਜ ਨਹੀਂ</translation>
     </message>
     <message>
         <source>not clear yet: {point}</source>
@@ -3346,6 +3874,14 @@
     <message>
         <source>now</source>
         <translation type="unfinished">ਹੁਣ</translation>
+    </message>
+    <message>
+        <source>now {number}</source>
+        <translation type="unfinished">ਹੁਣ {number}</translation>
+    </message>
+    <message>
+        <source>of everything the version says</source>
+        <translation type="unfinished">ਵਰਜਨ ਦੀ ਹਰ ਗੱਲ ਦਾ</translation>
     </message>
     <message>
         <source>of the last bag</source>
@@ -3432,6 +3968,10 @@
         <translation type="unfinished">ਬੈਗਾਂ ਵਿੱਚੋਂ</translation>
     </message>
     <message>
+        <source>over capacity</source>
+        <translation type="unfinished">ਹੱਦ ਤੋਂ ਵੱਧ</translation>
+    </message>
+    <message>
         <source>over capacity: take the load off</source>
         <translation type="unfinished">ਹੱਦ ਤੋਂ ਵੱਧ ਭਾਰ: ਭਾਰ ਚੁੱਕੋ</translation>
     </message>
@@ -3488,6 +4028,10 @@
         <translation type="unfinished">ਪਲੇਟ {code}</translation>
     </message>
     <message>
+        <source>plus or minus</source>
+        <translation type="unfinished">ਜੋੜ ਜਾਂ ਘਟਾਓ</translation>
+    </message>
+    <message>
         <source>poor print</source>
         <translation type="unfinished">ਮਾੜੀ ਛਪਾਈ</translation>
     </message>
@@ -3498,6 +4042,10 @@
     <message>
         <source>position</source>
         <translation type="unfinished">ਥਾਂ</translation>
+    </message>
+    <message>
+        <source>present are</source>
+        <translation type="unfinished">ਮੌਜੂਦ ਹਨ</translation>
     </message>
     <message>
         <source>print a label again</source>
@@ -3538,6 +4086,10 @@
     <message>
         <source>propose a target</source>
         <translation type="unfinished">ਟੀਚਾ ਸੁਝਾਉਣਾ</translation>
+    </message>
+    <message>
+        <source>proposed</source>
+        <translation type="unfinished">ਸੁਝਾਇਆ</translation>
     </message>
     <message>
         <source>purge old runs</source>
@@ -3616,6 +4168,10 @@
         <translation type="unfinished">ਲੇਬਲ ਨਾਮਨਜ਼ੂਰ ਕਰਨਾ</translation>
     </message>
     <message>
+        <source>refused</source>
+        <translation type="unfinished">ਨਾਮਨਜ਼ੂਰ</translation>
+    </message>
+    <message>
         <source>refused: {why}</source>
         <translation type="unfinished">ਨਾਮਨਜ਼ੂਰ: {why}</translation>
     </message>
@@ -3650,6 +4206,10 @@
     <message>
         <source>repacked</source>
         <translation type="unfinished">ਮੁੜ ਪੈਕ</translation>
+    </message>
+    <message>
+        <source>rest N2</source>
+        <translation type="unfinished">ਬਾਕੀ N2</translation>
     </message>
     <message>
         <source>result</source>
@@ -3776,12 +4336,24 @@
         <translation type="unfinished">ਦੌਰ ਦੇ ਅੰਤ 'ਤੇ ਕੰਡੇ ਦੀ ਜਾਂਚ</translation>
     </message>
     <message>
+        <source>scale interval {mass} against at most {most} for {nominal}</source>
+        <translation type="unfinished">ਵੰਡ {mass}, {nominal} ਲਈ ਵੱਧ ਤੋਂ ਵੱਧ {most}</translation>
+    </message>
+    <message>
+        <source>scale interval {mass} against {share} of {limit} = {most}</source>
+        <translation type="unfinished">ਵੰਡ {mass}, {limit} ਦਾ {share} = {most}</translation>
+    </message>
+    <message>
         <source>scale line</source>
         <translation type="unfinished">ਕੰਡੇ ਦੀ ਤਾਰ</translation>
     </message>
     <message>
         <source>scale shows {mass}, the scale's own indication counts</source>
         <translation type="unfinished">ਕੰਡਾ {mass} ਦੱਸਦਾ ਹੈ, ਕੰਡੇ ਦੀ ਰੀਡਿੰਗ ਹੀ ਮੰਨੀ ਜਾਵੇਗੀ</translation>
+    </message>
+    <message>
+        <source>scale's port {code} cannot be opened</source>
+        <translation type="unfinished">ਕੰਡੇ ਦੀ ਪੋਰਟ {code} ਨਹੀਂ ਖੁੱਲ੍ਹਦੀ</translation>
     </message>
     <message>
         <source>scan a case or pallet</source>
@@ -3900,12 +4472,24 @@
         <translation type="unfinished">ਲੈਬ ਨੂੰ ਭੇਜਿਆ</translation>
     </message>
     <message>
+        <source>sent to the scale</source>
+        <translation type="unfinished">ਕੰਡੇ ਨੂੰ ਭੇਜਿਆ</translation>
+    </message>
+    <message>
         <source>serial</source>
         <translation type="unfinished">ਨੰਬਰ</translation>
     </message>
     <message>
         <source>serial number on its plate</source>
         <translation type="unfinished">ਪਲੇਟ ਤੇ ਸੀਰੀਅਲ ਨੰਬਰ</translation>
+    </message>
+    <message>
+        <source>serial number {shown}: give the 1 to 40 characters of the plate</source>
+        <translation type="unfinished">ਸੀਰੀਅਲ {shown}: ਪਲੇਟ ਦੇ 1 ਤੋਂ 40 ਅੱਖਰ ਲਿਖੋ</translation>
+    </message>
+    <message>
+        <source>serial {code}</source>
+        <translation type="unfinished">ਸੀਰੀਅਲ {code}</translation>
     </message>
     <message>
         <source>serials</source>
@@ -3930,6 +4514,14 @@
     <message>
         <source>set people, PINs and badges</source>
         <translation type="unfinished">ਲੋਕ, PIN ਤੇ ਬੈਜ ਤੈਅ ਕਰਨਾ</translation>
+    </message>
+    <message>
+        <source>set to {mass} in the settings</source>
+        <translation type="unfinished">ਸੈਟਿੰਗ ਵਿੱਚ {mass}</translation>
+    </message>
+    <message>
+        <source>set unit, interval and capacity under [scale] of station.toml first</source>
+        <translation type="unfinished">ਪਹਿਲਾਂ station.toml ਦੇ [scale] ਵਿੱਚ ਇਕਾਈ, ਵੰਡ ਤੇ ਹੱਦ ਲਿਖੋ</translation>
     </message>
     <message>
         <source>setting aside: {reason}</source>
@@ -3970,10 +4562,6 @@
     <message>
         <source>shipment withdrawn</source>
         <translation type="unfinished">ਰਵਾਨਗੀ ਵਾਪਸ ਲਈ</translation>
-    </message>
-    <message>
-        <source>sign</source>
-        <translation type="unfinished">ਚਿੰਨ੍ਹ</translation>
     </message>
     <message>
         <source>sign a change of run</source>
@@ -4034,6 +4622,10 @@
     <message>
         <source>state</source>
         <translation type="unfinished">ਹਾਲ</translation>
+    </message>
+    <message>
+        <source>status {code} with the weight {shown}, it needs ten dashes</source>
+        <translation type="unfinished">ਸਥਿਤੀ {code} ਨਾਲ ਭਾਰ {shown}: ਦਸ ਡੈਸ਼ ਚਾਹੀਦੇ</translation>
     </message>
     <message>
         <source>stood</source>
@@ -4120,6 +4712,14 @@
         <translation type="unfinished">ਟੇਅਰ</translation>
     </message>
     <message>
+        <source>tare error</source>
+        <translation type="unfinished">ਟੇਅਰ ਗਲਤੀ</translation>
+    </message>
+    <message>
+        <source>tare {mass}</source>
+        <translation type="unfinished">ਟੇਅਰ {mass}</translation>
+    </message>
+    <message>
         <source>target</source>
         <translation type="unfinished">ਟੀਚਾ</translation>
     </message>
@@ -4136,12 +4736,20 @@
         <translation type="unfinished">ਟੀਚਾ {mass} ਸੁਝਾਇਆ</translation>
     </message>
     <message>
+        <source>teach a scale of your own</source>
+        <translation type="unfinished">ਆਪਣਾ ਕੰਡਾ ਸਿਖਾਓ</translation>
+    </message>
+    <message>
         <source>tell maintenance</source>
         <translation type="unfinished">ਮੁਰੰਮਤ ਵਾਲਿਆਂ ਨੂੰ ਦੱਸੋ</translation>
     </message>
     <message>
         <source>tenths</source>
         <translation type="unfinished">ਦਸਵੇਂ</translation>
+    </message>
+    <message>
+        <source>test weights of class {code} for {mass} may be wrong by {own}, more than a third of the {allowed} the scale may be: use a finer class</source>
+        <translation type="unfinished">{mass} ਲਈ ਸ਼੍ਰੇਣੀ {code} ਦੇ ਵੱਟੇ {own} ਗਲਤ ਹੋ ਸਕਦੇ, ਕੰਡੇ ਦੇ {allowed} ਦੇ ਤੀਜੇ ਹਿੱਸੇ ਤੋਂ ਵੱਧ: ਚੰਗੀ ਸ਼੍ਰੇਣੀ ਵਰਤੋ</translation>
     </message>
     <message>
         <source>the bag on the pan may hold lot {lot}, which is held: set it aside and lift it, then change the lot</source>
@@ -4192,6 +4800,10 @@
         <translation type="unfinished">ਕੋਡ ਅਜਿਹੀਆਂ ਕੁੰਜੀਆਂ ਦੱਬਦਾ ਹੈ ਜੋ ਲਿਖਤ ਨਹੀਂ</translation>
     </message>
     <message>
+        <source>the demo's settings stay as they are</source>
+        <translation type="unfinished">ਡੈਮੋ ਦੀ ਸੈਟਿੰਗ ਨਹੀਂ ਬਦਲਦੀ</translation>
+    </message>
+    <message>
         <source>the disk cannot be asked: {why}</source>
         <translation type="unfinished">ਡਿਸਕ ਪੁੱਛੀ ਨਹੀਂ ਜਾ ਸਕਦੀ: {why}</translation>
     </message>
@@ -4234,6 +4846,10 @@
     <message>
         <source>the folder for labels is gone: make {folder} again</source>
         <translation type="unfinished">ਲੇਬਲਾਂ ਦਾ ਫੋਲਡਰ ਨਹੀਂ: {folder} ਮੁੜ ਬਣਾਓ</translation>
+    </message>
+    <message>
+        <source>the known fault of older versions is mended in this one</source>
+        <translation type="unfinished">ਪੁਰਾਣੇ ਵਰਜਨਾਂ ਦਾ ਨੁਕਸ ਇਸ ਵਿੱਚ ਠੀਕ ਹੈ</translation>
     </message>
     <message>
         <source>the label of bag {serial} is {state}, so it was printed: destroy it first</source>
@@ -4348,6 +4964,10 @@
         <translation type="unfinished">ਪ੍ਰਿੰਟਰ: {why}</translation>
     </message>
     <message>
+        <source>the proposal is for version {number}</source>
+        <translation type="unfinished">ਸੁਝਾਅ ਵਰਜਨ {number} ਲਈ ਹੈ</translation>
+    </message>
+    <message>
         <source>the queue cannot reach the printer: switch it on, check its cable</source>
         <translation type="unfinished">ਪ੍ਰਿੰਟਰ ਤੱਕ ਨਹੀਂ ਪਹੁੰਚਦਾ: ਚਾਲੂ ਕਰੋ, ਤਾਰ ਦੇਖੋ</translation>
     </message>
@@ -4376,6 +4996,10 @@
         <translation type="unfinished">ਕੰਡਾ</translation>
     </message>
     <message>
+        <source>the scale does not do that</source>
+        <translation type="unfinished">ਕੰਡਾ ਇਹ ਨਹੀਂ ਕਰਦਾ</translation>
+    </message>
+    <message>
         <source>the scale failed its check</source>
         <translation type="unfinished">ਕੰਡਾ ਜਾਂਚ ਵਿੱਚ ਫੇਲ੍ਹ</translation>
     </message>
@@ -4384,8 +5008,20 @@
         <translation type="unfinished">ਕੰਡਾ ਜਾਂਚ ਵਿੱਚ ਫੇਲ੍ਹ: ਠੀਕ ਕਰੋ, ਫਿਰ ਜਾਂਚੋ: {where}</translation>
     </message>
     <message>
+        <source>the scale gave no answer, look at its display</source>
+        <translation type="unfinished">ਕੰਡੇ ਨੇ ਜਵਾਬ ਨਹੀਂ ਦਿੱਤਾ, ਉਸਦਾ ਡਿਸਪਲੇ ਦੇਖੋ</translation>
+    </message>
+    <message>
+        <source>the scale has just come back: its weights count in a moment</source>
+        <translation type="unfinished">ਕੰਡਾ ਹੁਣੇ ਮੁੜਿਆ: ਭਾਰ ਥੋੜ੍ਹੀ ਦੇਰ ਵਿੱਚ ਗਿਣੇ ਜਾਣਗੇ</translation>
+    </message>
+    <message>
         <source>the scale is silent: check its cable and power</source>
         <translation type="unfinished">ਕੰਡਾ ਚੁੱਪ ਹੈ: ਤਾਰ ਤੇ ਬਿਜਲੀ ਦੇਖੋ</translation>
+    </message>
+    <message>
+        <source>the scale on {code} has sent nothing for {number} s: check that it is switched on, its cable, and its communication settings</source>
+        <translation type="unfinished">{code} ਵਾਲੇ ਕੰਡੇ ਨੇ {number} s ਤੋਂ ਕੁਝ ਨਹੀਂ ਭੇਜਿਆ: ਚਾਲੂ ਹੈ? ਤਾਰ ਤੇ ਸੈਟਿੰਗ ਦੇਖੋ</translation>
     </message>
     <message>
         <source>the scale read high at some loads and low at others</source>
@@ -4400,12 +5036,20 @@
         <translation type="unfinished">ਕੰਡੇ ਨੇ ਘੱਟ ਪੜ੍ਹਿਆ: ਮਾਲ ਵੱਧ ਗਿਆ</translation>
     </message>
     <message>
+        <source>the scale refused to set zero: empty the pan</source>
+        <translation type="unfinished">ਕੰਡੇ ਨੇ ਜ਼ੀਰੋ ਨਹੀਂ ਕੀਤਾ: ਪੱਲਾ ਖਾਲੀ ਕਰੋ</translation>
+    </message>
+    <message>
         <source>the scale shows a net weight: clear its tare, the station subtracts the bag itself</source>
         <translation type="unfinished">ਕੰਡਾ ਸ਼ੁੱਧ ਭਾਰ ਦੱਸਦਾ ਹੈ: ਉਸਦੀ ਟੇਅਰ ਹਟਾਓ, ਸਟੇਸ਼ਨ ਬੈਗ ਆਪ ਘਟਾਉਂਦਾ ਹੈ</translation>
     </message>
     <message>
         <source>the scale shows {unit}, the run is in {other}: set the scale back</source>
         <translation type="unfinished">ਕੰਡਾ {unit} ਵਿੱਚ ਹੈ, ਦੌਰ {other} ਵਿੱਚ: ਕੰਡਾ ਠੀਕ ਕਰੋ</translation>
+    </message>
+    <message>
+        <source>the scale's line is not open</source>
+        <translation type="unfinished">ਕੰਡੇ ਦੀ ਤਾਰ ਖੁੱਲ੍ਹੀ ਨਹੀਂ</translation>
     </message>
     <message>
         <source>the scan of a label is overdue: {where}</source>
@@ -4418,6 +5062,18 @@
     <message>
         <source>the scan of label {serial} does not match: the lead clears it at {where}</source>
         <translation type="unfinished">ਲੇਬਲ {serial} ਦਾ ਸਕੈਨ ਨਹੀਂ ਮਿਲਦਾ: ਲੀਡ ਠੀਕ ਕਰੇ {where}</translation>
+    </message>
+    <message>
+        <source>the settings are in {code}</source>
+        <translation type="unfinished">ਸੈਟਿੰਗ {code} ਵਿੱਚ ਹੈ</translation>
+    </message>
+    <message>
+        <source>the settings before are in station.toml.before</source>
+        <translation type="unfinished">ਪਹਿਲੀ ਸੈਟਿੰਗ station.toml.before ਵਿੱਚ ਹੈ</translation>
+    </message>
+    <message>
+        <source>the settings say so</source>
+        <translation type="unfinished">ਸੈਟਿੰਗ ਅਨੁਸਾਰ</translation>
     </message>
     <message>
         <source>the station ended before the label's fate was recorded</source>
@@ -4440,6 +5096,10 @@
         <translation type="unfinished">ਸਟੇਸ਼ਨ ਚਿਰ ਤੱਕ ਖੜ੍ਹਾ ਰਿਹਾ</translation>
     </message>
     <message>
+        <source>the station writes and checkpoints through one, so it cannot happen here</source>
+        <translation type="unfinished">ਸਟੇਸ਼ਨ ਇੱਕੋ ਨਾਲ ਲਿਖਦਾ ਹੈ, ਇੱਥੇ ਨਹੀਂ ਹੋ ਸਕਦਾ</translation>
+    </message>
+    <message>
         <source>the store is closed</source>
         <translation type="unfinished">ਰਿਕਾਰਡ ਬੰਦ ਹੈ</translation>
     </message>
@@ -4448,16 +5108,36 @@
         <translation type="unfinished">ਜਾਂਚ {study}, ਘਟਾਈ ਟੇਅਰ {tare} ਤੋਂ ਵੱਧ: {bag} ਦੀ ਟੇਅਰ ਵਧਾਓ</translation>
     </message>
     <message>
+        <source>the test weights come to {total} for the load {load} of {mass}: at least {percent} of it are needed</source>
+        <translation type="unfinished">{load} ਦੇ {mass} ਲਈ ਵੱਟੇ {total}: ਘੱਟੋ-ਘੱਟ {percent} ਚਾਹੀਦੇ</translation>
+    </message>
+    <message>
         <source>the year {year} is not believed</source>
         <translation type="unfinished">ਸਾਲ {year} ਮੰਨਣ ਯੋਗ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>then its number, its verification and who answers for it</source>
+        <translation type="unfinished">ਫਿਰ ਉਸਦਾ ਨੰਬਰ, ਤਸਦੀਕ ਤੇ ਜ਼ਿੰਮੇਵਾਰ</translation>
     </message>
     <message>
         <source>there is no run before: nothing is to be counted</source>
         <translation type="unfinished">ਪਹਿਲਾਂ ਕੋਈ ਦੌਰ ਨਹੀਂ: ਕੁਝ ਗਿਣਨਾ ਨਹੀਂ</translation>
     </message>
     <message>
+        <source>there is nothing to report</source>
+        <translation type="unfinished">ਰਿਪੋਰਟ ਲਈ ਕੁਝ ਨਹੀਂ</translation>
+    </message>
+    <message>
         <source>there is room again: {free} free</source>
         <translation type="unfinished">ਮੁੜ ਥਾਂ ਹੈ: {free} ਖਾਲੀ</translation>
+    </message>
+    <message>
+        <source>these lines are in {units}</source>
+        <translation type="unfinished">ਇਹ ਲਾਈਨਾਂ {units} ਵਿੱਚ ਹਨ</translation>
+    </message>
+    <message>
+        <source>they do not all end with the same control characters</source>
+        <translation type="unfinished">ਸਭ ਇੱਕੋ ਅੱਖਰਾਂ ਨਾਲ ਨਹੀਂ ਮੁੱਕਦੀਆਂ</translation>
     </message>
     <message>
         <source>this PIN is not right</source>
@@ -4498,6 +5178,10 @@
     <message>
         <source>this one is destroyed</source>
         <translation type="unfinished">ਇਹ ਨਸ਼ਟ ਹੈ</translation>
+    </message>
+    <message>
+        <source>this version can damage a file that two connections write at once</source>
+        <translation type="unfinished">ਦੋ ਕਨੈਕਸ਼ਨ ਇਕੱਠੇ ਲਿਖਣ ਤਾਂ ਇਹ ਵਰਜਨ ਫਾਈਲ ਖਰਾਬ ਕਰ ਸਕਦਾ</translation>
     </message>
     <message>
         <source>time</source>
@@ -4572,8 +5256,20 @@
         <translation type="unfinished">ਹੇਠਾਂ ਲਿਖੋ</translation>
     </message>
     <message>
+        <source>under capacity</source>
+        <translation type="unfinished">ਹੱਦ ਤੋਂ ਘੱਟ</translation>
+    </message>
+    <message>
         <source>unit</source>
         <translation type="unfinished">ਇਕਾਈ</translation>
+    </message>
+    <message>
+        <source>unit {shown} is not in the description</source>
+        <translation type="unfinished">ਇਕਾਈ {shown} ਵੇਰਵੇ ਵਿੱਚ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>unknown command</source>
+        <translation type="unfinished">ਅਣਜਾਣ ਹੁਕਮ</translation>
     </message>
     <message>
         <source>until, such as 09:40</source>
@@ -4582,6 +5278,10 @@
     <message>
         <source>upper</source>
         <translation type="unfinished">ਉਪਰਲੀ</translation>
+    </message>
+    <message>
+        <source>upper {mass}</source>
+        <translation type="unfinished">ਵੱਧ ਤੋਂ ਵੱਧ {mass}</translation>
     </message>
     <message>
         <source>use by</source>
@@ -4596,16 +5296,40 @@
         <translation type="unfinished">ਪ੍ਰਿੰਟਰ ਸੈੱਟ ਕਰਨ ਵਿੱਚ ਵਰਤੇ</translation>
     </message>
     <message>
+        <source>vacuum</source>
+        <translation type="unfinished">ਵੈਕਿਊਮ</translation>
+    </message>
+    <message>
         <source>value</source>
         <translation type="unfinished">ਮੁੱਲ</translation>
+    </message>
+    <message>
+        <source>value is {number}, {why}</source>
+        <translation type="unfinished">ਮੁੱਲ {number}: {why}</translation>
+    </message>
+    <message>
+        <source>value is {shown}, not a number as described</source>
+        <translation type="unfinished">ਮੁੱਲ {shown}: ਦੱਸਿਆ ਅੰਕ ਨਹੀਂ</translation>
     </message>
     <message>
         <source>verified {code}</source>
         <translation type="unfinished">ਤਸਦੀਕ {code}</translation>
     </message>
     <message>
+        <source>verified {day}: give a day from {first} to today, {today}</source>
+        <translation type="unfinished">ਤਸਦੀਕ {day}: {first} ਤੋਂ ਅੱਜ {today} ਤੱਕ ਦਾ ਦਿਨ</translation>
+    </message>
+    <message>
+        <source>verified {shown}: give the day as in {day}</source>
+        <translation type="unfinished">ਤਸਦੀਕ {shown}: ਦਿਨ {day} ਵਾਂਗ ਲਿਖੋ</translation>
+    </message>
+    <message>
         <source>verified, as in 2026-03-31</source>
         <translation type="unfinished">ਤਸਦੀਕ, ਜਿਵੇਂ 2026-03-31</translation>
+    </message>
+    <message>
+        <source>version</source>
+        <translation type="unfinished">ਵਰਜਨ</translation>
     </message>
     <message>
         <source>voided</source>
@@ -4614,6 +5338,10 @@
     <message>
         <source>wait until the scale shows a steady weight</source>
         <translation type="unfinished">ਉਡੀਕੋ ਜਦ ਤੱਕ ਕੰਡਾ ਟਿਕਿਆ ਭਾਰ ਦਿਖਾਵੇ</translation>
+    </message>
+    <message>
+        <source>wait until the scale stands still: it is never set to zero in motion</source>
+        <translation type="unfinished">ਕੰਡਾ ਖੜ੍ਹਨ ਦਿਓ: ਹਿੱਲਦੇ ਨੂੰ ਜ਼ੀਰੋ ਨਹੀਂ ਕਰਦੇ</translation>
     </message>
     <message>
         <source>waiting for QA</source>
@@ -4666,6 +5394,14 @@
     <message>
         <source>weighed now</source>
         <translation type="unfinished">ਹੁਣ ਤੋਲਿਆ</translation>
+    </message>
+    <message>
+        <source>weight is {shown}, not a number of the standard's form</source>
+        <translation type="unfinished">ਭਾਰ {shown}: ਮਿਆਰੀ ਅੰਕ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>weight not displayed</source>
+        <translation type="unfinished">ਭਾਰ ਨਹੀਂ ਦਿਖਦਾ</translation>
     </message>
     <message>
         <source>weighted average {mean}</source>
@@ -4796,6 +5532,10 @@
         <translation type="unfinished">ਤੁਸੀਂ ਮਨਜ਼ੂਰ ਕਰੋ</translation>
     </message>
     <message>
+        <source>zero error</source>
+        <translation type="unfinished">ਜ਼ੀਰੋ ਗਲਤੀ</translation>
+    </message>
+    <message>
         <source>{begin_code} to {end_code}</source>
         <translation type="unfinished">{begin_code} ਤੋਂ {end_code}</translation>
     </message>
@@ -4808,8 +5548,16 @@
         <translation type="unfinished">{case}: ਔਸਤ {mean}, T1 ਤੋਂ ਹੇਠਾਂ {count}: ਪਾਸ</translation>
     </message>
     <message>
+        <source>{code} is at {number}</source>
+        <translation type="unfinished">{code} {number} ਤੇ ਹੈ</translation>
+    </message>
+    <message>
         <source>{code} is not known: receive it first</source>
         <translation type="unfinished">{code} ਅਣਜਾਣ: ਪਹਿਲਾਂ ਲਓ</translation>
+    </message>
+    <message>
+        <source>{code} {count} of {whole}</source>
+        <translation type="unfinished">{code} {whole} ਵਿੱਚੋਂ {count}</translation>
     </message>
     <message>
         <source>{count} BAGS HELD OR OUT</source>
@@ -4928,6 +5676,10 @@
         <translation type="unfinished">{count} ਦਿੱਤੇ, ਹੁਣ ਤੱਕ {used} ਵਰਤੇ</translation>
     </message>
     <message>
+        <source>{count} kept.</source>
+        <translation type="unfinished">{count} ਰੱਖੀਆਂ।</translation>
+    </message>
+    <message>
         <source>{count} labels</source>
         <translation type="unfinished">{count} ਲੇਬਲ</translation>
     </message>
@@ -4942,6 +5694,10 @@
     <message>
         <source>{count} labels to answer for: look at each bag</source>
         <translation type="unfinished">{count} ਲੇਬਲਾਂ ਦਾ ਜਵਾਬ ਦਿਓ: ਹਰ ਬੈਗ ਦੇਖੋ</translation>
+    </message>
+    <message>
+        <source>{count} lines are weights, {number} are not: look at each of them</source>
+        <translation type="unfinished">{count} ਲਾਈਨਾਂ ਭਾਰ ਹਨ, {number} ਨਹੀਂ: ਹਰ ਇੱਕ ਦੇਖੋ</translation>
     </message>
     <message>
         <source>{count} minutes</source>
@@ -5012,6 +5768,10 @@
         <translation type="unfinished">{count} ਗਾਹਕਾਂ ਕੋਲ</translation>
     </message>
     <message>
+        <source>{count} {code} free</source>
+        <translation type="unfinished">{count} {code} ਖਾਲੀ</translation>
+    </message>
+    <message>
         <source>{day} is not reviewed and signed</source>
         <translation type="unfinished">{day} ਦੇਖਿਆ ਤੇ ਦਸਤਖਤ ਨਹੀਂ</translation>
     </message>
@@ -5038,6 +5798,14 @@
     <message>
         <source>{error}, may be {limit}</source>
         <translation type="unfinished">{error}, ਇਜਾਜ਼ਤ {limit}</translation>
+    </message>
+    <message>
+        <source>{field} is read as {shown}, not {due}</source>
+        <translation type="unfinished">{field} {shown} ਪੜ੍ਹਿਆ, {due} ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>{field} is {shown}, allowed is {allowed}</source>
+        <translation type="unfinished">{field} {shown} ਹੈ, ਚੱਲਦਾ {allowed}</translation>
     </message>
     <message>
         <source>{first} and {count} more</source>
@@ -5104,8 +5872,24 @@
         <translation type="unfinished">{mean} {least} ਤੋਂ {most} ਵਿੱਚ</translation>
     </message>
     <message>
+        <source>{name} not installed</source>
+        <translation type="unfinished">{name} ਨਹੀਂ ਲੱਗਾ</translation>
+    </message>
+    <message>
+        <source>{name} serial {code}</source>
+        <translation type="unfinished">{name} ਸੀਰੀਅਲ {code}</translation>
+    </message>
+    <message>
         <source>{name} stands for {first} and for {second}: look at the case and keep one</source>
         <translation type="unfinished">{name}: {first} ਵੀ ਤੇ {second} ਵੀ: ਡੱਬਾ ਦੇਖੋ ਤੇ ਇੱਕ ਰੱਖੋ</translation>
+    </message>
+    <message>
+        <source>{name} waits: a bag is on the pan</source>
+        <translation type="unfinished">{name} ਰੁਕਿਆ: ਪੱਲੇ ਤੇ ਥੈਲੀ ਹੈ</translation>
+    </message>
+    <message>
+        <source>{name} would change what the bags of the open run weigh: end the run</source>
+        <translation type="unfinished">{name} ਖੁੱਲ੍ਹੇ ਦੌਰ ਦੀਆਂ ਥੈਲੀਆਂ ਦਾ ਭਾਰ ਬਦਲੇਗਾ: ਦੌਰ ਖਤਮ ਕਰੋ</translation>
     </message>
     <message>
         <source>{name}: mean {mean}, spread {spread}</source>
@@ -5116,8 +5900,60 @@
         <translation type="unfinished">{name}: {code}, {who} ਤੋਂ</translation>
     </message>
     <message>
+        <source>{number} % full</source>
+        <translation type="unfinished">{number} % ਭਰੀ</translation>
+    </message>
+    <message>
         <source>{number} % of nominal</source>
         <translation type="unfinished">ਨਾਮਾਤਰ ਦਾ {number} %</translation>
+    </message>
+    <message>
+        <source>{number} April {count}</source>
+        <translation type="unfinished">{number} ਅਪ੍ਰੈਲ {count}</translation>
+    </message>
+    <message>
+        <source>{number} August {count}</source>
+        <translation type="unfinished">{number} ਅਗਸਤ {count}</translation>
+    </message>
+    <message>
+        <source>{number} December {count}</source>
+        <translation type="unfinished">{number} ਦਸੰਬਰ {count}</translation>
+    </message>
+    <message>
+        <source>{number} February {count}</source>
+        <translation type="unfinished">{number} ਫ਼ਰਵਰੀ {count}</translation>
+    </message>
+    <message>
+        <source>{number} January {count}</source>
+        <translation type="unfinished">{number} ਜਨਵਰੀ {count}</translation>
+    </message>
+    <message>
+        <source>{number} July {count}</source>
+        <translation type="unfinished">{number} ਜੁਲਾਈ {count}</translation>
+    </message>
+    <message>
+        <source>{number} June {count}</source>
+        <translation type="unfinished">{number} ਜੂਨ {count}</translation>
+    </message>
+    <message>
+        <source>{number} March {count}</source>
+        <translation type="unfinished">{number} ਮਾਰਚ {count}</translation>
+    </message>
+    <message>
+        <source>{number} May {count}</source>
+        <translation type="unfinished">{number} ਮਈ {count}</translation>
+    </message>
+    <message>
+        <source>{number} November {count}</source>
+        <translation type="unfinished">{number} ਨਵੰਬਰ {count}</translation>
+    </message>
+    <message>
+        <source>{number} October {count}</source>
+        <translation type="unfinished">{number} ਅਕਤੂਬਰ {count}</translation>
+    </message>
+    <message>
+        <source>{number} September {count}</source>
+        <translation type="unfinished">{number} ਸਤੰਬਰ {count}</translation>
     </message>
     <message>
         <source>{number} bags</source>
@@ -5130,6 +5966,10 @@
     <message>
         <source>{number} held</source>
         <translation type="unfinished">{number} ਤੋਂ ਰੋਕੇ</translation>
+    </message>
+    <message>
+        <source>{number} in money</source>
+        <translation type="unfinished">ਪੈਸੇ ਵਿੱਚ {number}</translation>
     </message>
     <message>
         <source>{number} missing</source>
@@ -5150,6 +5990,10 @@
     <message>
         <source>{number} of {whole}: {what}</source>
         <translation type="unfinished">{whole} ਵਿੱਚੋਂ {number}: {what}</translation>
+    </message>
+    <message>
+        <source>{number} to {count} days</source>
+        <translation type="unfinished">{number} ਤੋਂ {count} ਦਿਨ</translation>
     </message>
     <message>
         <source>{number} to {whole} {unit}</source>

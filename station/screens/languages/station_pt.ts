@@ -48,6 +48,10 @@
         <translation type="unfinished">Balança nova: ligue-a, toque em VER e controle-a com os pesos.</translation>
     </message>
     <message>
+        <source>A scale that is to be asked needs its request above.</source>
+        <translation type="unfinished">Uma balança que se pergunta precisa da pergunta acima.</translation>
+    </message>
+    <message>
         <source>ADD</source>
         <translation type="unfinished">PONHA</translation>
     </message>
@@ -58,6 +62,10 @@
     <message>
         <source>ALL</source>
         <translation type="unfinished">TODOS</translation>
+    </message>
+    <message>
+        <source>ALL DAYS</source>
+        <translation type="unfinished">TODOS OS DIAS</translation>
     </message>
     <message>
         <source>ALL WEIGHED</source>
@@ -156,6 +164,10 @@
         <translation type="unfinished">O saco {serial} não foi separado: PROCURAR mostra-o.</translation>
     </message>
     <message>
+        <source>Bags since the last good check of the scale before are covered by no check of it any more: QA decides about them.</source>
+        <translation type="unfinished">Os sacos desde o último controlo bom da balança anterior já não estão cobertos: a Qualidade decide.</translation>
+    </message>
+    <message>
         <source>Below T1</source>
         <translation type="unfinished">Abaixo de T1</translation>
     </message>
@@ -224,6 +236,10 @@
         <translation type="unfinished">LIMPAR LINHA</translation>
     </message>
     <message>
+        <source>CLEAR TARE</source>
+        <translation type="unfinished">LIMPAR TARA</translation>
+    </message>
+    <message>
         <source>CLOCK</source>
         <translation type="unfinished">RELÓGIO</translation>
     </message>
@@ -286,6 +302,10 @@
     <message>
         <source>DESTROYED</source>
         <translation type="unfinished">DESTRUÍDA</translation>
+    </message>
+    <message>
+        <source>DIAGNOSE</source>
+        <translation type="unfinished">DIAGNOSTICAR</translation>
     </message>
     <message>
         <source>DO NOT SIGN</source>
@@ -404,8 +424,20 @@
         <translation type="unfinished">SINALIZADOR</translation>
     </message>
     <message>
+        <source>Fri {number}</source>
+        <translation type="unfinished">sexta {number}</translation>
+    </message>
+    <message>
+        <source>Friday</source>
+        <translation type="unfinished">sexta-feira</translation>
+    </message>
+    <message>
         <source>From</source>
         <translation type="unfinished">De quem</translation>
+    </message>
+    <message>
+        <source>From the recording {file}: TAKE a line.</source>
+        <translation type="unfinished">Da gravação {file}: TOME uma linha.</translation>
     </message>
     <message>
         <source>GIVE UP</source>
@@ -496,6 +528,10 @@
         <translation type="unfinished">EM DÚVIDA</translation>
     </message>
     <message>
+        <source>IN USE.</source>
+        <translation type="unfinished">EM USO.</translation>
+    </message>
+    <message>
         <source>INBOX</source>
         <translation type="unfinished">PENDENTES</translation>
     </message>
@@ -518,6 +554,10 @@
     <message>
         <source>In use</source>
         <translation type="unfinished">Em uso</translation>
+    </message>
+    <message>
+        <source>Is the scale on, and are baud rate and parity those of its menu?</source>
+        <translation type="unfinished">A balança está ligada, e a velocidade e a paridade são as do menu dela?</translation>
     </message>
     <message>
         <source>Issued − used − spoiled − samples − returned</source>
@@ -580,8 +620,20 @@
         <translation type="unfinished">ÚLTIMA</translation>
     </message>
     <message>
+        <source>LAST 7 DAYS</source>
+        <translation type="unfinished">ÚLTIMOS 7 DIAS</translation>
+    </message>
+    <message>
+        <source>LAST DAY</source>
+        <translation type="unfinished">ÚLTIMO DIA</translation>
+    </message>
+    <message>
         <source>LEAD</source>
         <translation type="unfinished">LÍDER</translation>
+    </message>
+    <message>
+        <source>LEAVE</source>
+        <translation type="unfinished">SAIR</translation>
     </message>
     <message>
         <source>LIFT BAG</source>
@@ -656,6 +708,10 @@
         <translation type="unfinished">Idioma do ecrã do embalador</translation>
     </message>
     <message>
+        <source>Languages</source>
+        <translation type="unfinished">Línguas</translation>
+    </message>
+    <message>
         <source>Lead</source>
         <translation type="unfinished">Líder</translation>
     </message>
@@ -728,6 +784,10 @@
         <translation type="unfinished">Fabricante e modelo</translation>
     </message>
     <message>
+        <source>Max / e = {number}, class {code} allows {least} to {most}</source>
+        <translation type="unfinished">Max / e = {number}, a classe {code} admite {least} a {most}</translation>
+    </message>
+    <message>
         <source>Mean needed</source>
         <translation type="unfinished">Média precisa</translation>
     </message>
@@ -738,6 +798,14 @@
     <message>
         <source>Mean so far</source>
         <translation type="unfinished">Média até agora</translation>
+    </message>
+    <message>
+        <source>Mon {number}</source>
+        <translation type="unfinished">segunda {number}</translation>
+    </message>
+    <message>
+        <source>Monday</source>
+        <translation type="unfinished">segunda-feira</translation>
     </message>
     <message>
         <source>NEAR MAX</source>
@@ -824,6 +892,10 @@
         <translation type="unfinished">Não há caixas aqui</translation>
     </message>
     <message>
+        <source>No description yet</source>
+        <translation type="unfinished">Ainda sem descrição</translation>
+    </message>
+    <message>
         <source>No good bag yet</source>
         <translation type="unfinished">Ainda nenhum saco bom</translation>
     </message>
@@ -850,6 +922,10 @@
     <message>
         <source>No target can be proposed: {why}.</source>
         <translation type="unfinished">Não se pode propor um alvo: {why}.</translation>
+    </message>
+    <message>
+        <source>No whole line was heard yet.</source>
+        <translation type="unfinished">Ainda não se ouviu uma linha inteira.</translation>
     </message>
     <message>
         <source>Not kept: {why}, {folder}</source>
@@ -968,6 +1044,10 @@
         <translation type="unfinished">PESSOAS</translation>
     </message>
     <message>
+        <source>PLUS/MINUS</source>
+        <translation type="unfinished">MAIS/MENOS</translation>
+    </message>
+    <message>
         <source>PRINT</source>
         <translation type="unfinished">IMPRIMIR</translation>
     </message>
@@ -982,6 +1062,10 @@
     <message>
         <source>PROPOSE</source>
         <translation type="unfinished">PROPOR</translation>
+    </message>
+    <message>
+        <source>PROPOSE when they differ enough.</source>
+        <translation type="unfinished">PROPONHA quando forem bem diferentes.</translation>
     </message>
     <message>
         <source>PUT AN EMPTY BAG ON</source>
@@ -1000,12 +1084,32 @@
         <translation type="unfinished">Palete {sscc} fechada; sai a sua etiqueta.</translation>
     </message>
     <message>
+        <source>Parts</source>
+        <translation type="unfinished">Partes</translation>
+    </message>
+    <message>
         <source>Plate in the settings</source>
         <translation type="unfinished">Chapa nas definições</translation>
     </message>
     <message>
         <source>Print again: {what}</source>
         <translation type="unfinished">Reimprimir: {what}</translation>
+    </message>
+    <message>
+        <source>Protocol</source>
+        <translation type="unfinished">Protocolo</translation>
+    </message>
+    <message>
+        <source>Put another weight on, and TAKE a line at rest and one in motion too.</source>
+        <translation type="unfinished">Ponha outro peso e TOME uma linha em repouso e outra em movimento.</translation>
+    </message>
+    <message>
+        <source>Put its number into station.toml.</source>
+        <translation type="unfinished">Ponha o número dela em station.toml.</translation>
+    </message>
+    <message>
+        <source>QA check</source>
+        <translation type="unfinished">controlo de qualidade</translation>
     </message>
     <message>
         <source>QA decides</source>
@@ -1136,8 +1240,20 @@
         <translation type="unfinished">SÉRIES</translation>
     </message>
     <message>
+        <source>Range</source>
+        <translation type="unfinished">Gama</translation>
+    </message>
+    <message>
         <source>Reading the record</source>
         <translation type="unfinished">A ler o registo</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation type="unfinished">Registo</translation>
+    </message>
+    <message>
+        <source>Recorded as refused</source>
+        <translation type="unfinished">Registada como recusada</translation>
     </message>
     <message>
         <source>Recorded: {file}</source>
@@ -1276,6 +1392,10 @@
         <translation type="unfinished">ASSINA</translation>
     </message>
     <message>
+        <source>SMA SCP-0499 level {code}</source>
+        <translation type="unfinished">SMA SCP-0499 nível {code}</translation>
+    </message>
+    <message>
         <source>SPOILED</source>
         <translation type="unfinished">ESTRAGADAS</translation>
     </message>
@@ -1340,6 +1460,14 @@
         <translation type="unfinished">Mesmo produto?</translation>
     </message>
     <message>
+        <source>Sat {number}</source>
+        <translation type="unfinished">sábado {number}</translation>
+    </message>
+    <message>
+        <source>Saturday</source>
+        <translation type="unfinished">sábado</translation>
+    </message>
+    <message>
         <source>Scale {what} failed its last check</source>
         <translation type="unfinished">A balança {what} falhou no último controlo</translation>
     </message>
@@ -1400,8 +1528,20 @@
         <translation type="unfinished">Estação</translation>
     </message>
     <message>
+        <source>Stop and start the station to use it</source>
+        <translation type="unfinished">Pare e arranque a estação para o usar</translation>
+    </message>
+    <message>
         <source>Study kept: mean {mean}, s {spread}, {count} bags</source>
         <translation type="unfinished">Estudo guardado: média {mean}, s {spread}, {count} sacos</translation>
+    </message>
+    <message>
+        <source>Sun {number}</source>
+        <translation type="unfinished">domingo {number}</translation>
+    </message>
+    <message>
+        <source>Sunday</source>
+        <translation type="unfinished">domingo</translation>
     </message>
     <message>
         <source>Suspect window of {what}: {count} bags are held</source>
@@ -1504,6 +1644,10 @@
         <translation type="unfinished">FORMAÇÃO</translation>
     </message>
     <message>
+        <source>TRAINING IS OVER</source>
+        <translation type="unfinished">FORMAÇÃO CADUCADA</translation>
+    </message>
+    <message>
         <source>Take a line, mark its value and say the unit first.</source>
         <translation type="unfinished">Tome primeiro uma linha, marque o valor e diga a unidade.</translation>
     </message>
@@ -1573,7 +1717,7 @@
     </message>
     <message>
         <source>There is no recording: make one on the page WIRE.</source>
-        <translation type="unfinished">Não há gravação: faça uma na página LINHA.</translation>
+        <translation type="unfinished">Não há gravação: faça uma na página CABO.</translation>
     </message>
     <message>
         <source>There is no run before</source>
@@ -1586,6 +1730,22 @@
     <message>
         <source>This run stays as it is.</source>
         <translation type="unfinished">Esta série fica como está.</translation>
+    </message>
+    <message>
+        <source>This screen is left at RUN, MORE, LEAVE, by somebody who may</source>
+        <translation type="unfinished">Sai-se deste ecrã em SÉRIE, MAIS, SAIR, por quem tem direito</translation>
+    </message>
+    <message>
+        <source>Threads</source>
+        <translation type="unfinished">Processos</translation>
+    </message>
+    <message>
+        <source>Thu {number}</source>
+        <translation type="unfinished">quinta {number}</translation>
+    </message>
+    <message>
+        <source>Thursday</source>
+        <translation type="unfinished">quinta-feira</translation>
     </message>
     <message>
         <source>Touch PASSED or FAILED.</source>
@@ -1612,12 +1772,24 @@
         <translation type="unfinished">Toque primeiro no seu nome.</translation>
     </message>
     <message>
+        <source>Tue {number}</source>
+        <translation type="unfinished">terça {number}</translation>
+    </message>
+    <message>
+        <source>Tuesday</source>
+        <translation type="unfinished">terça-feira</translation>
+    </message>
+    <message>
         <source>UNDO</source>
         <translation type="unfinished">DESFAZER</translation>
     </message>
     <message>
         <source>UNIT</source>
         <translation type="unfinished">UNIDADE</translation>
+    </message>
+    <message>
+        <source>UNIT {code}</source>
+        <translation type="unfinished">UNIDADE {code}</translation>
     </message>
     <message>
         <source>Use by</source>
@@ -1634,6 +1806,10 @@
     <message>
         <source>VOIDED</source>
         <translation type="unfinished">ANULADA</translation>
+    </message>
+    <message>
+        <source>Version</source>
+        <translation type="unfinished">Versão</translation>
     </message>
     <message>
         <source>WAIT</source>
@@ -1680,6 +1856,10 @@
         <translation type="unfinished">LIMPE</translation>
     </message>
     <message>
+        <source>WIRE</source>
+        <translation type="unfinished">CABO</translation>
+    </message>
+    <message>
         <source>WORK OUT</source>
         <translation type="unfinished">CALCULAR</translation>
     </message>
@@ -1694,6 +1874,14 @@
     <message>
         <source>Wait until the day is read.</source>
         <translation type="unfinished">Espere até o dia ser lido.</translation>
+    </message>
+    <message>
+        <source>Wed {number}</source>
+        <translation type="unfinished">quarta {number}</translation>
+    </message>
+    <message>
+        <source>Wednesday</source>
+        <translation type="unfinished">quarta-feira</translation>
     </message>
     <message>
         <source>Weigh again in this order: net as shown, less the whole error, less even growth</source>
@@ -1800,6 +1988,10 @@
         <translation type="unfinished">um controlo está atrasado</translation>
     </message>
     <message>
+        <source>a check needs test weights: name at least one</source>
+        <translation type="unfinished">um controlo precisa de pesos: indique ao menos um</translation>
+    </message>
+    <message>
         <source>a copy was printed</source>
         <translation type="unfinished">foi impressa uma cópia</translation>
     </message>
@@ -1876,8 +2068,16 @@
         <translation type="unfinished">uma série precisa de um líder e de uma pessoa na balança</translation>
     </message>
     <message>
+        <source>a scale that says nothing</source>
+        <translation type="unfinished">uma balança que nada diz</translation>
+    </message>
+    <message>
         <source>a suspect window of {what} is open ({count} bags)</source>
         <translation type="unfinished">janela suspeita de {what} em aberto ({count} sacos)</translation>
+    </message>
+    <message>
+        <source>a version is not refused</source>
+        <translation type="unfinished">uma versão não se recusa</translation>
     </message>
     <message>
         <source>a weight every {gap} ms</source>
@@ -1888,12 +2088,28 @@
         <translation type="unfinished">não se deita fora uma série inteira: retenha antes os seus sacos</translation>
     </message>
     <message>
+        <source>about {mass} in bags of {loaded} loaded</source>
+        <translation type="unfinished">cerca de {mass} em sacos de {loaded} carregados</translation>
+    </message>
+    <message>
+        <source>above the highest of the description, {number}</source>
+        <translation type="unfinished">acima do máximo descrito, {number}</translation>
+    </message>
+    <message>
         <source>adds up</source>
         <translation type="unfinished">bate certo</translation>
     </message>
     <message>
         <source>after a stop</source>
         <translation type="unfinished">após paragem</translation>
+    </message>
+    <message>
+        <source>ahead</source>
+        <translation type="unfinished">para a frente</translation>
+    </message>
+    <message>
+        <source>air</source>
+        <translation type="unfinished">ar</translation>
     </message>
     <message>
         <source>all</source>
@@ -1918,6 +2134,10 @@
     <message>
         <source>all reviewed</source>
         <translation type="unfinished">tudo revisto</translation>
+    </message>
+    <message>
+        <source>all {count} lines are weights: compare them with what the scale showed</source>
+        <translation type="unfinished">as {count} linhas são pesos: compare-as com o mostrador</translation>
     </message>
     <message>
         <source>allowed</source>
@@ -1956,8 +2176,20 @@
         <translation type="unfinished">foi lido outro código</translation>
     </message>
     <message>
+        <source>another one is set</source>
+        <translation type="unfinished">está posta outra</translation>
+    </message>
+    <message>
+        <source>another program has it: close that program, or name another port</source>
+        <translation type="unfinished">outro programa tem-na: feche-o, ou indique outra porta</translation>
+    </message>
+    <message>
         <source>another scale is here, {here}; in use is {known}: take it into use, {where}</source>
         <translation type="unfinished">está outra balança, {here}; em uso está {known}: ponha-a em uso, {where}</translation>
+    </message>
+    <message>
+        <source>any number</source>
+        <translation type="unfinished">qualquer número</translation>
     </message>
     <message>
         <source>applied</source>
@@ -1978,6 +2210,10 @@
     <message>
         <source>approved</source>
         <translation type="unfinished">aprovada</translation>
+    </message>
+    <message>
+        <source>as far as one approval goes</source>
+        <translation type="unfinished">até onde vai uma aprovação</translation>
     </message>
     <message>
         <source>as found</source>
@@ -2016,8 +2252,16 @@
         <translation type="unfinished">máximo {most} {unit}</translation>
     </message>
     <message>
+        <source>at once</source>
+        <translation type="unfinished">de imediato</translation>
+    </message>
+    <message>
         <source>at random</source>
         <translation type="unfinished">ao acaso</translation>
+    </message>
+    <message>
+        <source>at rest</source>
+        <translation type="unfinished">em repouso</translation>
     </message>
     <message>
         <source>back</source>
@@ -2092,6 +2336,10 @@
         <translation type="unfinished">vistos os sacos desde então</translation>
     </message>
     <message>
+        <source>before bag {count}</source>
+        <translation type="unfinished">antes do saco {count}</translation>
+    </message>
+    <message>
         <source>below T1</source>
         <translation type="unfinished">abaixo de T1</translation>
     </message>
@@ -2114,6 +2362,14 @@
     <message>
         <source>below floor</source>
         <translation type="unfinished">abaixo do mínimo</translation>
+    </message>
+    <message>
+        <source>below the lowest of the description, {number}</source>
+        <translation type="unfinished">abaixo do mínimo descrito, {number}</translation>
+    </message>
+    <message>
+        <source>between the fields stands {one} and also {other}: mark what changes</source>
+        <translation type="unfinished">entre os campos está {one} e também {other}: marque o que muda</translation>
     </message>
     <message>
         <source>bin and belt empty</source>
@@ -2172,6 +2428,14 @@
         <translation type="unfinished">chegam bytes mas nenhum é uma trama: veja velocidade e paridade ({here})</translation>
     </message>
     <message>
+        <source>bytes that belong to no frame</source>
+        <translation type="unfinished">bytes de nenhuma trama</translation>
+    </message>
+    <message>
+        <source>bytes that belong to no line</source>
+        <translation type="unfinished">bytes de nenhuma linha</translation>
+    </message>
+    <message>
         <source>call QA</source>
         <translation type="unfinished">chame a QA</translation>
     </message>
@@ -2196,12 +2460,28 @@
         <translation type="unfinished">categoria B</translation>
     </message>
     <message>
+        <source>centre of zero</source>
+        <translation type="unfinished">centro do zero</translation>
+    </message>
+    <message>
         <source>chance to pass the official test</source>
         <translation type="unfinished">probabilidade de passar o ensaio oficial</translation>
     </message>
     <message>
+        <source>change every {count} ms</source>
+        <translation type="unfinished">mudam a cada {count} ms</translation>
+    </message>
+    <message>
         <source>change or explain a label roll</source>
         <translation type="unfinished">mudar ou explicar um rolo de etiquetas</translation>
+    </message>
+    <message>
+        <source>changed after weighing</source>
+        <translation type="unfinished">mudou depois de pesar</translation>
+    </message>
+    <message>
+        <source>changed after weighing: {net} is recorded, {found} is on the pan</source>
+        <translation type="unfinished">mudou depois de pesar: registado {net}, no prato {found}</translation>
     </message>
     <message>
         <source>check</source>
@@ -2228,6 +2508,10 @@
         <translation type="unfinished">controlos feitos</translation>
     </message>
     <message>
+        <source>checksum {code} does not agree</source>
+        <translation type="unfinished">a soma {code} não bate certo</translation>
+    </message>
+    <message>
         <source>choose a lot of {component}</source>
         <translation type="unfinished">escolha um lote de {component}</translation>
     </message>
@@ -2238,6 +2522,14 @@
     <message>
         <source>choose the product first, then its lots</source>
         <translation type="unfinished">escolha primeiro o produto, depois os lotes</translation>
+    </message>
+    <message>
+        <source>class {code}</source>
+        <translation type="unfinished">classe {code}</translation>
+    </message>
+    <message>
+        <source>class {code} knows no scale interval of {interval} (R 76 Table 3)</source>
+        <translation type="unfinished">a classe {code} não tem divisão de {interval} (R 76 quadro 3)</translation>
     </message>
     <message>
         <source>cleaning</source>
@@ -2274,6 +2566,10 @@
     <message>
         <source>confirm date and time</source>
         <translation type="unfinished">confirmar data e hora</translation>
+    </message>
+    <message>
+        <source>connected by {device}</source>
+        <translation type="unfinished">ligada por {device}</translation>
     </message>
     <message>
         <source>cooler temperature</source>
@@ -2364,8 +2660,20 @@
         <translation type="unfinished">aparelho {code}</translation>
     </message>
     <message>
+        <source>differs</source>
+        <translation type="unfinished">difere</translation>
+    </message>
+    <message>
+        <source>digest</source>
+        <translation type="unfinished">resumo</translation>
+    </message>
+    <message>
         <source>digits it shows</source>
         <translation type="unfinished">dígitos que mostra</translation>
+    </message>
+    <message>
+        <source>does not fit</source>
+        <translation type="unfinished">não serve</translation>
     </message>
     <message>
         <source>done</source>
@@ -2384,8 +2692,16 @@
         <translation type="unfinished">deitado fora</translation>
     </message>
     <message>
+        <source>emptied</source>
+        <translation type="unfinished">esvaziado</translation>
+    </message>
+    <message>
         <source>empty</source>
         <translation type="unfinished">vazio</translation>
+    </message>
+    <message>
+        <source>empty bag</source>
+        <translation type="unfinished">saco vazio</translation>
     </message>
     <message>
         <source>empty by now?</source>
@@ -2408,6 +2724,10 @@
         <translation type="unfinished">registar isto</translation>
     </message>
     <message>
+        <source>equal</source>
+        <translation type="unfinished">igual</translation>
+    </message>
+    <message>
         <source>even</source>
         <translation type="unfinished">igual</translation>
     </message>
@@ -2418,6 +2738,10 @@
     <message>
         <source>event</source>
         <translation type="unfinished">evento</translation>
+    </message>
+    <message>
+        <source>example {number}, {line}</source>
+        <translation type="unfinished">exemplo {number}, {line}</translation>
     </message>
     <message>
         <source>expired</source>
@@ -2456,6 +2780,10 @@
         <translation type="unfinished">restam menos de {count} etiquetas</translation>
     </message>
     <message>
+        <source>field {code}</source>
+        <translation type="unfinished">campo {code}</translation>
+    </message>
+    <message>
         <source>figures do not convince</source>
         <translation type="unfinished">os números não convencem</translation>
     </message>
@@ -2488,8 +2816,24 @@
         <translation type="unfinished">primeira série</translation>
     </message>
     <message>
+        <source>first-off</source>
+        <translation type="unfinished">primeira peça</translation>
+    </message>
+    <message>
+        <source>fits</source>
+        <translation type="unfinished">serve</translation>
+    </message>
+    <message>
         <source>flag</source>
         <translation type="unfinished">sinalizador</translation>
+    </message>
+    <message>
+        <source>flags that contradict</source>
+        <translation type="unfinished">sinalizadores contraditórios</translation>
+    </message>
+    <message>
+        <source>floor {mass}</source>
+        <translation type="unfinished">mínimo {mass}</translation>
     </message>
     <message>
         <source>floor, target, upper</source>
@@ -2504,12 +2848,20 @@
         <translation type="unfinished">corpo estranho</translation>
     </message>
     <message>
-        <source>forward</source>
-        <translation type="unfinished">para a frente</translation>
-    </message>
-    <message>
         <source>found</source>
         <translation type="unfinished">encontrado</translation>
+    </message>
+    <message>
+        <source>frame cut off after {count} bytes by the start of the next</source>
+        <translation type="unfinished">trama cortada após {count} bytes pela seguinte</translation>
+    </message>
+    <message>
+        <source>frame of {count} bytes, a weight has {number}</source>
+        <translation type="unfinished">trama de {count} bytes, um peso tem {number}</translation>
+    </message>
+    <message>
+        <source>frame without an end within {count} bytes</source>
+        <translation type="unfinished">trama sem fim em {count} bytes</translation>
     </message>
     <message>
         <source>free</source>
@@ -2556,6 +2908,10 @@
         <translation type="unfinished">bom</translation>
     </message>
     <message>
+        <source>gross</source>
+        <translation type="unfinished">bruto</translation>
+    </message>
+    <message>
         <source>gross weight</source>
         <translation type="unfinished">peso bruto</translation>
     </message>
@@ -2570,6 +2926,10 @@
     <message>
         <source>harvested</source>
         <translation type="unfinished">colhido</translation>
+    </message>
+    <message>
+        <source>heaviest gross {mass} against Max {most}</source>
+        <translation type="unfinished">bruto maior {mass} face a Max {most}</translation>
     </message>
     <message>
         <source>held</source>
@@ -2590,6 +2950,10 @@
     <message>
         <source>here: {line}</source>
         <translation type="unfinished">aqui: {line}</translation>
+    </message>
+    <message>
+        <source>high resolution</source>
+        <translation type="unfinished">alta resolução</translation>
     </message>
     <message>
         <source>hold</source>
@@ -2640,6 +3004,10 @@
         <translation type="unfinished">em dinheiro</translation>
     </message>
     <message>
+        <source>in motion</source>
+        <translation type="unfinished">em movimento</translation>
+    </message>
+    <message>
         <source>in no case</source>
         <translation type="unfinished">em nenhuma caixa</translation>
     </message>
@@ -2664,6 +3032,14 @@
         <translation type="unfinished">em {number} min</translation>
     </message>
     <message>
+        <source>in-service error at {gross} gross {mass} against {share} of {limit} = {most}</source>
+        <translation type="unfinished">erro em serviço a {gross} bruto: {mass} face a {share} de {limit} = {most}</translation>
+    </message>
+    <message>
+        <source>initial zero error</source>
+        <translation type="unfinished">erro de zero inicial</translation>
+    </message>
+    <message>
         <source>input lot</source>
         <translation type="unfinished">lote de entrada</translation>
     </message>
@@ -2676,12 +3052,20 @@
         <translation type="unfinished">instrumento</translation>
     </message>
     <message>
+        <source>interval {mass}</source>
+        <translation type="unfinished">divisão {mass}</translation>
+    </message>
+    <message>
         <source>it came too slowly, or was too short, for a scanner</source>
         <translation type="unfinished">veio lento demais, ou curto demais, para um leitor</translation>
     </message>
     <message>
         <source>it came too warm, or damaged: QA decides</source>
         <translation type="unfinished">chegou quente demais ou danificado: decide a QA</translation>
+    </message>
+    <message>
+        <source>it changes: mark it on each line</source>
+        <translation type="unfinished">muda: marque-a em cada linha</translation>
     </message>
     <message>
         <source>it does not answer: is it switched on, is its cable in?</source>
@@ -2692,6 +3076,26 @@
         <translation type="unfinished">não acaba com Enter</translation>
     </message>
     <message>
+        <source>it does not suit {products}: use another scale</source>
+        <translation type="unfinished">não serve para {products}: use outra balança</translation>
+    </message>
+    <message>
+        <source>it failed its check with test weights: have it adjusted, then check it again</source>
+        <translation type="unfinished">falhou o controlo com pesos: mande ajustar e controle de novo</translation>
+    </message>
+    <message>
+        <source>it is no serial port</source>
+        <translation type="unfinished">não é uma porta série</translation>
+    </message>
+    <message>
+        <source>it is not there: check the plug</source>
+        <translation type="unfinished">não está lá: veja a ficha</translation>
+    </message>
+    <message>
+        <source>it just stays without approval</source>
+        <translation type="unfinished">fica sem aprovação</translation>
+    </message>
+    <message>
         <source>it lacks what the station's scanner types first</source>
         <translation type="unfinished">falta o que o leitor da estação escreve primeiro</translation>
     </message>
@@ -2700,12 +3104,20 @@
         <translation type="unfinished">não saiu</translation>
     </message>
     <message>
+        <source>it reached the scale damaged, nothing was done</source>
+        <translation type="unfinished">chegou danificado à balança, nada se fez</translation>
+    </message>
+    <message>
         <source>it was not out after {seconds} s: look whether it comes out</source>
         <translation type="unfinished">não saiu em {seconds} s: veja se sai</translation>
     </message>
     <message>
         <source>its bag goes out</source>
         <translation type="unfinished">o seu saco sai</translation>
+    </message>
+    <message>
+        <source>its marks overlap or leave the line</source>
+        <translation type="unfinished">as marcas sobrepõem-se ou saem da linha</translation>
     </message>
     <message>
         <source>its run ended before the printer said that it came out</source>
@@ -2722,6 +3134,10 @@
     <message>
         <source>keep, restore or purge the record</source>
         <translation type="unfinished">guardar, repor ou limpar o registo</translation>
+    </message>
+    <message>
+        <source>kept as {file} and named in station.toml</source>
+        <translation type="unfinished">guardado como {file} e indicado em station.toml</translation>
     </message>
     <message>
         <source>knee</source>
@@ -2758,6 +3174,10 @@
     <message>
         <source>label roll</source>
         <translation type="unfinished">rolo de etiquetas</translation>
+    </message>
+    <message>
+        <source>label scan</source>
+        <translation type="unfinished">leitura de etiqueta</translation>
     </message>
     <message>
         <source>label spoiled</source>
@@ -2856,8 +3276,32 @@
         <translation type="unfinished">linha limpa</translation>
     </message>
     <message>
+        <source>line cut off after {count} bytes by the start of the next</source>
+        <translation type="unfinished">linha cortada após {count} bytes pela seguinte</translation>
+    </message>
+    <message>
+        <source>line error</source>
+        <translation type="unfinished">erro de linha</translation>
+    </message>
+    <message>
+        <source>line that does not fit the pattern of its description</source>
+        <translation type="unfinished">linha que não segue a descrição</translation>
+    </message>
+    <message>
+        <source>line without an end within {count} bytes</source>
+        <translation type="unfinished">linha sem fim em {count} bytes</translation>
+    </message>
+    <message>
         <source>line {code}</source>
         <translation type="unfinished">linha {code}</translation>
+    </message>
+    <message>
+        <source>line {number}</source>
+        <translation type="unfinished">linha {number}</translation>
+    </message>
+    <message>
+        <source>lines</source>
+        <translation type="unfinished">linhas</translation>
     </message>
     <message>
         <source>loaded</source>
@@ -3020,6 +3464,30 @@
         <translation type="unfinished">gerente</translation>
     </message>
     <message>
+        <source>mark no control characters, and nothing after the end</source>
+        <translation type="unfinished">não marque caracteres de controlo nem nada depois do fim</translation>
+    </message>
+    <message>
+        <source>mark the same fields on each line, in the same order</source>
+        <translation type="unfinished">marque os mesmos campos em cada linha, na mesma ordem</translation>
+    </message>
+    <message>
+        <source>mark the value on each line</source>
+        <translation type="unfinished">marque o valor em cada linha</translation>
+    </message>
+    <message>
+        <source>mark two or more, with different weights on the pan</source>
+        <translation type="unfinished">marque duas ou mais, com pesos diferentes</translation>
+    </message>
+    <message>
+        <source>may be run</source>
+        <translation type="unfinished">pode ser produzido</translation>
+    </message>
+    <message>
+        <source>may not be run</source>
+        <translation type="unfinished">não pode ser produzido</translation>
+    </message>
+    <message>
         <source>mean + {factor} s ≥ {nominal}: {holds} so far</source>
         <translation type="unfinished">média + {factor} s ≥ {nominal}: {holds} até agora</translation>
     </message>
@@ -3044,6 +3512,10 @@
         <translation type="unfinished">média {mean}, s {spread}, {count} sacos</translation>
     </message>
     <message>
+        <source>mean {number}</source>
+        <translation type="unfinished">média {number}</translation>
+    </message>
+    <message>
         <source>metal detector</source>
         <translation type="unfinished">detetor de metais</translation>
     </message>
@@ -3060,8 +3532,16 @@
         <translation type="unfinished">a mais</translation>
     </message>
     <message>
+        <source>more bytes arrive than a scale sends: is this the scale's line?</source>
+        <translation type="unfinished">chegam mais bytes do que uma balança envia: esta é a linha dela?</translation>
+    </message>
+    <message>
         <source>move a lot on the line</source>
         <translation type="unfinished">mover um lote na linha</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation type="unfinished">nome</translation>
     </message>
     <message>
         <source>name of the format</source>
@@ -3132,6 +3612,10 @@
         <translation type="unfinished">já não se espera nenhum saco</translation>
     </message>
     <message>
+        <source>no bag is on record yet</source>
+        <translation type="unfinished">ainda não há sacos registados</translation>
+    </message>
+    <message>
         <source>no bag is taken: {why}</source>
         <translation type="unfinished">não se aceita nenhum saco: {why}</translation>
     </message>
@@ -3148,8 +3632,16 @@
         <translation type="unfinished">não há sacos de {scope} {name} no registo: nada fica retido</translation>
     </message>
     <message>
+        <source>no checksum known here agrees on all lines: mark another field, or none</source>
+        <translation type="unfinished">nenhuma soma conhecida bate em todas: marque outro campo, ou nenhum</translation>
+    </message>
+    <message>
         <source>no copy</source>
         <translation type="unfinished">nenhuma cópia</translation>
+    </message>
+    <message>
+        <source>no day given</source>
+        <translation type="unfinished">sem data</translation>
     </message>
     <message>
         <source>no error at any load</source>
@@ -3200,6 +3692,10 @@
         <translation type="unfinished">falta produto</translation>
     </message>
     <message>
+        <source>no product has it</source>
+        <translation type="unfinished">nenhum produto a tem</translation>
+    </message>
+    <message>
         <source>no proposal worked out yet</source>
         <translation type="unfinished">ainda sem proposta calculada</translation>
     </message>
@@ -3232,8 +3728,16 @@
         <translation type="unfinished">ainda sem série</translation>
     </message>
     <message>
+        <source>no scale yet</source>
+        <translation type="unfinished">ainda sem balança</translation>
+    </message>
+    <message>
         <source>no scan differed: there is nothing to clear</source>
         <translation type="unfinished">nenhuma leitura diferiu: nada a resolver</translation>
+    </message>
+    <message>
+        <source>no single test weight of {mass}: use 1, 2 or 5 times a power of ten from 1 g to 20 kg</source>
+        <translation type="unfinished">não há peso único de {mass}: use 1, 2 ou 5 vezes uma potência de dez de 1 g a 20 kg</translation>
     </message>
     <message>
         <source>no target meets every clause: the fills scatter too much</source>
@@ -3242,6 +3746,10 @@
     <message>
         <source>no time service has kept the clock right for {time}</source>
         <translation type="unfinished">nenhum serviço de hora acertou o relógio há {time}</translation>
+    </message>
+    <message>
+        <source>no weight</source>
+        <translation type="unfinished">sem peso</translation>
     </message>
     <message>
         <source>nobody may ship them</source>
@@ -3264,6 +3772,14 @@
         <translation type="unfinished">nominal {mass}</translation>
     </message>
     <message>
+        <source>nominal {mass} against Min {least}</source>
+        <translation type="unfinished">nominal {mass} face a Min {least}</translation>
+    </message>
+    <message>
+        <source>nominal {mass} against {count} intervals of {interval}</source>
+        <translation type="unfinished">nominal {mass} face a {count} divisões de {interval}</translation>
+    </message>
+    <message>
         <source>none</source>
         <translation type="unfinished">nenhuma</translation>
     </message>
@@ -3272,8 +3788,20 @@
         <translation type="unfinished">nada na linha</translation>
     </message>
     <message>
+        <source>none of what was heard is a weight by this description</source>
+        <translation type="unfinished">nada do que se ouviu é um peso por esta descrição</translation>
+    </message>
+    <message>
+        <source>none was taken into use on record yet</source>
+        <translation type="unfinished">ainda nenhuma posta em uso com registo</translation>
+    </message>
+    <message>
         <source>none yet</source>
         <translation type="unfinished">ainda nenhum</translation>
+    </message>
+    <message>
+        <source>not a multiple of {number}</source>
+        <translation type="unfinished">não é múltiplo de {number}</translation>
     </message>
     <message>
         <source>not clear yet: {point}</source>
@@ -3346,6 +3874,14 @@
     <message>
         <source>now</source>
         <translation type="unfinished">agora</translation>
+    </message>
+    <message>
+        <source>now {number}</source>
+        <translation type="unfinished">agora {number}</translation>
+    </message>
+    <message>
+        <source>of everything the version says</source>
+        <translation type="unfinished">de tudo o que a versão diz</translation>
     </message>
     <message>
         <source>of the last bag</source>
@@ -3432,6 +3968,10 @@
         <translation type="unfinished">de sacos</translation>
     </message>
     <message>
+        <source>over capacity</source>
+        <translation type="unfinished">acima da capacidade</translation>
+    </message>
+    <message>
         <source>over capacity: take the load off</source>
         <translation type="unfinished">excesso de carga: retire a carga</translation>
     </message>
@@ -3488,6 +4028,10 @@
         <translation type="unfinished">chapa {code}</translation>
     </message>
     <message>
+        <source>plus or minus</source>
+        <translation type="unfinished">mais ou menos</translation>
+    </message>
+    <message>
         <source>poor print</source>
         <translation type="unfinished">má impressão</translation>
     </message>
@@ -3498,6 +4042,10 @@
     <message>
         <source>position</source>
         <translation type="unfinished">posto</translation>
+    </message>
+    <message>
+        <source>present are</source>
+        <translation type="unfinished">existem</translation>
     </message>
     <message>
         <source>print a label again</source>
@@ -3538,6 +4086,10 @@
     <message>
         <source>propose a target</source>
         <translation type="unfinished">propor um alvo</translation>
+    </message>
+    <message>
+        <source>proposed</source>
+        <translation type="unfinished">proposto</translation>
     </message>
     <message>
         <source>purge old runs</source>
@@ -3616,6 +4168,10 @@
         <translation type="unfinished">recusar uma etiqueta</translation>
     </message>
     <message>
+        <source>refused</source>
+        <translation type="unfinished">recusado</translation>
+    </message>
+    <message>
         <source>refused: {why}</source>
         <translation type="unfinished">recusado: {why}</translation>
     </message>
@@ -3650,6 +4206,10 @@
     <message>
         <source>repacked</source>
         <translation type="unfinished">reembalado</translation>
+    </message>
+    <message>
+        <source>rest N2</source>
+        <translation type="unfinished">resto N2</translation>
     </message>
     <message>
         <source>result</source>
@@ -3776,12 +4336,24 @@
         <translation type="unfinished">controlo da balança no fim da série</translation>
     </message>
     <message>
+        <source>scale interval {mass} against at most {most} for {nominal}</source>
+        <translation type="unfinished">divisão {mass} face a {most} no máximo para {nominal}</translation>
+    </message>
+    <message>
+        <source>scale interval {mass} against {share} of {limit} = {most}</source>
+        <translation type="unfinished">divisão {mass} face a {share} de {limit} = {most}</translation>
+    </message>
+    <message>
         <source>scale line</source>
         <translation type="unfinished">ligação da balança</translation>
     </message>
     <message>
         <source>scale shows {mass}, the scale's own indication counts</source>
         <translation type="unfinished">a balança mostra {mass}, vale a indicação da balança</translation>
+    </message>
+    <message>
+        <source>scale's port {code} cannot be opened</source>
+        <translation type="unfinished">a porta {code} da balança não abre</translation>
     </message>
     <message>
         <source>scan a case or pallet</source>
@@ -3900,12 +4472,24 @@
         <translation type="unfinished">enviado ao laboratório</translation>
     </message>
     <message>
+        <source>sent to the scale</source>
+        <translation type="unfinished">enviado à balança</translation>
+    </message>
+    <message>
         <source>serial</source>
         <translation type="unfinished">série</translation>
     </message>
     <message>
         <source>serial number on its plate</source>
         <translation type="unfinished">número de série na chapa</translation>
+    </message>
+    <message>
+        <source>serial number {shown}: give the 1 to 40 characters of the plate</source>
+        <translation type="unfinished">número de série {shown}: indique os 1 a 40 caracteres da placa</translation>
+    </message>
+    <message>
+        <source>serial {code}</source>
+        <translation type="unfinished">série {code}</translation>
     </message>
     <message>
         <source>serials</source>
@@ -3930,6 +4514,14 @@
     <message>
         <source>set people, PINs and badges</source>
         <translation type="unfinished">gerir pessoas, PIN e cartões</translation>
+    </message>
+    <message>
+        <source>set to {mass} in the settings</source>
+        <translation type="unfinished">{mass} nas definições</translation>
+    </message>
+    <message>
+        <source>set unit, interval and capacity under [scale] of station.toml first</source>
+        <translation type="unfinished">ponha antes unidade, divisão e capacidade em [scale] de station.toml</translation>
     </message>
     <message>
         <source>setting aside: {reason}</source>
@@ -3970,10 +4562,6 @@
     <message>
         <source>shipment withdrawn</source>
         <translation type="unfinished">envio retirado</translation>
-    </message>
-    <message>
-        <source>sign</source>
-        <translation type="unfinished">sinal</translation>
     </message>
     <message>
         <source>sign a change of run</source>
@@ -4034,6 +4622,10 @@
     <message>
         <source>state</source>
         <translation type="unfinished">estado</translation>
+    </message>
+    <message>
+        <source>status {code} with the weight {shown}, it needs ten dashes</source>
+        <translation type="unfinished">estado {code} com peso {shown}: exige dez traços</translation>
     </message>
     <message>
         <source>stood</source>
@@ -4120,6 +4712,14 @@
         <translation type="unfinished">tara</translation>
     </message>
     <message>
+        <source>tare error</source>
+        <translation type="unfinished">erro de tara</translation>
+    </message>
+    <message>
+        <source>tare {mass}</source>
+        <translation type="unfinished">tara {mass}</translation>
+    </message>
+    <message>
         <source>target</source>
         <translation type="unfinished">alvo</translation>
     </message>
@@ -4136,12 +4736,20 @@
         <translation type="unfinished">alvo {mass} proposto</translation>
     </message>
     <message>
+        <source>teach a scale of your own</source>
+        <translation type="unfinished">ensine uma balança sua</translation>
+    </message>
+    <message>
         <source>tell maintenance</source>
         <translation type="unfinished">avise a manutenção</translation>
     </message>
     <message>
         <source>tenths</source>
         <translation type="unfinished">décimas</translation>
+    </message>
+    <message>
+        <source>test weights of class {code} for {mass} may be wrong by {own}, more than a third of the {allowed} the scale may be: use a finer class</source>
+        <translation type="unfinished">os pesos da classe {code} para {mass} podem errar {own}, mais de um terço dos {allowed} da balança: use uma classe mais fina</translation>
     </message>
     <message>
         <source>the bag on the pan may hold lot {lot}, which is held: set it aside and lift it, then change the lot</source>
@@ -4192,6 +4800,10 @@
         <translation type="unfinished">o código carrega em teclas que não são texto</translation>
     </message>
     <message>
+        <source>the demo's settings stay as they are</source>
+        <translation type="unfinished">as definições da demo não mudam</translation>
+    </message>
+    <message>
         <source>the disk cannot be asked: {why}</source>
         <translation type="unfinished">não se consegue consultar o disco: {why}</translation>
     </message>
@@ -4234,6 +4846,10 @@
     <message>
         <source>the folder for labels is gone: make {folder} again</source>
         <translation type="unfinished">falta a pasta de etiquetas: crie {folder} de novo</translation>
+    </message>
+    <message>
+        <source>the known fault of older versions is mended in this one</source>
+        <translation type="unfinished">a falha conhecida de versões antigas está corrigida nesta</translation>
     </message>
     <message>
         <source>the label of bag {serial} is {state}, so it was printed: destroy it first</source>
@@ -4348,6 +4964,10 @@
         <translation type="unfinished">a impressora: {why}</translation>
     </message>
     <message>
+        <source>the proposal is for version {number}</source>
+        <translation type="unfinished">a proposta é para a versão {number}</translation>
+    </message>
+    <message>
         <source>the queue cannot reach the printer: switch it on, check its cable</source>
         <translation type="unfinished">a fila não chega à impressora: ligue-a, verifique o cabo</translation>
     </message>
@@ -4376,6 +4996,10 @@
         <translation type="unfinished">a balança</translation>
     </message>
     <message>
+        <source>the scale does not do that</source>
+        <translation type="unfinished">a balança não faz isso</translation>
+    </message>
+    <message>
         <source>the scale failed its check</source>
         <translation type="unfinished">a balança falhou no controlo</translation>
     </message>
@@ -4384,8 +5008,20 @@
         <translation type="unfinished">a balança falhou no controlo: ajuste-a e controle de novo: {where}</translation>
     </message>
     <message>
+        <source>the scale gave no answer, look at its display</source>
+        <translation type="unfinished">a balança não respondeu, veja o mostrador</translation>
+    </message>
+    <message>
+        <source>the scale has just come back: its weights count in a moment</source>
+        <translation type="unfinished">a balança acaba de voltar: os pesos contam daqui a pouco</translation>
+    </message>
+    <message>
         <source>the scale is silent: check its cable and power</source>
         <translation type="unfinished">a balança não responde: verifique cabo e corrente</translation>
+    </message>
+    <message>
+        <source>the scale on {code} has sent nothing for {number} s: check that it is switched on, its cable, and its communication settings</source>
+        <translation type="unfinished">a balança em {code} não envia nada há {number} s: veja se está ligada, o cabo e as definições</translation>
     </message>
     <message>
         <source>the scale read high at some loads and low at others</source>
@@ -4400,12 +5036,20 @@
         <translation type="unfinished">a balança leu a menos: deu-se produto a mais</translation>
     </message>
     <message>
+        <source>the scale refused to set zero: empty the pan</source>
+        <translation type="unfinished">a balança recusou pôr a zero: esvazie o prato</translation>
+    </message>
+    <message>
         <source>the scale shows a net weight: clear its tare, the station subtracts the bag itself</source>
         <translation type="unfinished">a balança mostra peso líquido: apague a tara dela, a estação desconta o saco</translation>
     </message>
     <message>
         <source>the scale shows {unit}, the run is in {other}: set the scale back</source>
         <translation type="unfinished">a balança está em {unit}, a série em {other}: mude a balança</translation>
+    </message>
+    <message>
+        <source>the scale's line is not open</source>
+        <translation type="unfinished">a linha da balança não está aberta</translation>
     </message>
     <message>
         <source>the scan of a label is overdue: {where}</source>
@@ -4418,6 +5062,18 @@
     <message>
         <source>the scan of label {serial} does not match: the lead clears it at {where}</source>
         <translation type="unfinished">a leitura da etiqueta {serial} não confere: o líder resolve em {where}</translation>
+    </message>
+    <message>
+        <source>the settings are in {code}</source>
+        <translation type="unfinished">as definições estão em {code}</translation>
+    </message>
+    <message>
+        <source>the settings before are in station.toml.before</source>
+        <translation type="unfinished">as definições de antes estão em station.toml.before</translation>
+    </message>
+    <message>
+        <source>the settings say so</source>
+        <translation type="unfinished">segundo as definições</translation>
     </message>
     <message>
         <source>the station ended before the label's fate was recorded</source>
@@ -4440,6 +5096,10 @@
         <translation type="unfinished">a estação esteve parada muito tempo</translation>
     </message>
     <message>
+        <source>the station writes and checkpoints through one, so it cannot happen here</source>
+        <translation type="unfinished">a estação escreve por uma só, por isso aqui não acontece</translation>
+    </message>
+    <message>
         <source>the store is closed</source>
         <translation type="unfinished">o registo está fechado</translation>
     </message>
@@ -4448,16 +5108,36 @@
         <translation type="unfinished">o estudo dá {study}, mais do que a tara descontada {tare}: suba a tara de {bag}</translation>
     </message>
     <message>
+        <source>the test weights come to {total} for the load {load} of {mass}: at least {percent} of it are needed</source>
+        <translation type="unfinished">os pesos somam {total} para a carga {load} de {mass}: é preciso ao menos {percent}</translation>
+    </message>
+    <message>
         <source>the year {year} is not believed</source>
         <translation type="unfinished">não se acredita no ano {year}</translation>
+    </message>
+    <message>
+        <source>then its number, its verification and who answers for it</source>
+        <translation type="unfinished">depois o número, a verificação e quem responde por ela</translation>
     </message>
     <message>
         <source>there is no run before: nothing is to be counted</source>
         <translation type="unfinished">não há série anterior: nada a contar</translation>
     </message>
     <message>
+        <source>there is nothing to report</source>
+        <translation type="unfinished">não há nada a relatar</translation>
+    </message>
+    <message>
         <source>there is room again: {free} free</source>
         <translation type="unfinished">há espaço outra vez: {free} livres</translation>
+    </message>
+    <message>
+        <source>these lines are in {units}</source>
+        <translation type="unfinished">estas linhas estão em {units}</translation>
+    </message>
+    <message>
+        <source>they do not all end with the same control characters</source>
+        <translation type="unfinished">não acabam todas com os mesmos caracteres</translation>
     </message>
     <message>
         <source>this PIN is not right</source>
@@ -4498,6 +5178,10 @@
     <message>
         <source>this one is destroyed</source>
         <translation type="unfinished">esta está destruída</translation>
+    </message>
+    <message>
+        <source>this version can damage a file that two connections write at once</source>
+        <translation type="unfinished">esta versão pode danificar um ficheiro escrito por duas ligações ao mesmo tempo</translation>
     </message>
     <message>
         <source>time</source>
@@ -4572,8 +5256,20 @@
         <translation type="unfinished">escrito em baixo</translation>
     </message>
     <message>
+        <source>under capacity</source>
+        <translation type="unfinished">abaixo da capacidade</translation>
+    </message>
+    <message>
         <source>unit</source>
         <translation type="unfinished">unidade</translation>
+    </message>
+    <message>
+        <source>unit {shown} is not in the description</source>
+        <translation type="unfinished">a unidade {shown} não está descrita</translation>
+    </message>
+    <message>
+        <source>unknown command</source>
+        <translation type="unfinished">comando desconhecido</translation>
     </message>
     <message>
         <source>until, such as 09:40</source>
@@ -4582,6 +5278,10 @@
     <message>
         <source>upper</source>
         <translation type="unfinished">máximo</translation>
+    </message>
+    <message>
+        <source>upper {mass}</source>
+        <translation type="unfinished">máximo {mass}</translation>
     </message>
     <message>
         <source>use by</source>
@@ -4596,16 +5296,40 @@
         <translation type="unfinished">usadas para acertar a impressora</translation>
     </message>
     <message>
+        <source>vacuum</source>
+        <translation type="unfinished">vácuo</translation>
+    </message>
+    <message>
         <source>value</source>
         <translation type="unfinished">valor</translation>
+    </message>
+    <message>
+        <source>value is {number}, {why}</source>
+        <translation type="unfinished">valor {number}: {why}</translation>
+    </message>
+    <message>
+        <source>value is {shown}, not a number as described</source>
+        <translation type="unfinished">valor {shown}: não é número como descrito</translation>
     </message>
     <message>
         <source>verified {code}</source>
         <translation type="unfinished">verificada {code}</translation>
     </message>
     <message>
+        <source>verified {day}: give a day from {first} to today, {today}</source>
+        <translation type="unfinished">verificada {day}: um dia de {first} até hoje, {today}</translation>
+    </message>
+    <message>
+        <source>verified {shown}: give the day as in {day}</source>
+        <translation type="unfinished">verificada {shown}: indique o dia como {day}</translation>
+    </message>
+    <message>
         <source>verified, as in 2026-03-31</source>
         <translation type="unfinished">verificada, como 2026-03-31</translation>
+    </message>
+    <message>
+        <source>version</source>
+        <translation type="unfinished">versão</translation>
     </message>
     <message>
         <source>voided</source>
@@ -4614,6 +5338,10 @@
     <message>
         <source>wait until the scale shows a steady weight</source>
         <translation type="unfinished">espere até a balança mostrar um peso estável</translation>
+    </message>
+    <message>
+        <source>wait until the scale stands still: it is never set to zero in motion</source>
+        <translation type="unfinished">espere que a balança pare: nunca se põe a zero em movimento</translation>
     </message>
     <message>
         <source>waiting for QA</source>
@@ -4666,6 +5394,14 @@
     <message>
         <source>weighed now</source>
         <translation type="unfinished">pesado agora</translation>
+    </message>
+    <message>
+        <source>weight is {shown}, not a number of the standard's form</source>
+        <translation type="unfinished">peso {shown}: não é número da norma</translation>
+    </message>
+    <message>
+        <source>weight not displayed</source>
+        <translation type="unfinished">peso não mostrado</translation>
     </message>
     <message>
         <source>weighted average {mean}</source>
@@ -4796,6 +5532,10 @@
         <translation type="unfinished">aprova</translation>
     </message>
     <message>
+        <source>zero error</source>
+        <translation type="unfinished">erro de zero</translation>
+    </message>
+    <message>
         <source>{begin_code} to {end_code}</source>
         <translation type="unfinished">{begin_code} a {end_code}</translation>
     </message>
@@ -4808,8 +5548,16 @@
         <translation type="unfinished">{case}: média {mean}, {count} abaixo de T1: passa</translation>
     </message>
     <message>
+        <source>{code} is at {number}</source>
+        <translation type="unfinished">{code} está em {number}</translation>
+    </message>
+    <message>
         <source>{code} is not known: receive it first</source>
         <translation type="unfinished">{code} desconhecido: receba-o primeiro</translation>
+    </message>
+    <message>
+        <source>{code} {count} of {whole}</source>
+        <translation type="unfinished">{code} {count} de {whole}</translation>
     </message>
     <message>
         <source>{count} BAGS HELD OR OUT</source>
@@ -4928,6 +5676,10 @@
         <translation type="unfinished">{count} saídas, {used} usadas até agora</translation>
     </message>
     <message>
+        <source>{count} kept.</source>
+        <translation type="unfinished">{count} guardadas.</translation>
+    </message>
+    <message>
         <source>{count} labels</source>
         <translation type="unfinished">{count} etiquetas</translation>
     </message>
@@ -4942,6 +5694,10 @@
     <message>
         <source>{count} labels to answer for: look at each bag</source>
         <translation type="unfinished">{count} etiquetas por responder: veja cada saco</translation>
+    </message>
+    <message>
+        <source>{count} lines are weights, {number} are not: look at each of them</source>
+        <translation type="unfinished">{count} linhas são pesos, {number} não: veja cada uma</translation>
     </message>
     <message>
         <source>{count} minutes</source>
@@ -5012,6 +5768,10 @@
         <translation type="unfinished">{count} com clientes</translation>
     </message>
     <message>
+        <source>{count} {code} free</source>
+        <translation type="unfinished">{count} {code} livres</translation>
+    </message>
+    <message>
         <source>{day} is not reviewed and signed</source>
         <translation type="unfinished">o {day} não está revisto nem assinado</translation>
     </message>
@@ -5038,6 +5798,14 @@
     <message>
         <source>{error}, may be {limit}</source>
         <translation type="unfinished">{error}, permitido {limit}</translation>
+    </message>
+    <message>
+        <source>{field} is read as {shown}, not {due}</source>
+        <translation type="unfinished">{field} lê-se {shown}, não {due}</translation>
+    </message>
+    <message>
+        <source>{field} is {shown}, allowed is {allowed}</source>
+        <translation type="unfinished">{field} é {shown}, admite-se {allowed}</translation>
     </message>
     <message>
         <source>{first} and {count} more</source>
@@ -5104,8 +5872,24 @@
         <translation type="unfinished">{mean} dentro de {least} a {most}</translation>
     </message>
     <message>
+        <source>{name} not installed</source>
+        <translation type="unfinished">{name} não instalado</translation>
+    </message>
+    <message>
+        <source>{name} serial {code}</source>
+        <translation type="unfinished">{name} série {code}</translation>
+    </message>
+    <message>
         <source>{name} stands for {first} and for {second}: look at the case and keep one</source>
         <translation type="unfinished">{name} é {first} e também {second}: veja a caixa e fique com um</translation>
+    </message>
+    <message>
+        <source>{name} waits: a bag is on the pan</source>
+        <translation type="unfinished">{name} espera: há um saco no prato</translation>
+    </message>
+    <message>
+        <source>{name} would change what the bags of the open run weigh: end the run</source>
+        <translation type="unfinished">{name} mudaria o peso dos sacos da série aberta: feche a série</translation>
     </message>
     <message>
         <source>{name}: mean {mean}, spread {spread}</source>
@@ -5116,8 +5900,60 @@
         <translation type="unfinished">{name}: {code} de {who}</translation>
     </message>
     <message>
+        <source>{number} % full</source>
+        <translation type="unfinished">{number} % cheio</translation>
+    </message>
+    <message>
         <source>{number} % of nominal</source>
         <translation type="unfinished">{number} % do nominal</translation>
+    </message>
+    <message>
+        <source>{number} April {count}</source>
+        <translation type="unfinished">{number} de abril de {count}</translation>
+    </message>
+    <message>
+        <source>{number} August {count}</source>
+        <translation type="unfinished">{number} de agosto de {count}</translation>
+    </message>
+    <message>
+        <source>{number} December {count}</source>
+        <translation type="unfinished">{number} de dezembro de {count}</translation>
+    </message>
+    <message>
+        <source>{number} February {count}</source>
+        <translation type="unfinished">{number} de fevereiro de {count}</translation>
+    </message>
+    <message>
+        <source>{number} January {count}</source>
+        <translation type="unfinished">{number} de janeiro de {count}</translation>
+    </message>
+    <message>
+        <source>{number} July {count}</source>
+        <translation type="unfinished">{number} de julho de {count}</translation>
+    </message>
+    <message>
+        <source>{number} June {count}</source>
+        <translation type="unfinished">{number} de junho de {count}</translation>
+    </message>
+    <message>
+        <source>{number} March {count}</source>
+        <translation type="unfinished">{number} de março de {count}</translation>
+    </message>
+    <message>
+        <source>{number} May {count}</source>
+        <translation type="unfinished">{number} de maio de {count}</translation>
+    </message>
+    <message>
+        <source>{number} November {count}</source>
+        <translation type="unfinished">{number} de novembro de {count}</translation>
+    </message>
+    <message>
+        <source>{number} October {count}</source>
+        <translation type="unfinished">{number} de outubro de {count}</translation>
+    </message>
+    <message>
+        <source>{number} September {count}</source>
+        <translation type="unfinished">{number} de setembro de {count}</translation>
     </message>
     <message>
         <source>{number} bags</source>
@@ -5130,6 +5966,10 @@
     <message>
         <source>{number} held</source>
         <translation type="unfinished">retido desde {number}</translation>
+    </message>
+    <message>
+        <source>{number} in money</source>
+        <translation type="unfinished">{number} em dinheiro</translation>
     </message>
     <message>
         <source>{number} missing</source>
@@ -5150,6 +5990,10 @@
     <message>
         <source>{number} of {whole}: {what}</source>
         <translation type="unfinished">{number} de {whole}: {what}</translation>
+    </message>
+    <message>
+        <source>{number} to {count} days</source>
+        <translation type="unfinished">{number} a {count} dias</translation>
     </message>
     <message>
         <source>{number} to {whole} {unit}</source>

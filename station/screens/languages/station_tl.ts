@@ -48,6 +48,10 @@
         <translation type="unfinished">Bagong timbangan: ikabit, pindutin ang TINGNAN, tapos suriin gamit ang mga test weight.</translation>
     </message>
     <message>
+        <source>A scale that is to be asked needs its request above.</source>
+        <translation type="unfinished">Kailangan ng timbangang tinatanong ang tanong sa itaas.</translation>
+    </message>
+    <message>
         <source>ADD</source>
         <translation type="unfinished">DAGDAG</translation>
     </message>
@@ -58,6 +62,10 @@
     <message>
         <source>ALL</source>
         <translation type="unfinished">LAHAT</translation>
+    </message>
+    <message>
+        <source>ALL DAYS</source>
+        <translation type="unfinished">LAHAT NG ARAW</translation>
     </message>
     <message>
         <source>ALL WEIGHED</source>
@@ -156,6 +164,10 @@
         <translation type="unfinished">Hindi inihiwalay ang bag {serial}: nasa HANAPIN ito.</translation>
     </message>
     <message>
+        <source>Bags since the last good check of the scale before are covered by no check of it any more: QA decides about them.</source>
+        <translation type="unfinished">Ang mga supot mula sa huling mabuting tsek ng dating timbangan ay wala nang saklaw: QA ang magpapasya.</translation>
+    </message>
+    <message>
         <source>Below T1</source>
         <translation type="unfinished">Mababa sa T1</translation>
     </message>
@@ -224,6 +236,10 @@
         <translation type="unfinished">LINISIN</translation>
     </message>
     <message>
+        <source>CLEAR TARE</source>
+        <translation type="unfinished">ALISIN ANG TARA</translation>
+    </message>
+    <message>
         <source>CLOCK</source>
         <translation type="unfinished">ORASAN</translation>
     </message>
@@ -286,6 +302,10 @@
     <message>
         <source>DESTROYED</source>
         <translation type="unfinished">SINIRA</translation>
+    </message>
+    <message>
+        <source>DIAGNOSE</source>
+        <translation type="unfinished">SURIIN</translation>
     </message>
     <message>
         <source>DO NOT SIGN</source>
@@ -404,8 +424,20 @@
         <translation type="unfinished">BANDILA</translation>
     </message>
     <message>
+        <source>Fri {number}</source>
+        <translation type="unfinished">Biy {number}</translation>
+    </message>
+    <message>
+        <source>Friday</source>
+        <translation type="unfinished">Biyernes</translation>
+    </message>
+    <message>
         <source>From</source>
         <translation type="unfinished">Mula kanino</translation>
+    </message>
+    <message>
+        <source>From the recording {file}: TAKE a line.</source>
+        <translation type="unfinished">Mula sa rekording {file}: KUMUHA ng linya.</translation>
     </message>
     <message>
         <source>GIVE UP</source>
@@ -496,6 +528,10 @@
         <translation type="unfinished">MAY DUDA</translation>
     </message>
     <message>
+        <source>IN USE.</source>
+        <translation type="unfinished">GAMIT NA.</translation>
+    </message>
+    <message>
         <source>INBOX</source>
         <translation type="unfinished">NAKABINBIN</translation>
     </message>
@@ -518,6 +554,10 @@
     <message>
         <source>In use</source>
         <translation type="unfinished">Gamit</translation>
+    </message>
+    <message>
+        <source>Is the scale on, and are baud rate and parity those of its menu?</source>
+        <translation type="unfinished">Naka-on ba ang timbangan, at tama ba ang baud rate at parity ayon sa menu nito?</translation>
     </message>
     <message>
         <source>Issued − used − spoiled − samples − returned</source>
@@ -580,8 +620,20 @@
         <translation type="unfinished">HULI</translation>
     </message>
     <message>
+        <source>LAST 7 DAYS</source>
+        <translation type="unfinished">HULING 7 ARAW</translation>
+    </message>
+    <message>
+        <source>LAST DAY</source>
+        <translation type="unfinished">HULING ARAW</translation>
+    </message>
+    <message>
         <source>LEAD</source>
         <translation type="unfinished">LEAD</translation>
+    </message>
+    <message>
+        <source>LEAVE</source>
+        <translation type="unfinished">LUMABAS</translation>
     </message>
     <message>
         <source>LIFT BAG</source>
@@ -656,6 +708,10 @@
         <translation type="unfinished">Wika ng screen ng packer</translation>
     </message>
     <message>
+        <source>Languages</source>
+        <translation type="unfinished">Mga wika</translation>
+    </message>
+    <message>
         <source>Lead</source>
         <translation type="unfinished">Lead</translation>
     </message>
@@ -728,6 +784,10 @@
         <translation type="unfinished">Gumawa at modelo</translation>
     </message>
     <message>
+        <source>Max / e = {number}, class {code} allows {least} to {most}</source>
+        <translation type="unfinished">Max / e = {number}, pinapayagan ng klase {code} ang {least} hanggang {most}</translation>
+    </message>
+    <message>
         <source>Mean needed</source>
         <translation type="unfinished">Kailangang mean</translation>
     </message>
@@ -738,6 +798,14 @@
     <message>
         <source>Mean so far</source>
         <translation type="unfinished">Mean sa ngayon</translation>
+    </message>
+    <message>
+        <source>Mon {number}</source>
+        <translation type="unfinished">Lun {number}</translation>
+    </message>
+    <message>
+        <source>Monday</source>
+        <translation type="unfinished">Lunes</translation>
     </message>
     <message>
         <source>NEAR MAX</source>
@@ -824,6 +892,10 @@
         <translation type="unfinished">Walang kahon dito</translation>
     </message>
     <message>
+        <source>No description yet</source>
+        <translation type="unfinished">Wala pang paglalarawan</translation>
+    </message>
+    <message>
         <source>No good bag yet</source>
         <translation type="unfinished">Wala pang mabuting bag</translation>
     </message>
@@ -850,6 +922,10 @@
     <message>
         <source>No target can be proposed: {why}.</source>
         <translation type="unfinished">Walang maimumungkahing target: {why}.</translation>
+    </message>
+    <message>
+        <source>No whole line was heard yet.</source>
+        <translation type="unfinished">Wala pang buong linyang narinig.</translation>
     </message>
     <message>
         <source>Not kept: {why}, {folder}</source>
@@ -968,6 +1044,10 @@
         <translation type="unfinished">MGA TAO</translation>
     </message>
     <message>
+        <source>PLUS/MINUS</source>
+        <translation type="unfinished">PLUS/MINUS</translation>
+    </message>
+    <message>
         <source>PRINT</source>
         <translation type="unfinished">I-PRINT</translation>
     </message>
@@ -982,6 +1062,10 @@
     <message>
         <source>PROPOSE</source>
         <translation type="unfinished">IMUNGKAHI</translation>
+    </message>
+    <message>
+        <source>PROPOSE when they differ enough.</source>
+        <translation type="unfinished">IMUNGKAHI kapag sapat ang pagkakaiba.</translation>
     </message>
     <message>
         <source>PUT AN EMPTY BAG ON</source>
@@ -1000,12 +1084,32 @@
         <translation type="unfinished">Sarado na ang pallet {sscc}; lalabas ang label.</translation>
     </message>
     <message>
+        <source>Parts</source>
+        <translation type="unfinished">Mga bahagi</translation>
+    </message>
+    <message>
         <source>Plate in the settings</source>
         <translation type="unfinished">Plate sa settings</translation>
     </message>
     <message>
         <source>Print again: {what}</source>
         <translation type="unfinished">I-print muli: {what}</translation>
+    </message>
+    <message>
+        <source>Protocol</source>
+        <translation type="unfinished">Protokol</translation>
+    </message>
+    <message>
+        <source>Put another weight on, and TAKE a line at rest and one in motion too.</source>
+        <translation type="unfinished">Maglagay ng ibang bigat, KUMUHA ng linya kapag nakatigil at kapag gumagalaw.</translation>
+    </message>
+    <message>
+        <source>Put its number into station.toml.</source>
+        <translation type="unfinished">Ilagay ang numero nito sa station.toml.</translation>
+    </message>
+    <message>
+        <source>QA check</source>
+        <translation type="unfinished">tsek ng QA</translation>
     </message>
     <message>
         <source>QA decides</source>
@@ -1136,8 +1240,20 @@
         <translation type="unfinished">MGA RUN</translation>
     </message>
     <message>
+        <source>Range</source>
+        <translation type="unfinished">Saklaw</translation>
+    </message>
+    <message>
         <source>Reading the record</source>
         <translation type="unfinished">Binabasa ang tala</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation type="unfinished">Talaan</translation>
+    </message>
+    <message>
+        <source>Recorded as refused</source>
+        <translation type="unfinished">Nakatala bilang tinanggihan</translation>
     </message>
     <message>
         <source>Recorded: {file}</source>
@@ -1276,6 +1392,10 @@
         <translation type="unfinished">PUMIPIRMA</translation>
     </message>
     <message>
+        <source>SMA SCP-0499 level {code}</source>
+        <translation type="unfinished">SMA SCP-0499 antas {code}</translation>
+    </message>
+    <message>
         <source>SPOILED</source>
         <translation type="unfinished">NASIRA</translation>
     </message>
@@ -1340,6 +1460,14 @@
         <translation type="unfinished">Parehong produkto?</translation>
     </message>
     <message>
+        <source>Sat {number}</source>
+        <translation type="unfinished">Sab {number}</translation>
+    </message>
+    <message>
+        <source>Saturday</source>
+        <translation type="unfinished">Sabado</translation>
+    </message>
+    <message>
         <source>Scale {what} failed its last check</source>
         <translation type="unfinished">Bagsak ang timbangan {what} sa huling tsek</translation>
     </message>
@@ -1400,8 +1528,20 @@
         <translation type="unfinished">Istasyon</translation>
     </message>
     <message>
+        <source>Stop and start the station to use it</source>
+        <translation type="unfinished">Ihinto at simulan ang istasyon para magamit</translation>
+    </message>
+    <message>
         <source>Study kept: mean {mean}, s {spread}, {count} bags</source>
         <translation type="unfinished">Naitago ang tare study: mean {mean}, s {spread}, {count} bag</translation>
+    </message>
+    <message>
+        <source>Sun {number}</source>
+        <translation type="unfinished">Lin {number}</translation>
+    </message>
+    <message>
+        <source>Sunday</source>
+        <translation type="unfinished">Linggo</translation>
     </message>
     <message>
         <source>Suspect window of {what}: {count} bags are held</source>
@@ -1504,6 +1644,10 @@
         <translation type="unfinished">PAGSASANAY</translation>
     </message>
     <message>
+        <source>TRAINING IS OVER</source>
+        <translation type="unfinished">TAPOS NA ANG PAGSASANAY</translation>
+    </message>
+    <message>
         <source>Take a line, mark its value and say the unit first.</source>
         <translation type="unfinished">Kumuha muna ng linya, markahan ang halaga at sabihin ang yunit.</translation>
     </message>
@@ -1573,7 +1717,7 @@
     </message>
     <message>
         <source>There is no recording: make one on the page WIRE.</source>
-        <translation type="unfinished">Walang rekording: gumawa sa pahinang LINYA.</translation>
+        <translation type="unfinished">Walang rekording: gumawa sa pahinang KABLE.</translation>
     </message>
     <message>
         <source>There is no run before</source>
@@ -1586,6 +1730,22 @@
     <message>
         <source>This run stays as it is.</source>
         <translation type="unfinished">Mananatili ang run na ito.</translation>
+    </message>
+    <message>
+        <source>This screen is left at RUN, MORE, LEAVE, by somebody who may</source>
+        <translation type="unfinished">Umalis sa screen na ito sa RUN, IBA PA, LUMABAS, ng may karapatan</translation>
+    </message>
+    <message>
+        <source>Threads</source>
+        <translation type="unfinished">Mga thread</translation>
+    </message>
+    <message>
+        <source>Thu {number}</source>
+        <translation type="unfinished">Huw {number}</translation>
+    </message>
+    <message>
+        <source>Thursday</source>
+        <translation type="unfinished">Huwebes</translation>
     </message>
     <message>
         <source>Touch PASSED or FAILED.</source>
@@ -1612,12 +1772,24 @@
         <translation type="unfinished">Pindutin muna ang pangalan mo.</translation>
     </message>
     <message>
+        <source>Tue {number}</source>
+        <translation type="unfinished">Mar {number}</translation>
+    </message>
+    <message>
+        <source>Tuesday</source>
+        <translation type="unfinished">Martes</translation>
+    </message>
+    <message>
         <source>UNDO</source>
         <translation type="unfinished">I-UNDO</translation>
     </message>
     <message>
         <source>UNIT</source>
         <translation type="unfinished">YUNIT</translation>
+    </message>
+    <message>
+        <source>UNIT {code}</source>
+        <translation type="unfinished">YUNIT {code}</translation>
     </message>
     <message>
         <source>Use by</source>
@@ -1634,6 +1806,10 @@
     <message>
         <source>VOIDED</source>
         <translation type="unfinished">PINAWALANG-BISA</translation>
+    </message>
+    <message>
+        <source>Version</source>
+        <translation type="unfinished">Bersyon</translation>
     </message>
     <message>
         <source>WAIT</source>
@@ -1680,6 +1856,10 @@
         <translation type="unfinished">PUNASAN</translation>
     </message>
     <message>
+        <source>WIRE</source>
+        <translation type="unfinished">KABLE</translation>
+    </message>
+    <message>
         <source>WORK OUT</source>
         <translation type="unfinished">KALKULAHIN</translation>
     </message>
@@ -1694,6 +1874,14 @@
     <message>
         <source>Wait until the day is read.</source>
         <translation type="unfinished">Hintaying mabasa ang araw.</translation>
+    </message>
+    <message>
+        <source>Wed {number}</source>
+        <translation type="unfinished">Miy {number}</translation>
+    </message>
+    <message>
+        <source>Wednesday</source>
+        <translation type="unfinished">Miyerkules</translation>
     </message>
     <message>
         <source>Weigh again in this order: net as shown, less the whole error, less even growth</source>
@@ -1800,6 +1988,10 @@
         <translation type="unfinished">huli na ang tsek</translation>
     </message>
     <message>
+        <source>a check needs test weights: name at least one</source>
+        <translation type="unfinished">kailangan ng panubok ang tsek: maglagay ng kahit isa</translation>
+    </message>
+    <message>
         <source>a copy was printed</source>
         <translation type="unfinished">may na-print na kopya</translation>
     </message>
@@ -1876,8 +2068,16 @@
         <translation type="unfinished">kailangan ng run ang lead at tao sa timbangan</translation>
     </message>
     <message>
+        <source>a scale that says nothing</source>
+        <translation type="unfinished">timbangang walang sinasabi</translation>
+    </message>
+    <message>
         <source>a suspect window of {what} is open ({count} bags)</source>
         <translation type="unfinished">bukas ang kahina-hinalang yugto ng {what} ({count} bag)</translation>
+    </message>
+    <message>
+        <source>a version is not refused</source>
+        <translation type="unfinished">hindi tinatanggihan ang bersyon</translation>
     </message>
     <message>
         <source>a weight every {gap} ms</source>
@@ -1888,12 +2088,28 @@
         <translation type="unfinished">hindi itinatapon ang buong run: i-hold muna ang mga bag</translation>
     </message>
     <message>
+        <source>about {mass} in bags of {loaded} loaded</source>
+        <translation type="unfinished">mga {mass} sa supot mula sa {loaded} na ikinarga</translation>
+    </message>
+    <message>
+        <source>above the highest of the description, {number}</source>
+        <translation type="unfinished">mas mataas sa {number} na inilarawan</translation>
+    </message>
+    <message>
         <source>adds up</source>
         <translation type="unfinished">tugma</translation>
     </message>
     <message>
         <source>after a stop</source>
         <translation type="unfinished">matapos huminto</translation>
+    </message>
+    <message>
+        <source>ahead</source>
+        <translation type="unfinished">pasulong</translation>
+    </message>
+    <message>
+        <source>air</source>
+        <translation type="unfinished">hangin</translation>
     </message>
     <message>
         <source>all</source>
@@ -1918,6 +2134,10 @@
     <message>
         <source>all reviewed</source>
         <translation type="unfinished">nasuri na lahat</translation>
+    </message>
+    <message>
+        <source>all {count} lines are weights: compare them with what the scale showed</source>
+        <translation type="unfinished">timbang ang lahat ng {count} linya: ihambing sa ipinakita ng timbangan</translation>
     </message>
     <message>
         <source>allowed</source>
@@ -1956,8 +2176,20 @@
         <translation type="unfinished">ibang code ang na-scan</translation>
     </message>
     <message>
+        <source>another one is set</source>
+        <translation type="unfinished">iba ang nakatakda</translation>
+    </message>
+    <message>
+        <source>another program has it: close that program, or name another port</source>
+        <translation type="unfinished">gamit ng ibang programa: isara iyon, o maglagay ng ibang port</translation>
+    </message>
+    <message>
         <source>another scale is here, {here}; in use is {known}: take it into use, {where}</source>
         <translation type="unfinished">ibang timbangan ito, {here}; ang gamit ay {known}: gawing gamit, {where}</translation>
+    </message>
+    <message>
+        <source>any number</source>
+        <translation type="unfinished">kahit ilan</translation>
     </message>
     <message>
         <source>applied</source>
@@ -1978,6 +2210,10 @@
     <message>
         <source>approved</source>
         <translation type="unfinished">aprubado</translation>
+    </message>
+    <message>
+        <source>as far as one approval goes</source>
+        <translation type="unfinished">hanggang sa abot ng isang pag-apruba</translation>
     </message>
     <message>
         <source>as found</source>
@@ -2016,8 +2252,16 @@
         <translation type="unfinished">hanggang {most} {unit}</translation>
     </message>
     <message>
+        <source>at once</source>
+        <translation type="unfinished">agad</translation>
+    </message>
+    <message>
         <source>at random</source>
         <translation type="unfinished">random</translation>
+    </message>
+    <message>
+        <source>at rest</source>
+        <translation type="unfinished">nakatigil</translation>
     </message>
     <message>
         <source>back</source>
@@ -2092,6 +2336,10 @@
         <translation type="unfinished">tiningnan ang mga bag mula noon</translation>
     </message>
     <message>
+        <source>before bag {count}</source>
+        <translation type="unfinished">bago ang supot {count}</translation>
+    </message>
+    <message>
         <source>below T1</source>
         <translation type="unfinished">mababa sa T1</translation>
     </message>
@@ -2114,6 +2362,14 @@
     <message>
         <source>below floor</source>
         <translation type="unfinished">mababa sa floor</translation>
+    </message>
+    <message>
+        <source>below the lowest of the description, {number}</source>
+        <translation type="unfinished">mas mababa sa {number} na inilarawan</translation>
+    </message>
+    <message>
+        <source>between the fields stands {one} and also {other}: mark what changes</source>
+        <translation type="unfinished">nasa pagitan ng mga field ang {one} at {other}: markahan ang nagbabago</translation>
     </message>
     <message>
         <source>bin and belt empty</source>
@@ -2172,6 +2428,14 @@
         <translation type="unfinished">may byte pero walang frame: tingnan ang baud rate at parity ({here})</translation>
     </message>
     <message>
+        <source>bytes that belong to no frame</source>
+        <translation type="unfinished">mga byte na walang frame</translation>
+    </message>
+    <message>
+        <source>bytes that belong to no line</source>
+        <translation type="unfinished">mga byte na walang linya</translation>
+    </message>
+    <message>
         <source>call QA</source>
         <translation type="unfinished">tawagin ang QA</translation>
     </message>
@@ -2196,12 +2460,28 @@
         <translation type="unfinished">kategorya B</translation>
     </message>
     <message>
+        <source>centre of zero</source>
+        <translation type="unfinished">gitna ng zero</translation>
+    </message>
+    <message>
         <source>chance to pass the official test</source>
         <translation type="unfinished">tsansang pumasa sa opisyal na test</translation>
     </message>
     <message>
+        <source>change every {count} ms</source>
+        <translation type="unfinished">nagpapalit bawat {count} ms</translation>
+    </message>
+    <message>
         <source>change or explain a label roll</source>
         <translation type="unfinished">palitan o ipaliwanag ang rolyo</translation>
+    </message>
+    <message>
+        <source>changed after weighing</source>
+        <translation type="unfinished">nagbago matapos timbangin</translation>
+    </message>
+    <message>
+        <source>changed after weighing: {net} is recorded, {found} is on the pan</source>
+        <translation type="unfinished">nagbago matapos timbangin: {net} ang nakatala, {found} ang nasa plato</translation>
     </message>
     <message>
         <source>check</source>
@@ -2228,6 +2508,10 @@
         <translation type="unfinished">mga nagawang tsek</translation>
     </message>
     <message>
+        <source>checksum {code} does not agree</source>
+        <translation type="unfinished">hindi tugma ang checksum {code}</translation>
+    </message>
+    <message>
         <source>choose a lot of {component}</source>
         <translation type="unfinished">pumili ng lot ng {component}</translation>
     </message>
@@ -2238,6 +2522,14 @@
     <message>
         <source>choose the product first, then its lots</source>
         <translation type="unfinished">piliin muna ang produkto, saka ang mga lot</translation>
+    </message>
+    <message>
+        <source>class {code}</source>
+        <translation type="unfinished">klase {code}</translation>
+    </message>
+    <message>
+        <source>class {code} knows no scale interval of {interval} (R 76 Table 3)</source>
+        <translation type="unfinished">walang hating {interval} ang klase {code} (R 76 talaan 3)</translation>
     </message>
     <message>
         <source>cleaning</source>
@@ -2274,6 +2566,10 @@
     <message>
         <source>confirm date and time</source>
         <translation type="unfinished">kumpirmahin ang petsa at oras</translation>
+    </message>
+    <message>
+        <source>connected by {device}</source>
+        <translation type="unfinished">nakakabit sa {device}</translation>
     </message>
     <message>
         <source>cooler temperature</source>
@@ -2364,8 +2660,20 @@
         <translation type="unfinished">device {code}</translation>
     </message>
     <message>
+        <source>differs</source>
+        <translation type="unfinished">magkaiba</translation>
+    </message>
+    <message>
+        <source>digest</source>
+        <translation type="unfinished">digest</translation>
+    </message>
+    <message>
         <source>digits it shows</source>
         <translation type="unfinished">mga digit na ipinapakita</translation>
+    </message>
+    <message>
+        <source>does not fit</source>
+        <translation type="unfinished">hindi tugma</translation>
     </message>
     <message>
         <source>done</source>
@@ -2384,8 +2692,16 @@
         <translation type="unfinished">itinapon</translation>
     </message>
     <message>
+        <source>emptied</source>
+        <translation type="unfinished">naubos</translation>
+    </message>
+    <message>
         <source>empty</source>
         <translation type="unfinished">ubos na</translation>
+    </message>
+    <message>
+        <source>empty bag</source>
+        <translation type="unfinished">walang lamang supot</translation>
     </message>
     <message>
         <source>empty by now?</source>
@@ -2408,6 +2724,10 @@
         <translation type="unfinished">ipasok ito</translation>
     </message>
     <message>
+        <source>equal</source>
+        <translation type="unfinished">pareho</translation>
+    </message>
+    <message>
         <source>even</source>
         <translation type="unfinished">pantay</translation>
     </message>
@@ -2418,6 +2738,10 @@
     <message>
         <source>event</source>
         <translation type="unfinished">pangyayari</translation>
+    </message>
+    <message>
+        <source>example {number}, {line}</source>
+        <translation type="unfinished">halimbawa {number}, {line}</translation>
     </message>
     <message>
         <source>expired</source>
@@ -2456,6 +2780,10 @@
         <translation type="unfinished">wala nang {count} label ang natitira</translation>
     </message>
     <message>
+        <source>field {code}</source>
+        <translation type="unfinished">field {code}</translation>
+    </message>
+    <message>
         <source>figures do not convince</source>
         <translation type="unfinished">hindi kapani-paniwala ang bilang</translation>
     </message>
@@ -2488,8 +2816,24 @@
         <translation type="unfinished">unang serial</translation>
     </message>
     <message>
+        <source>first-off</source>
+        <translation type="unfinished">unang label</translation>
+    </message>
+    <message>
+        <source>fits</source>
+        <translation type="unfinished">tugma</translation>
+    </message>
+    <message>
         <source>flag</source>
         <translation type="unfinished">bandila</translation>
+    </message>
+    <message>
+        <source>flags that contradict</source>
+        <translation type="unfinished">nagsasalungat na bandila</translation>
+    </message>
+    <message>
+        <source>floor {mass}</source>
+        <translation type="unfinished">pinakamababa {mass}</translation>
     </message>
     <message>
         <source>floor, target, upper</source>
@@ -2504,12 +2848,20 @@
         <translation type="unfinished">banyagang bagay</translation>
     </message>
     <message>
-        <source>forward</source>
-        <translation type="unfinished">pasulong</translation>
-    </message>
-    <message>
         <source>found</source>
         <translation type="unfinished">nakita</translation>
+    </message>
+    <message>
+        <source>frame cut off after {count} bytes by the start of the next</source>
+        <translation type="unfinished">naputol ang frame matapos ang {count} byte</translation>
+    </message>
+    <message>
+        <source>frame of {count} bytes, a weight has {number}</source>
+        <translation type="unfinished">frame na {count} byte, {number} ang sa timbang</translation>
+    </message>
+    <message>
+        <source>frame without an end within {count} bytes</source>
+        <translation type="unfinished">walang dulo ang frame sa loob ng {count} byte</translation>
     </message>
     <message>
         <source>free</source>
@@ -2556,6 +2908,10 @@
         <translation type="unfinished">ayos</translation>
     </message>
     <message>
+        <source>gross</source>
+        <translation type="unfinished">gross</translation>
+    </message>
+    <message>
         <source>gross weight</source>
         <translation type="unfinished">gross na timbang</translation>
     </message>
@@ -2570,6 +2926,10 @@
     <message>
         <source>harvested</source>
         <translation type="unfinished">inani</translation>
+    </message>
+    <message>
+        <source>heaviest gross {mass} against Max {most}</source>
+        <translation type="unfinished">pinakamabigat na gross {mass} laban sa Max {most}</translation>
     </message>
     <message>
         <source>held</source>
@@ -2590,6 +2950,10 @@
     <message>
         <source>here: {line}</source>
         <translation type="unfinished">dito: {line}</translation>
+    </message>
+    <message>
+        <source>high resolution</source>
+        <translation type="unfinished">mataas na resolusyon</translation>
     </message>
     <message>
         <source>hold</source>
@@ -2640,6 +3004,10 @@
         <translation type="unfinished">sa pera</translation>
     </message>
     <message>
+        <source>in motion</source>
+        <translation type="unfinished">gumagalaw</translation>
+    </message>
+    <message>
         <source>in no case</source>
         <translation type="unfinished">wala sa kahon</translation>
     </message>
@@ -2664,6 +3032,14 @@
         <translation type="unfinished">sa {number} min</translation>
     </message>
     <message>
+        <source>in-service error at {gross} gross {mass} against {share} of {limit} = {most}</source>
+        <translation type="unfinished">mali sa gamit sa {gross} gross: {mass} laban sa {share} ng {limit} = {most}</translation>
+    </message>
+    <message>
+        <source>initial zero error</source>
+        <translation type="unfinished">mali sa unang zero</translation>
+    </message>
+    <message>
         <source>input lot</source>
         <translation type="unfinished">input lot</translation>
     </message>
@@ -2676,12 +3052,20 @@
         <translation type="unfinished">instrumento</translation>
     </message>
     <message>
+        <source>interval {mass}</source>
+        <translation type="unfinished">hati {mass}</translation>
+    </message>
+    <message>
         <source>it came too slowly, or was too short, for a scanner</source>
         <translation type="unfinished">masyadong mabagal o maikli para sa scanner</translation>
     </message>
     <message>
         <source>it came too warm, or damaged: QA decides</source>
         <translation type="unfinished">dumating na mainit o sira: QA ang magpapasya</translation>
+    </message>
+    <message>
+        <source>it changes: mark it on each line</source>
+        <translation type="unfinished">nagbabago ito: markahan sa bawat linya</translation>
     </message>
     <message>
         <source>it does not answer: is it switched on, is its cable in?</source>
@@ -2692,6 +3076,26 @@
         <translation type="unfinished">hindi nagtatapos sa Enter</translation>
     </message>
     <message>
+        <source>it does not suit {products}: use another scale</source>
+        <translation type="unfinished">hindi bagay sa {products}: gumamit ng ibang timbangan</translation>
+    </message>
+    <message>
+        <source>it failed its check with test weights: have it adjusted, then check it again</source>
+        <translation type="unfinished">bumagsak sa tsek gamit ang panubok: ipaayos, tapos i-tsek ulit</translation>
+    </message>
+    <message>
+        <source>it is no serial port</source>
+        <translation type="unfinished">hindi ito serial port</translation>
+    </message>
+    <message>
+        <source>it is not there: check the plug</source>
+        <translation type="unfinished">wala roon: tingnan ang plug</translation>
+    </message>
+    <message>
+        <source>it just stays without approval</source>
+        <translation type="unfinished">mananatili lang na hindi aprubado</translation>
+    </message>
+    <message>
         <source>it lacks what the station's scanner types first</source>
         <translation type="unfinished">kulang ang unang tina-type ng scanner ng istasyon</translation>
     </message>
@@ -2700,12 +3104,20 @@
         <translation type="unfinished">hindi lumabas</translation>
     </message>
     <message>
+        <source>it reached the scale damaged, nothing was done</source>
+        <translation type="unfinished">sira nang dumating sa timbangan, walang nangyari</translation>
+    </message>
+    <message>
         <source>it was not out after {seconds} s: look whether it comes out</source>
         <translation type="unfinished">hindi lumabas sa loob ng {seconds} s: tingnan kung lalabas</translation>
     </message>
     <message>
         <source>its bag goes out</source>
         <translation type="unfinished">ilalabas ang bag nito</translation>
+    </message>
+    <message>
+        <source>its marks overlap or leave the line</source>
+        <translation type="unfinished">nagpapatong o lumalampas ang marka</translation>
     </message>
     <message>
         <source>its run ended before the printer said that it came out</source>
@@ -2722,6 +3134,10 @@
     <message>
         <source>keep, restore or purge the record</source>
         <translation type="unfinished">itago, ibalik o linisin ang tala</translation>
+    </message>
+    <message>
+        <source>kept as {file} and named in station.toml</source>
+        <translation type="unfinished">itinago bilang {file} at isinulat sa station.toml</translation>
     </message>
     <message>
         <source>knee</source>
@@ -2758,6 +3174,10 @@
     <message>
         <source>label roll</source>
         <translation type="unfinished">rolyo ng label</translation>
+    </message>
+    <message>
+        <source>label scan</source>
+        <translation type="unfinished">scan ng label</translation>
     </message>
     <message>
         <source>label spoiled</source>
@@ -2856,8 +3276,32 @@
         <translation type="unfinished">nalinis ang linya</translation>
     </message>
     <message>
+        <source>line cut off after {count} bytes by the start of the next</source>
+        <translation type="unfinished">naputol ang linya matapos ang {count} byte</translation>
+    </message>
+    <message>
+        <source>line error</source>
+        <translation type="unfinished">mali sa linya</translation>
+    </message>
+    <message>
+        <source>line that does not fit the pattern of its description</source>
+        <translation type="unfinished">linyang hindi tugma sa paglalarawan</translation>
+    </message>
+    <message>
+        <source>line without an end within {count} bytes</source>
+        <translation type="unfinished">walang dulo ang linya sa loob ng {count} byte</translation>
+    </message>
+    <message>
         <source>line {code}</source>
         <translation type="unfinished">linya {code}</translation>
+    </message>
+    <message>
+        <source>line {number}</source>
+        <translation type="unfinished">linya {number}</translation>
+    </message>
+    <message>
+        <source>lines</source>
+        <translation type="unfinished">mga linya</translation>
     </message>
     <message>
         <source>loaded</source>
@@ -3020,6 +3464,30 @@
         <translation type="unfinished">manager</translation>
     </message>
     <message>
+        <source>mark no control characters, and nothing after the end</source>
+        <translation type="unfinished">huwag markahan ang control character o anuman pagkatapos ng dulo</translation>
+    </message>
+    <message>
+        <source>mark the same fields on each line, in the same order</source>
+        <translation type="unfinished">markahan ang parehong field sa bawat linya, sa parehong ayos</translation>
+    </message>
+    <message>
+        <source>mark the value on each line</source>
+        <translation type="unfinished">markahan ang halaga sa bawat linya</translation>
+    </message>
+    <message>
+        <source>mark two or more, with different weights on the pan</source>
+        <translation type="unfinished">markahan ang dalawa o higit pa, na may ibang bigat</translation>
+    </message>
+    <message>
+        <source>may be run</source>
+        <translation type="unfinished">puwedeng patakbuhin</translation>
+    </message>
+    <message>
+        <source>may not be run</source>
+        <translation type="unfinished">hindi puwedeng patakbuhin</translation>
+    </message>
+    <message>
         <source>mean + {factor} s ≥ {nominal}: {holds} so far</source>
         <translation type="unfinished">mean + {factor} s ≥ {nominal}: {holds} sa ngayon</translation>
     </message>
@@ -3044,6 +3512,10 @@
         <translation type="unfinished">mean {mean}, s {spread}, {count} bag</translation>
     </message>
     <message>
+        <source>mean {number}</source>
+        <translation type="unfinished">average {number}</translation>
+    </message>
+    <message>
         <source>metal detector</source>
         <translation type="unfinished">metal detector</translation>
     </message>
@@ -3060,8 +3532,16 @@
         <translation type="unfinished">sobra</translation>
     </message>
     <message>
+        <source>more bytes arrive than a scale sends: is this the scale's line?</source>
+        <translation type="unfinished">mas maraming byte kaysa ipinapadala ng timbangan: linya ba ito ng timbangan?</translation>
+    </message>
+    <message>
         <source>move a lot on the line</source>
         <translation type="unfinished">ilipat ang lot sa linya</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation type="unfinished">pangalan</translation>
     </message>
     <message>
         <source>name of the format</source>
@@ -3132,6 +3612,10 @@
         <translation type="unfinished">wala nang aasahang bag</translation>
     </message>
     <message>
+        <source>no bag is on record yet</source>
+        <translation type="unfinished">wala pang supot na nakatala</translation>
+    </message>
+    <message>
         <source>no bag is taken: {why}</source>
         <translation type="unfinished">hindi tumatanggap ng bag: {why}</translation>
     </message>
@@ -3148,8 +3632,16 @@
         <translation type="unfinished">walang bag ng {scope} {name} sa tala: walang na-hold</translation>
     </message>
     <message>
+        <source>no checksum known here agrees on all lines: mark another field, or none</source>
+        <translation type="unfinished">walang checksum na tugma sa lahat: markahan ang iba, o wala</translation>
+    </message>
+    <message>
         <source>no copy</source>
         <translation type="unfinished">walang kopya</translation>
+    </message>
+    <message>
+        <source>no day given</source>
+        <translation type="unfinished">walang araw</translation>
     </message>
     <message>
         <source>no error at any load</source>
@@ -3200,6 +3692,10 @@
         <translation type="unfinished">walang produkto</translation>
     </message>
     <message>
+        <source>no product has it</source>
+        <translation type="unfinished">walang produktong may ganito</translation>
+    </message>
+    <message>
         <source>no proposal worked out yet</source>
         <translation type="unfinished">wala pang nakalkulang mungkahi</translation>
     </message>
@@ -3232,8 +3728,16 @@
         <translation type="unfinished">wala pang run</translation>
     </message>
     <message>
+        <source>no scale yet</source>
+        <translation type="unfinished">wala pang timbangan</translation>
+    </message>
+    <message>
         <source>no scan differed: there is nothing to clear</source>
         <translation type="unfinished">walang scan na naiba: walang aayusin</translation>
+    </message>
+    <message>
+        <source>no single test weight of {mass}: use 1, 2 or 5 times a power of ten from 1 g to 20 kg</source>
+        <translation type="unfinished">walang iisang panubok na {mass}: gamitin ang 1, 2 o 5 beses ng power of ten, 1 g hanggang 20 kg</translation>
     </message>
     <message>
         <source>no target meets every clause: the fills scatter too much</source>
@@ -3242,6 +3746,10 @@
     <message>
         <source>no time service has kept the clock right for {time}</source>
         <translation type="unfinished">{time} nang walang serbisyo ng oras na nagwasto sa orasan</translation>
+    </message>
+    <message>
+        <source>no weight</source>
+        <translation type="unfinished">walang timbang</translation>
     </message>
     <message>
         <source>nobody may ship them</source>
@@ -3264,6 +3772,14 @@
         <translation type="unfinished">nominal {mass}</translation>
     </message>
     <message>
+        <source>nominal {mass} against Min {least}</source>
+        <translation type="unfinished">nominal {mass} laban sa Min {least}</translation>
+    </message>
+    <message>
+        <source>nominal {mass} against {count} intervals of {interval}</source>
+        <translation type="unfinished">nominal {mass} laban sa {count} hati na {interval}</translation>
+    </message>
+    <message>
         <source>none</source>
         <translation type="unfinished">wala</translation>
     </message>
@@ -3272,8 +3788,20 @@
         <translation type="unfinished">wala na sa linya</translation>
     </message>
     <message>
+        <source>none of what was heard is a weight by this description</source>
+        <translation type="unfinished">walang narinig na timbang ayon sa paglalarawang ito</translation>
+    </message>
+    <message>
+        <source>none was taken into use on record yet</source>
+        <translation type="unfinished">wala pang nakatalang ginamit</translation>
+    </message>
+    <message>
         <source>none yet</source>
         <translation type="unfinished">wala pa</translation>
+    </message>
+    <message>
+        <source>not a multiple of {number}</source>
+        <translation type="unfinished">hindi multiple ng {number}</translation>
     </message>
     <message>
         <source>not clear yet: {point}</source>
@@ -3346,6 +3874,14 @@
     <message>
         <source>now</source>
         <translation type="unfinished">ngayon</translation>
+    </message>
+    <message>
+        <source>now {number}</source>
+        <translation type="unfinished">ngayon {number}</translation>
+    </message>
+    <message>
+        <source>of everything the version says</source>
+        <translation type="unfinished">ng lahat ng sinasabi ng bersyon</translation>
     </message>
     <message>
         <source>of the last bag</source>
@@ -3432,6 +3968,10 @@
         <translation type="unfinished">mula sa mga bag</translation>
     </message>
     <message>
+        <source>over capacity</source>
+        <translation type="unfinished">lampas sa kapasidad</translation>
+    </message>
+    <message>
         <source>over capacity: take the load off</source>
         <translation type="unfinished">sobra sa kapasidad: alisin ang karga</translation>
     </message>
@@ -3488,6 +4028,10 @@
         <translation type="unfinished">plate {code}</translation>
     </message>
     <message>
+        <source>plus or minus</source>
+        <translation type="unfinished">plus o minus</translation>
+    </message>
+    <message>
         <source>poor print</source>
         <translation type="unfinished">pangit ang print</translation>
     </message>
@@ -3498,6 +4042,10 @@
     <message>
         <source>position</source>
         <translation type="unfinished">puwesto</translation>
+    </message>
+    <message>
+        <source>present are</source>
+        <translation type="unfinished">naroon ang</translation>
     </message>
     <message>
         <source>print a label again</source>
@@ -3538,6 +4086,10 @@
     <message>
         <source>propose a target</source>
         <translation type="unfinished">magmungkahi ng target</translation>
+    </message>
+    <message>
+        <source>proposed</source>
+        <translation type="unfinished">iminungkahi</translation>
     </message>
     <message>
         <source>purge old runs</source>
@@ -3616,6 +4168,10 @@
         <translation type="unfinished">tanggihan ang label</translation>
     </message>
     <message>
+        <source>refused</source>
+        <translation type="unfinished">tinanggihan</translation>
+    </message>
+    <message>
         <source>refused: {why}</source>
         <translation type="unfinished">tinanggihan: {why}</translation>
     </message>
@@ -3650,6 +4206,10 @@
     <message>
         <source>repacked</source>
         <translation type="unfinished">inimpake muli</translation>
+    </message>
+    <message>
+        <source>rest N2</source>
+        <translation type="unfinished">natitira N2</translation>
     </message>
     <message>
         <source>result</source>
@@ -3776,12 +4336,24 @@
         <translation type="unfinished">tsek ng timbangan sa dulo ng run</translation>
     </message>
     <message>
+        <source>scale interval {mass} against at most {most} for {nominal}</source>
+        <translation type="unfinished">hati {mass}, hanggang {most} para sa {nominal}</translation>
+    </message>
+    <message>
+        <source>scale interval {mass} against {share} of {limit} = {most}</source>
+        <translation type="unfinished">hati {mass} laban sa {share} ng {limit} = {most}</translation>
+    </message>
+    <message>
         <source>scale line</source>
         <translation type="unfinished">linya ng timbangan</translation>
     </message>
     <message>
         <source>scale shows {mass}, the scale's own indication counts</source>
         <translation type="unfinished">timbangan: {mass}, ang basa ng timbangan ang masusunod</translation>
+    </message>
+    <message>
+        <source>scale's port {code} cannot be opened</source>
+        <translation type="unfinished">hindi mabuksan ang port {code} ng timbangan</translation>
     </message>
     <message>
         <source>scan a case or pallet</source>
@@ -3900,12 +4472,24 @@
         <translation type="unfinished">ipinadala sa laboratoryo</translation>
     </message>
     <message>
+        <source>sent to the scale</source>
+        <translation type="unfinished">ipinadala sa timbangan</translation>
+    </message>
+    <message>
         <source>serial</source>
         <translation type="unfinished">serial</translation>
     </message>
     <message>
         <source>serial number on its plate</source>
         <translation type="unfinished">serial number sa plate nito</translation>
+    </message>
+    <message>
+        <source>serial number {shown}: give the 1 to 40 characters of the plate</source>
+        <translation type="unfinished">serial na {shown}: ilagay ang 1 hanggang 40 karakter ng plaka</translation>
+    </message>
+    <message>
+        <source>serial {code}</source>
+        <translation type="unfinished">serial {code}</translation>
     </message>
     <message>
         <source>serials</source>
@@ -3930,6 +4514,14 @@
     <message>
         <source>set people, PINs and badges</source>
         <translation type="unfinished">itakda ang tao, PIN at badge</translation>
+    </message>
+    <message>
+        <source>set to {mass} in the settings</source>
+        <translation type="unfinished">{mass} sa settings</translation>
+    </message>
+    <message>
+        <source>set unit, interval and capacity under [scale] of station.toml first</source>
+        <translation type="unfinished">itakda muna ang yunit, hati at kapasidad sa [scale] ng station.toml</translation>
     </message>
     <message>
         <source>setting aside: {reason}</source>
@@ -3970,10 +4562,6 @@
     <message>
         <source>shipment withdrawn</source>
         <translation type="unfinished">binawi ang padala</translation>
-    </message>
-    <message>
-        <source>sign</source>
-        <translation type="unfinished">senyas</translation>
     </message>
     <message>
         <source>sign a change of run</source>
@@ -4034,6 +4622,10 @@
     <message>
         <source>state</source>
         <translation type="unfinished">lagay</translation>
+    </message>
+    <message>
+        <source>status {code} with the weight {shown}, it needs ten dashes</source>
+        <translation type="unfinished">status {code} na may timbang {shown}: kailangan ng sampung gitling</translation>
     </message>
     <message>
         <source>stood</source>
@@ -4120,6 +4712,14 @@
         <translation type="unfinished">tara</translation>
     </message>
     <message>
+        <source>tare error</source>
+        <translation type="unfinished">mali sa tara</translation>
+    </message>
+    <message>
+        <source>tare {mass}</source>
+        <translation type="unfinished">tara {mass}</translation>
+    </message>
+    <message>
         <source>target</source>
         <translation type="unfinished">target</translation>
     </message>
@@ -4136,12 +4736,20 @@
         <translation type="unfinished">target {mass} mungkahi</translation>
     </message>
     <message>
+        <source>teach a scale of your own</source>
+        <translation type="unfinished">turuan ang sarili mong timbangan</translation>
+    </message>
+    <message>
         <source>tell maintenance</source>
         <translation type="unfinished">sabihan ang maintenance</translation>
     </message>
     <message>
         <source>tenths</source>
         <translation type="unfinished">ikasampu</translation>
+    </message>
+    <message>
+        <source>test weights of class {code} for {mass} may be wrong by {own}, more than a third of the {allowed} the scale may be: use a finer class</source>
+        <translation type="unfinished">maaaring mali ng {own} ang panubok na klase {code} para sa {mass}, lampas sa ikatlo ng {allowed} ng timbangan: gumamit ng mas pinong klase</translation>
     </message>
     <message>
         <source>the bag on the pan may hold lot {lot}, which is held: set it aside and lift it, then change the lot</source>
@@ -4192,6 +4800,10 @@
         <translation type="unfinished">pumipindot ang code ng mga key na hindi teksto</translation>
     </message>
     <message>
+        <source>the demo's settings stay as they are</source>
+        <translation type="unfinished">hindi nagbabago ang settings ng demo</translation>
+    </message>
+    <message>
         <source>the disk cannot be asked: {why}</source>
         <translation type="unfinished">hindi matanong ang disk: {why}</translation>
     </message>
@@ -4234,6 +4846,10 @@
     <message>
         <source>the folder for labels is gone: make {folder} again</source>
         <translation type="unfinished">nawala ang folder ng label: gawin muli ang {folder}</translation>
+    </message>
+    <message>
+        <source>the known fault of older versions is mended in this one</source>
+        <translation type="unfinished">naayos na rito ang kilalang depekto ng lumang bersyon</translation>
     </message>
     <message>
         <source>the label of bag {serial} is {state}, so it was printed: destroy it first</source>
@@ -4348,6 +4964,10 @@
         <translation type="unfinished">ang printer: {why}</translation>
     </message>
     <message>
+        <source>the proposal is for version {number}</source>
+        <translation type="unfinished">ang mungkahi ay para sa bersyon {number}</translation>
+    </message>
+    <message>
         <source>the queue cannot reach the printer: switch it on, check its cable</source>
         <translation type="unfinished">hindi maabot ang printer: buksan, tingnan ang kable</translation>
     </message>
@@ -4376,6 +4996,10 @@
         <translation type="unfinished">timbangan</translation>
     </message>
     <message>
+        <source>the scale does not do that</source>
+        <translation type="unfinished">hindi iyon ginagawa ng timbangan</translation>
+    </message>
+    <message>
         <source>the scale failed its check</source>
         <translation type="unfinished">bagsak ang timbangan sa tsek</translation>
     </message>
@@ -4384,8 +5008,20 @@
         <translation type="unfinished">bagsak ang timbangan sa tsek: ayusin, tapos suriin muli: {where}</translation>
     </message>
     <message>
+        <source>the scale gave no answer, look at its display</source>
+        <translation type="unfinished">hindi sumagot ang timbangan, tingnan ang display nito</translation>
+    </message>
+    <message>
+        <source>the scale has just come back: its weights count in a moment</source>
+        <translation type="unfinished">kababalik lang ng timbangan: bibilang ang timbang maya-maya</translation>
+    </message>
+    <message>
         <source>the scale is silent: check its cable and power</source>
         <translation type="unfinished">walang sagot ang timbangan: tingnan ang kable at kuryente</translation>
+    </message>
+    <message>
+        <source>the scale on {code} has sent nothing for {number} s: check that it is switched on, its cable, and its communication settings</source>
+        <translation type="unfinished">walang ipinadala ang timbangan sa {code} nang {number} s: tingnan kung naka-on, ang kable at settings</translation>
     </message>
     <message>
         <source>the scale read high at some loads and low at others</source>
@@ -4400,12 +5036,20 @@
         <translation type="unfinished">mababa ang basa ng timbangan: sobra ang naibigay</translation>
     </message>
     <message>
+        <source>the scale refused to set zero: empty the pan</source>
+        <translation type="unfinished">ayaw mag-zero ng timbangan: alisan ng laman ang plato</translation>
+    </message>
+    <message>
         <source>the scale shows a net weight: clear its tare, the station subtracts the bag itself</source>
         <translation type="unfinished">net ang basa ng timbangan: alisin ang tara nito, ang station ang nagbabawas ng bag</translation>
     </message>
     <message>
         <source>the scale shows {unit}, the run is in {other}: set the scale back</source>
         <translation type="unfinished">naka-{unit} ang timbangan, {other} ang run: ibalik ang timbangan</translation>
+    </message>
+    <message>
+        <source>the scale's line is not open</source>
+        <translation type="unfinished">hindi bukas ang linya ng timbangan</translation>
     </message>
     <message>
         <source>the scan of a label is overdue: {where}</source>
@@ -4418,6 +5062,18 @@
     <message>
         <source>the scan of label {serial} does not match: the lead clears it at {where}</source>
         <translation type="unfinished">hindi tugma ang scan ng label {serial}: aayusin ng lead sa {where}</translation>
+    </message>
+    <message>
+        <source>the settings are in {code}</source>
+        <translation type="unfinished">nasa {code} ang settings</translation>
+    </message>
+    <message>
+        <source>the settings before are in station.toml.before</source>
+        <translation type="unfinished">nasa station.toml.before ang dating settings</translation>
+    </message>
+    <message>
+        <source>the settings say so</source>
+        <translation type="unfinished">ayon sa settings</translation>
     </message>
     <message>
         <source>the station ended before the label's fate was recorded</source>
@@ -4440,6 +5096,10 @@
         <translation type="unfinished">matagal na nakahinto ang istasyon</translation>
     </message>
     <message>
+        <source>the station writes and checkpoints through one, so it cannot happen here</source>
+        <translation type="unfinished">iisa lang ang pinagsusulatan ng istasyon, kaya hindi ito mangyayari rito</translation>
+    </message>
+    <message>
         <source>the store is closed</source>
         <translation type="unfinished">sarado ang tala</translation>
     </message>
@@ -4448,16 +5108,36 @@
         <translation type="unfinished">{study} ang tare study, higit sa ibinawas na tare {tare}: taasan ang tare ng {bag}</translation>
     </message>
     <message>
+        <source>the test weights come to {total} for the load {load} of {mass}: at least {percent} of it are needed</source>
+        <translation type="unfinished">umabot sa {total} ang panubok para sa kargang {load} na {mass}: kailangan ng {percent} man lang</translation>
+    </message>
+    <message>
         <source>the year {year} is not believed</source>
         <translation type="unfinished">hindi kapani-paniwala ang taong {year}</translation>
+    </message>
+    <message>
+        <source>then its number, its verification and who answers for it</source>
+        <translation type="unfinished">tapos ang numero, beripikasyon at kung sino ang mananagot</translation>
     </message>
     <message>
         <source>there is no run before: nothing is to be counted</source>
         <translation type="unfinished">walang naunang run: walang bibilangin</translation>
     </message>
     <message>
+        <source>there is nothing to report</source>
+        <translation type="unfinished">walang maiuulat</translation>
+    </message>
+    <message>
         <source>there is room again: {free} free</source>
         <translation type="unfinished">may espasyo na ulit: {free} ang libre</translation>
+    </message>
+    <message>
+        <source>these lines are in {units}</source>
+        <translation type="unfinished">nasa {units} ang mga linyang ito</translation>
+    </message>
+    <message>
+        <source>they do not all end with the same control characters</source>
+        <translation type="unfinished">hindi pare-pareho ang dulong control character</translation>
     </message>
     <message>
         <source>this PIN is not right</source>
@@ -4498,6 +5178,10 @@
     <message>
         <source>this one is destroyed</source>
         <translation type="unfinished">sira na ito</translation>
+    </message>
+    <message>
+        <source>this version can damage a file that two connections write at once</source>
+        <translation type="unfinished">maaaring masira ng bersyong ito ang file na sabay sinusulatan ng dalawa</translation>
     </message>
     <message>
         <source>time</source>
@@ -4572,8 +5256,20 @@
         <translation type="unfinished">i-type sa ibaba</translation>
     </message>
     <message>
+        <source>under capacity</source>
+        <translation type="unfinished">kulang sa kapasidad</translation>
+    </message>
+    <message>
         <source>unit</source>
         <translation type="unfinished">yunit</translation>
+    </message>
+    <message>
+        <source>unit {shown} is not in the description</source>
+        <translation type="unfinished">wala sa paglalarawan ang yunit {shown}</translation>
+    </message>
+    <message>
+        <source>unknown command</source>
+        <translation type="unfinished">di-kilalang utos</translation>
     </message>
     <message>
         <source>until, such as 09:40</source>
@@ -4582,6 +5278,10 @@
     <message>
         <source>upper</source>
         <translation type="unfinished">taas</translation>
+    </message>
+    <message>
+        <source>upper {mass}</source>
+        <translation type="unfinished">pinakamataas {mass}</translation>
     </message>
     <message>
         <source>use by</source>
@@ -4596,16 +5296,40 @@
         <translation type="unfinished">ginamit sa pag-set ng printer</translation>
     </message>
     <message>
+        <source>vacuum</source>
+        <translation type="unfinished">vacuum</translation>
+    </message>
+    <message>
         <source>value</source>
         <translation type="unfinished">halaga</translation>
+    </message>
+    <message>
+        <source>value is {number}, {why}</source>
+        <translation type="unfinished">halagang {number}: {why}</translation>
+    </message>
+    <message>
+        <source>value is {shown}, not a number as described</source>
+        <translation type="unfinished">halagang {shown}: hindi numerong inilarawan</translation>
     </message>
     <message>
         <source>verified {code}</source>
         <translation type="unfinished">beripikado {code}</translation>
     </message>
     <message>
+        <source>verified {day}: give a day from {first} to today, {today}</source>
+        <translation type="unfinished">beripikado {day}: araw mula {first} hanggang ngayon, {today}</translation>
+    </message>
+    <message>
+        <source>verified {shown}: give the day as in {day}</source>
+        <translation type="unfinished">beripikado {shown}: isulat ang araw gaya ng {day}</translation>
+    </message>
+    <message>
         <source>verified, as in 2026-03-31</source>
         <translation type="unfinished">beripikado, gaya ng 2026-03-31</translation>
+    </message>
+    <message>
+        <source>version</source>
+        <translation type="unfinished">bersyon</translation>
     </message>
     <message>
         <source>voided</source>
@@ -4614,6 +5338,10 @@
     <message>
         <source>wait until the scale shows a steady weight</source>
         <translation type="unfinished">hintaying maging steady ang timbangan</translation>
+    </message>
+    <message>
+        <source>wait until the scale stands still: it is never set to zero in motion</source>
+        <translation type="unfinished">hintaying tumigil ang timbangan: hindi ito zine-zero habang gumagalaw</translation>
     </message>
     <message>
         <source>waiting for QA</source>
@@ -4666,6 +5394,14 @@
     <message>
         <source>weighed now</source>
         <translation type="unfinished">timbang ngayon</translation>
+    </message>
+    <message>
+        <source>weight is {shown}, not a number of the standard's form</source>
+        <translation type="unfinished">timbang na {shown}: hindi ayon sa pamantayan</translation>
+    </message>
+    <message>
+        <source>weight not displayed</source>
+        <translation type="unfinished">hindi ipinakita ang timbang</translation>
     </message>
     <message>
         <source>weighted average {mean}</source>
@@ -4796,6 +5532,10 @@
         <translation type="unfinished">inaaprubahan mo</translation>
     </message>
     <message>
+        <source>zero error</source>
+        <translation type="unfinished">mali sa zero</translation>
+    </message>
+    <message>
         <source>{begin_code} to {end_code}</source>
         <translation type="unfinished">{begin_code} hanggang {end_code}</translation>
     </message>
@@ -4808,8 +5548,16 @@
         <translation type="unfinished">{case}: mean {mean}, {count} ang mababa sa T1: pasado</translation>
     </message>
     <message>
+        <source>{code} is at {number}</source>
+        <translation type="unfinished">nasa {number} ang {code}</translation>
+    </message>
+    <message>
         <source>{code} is not known: receive it first</source>
         <translation type="unfinished">hindi kilala ang {code}: tanggapin muna</translation>
+    </message>
+    <message>
+        <source>{code} {count} of {whole}</source>
+        <translation type="unfinished">{code} {count} ng {whole}</translation>
     </message>
     <message>
         <source>{count} BAGS HELD OR OUT</source>
@@ -4928,6 +5676,10 @@
         <translation type="unfinished">{count} inilabas, {used} na ang nagamit</translation>
     </message>
     <message>
+        <source>{count} kept.</source>
+        <translation type="unfinished">{count} ang naitago.</translation>
+    </message>
+    <message>
         <source>{count} labels</source>
         <translation type="unfinished">{count} label</translation>
     </message>
@@ -4942,6 +5694,10 @@
     <message>
         <source>{count} labels to answer for: look at each bag</source>
         <translation type="unfinished">{count} label ang sasagutin: tingnan ang bawat bag</translation>
+    </message>
+    <message>
+        <source>{count} lines are weights, {number} are not: look at each of them</source>
+        <translation type="unfinished">{count} linya ang timbang, {number} ang hindi: tingnan ang bawat isa</translation>
     </message>
     <message>
         <source>{count} minutes</source>
@@ -5012,6 +5768,10 @@
         <translation type="unfinished">{count} nasa customer</translation>
     </message>
     <message>
+        <source>{count} {code} free</source>
+        <translation type="unfinished">{count} {code} libre</translation>
+    </message>
+    <message>
         <source>{day} is not reviewed and signed</source>
         <translation type="unfinished">hindi pa nasuri at napirmahan ang {day}</translation>
     </message>
@@ -5038,6 +5798,14 @@
     <message>
         <source>{error}, may be {limit}</source>
         <translation type="unfinished">{error}, puwede ang {limit}</translation>
+    </message>
+    <message>
+        <source>{field} is read as {shown}, not {due}</source>
+        <translation type="unfinished">{field} ay binasa bilang {shown}, hindi {due}</translation>
+    </message>
+    <message>
+        <source>{field} is {shown}, allowed is {allowed}</source>
+        <translation type="unfinished">{field} ay {shown}, puwede ang {allowed}</translation>
     </message>
     <message>
         <source>{first} and {count} more</source>
@@ -5104,8 +5872,24 @@
         <translation type="unfinished">{mean} loob ng {least} hanggang {most}</translation>
     </message>
     <message>
+        <source>{name} not installed</source>
+        <translation type="unfinished">hindi naka-install ang {name}</translation>
+    </message>
+    <message>
+        <source>{name} serial {code}</source>
+        <translation type="unfinished">{name} serial {code}</translation>
+    </message>
+    <message>
         <source>{name} stands for {first} and for {second}: look at the case and keep one</source>
         <translation type="unfinished">{name}: {first} at {second} din: tingnan ang kahon at magtira ng isa</translation>
+    </message>
+    <message>
+        <source>{name} waits: a bag is on the pan</source>
+        <translation type="unfinished">naghihintay ang {name}: may supot sa plato</translation>
+    </message>
+    <message>
+        <source>{name} would change what the bags of the open run weigh: end the run</source>
+        <translation type="unfinished">babaguhin ng {name} ang timbang ng bukas na run: tapusin ang run</translation>
     </message>
     <message>
         <source>{name}: mean {mean}, spread {spread}</source>
@@ -5116,8 +5900,60 @@
         <translation type="unfinished">{name}: {code} mula {who}</translation>
     </message>
     <message>
+        <source>{number} % full</source>
+        <translation type="unfinished">{number} % puno</translation>
+    </message>
+    <message>
         <source>{number} % of nominal</source>
         <translation type="unfinished">{number} % ng nominal</translation>
+    </message>
+    <message>
+        <source>{number} April {count}</source>
+        <translation type="unfinished">Abril {number}, {count}</translation>
+    </message>
+    <message>
+        <source>{number} August {count}</source>
+        <translation type="unfinished">Agosto {number}, {count}</translation>
+    </message>
+    <message>
+        <source>{number} December {count}</source>
+        <translation type="unfinished">Disyembre {number}, {count}</translation>
+    </message>
+    <message>
+        <source>{number} February {count}</source>
+        <translation type="unfinished">Pebrero {number}, {count}</translation>
+    </message>
+    <message>
+        <source>{number} January {count}</source>
+        <translation type="unfinished">Enero {number}, {count}</translation>
+    </message>
+    <message>
+        <source>{number} July {count}</source>
+        <translation type="unfinished">Hulyo {number}, {count}</translation>
+    </message>
+    <message>
+        <source>{number} June {count}</source>
+        <translation type="unfinished">Hunyo {number}, {count}</translation>
+    </message>
+    <message>
+        <source>{number} March {count}</source>
+        <translation type="unfinished">Marso {number}, {count}</translation>
+    </message>
+    <message>
+        <source>{number} May {count}</source>
+        <translation type="unfinished">Mayo {number}, {count}</translation>
+    </message>
+    <message>
+        <source>{number} November {count}</source>
+        <translation type="unfinished">Nobyembre {number}, {count}</translation>
+    </message>
+    <message>
+        <source>{number} October {count}</source>
+        <translation type="unfinished">Oktubre {number}, {count}</translation>
+    </message>
+    <message>
+        <source>{number} September {count}</source>
+        <translation type="unfinished">Setyembre {number}, {count}</translation>
     </message>
     <message>
         <source>{number} bags</source>
@@ -5130,6 +5966,10 @@
     <message>
         <source>{number} held</source>
         <translation type="unfinished">{number} hold</translation>
+    </message>
+    <message>
+        <source>{number} in money</source>
+        <translation type="unfinished">{number} sa pera</translation>
     </message>
     <message>
         <source>{number} missing</source>
@@ -5150,6 +5990,10 @@
     <message>
         <source>{number} of {whole}: {what}</source>
         <translation type="unfinished">{number} sa {whole}: {what}</translation>
+    </message>
+    <message>
+        <source>{number} to {count} days</source>
+        <translation type="unfinished">{number} hanggang {count} araw</translation>
     </message>
     <message>
         <source>{number} to {whole} {unit}</source>

@@ -48,6 +48,10 @@
         <translation type="unfinished">Cân mới: nối vào, chạm XEM, rồi kiểm tra bằng quả cân chuẩn.</translation>
     </message>
     <message>
+        <source>A scale that is to be asked needs its request above.</source>
+        <translation type="unfinished">Cân phải hỏi thì cần câu hỏi ở trên.</translation>
+    </message>
+    <message>
         <source>ADD</source>
         <translation type="unfinished">THÊM</translation>
     </message>
@@ -58,6 +62,10 @@
     <message>
         <source>ALL</source>
         <translation type="unfinished">TẤT CẢ</translation>
+    </message>
+    <message>
+        <source>ALL DAYS</source>
+        <translation type="unfinished">MỌI NGÀY</translation>
     </message>
     <message>
         <source>ALL WEIGHED</source>
@@ -156,6 +164,10 @@
         <translation type="unfinished">Túi {serial} không bị để riêng: xem ở TRA CỨU.</translation>
     </message>
     <message>
+        <source>Bags since the last good check of the scale before are covered by no check of it any more: QA decides about them.</source>
+        <translation type="unfinished">Các túi từ lần kiểm tra tốt cuối của cân cũ không còn được kiểm chứng: QA quyết định.</translation>
+    </message>
+    <message>
         <source>Below T1</source>
         <translation type="unfinished">Dưới T1</translation>
     </message>
@@ -224,6 +236,10 @@
         <translation type="unfinished">DỌN DÂY CHUYỀN</translation>
     </message>
     <message>
+        <source>CLEAR TARE</source>
+        <translation type="unfinished">XÓA BÌ</translation>
+    </message>
+    <message>
         <source>CLOCK</source>
         <translation type="unfinished">ĐỒNG HỒ</translation>
     </message>
@@ -286,6 +302,10 @@
     <message>
         <source>DESTROYED</source>
         <translation type="unfinished">ĐÃ HỦY</translation>
+    </message>
+    <message>
+        <source>DIAGNOSE</source>
+        <translation type="unfinished">CHẨN ĐOÁN</translation>
     </message>
     <message>
         <source>DO NOT SIGN</source>
@@ -404,8 +424,20 @@
         <translation type="unfinished">CỜ</translation>
     </message>
     <message>
+        <source>Fri {number}</source>
+        <translation type="unfinished">Thứ 6 {number}</translation>
+    </message>
+    <message>
+        <source>Friday</source>
+        <translation type="unfinished">Thứ Sáu</translation>
+    </message>
+    <message>
         <source>From</source>
         <translation type="unfinished">Từ ai</translation>
+    </message>
+    <message>
+        <source>From the recording {file}: TAKE a line.</source>
+        <translation type="unfinished">Từ bản ghi {file}: LẤY một dòng.</translation>
     </message>
     <message>
         <source>GIVE UP</source>
@@ -496,6 +528,10 @@
         <translation type="unfinished">CHƯA CHẮC</translation>
     </message>
     <message>
+        <source>IN USE.</source>
+        <translation type="unfinished">ĐANG DÙNG.</translation>
+    </message>
+    <message>
         <source>INBOX</source>
         <translation type="unfinished">VIỆC CHỜ</translation>
     </message>
@@ -518,6 +554,10 @@
     <message>
         <source>In use</source>
         <translation type="unfinished">Đang dùng</translation>
+    </message>
+    <message>
+        <source>Is the scale on, and are baud rate and parity those of its menu?</source>
+        <translation type="unfinished">Cân đã bật chưa, tốc độ baud và chẵn lẻ có như trong menu của cân?</translation>
     </message>
     <message>
         <source>Issued − used − spoiled − samples − returned</source>
@@ -580,8 +620,20 @@
         <translation type="unfinished">CUỐI</translation>
     </message>
     <message>
+        <source>LAST 7 DAYS</source>
+        <translation type="unfinished">7 NGÀY QUA</translation>
+    </message>
+    <message>
+        <source>LAST DAY</source>
+        <translation type="unfinished">NGÀY QUA</translation>
+    </message>
+    <message>
         <source>LEAD</source>
         <translation type="unfinished">TỔ TRƯỞNG</translation>
+    </message>
+    <message>
+        <source>LEAVE</source>
+        <translation type="unfinished">THOÁT</translation>
     </message>
     <message>
         <source>LIFT BAG</source>
@@ -656,6 +708,10 @@
         <translation type="unfinished">Ngôn ngữ màn hình đóng gói</translation>
     </message>
     <message>
+        <source>Languages</source>
+        <translation type="unfinished">Ngôn ngữ</translation>
+    </message>
+    <message>
         <source>Lead</source>
         <translation type="unfinished">Tổ trưởng</translation>
     </message>
@@ -728,6 +784,10 @@
         <translation type="unfinished">Hãng và kiểu</translation>
     </message>
     <message>
+        <source>Max / e = {number}, class {code} allows {least} to {most}</source>
+        <translation type="unfinished">Max / e = {number}, cấp {code} cho {least} đến {most}</translation>
+    </message>
+    <message>
         <source>Mean needed</source>
         <translation type="unfinished">TB cần đạt</translation>
     </message>
@@ -738,6 +798,14 @@
     <message>
         <source>Mean so far</source>
         <translation type="unfinished">TB đến nay</translation>
+    </message>
+    <message>
+        <source>Mon {number}</source>
+        <translation type="unfinished">Thứ 2 {number}</translation>
+    </message>
+    <message>
+        <source>Monday</source>
+        <translation type="unfinished">Thứ Hai</translation>
     </message>
     <message>
         <source>NEAR MAX</source>
@@ -824,6 +892,10 @@
         <translation type="unfinished">Không có thùng ở đây</translation>
     </message>
     <message>
+        <source>No description yet</source>
+        <translation type="unfinished">Chưa có mô tả</translation>
+    </message>
+    <message>
         <source>No good bag yet</source>
         <translation type="unfinished">Chưa có túi đạt</translation>
     </message>
@@ -850,6 +922,10 @@
     <message>
         <source>No target can be proposed: {why}.</source>
         <translation type="unfinished">Không đề xuất được mục tiêu: {why}.</translation>
+    </message>
+    <message>
+        <source>No whole line was heard yet.</source>
+        <translation type="unfinished">Chưa nghe được dòng nào trọn vẹn.</translation>
     </message>
     <message>
         <source>Not kept: {why}, {folder}</source>
@@ -968,6 +1044,10 @@
         <translation type="unfinished">NGƯỜI</translation>
     </message>
     <message>
+        <source>PLUS/MINUS</source>
+        <translation type="unfinished">CỘNG/TRỪ</translation>
+    </message>
+    <message>
         <source>PRINT</source>
         <translation type="unfinished">IN</translation>
     </message>
@@ -982,6 +1062,10 @@
     <message>
         <source>PROPOSE</source>
         <translation type="unfinished">ĐỀ XUẤT</translation>
+    </message>
+    <message>
+        <source>PROPOSE when they differ enough.</source>
+        <translation type="unfinished">ĐỀ XUẤT khi đã khác đủ.</translation>
     </message>
     <message>
         <source>PUT AN EMPTY BAG ON</source>
@@ -1000,12 +1084,32 @@
         <translation type="unfinished">Pallet {sscc} đã đóng; đang in nhãn.</translation>
     </message>
     <message>
+        <source>Parts</source>
+        <translation type="unfinished">Thành phần</translation>
+    </message>
+    <message>
         <source>Plate in the settings</source>
         <translation type="unfinished">Biển cân trong cài đặt</translation>
     </message>
     <message>
         <source>Print again: {what}</source>
         <translation type="unfinished">In lại: {what}</translation>
+    </message>
+    <message>
+        <source>Protocol</source>
+        <translation type="unfinished">Giao thức</translation>
+    </message>
+    <message>
+        <source>Put another weight on, and TAKE a line at rest and one in motion too.</source>
+        <translation type="unfinished">Đặt vật nặng khác, LẤY một dòng lúc đứng yên và một lúc động.</translation>
+    </message>
+    <message>
+        <source>Put its number into station.toml.</source>
+        <translation type="unfinished">Ghi số của nó vào station.toml.</translation>
+    </message>
+    <message>
+        <source>QA check</source>
+        <translation type="unfinished">kiểm tra QA</translation>
     </message>
     <message>
         <source>QA decides</source>
@@ -1136,8 +1240,20 @@
         <translation type="unfinished">ĐỢT</translation>
     </message>
     <message>
+        <source>Range</source>
+        <translation type="unfinished">Tầm cân</translation>
+    </message>
+    <message>
         <source>Reading the record</source>
         <translation type="unfinished">Đang đọc sổ ghi</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation type="unfinished">Hồ sơ</translation>
+    </message>
+    <message>
+        <source>Recorded as refused</source>
+        <translation type="unfinished">Đã ghi là bị từ chối</translation>
     </message>
     <message>
         <source>Recorded: {file}</source>
@@ -1276,6 +1392,10 @@
         <translation type="unfinished">NGƯỜI KÝ</translation>
     </message>
     <message>
+        <source>SMA SCP-0499 level {code}</source>
+        <translation type="unfinished">SMA SCP-0499 mức {code}</translation>
+    </message>
+    <message>
         <source>SPOILED</source>
         <translation type="unfinished">HỎNG</translation>
     </message>
@@ -1340,6 +1460,14 @@
         <translation type="unfinished">Cùng sản phẩm?</translation>
     </message>
     <message>
+        <source>Sat {number}</source>
+        <translation type="unfinished">Thứ 7 {number}</translation>
+    </message>
+    <message>
+        <source>Saturday</source>
+        <translation type="unfinished">Thứ Bảy</translation>
+    </message>
+    <message>
         <source>Scale {what} failed its last check</source>
         <translation type="unfinished">Cân {what} không đạt lần kiểm tra cuối</translation>
     </message>
@@ -1400,8 +1528,20 @@
         <translation type="unfinished">Trạm</translation>
     </message>
     <message>
+        <source>Stop and start the station to use it</source>
+        <translation type="unfinished">Tắt và bật lại trạm để dùng</translation>
+    </message>
+    <message>
         <source>Study kept: mean {mean}, s {spread}, {count} bags</source>
         <translation type="unfinished">Đã lưu khảo sát: trung bình {mean}, s {spread}, {count} túi</translation>
+    </message>
+    <message>
+        <source>Sun {number}</source>
+        <translation type="unfinished">CN {number}</translation>
+    </message>
+    <message>
+        <source>Sunday</source>
+        <translation type="unfinished">Chủ Nhật</translation>
     </message>
     <message>
         <source>Suspect window of {what}: {count} bags are held</source>
@@ -1504,6 +1644,10 @@
         <translation type="unfinished">TẬP HUẤN</translation>
     </message>
     <message>
+        <source>TRAINING IS OVER</source>
+        <translation type="unfinished">HẾT HẠN ĐÀO TẠO</translation>
+    </message>
+    <message>
         <source>Take a line, mark its value and say the unit first.</source>
         <translation type="unfinished">Lấy dòng, đánh dấu giá trị và nêu đơn vị trước.</translation>
     </message>
@@ -1573,7 +1717,7 @@
     </message>
     <message>
         <source>There is no recording: make one on the page WIRE.</source>
-        <translation type="unfinished">Không có bản ghi: hãy tạo ở trang DÂY CHUYỀN.</translation>
+        <translation type="unfinished">Không có bản ghi: hãy tạo ở trang DÂY CÁP.</translation>
     </message>
     <message>
         <source>There is no run before</source>
@@ -1586,6 +1730,22 @@
     <message>
         <source>This run stays as it is.</source>
         <translation type="unfinished">Đợt này giữ nguyên.</translation>
+    </message>
+    <message>
+        <source>This screen is left at RUN, MORE, LEAVE, by somebody who may</source>
+        <translation type="unfinished">Rời màn hình này ở ĐỢT, THÊM NỮA, THOÁT, bởi người có quyền</translation>
+    </message>
+    <message>
+        <source>Threads</source>
+        <translation type="unfinished">Luồng</translation>
+    </message>
+    <message>
+        <source>Thu {number}</source>
+        <translation type="unfinished">Thứ 5 {number}</translation>
+    </message>
+    <message>
+        <source>Thursday</source>
+        <translation type="unfinished">Thứ Năm</translation>
     </message>
     <message>
         <source>Touch PASSED or FAILED.</source>
@@ -1612,12 +1772,24 @@
         <translation type="unfinished">Chạm tên mình trước.</translation>
     </message>
     <message>
+        <source>Tue {number}</source>
+        <translation type="unfinished">Thứ 3 {number}</translation>
+    </message>
+    <message>
+        <source>Tuesday</source>
+        <translation type="unfinished">Thứ Ba</translation>
+    </message>
+    <message>
         <source>UNDO</source>
         <translation type="unfinished">HỦY BỎ</translation>
     </message>
     <message>
         <source>UNIT</source>
         <translation type="unfinished">ĐƠN VỊ</translation>
+    </message>
+    <message>
+        <source>UNIT {code}</source>
+        <translation type="unfinished">ĐƠN VỊ {code}</translation>
     </message>
     <message>
         <source>Use by</source>
@@ -1634,6 +1806,10 @@
     <message>
         <source>VOIDED</source>
         <translation type="unfinished">ĐÃ HỦY</translation>
+    </message>
+    <message>
+        <source>Version</source>
+        <translation type="unfinished">Phiên bản</translation>
     </message>
     <message>
         <source>WAIT</source>
@@ -1680,6 +1856,10 @@
         <translation type="unfinished">LAU ĐĨA</translation>
     </message>
     <message>
+        <source>WIRE</source>
+        <translation type="unfinished">DÂY CÁP</translation>
+    </message>
+    <message>
         <source>WORK OUT</source>
         <translation type="unfinished">TÍNH</translation>
     </message>
@@ -1694,6 +1874,14 @@
     <message>
         <source>Wait until the day is read.</source>
         <translation type="unfinished">Chờ đọc xong ngày.</translation>
+    </message>
+    <message>
+        <source>Wed {number}</source>
+        <translation type="unfinished">Thứ 4 {number}</translation>
+    </message>
+    <message>
+        <source>Wednesday</source>
+        <translation type="unfinished">Thứ Tư</translation>
     </message>
     <message>
         <source>Weigh again in this order: net as shown, less the whole error, less even growth</source>
@@ -1800,6 +1988,10 @@
         <translation type="unfinished">quá hạn kiểm tra</translation>
     </message>
     <message>
+        <source>a check needs test weights: name at least one</source>
+        <translation type="unfinished">kiểm tra cần quả cân: ghi ít nhất một</translation>
+    </message>
+    <message>
         <source>a copy was printed</source>
         <translation type="unfinished">đã in một bản sao</translation>
     </message>
@@ -1876,8 +2068,16 @@
         <translation type="unfinished">đợt cần tổ trưởng và một người ở cân</translation>
     </message>
     <message>
+        <source>a scale that says nothing</source>
+        <translation type="unfinished">cân không báo gì</translation>
+    </message>
+    <message>
         <source>a suspect window of {what} is open ({count} bags)</source>
         <translation type="unfinished">khoảng nghi ngờ của {what} còn mở ({count} túi)</translation>
+    </message>
+    <message>
+        <source>a version is not refused</source>
+        <translation type="unfinished">phiên bản không bị từ chối</translation>
     </message>
     <message>
         <source>a weight every {gap} ms</source>
@@ -1888,12 +2088,28 @@
         <translation type="unfinished">không đổ bỏ cả đợt: giữ các túi trước</translation>
     </message>
     <message>
+        <source>about {mass} in bags of {loaded} loaded</source>
+        <translation type="unfinished">khoảng {mass} trong túi trên {loaded} đã đổ</translation>
+    </message>
+    <message>
+        <source>above the highest of the description, {number}</source>
+        <translation type="unfinished">trên mức cao nhất {number}</translation>
+    </message>
+    <message>
         <source>adds up</source>
         <translation type="unfinished">khớp</translation>
     </message>
     <message>
         <source>after a stop</source>
         <translation type="unfinished">sau khi dừng</translation>
+    </message>
+    <message>
+        <source>ahead</source>
+        <translation type="unfinished">tới trước</translation>
+    </message>
+    <message>
+        <source>air</source>
+        <translation type="unfinished">không khí</translation>
     </message>
     <message>
         <source>all</source>
@@ -1918,6 +2134,10 @@
     <message>
         <source>all reviewed</source>
         <translation type="unfinished">đã xem hết</translation>
+    </message>
+    <message>
+        <source>all {count} lines are weights: compare them with what the scale showed</source>
+        <translation type="unfinished">cả {count} dòng là số cân: so với số trên cân</translation>
     </message>
     <message>
         <source>allowed</source>
@@ -1956,8 +2176,20 @@
         <translation type="unfinished">đã quét nhầm mã khác</translation>
     </message>
     <message>
+        <source>another one is set</source>
+        <translation type="unfinished">đang đặt bản khác</translation>
+    </message>
+    <message>
+        <source>another program has it: close that program, or name another port</source>
+        <translation type="unfinished">chương trình khác đang giữ: đóng nó hoặc ghi cổng khác</translation>
+    </message>
+    <message>
         <source>another scale is here, {here}; in use is {known}: take it into use, {where}</source>
         <translation type="unfinished">có cân khác, {here}; đang dùng {known}: đưa vào dùng, {where}</translation>
+    </message>
+    <message>
+        <source>any number</source>
+        <translation type="unfinished">bất kỳ</translation>
     </message>
     <message>
         <source>applied</source>
@@ -1978,6 +2210,10 @@
     <message>
         <source>approved</source>
         <translation type="unfinished">đã duyệt</translation>
+    </message>
+    <message>
+        <source>as far as one approval goes</source>
+        <translation type="unfinished">tới mức một lần duyệt cho phép</translation>
     </message>
     <message>
         <source>as found</source>
@@ -2016,8 +2252,16 @@
         <translation type="unfinished">tối đa {most} {unit}</translation>
     </message>
     <message>
+        <source>at once</source>
+        <translation type="unfinished">ngay</translation>
+    </message>
+    <message>
         <source>at random</source>
         <translation type="unfinished">ngẫu nhiên</translation>
+    </message>
+    <message>
+        <source>at rest</source>
+        <translation type="unfinished">đứng yên</translation>
     </message>
     <message>
         <source>back</source>
@@ -2092,6 +2336,10 @@
         <translation type="unfinished">đã xem các túi từ lúc đó</translation>
     </message>
     <message>
+        <source>before bag {count}</source>
+        <translation type="unfinished">trước túi {count}</translation>
+    </message>
+    <message>
         <source>below T1</source>
         <translation type="unfinished">dưới T1</translation>
     </message>
@@ -2114,6 +2362,14 @@
     <message>
         <source>below floor</source>
         <translation type="unfinished">dưới sàn</translation>
+    </message>
+    <message>
+        <source>below the lowest of the description, {number}</source>
+        <translation type="unfinished">dưới mức thấp nhất {number}</translation>
+    </message>
+    <message>
+        <source>between the fields stands {one} and also {other}: mark what changes</source>
+        <translation type="unfinished">giữa các trường có {one} và {other}: đánh dấu chỗ thay đổi</translation>
     </message>
     <message>
         <source>bin and belt empty</source>
@@ -2172,6 +2428,14 @@
         <translation type="unfinished">có byte nhưng không thành khung: xem tốc độ baud và chẵn lẻ ({here})</translation>
     </message>
     <message>
+        <source>bytes that belong to no frame</source>
+        <translation type="unfinished">byte không thuộc khung nào</translation>
+    </message>
+    <message>
+        <source>bytes that belong to no line</source>
+        <translation type="unfinished">byte không thuộc dòng nào</translation>
+    </message>
+    <message>
         <source>call QA</source>
         <translation type="unfinished">gọi QA</translation>
     </message>
@@ -2196,12 +2460,28 @@
         <translation type="unfinished">loại B</translation>
     </message>
     <message>
+        <source>centre of zero</source>
+        <translation type="unfinished">giữa điểm không</translation>
+    </message>
+    <message>
         <source>chance to pass the official test</source>
         <translation type="unfinished">khả năng đạt kiểm tra chính thức</translation>
     </message>
     <message>
+        <source>change every {count} ms</source>
+        <translation type="unfinished">đổi mỗi {count} ms</translation>
+    </message>
+    <message>
         <source>change or explain a label roll</source>
         <translation type="unfinished">đổi hoặc giải trình cuộn nhãn</translation>
+    </message>
+    <message>
+        <source>changed after weighing</source>
+        <translation type="unfinished">đổi sau khi cân</translation>
+    </message>
+    <message>
+        <source>changed after weighing: {net} is recorded, {found} is on the pan</source>
+        <translation type="unfinished">đổi sau khi cân: đã ghi {net}, trên đĩa {found}</translation>
     </message>
     <message>
         <source>check</source>
@@ -2228,6 +2508,10 @@
         <translation type="unfinished">kiểm tra đã làm</translation>
     </message>
     <message>
+        <source>checksum {code} does not agree</source>
+        <translation type="unfinished">tổng kiểm {code} không khớp</translation>
+    </message>
+    <message>
         <source>choose a lot of {component}</source>
         <translation type="unfinished">chọn lô {component}</translation>
     </message>
@@ -2238,6 +2522,14 @@
     <message>
         <source>choose the product first, then its lots</source>
         <translation type="unfinished">chọn sản phẩm trước, rồi chọn lô</translation>
+    </message>
+    <message>
+        <source>class {code}</source>
+        <translation type="unfinished">cấp {code}</translation>
+    </message>
+    <message>
+        <source>class {code} knows no scale interval of {interval} (R 76 Table 3)</source>
+        <translation type="unfinished">cấp {code} không có độ chia {interval} (R 76 bảng 3)</translation>
     </message>
     <message>
         <source>cleaning</source>
@@ -2274,6 +2566,10 @@
     <message>
         <source>confirm date and time</source>
         <translation type="unfinished">xác nhận ngày giờ</translation>
+    </message>
+    <message>
+        <source>connected by {device}</source>
+        <translation type="unfinished">nối qua {device}</translation>
     </message>
     <message>
         <source>cooler temperature</source>
@@ -2364,8 +2660,20 @@
         <translation type="unfinished">thiết bị {code}</translation>
     </message>
     <message>
+        <source>differs</source>
+        <translation type="unfinished">khác</translation>
+    </message>
+    <message>
+        <source>digest</source>
+        <translation type="unfinished">mã băm</translation>
+    </message>
+    <message>
         <source>digits it shows</source>
         <translation type="unfinished">chữ số hiển thị</translation>
+    </message>
+    <message>
+        <source>does not fit</source>
+        <translation type="unfinished">không khớp</translation>
     </message>
     <message>
         <source>done</source>
@@ -2384,8 +2692,16 @@
         <translation type="unfinished">đã đổ bỏ</translation>
     </message>
     <message>
+        <source>emptied</source>
+        <translation type="unfinished">đã hết</translation>
+    </message>
+    <message>
         <source>empty</source>
         <translation type="unfinished">hết</translation>
+    </message>
+    <message>
+        <source>empty bag</source>
+        <translation type="unfinished">túi rỗng</translation>
     </message>
     <message>
         <source>empty by now?</source>
@@ -2408,6 +2724,10 @@
         <translation type="unfinished">ghi điều này</translation>
     </message>
     <message>
+        <source>equal</source>
+        <translation type="unfinished">giống</translation>
+    </message>
+    <message>
         <source>even</source>
         <translation type="unfinished">đều</translation>
     </message>
@@ -2418,6 +2738,10 @@
     <message>
         <source>event</source>
         <translation type="unfinished">sự việc</translation>
+    </message>
+    <message>
+        <source>example {number}, {line}</source>
+        <translation type="unfinished">ví dụ {number}, {line}</translation>
     </message>
     <message>
         <source>expired</source>
@@ -2456,6 +2780,10 @@
         <translation type="unfinished">còn chưa đến {count} nhãn</translation>
     </message>
     <message>
+        <source>field {code}</source>
+        <translation type="unfinished">trường {code}</translation>
+    </message>
+    <message>
         <source>figures do not convince</source>
         <translation type="unfinished">số liệu chưa thuyết phục</translation>
     </message>
@@ -2488,8 +2816,24 @@
         <translation type="unfinished">số đầu</translation>
     </message>
     <message>
+        <source>first-off</source>
+        <translation type="unfinished">nhãn đầu</translation>
+    </message>
+    <message>
+        <source>fits</source>
+        <translation type="unfinished">khớp</translation>
+    </message>
+    <message>
         <source>flag</source>
         <translation type="unfinished">cờ</translation>
+    </message>
+    <message>
+        <source>flags that contradict</source>
+        <translation type="unfinished">các cờ mâu thuẫn</translation>
+    </message>
+    <message>
+        <source>floor {mass}</source>
+        <translation type="unfinished">mức dưới {mass}</translation>
     </message>
     <message>
         <source>floor, target, upper</source>
@@ -2504,12 +2848,20 @@
         <translation type="unfinished">dị vật</translation>
     </message>
     <message>
-        <source>forward</source>
-        <translation type="unfinished">tới trước</translation>
-    </message>
-    <message>
         <source>found</source>
         <translation type="unfinished">kết quả</translation>
+    </message>
+    <message>
+        <source>frame cut off after {count} bytes by the start of the next</source>
+        <translation type="unfinished">khung bị cắt sau {count} byte bởi khung sau</translation>
+    </message>
+    <message>
+        <source>frame of {count} bytes, a weight has {number}</source>
+        <translation type="unfinished">khung {count} byte, số cân có {number}</translation>
+    </message>
+    <message>
+        <source>frame without an end within {count} bytes</source>
+        <translation type="unfinished">khung không kết thúc trong {count} byte</translation>
     </message>
     <message>
         <source>free</source>
@@ -2556,6 +2908,10 @@
         <translation type="unfinished">đạt</translation>
     </message>
     <message>
+        <source>gross</source>
+        <translation type="unfinished">tổng</translation>
+    </message>
+    <message>
         <source>gross weight</source>
         <translation type="unfinished">khối lượng cả bì</translation>
     </message>
@@ -2570,6 +2926,10 @@
     <message>
         <source>harvested</source>
         <translation type="unfinished">thu hoạch</translation>
+    </message>
+    <message>
+        <source>heaviest gross {mass} against Max {most}</source>
+        <translation type="unfinished">tổng nặng nhất {mass} so với Max {most}</translation>
     </message>
     <message>
         <source>held</source>
@@ -2590,6 +2950,10 @@
     <message>
         <source>here: {line}</source>
         <translation type="unfinished">ở đây: {line}</translation>
+    </message>
+    <message>
+        <source>high resolution</source>
+        <translation type="unfinished">độ phân giải cao</translation>
     </message>
     <message>
         <source>hold</source>
@@ -2640,6 +3004,10 @@
         <translation type="unfinished">bằng tiền</translation>
     </message>
     <message>
+        <source>in motion</source>
+        <translation type="unfinished">đang động</translation>
+    </message>
+    <message>
         <source>in no case</source>
         <translation type="unfinished">không trong thùng</translation>
     </message>
@@ -2664,6 +3032,14 @@
         <translation type="unfinished">sau {number} min</translation>
     </message>
     <message>
+        <source>in-service error at {gross} gross {mass} against {share} of {limit} = {most}</source>
+        <translation type="unfinished">sai số khi dùng ở {gross} tổng: {mass} so với {share} của {limit} = {most}</translation>
+    </message>
+    <message>
+        <source>initial zero error</source>
+        <translation type="unfinished">lỗi điểm không lúc bật</translation>
+    </message>
+    <message>
         <source>input lot</source>
         <translation type="unfinished">lô đầu vào</translation>
     </message>
@@ -2676,12 +3052,20 @@
         <translation type="unfinished">dụng cụ</translation>
     </message>
     <message>
+        <source>interval {mass}</source>
+        <translation type="unfinished">độ chia {mass}</translation>
+    </message>
+    <message>
         <source>it came too slowly, or was too short, for a scanner</source>
         <translation type="unfinished">quá chậm hoặc quá ngắn so với máy quét</translation>
     </message>
     <message>
         <source>it came too warm, or damaged: QA decides</source>
         <translation type="unfinished">đến quá ấm hoặc hỏng: QA quyết định</translation>
+    </message>
+    <message>
+        <source>it changes: mark it on each line</source>
+        <translation type="unfinished">nó thay đổi: đánh dấu trên mỗi dòng</translation>
     </message>
     <message>
         <source>it does not answer: is it switched on, is its cable in?</source>
@@ -2692,6 +3076,26 @@
         <translation type="unfinished">không kết thúc bằng Enter</translation>
     </message>
     <message>
+        <source>it does not suit {products}: use another scale</source>
+        <translation type="unfinished">không hợp với {products}: dùng cân khác</translation>
+    </message>
+    <message>
+        <source>it failed its check with test weights: have it adjusted, then check it again</source>
+        <translation type="unfinished">không đạt kiểm tra bằng quả cân: cho chỉnh rồi kiểm lại</translation>
+    </message>
+    <message>
+        <source>it is no serial port</source>
+        <translation type="unfinished">không phải cổng nối tiếp</translation>
+    </message>
+    <message>
+        <source>it is not there: check the plug</source>
+        <translation type="unfinished">không có ở đó: xem phích cắm</translation>
+    </message>
+    <message>
+        <source>it just stays without approval</source>
+        <translation type="unfinished">chỉ là chưa duyệt</translation>
+    </message>
+    <message>
         <source>it lacks what the station's scanner types first</source>
         <translation type="unfinished">thiếu phần máy quét của trạm gõ trước</translation>
     </message>
@@ -2700,12 +3104,20 @@
         <translation type="unfinished">không ra</translation>
     </message>
     <message>
+        <source>it reached the scale damaged, nothing was done</source>
+        <translation type="unfinished">đến cân bị hỏng, chưa làm gì</translation>
+    </message>
+    <message>
         <source>it was not out after {seconds} s: look whether it comes out</source>
         <translation type="unfinished">chưa ra sau {seconds} s: xem nhãn có ra không</translation>
     </message>
     <message>
         <source>its bag goes out</source>
         <translation type="unfinished">bỏ túi này</translation>
+    </message>
+    <message>
+        <source>its marks overlap or leave the line</source>
+        <translation type="unfinished">dấu chồng nhau hoặc ra ngoài dòng</translation>
     </message>
     <message>
         <source>its run ended before the printer said that it came out</source>
@@ -2722,6 +3134,10 @@
     <message>
         <source>keep, restore or purge the record</source>
         <translation type="unfinished">giữ, phục hồi hoặc dọn sổ ghi</translation>
+    </message>
+    <message>
+        <source>kept as {file} and named in station.toml</source>
+        <translation type="unfinished">đã lưu thành {file} và ghi trong station.toml</translation>
     </message>
     <message>
         <source>knee</source>
@@ -2758,6 +3174,10 @@
     <message>
         <source>label roll</source>
         <translation type="unfinished">cuộn nhãn</translation>
+    </message>
+    <message>
+        <source>label scan</source>
+        <translation type="unfinished">quét nhãn</translation>
     </message>
     <message>
         <source>label spoiled</source>
@@ -2856,8 +3276,32 @@
         <translation type="unfinished">đã dọn dây chuyền</translation>
     </message>
     <message>
+        <source>line cut off after {count} bytes by the start of the next</source>
+        <translation type="unfinished">dòng bị cắt sau {count} byte bởi dòng sau</translation>
+    </message>
+    <message>
+        <source>line error</source>
+        <translation type="unfinished">lỗi đường truyền</translation>
+    </message>
+    <message>
+        <source>line that does not fit the pattern of its description</source>
+        <translation type="unfinished">dòng không khớp mẫu mô tả</translation>
+    </message>
+    <message>
+        <source>line without an end within {count} bytes</source>
+        <translation type="unfinished">dòng không kết thúc trong {count} byte</translation>
+    </message>
+    <message>
         <source>line {code}</source>
         <translation type="unfinished">dây chuyền {code}</translation>
+    </message>
+    <message>
+        <source>line {number}</source>
+        <translation type="unfinished">dòng {number}</translation>
+    </message>
+    <message>
+        <source>lines</source>
+        <translation type="unfinished">các dòng</translation>
     </message>
     <message>
         <source>loaded</source>
@@ -3020,6 +3464,30 @@
         <translation type="unfinished">quản lý</translation>
     </message>
     <message>
+        <source>mark no control characters, and nothing after the end</source>
+        <translation type="unfinished">đừng đánh dấu ký tự điều khiển hay gì sau kết thúc</translation>
+    </message>
+    <message>
+        <source>mark the same fields on each line, in the same order</source>
+        <translation type="unfinished">đánh dấu cùng các trường trên mỗi dòng, cùng thứ tự</translation>
+    </message>
+    <message>
+        <source>mark the value on each line</source>
+        <translation type="unfinished">đánh dấu giá trị trên mỗi dòng</translation>
+    </message>
+    <message>
+        <source>mark two or more, with different weights on the pan</source>
+        <translation type="unfinished">đánh dấu hai dòng trở lên, với vật nặng khác nhau</translation>
+    </message>
+    <message>
+        <source>may be run</source>
+        <translation type="unfinished">được chạy</translation>
+    </message>
+    <message>
+        <source>may not be run</source>
+        <translation type="unfinished">không được chạy</translation>
+    </message>
+    <message>
         <source>mean + {factor} s ≥ {nominal}: {holds} so far</source>
         <translation type="unfinished">trung bình + {factor} s ≥ {nominal}: {holds} đến nay</translation>
     </message>
@@ -3044,6 +3512,10 @@
         <translation type="unfinished">trung bình {mean}, s {spread}, {count} túi</translation>
     </message>
     <message>
+        <source>mean {number}</source>
+        <translation type="unfinished">trung bình {number}</translation>
+    </message>
+    <message>
         <source>metal detector</source>
         <translation type="unfinished">máy dò kim loại</translation>
     </message>
@@ -3060,8 +3532,16 @@
         <translation type="unfinished">nhiều hơn</translation>
     </message>
     <message>
+        <source>more bytes arrive than a scale sends: is this the scale's line?</source>
+        <translation type="unfinished">byte đến nhiều hơn cân gửi: đây có phải đường của cân?</translation>
+    </message>
+    <message>
         <source>move a lot on the line</source>
         <translation type="unfinished">chuyển lô trên dây chuyền</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation type="unfinished">tên</translation>
     </message>
     <message>
         <source>name of the format</source>
@@ -3132,6 +3612,10 @@
         <translation type="unfinished">không còn túi nào nữa</translation>
     </message>
     <message>
+        <source>no bag is on record yet</source>
+        <translation type="unfinished">chưa có túi nào được ghi</translation>
+    </message>
+    <message>
         <source>no bag is taken: {why}</source>
         <translation type="unfinished">không nhận túi: {why}</translation>
     </message>
@@ -3148,8 +3632,16 @@
         <translation type="unfinished">không có túi của {scope} {name} trong sổ: không giữ gì</translation>
     </message>
     <message>
+        <source>no checksum known here agrees on all lines: mark another field, or none</source>
+        <translation type="unfinished">không tổng kiểm nào khớp mọi dòng: đánh dấu trường khác hoặc bỏ</translation>
+    </message>
+    <message>
         <source>no copy</source>
         <translation type="unfinished">không có bản sao</translation>
+    </message>
+    <message>
+        <source>no day given</source>
+        <translation type="unfinished">chưa ghi ngày</translation>
     </message>
     <message>
         <source>no error at any load</source>
@@ -3200,6 +3692,10 @@
         <translation type="unfinished">hết hàng</translation>
     </message>
     <message>
+        <source>no product has it</source>
+        <translation type="unfinished">không sản phẩm nào có</translation>
+    </message>
+    <message>
         <source>no proposal worked out yet</source>
         <translation type="unfinished">chưa tính đề xuất</translation>
     </message>
@@ -3232,8 +3728,16 @@
         <translation type="unfinished">chưa có đợt</translation>
     </message>
     <message>
+        <source>no scale yet</source>
+        <translation type="unfinished">chưa có cân</translation>
+    </message>
+    <message>
         <source>no scan differed: there is nothing to clear</source>
         <translation type="unfinished">không có mã lệch: không cần xử lý</translation>
+    </message>
+    <message>
+        <source>no single test weight of {mass}: use 1, 2 or 5 times a power of ten from 1 g to 20 kg</source>
+        <translation type="unfinished">không có quả cân {mass}: dùng 1, 2 hoặc 5 lần lũy thừa mười từ 1 g đến 20 kg</translation>
     </message>
     <message>
         <source>no target meets every clause: the fills scatter too much</source>
@@ -3242,6 +3746,10 @@
     <message>
         <source>no time service has kept the clock right for {time}</source>
         <translation type="unfinished">{time} nay không có dịch vụ giờ chỉnh đồng hồ</translation>
+    </message>
+    <message>
+        <source>no weight</source>
+        <translation type="unfinished">không có số cân</translation>
     </message>
     <message>
         <source>nobody may ship them</source>
@@ -3264,6 +3772,14 @@
         <translation type="unfinished">danh nghĩa {mass}</translation>
     </message>
     <message>
+        <source>nominal {mass} against Min {least}</source>
+        <translation type="unfinished">danh định {mass} so với Min {least}</translation>
+    </message>
+    <message>
+        <source>nominal {mass} against {count} intervals of {interval}</source>
+        <translation type="unfinished">danh định {mass} so với {count} độ chia {interval}</translation>
+    </message>
+    <message>
         <source>none</source>
         <translation type="unfinished">không</translation>
     </message>
@@ -3272,8 +3788,20 @@
         <translation type="unfinished">không còn trên dây chuyền</translation>
     </message>
     <message>
+        <source>none of what was heard is a weight by this description</source>
+        <translation type="unfinished">không gì nghe được là số cân theo mô tả này</translation>
+    </message>
+    <message>
+        <source>none was taken into use on record yet</source>
+        <translation type="unfinished">chưa có cân nào được ghi là đưa vào dùng</translation>
+    </message>
+    <message>
         <source>none yet</source>
         <translation type="unfinished">chưa có</translation>
+    </message>
+    <message>
+        <source>not a multiple of {number}</source>
+        <translation type="unfinished">không phải bội của {number}</translation>
     </message>
     <message>
         <source>not clear yet: {point}</source>
@@ -3346,6 +3874,14 @@
     <message>
         <source>now</source>
         <translation type="unfinished">nay</translation>
+    </message>
+    <message>
+        <source>now {number}</source>
+        <translation type="unfinished">bây giờ {number}</translation>
+    </message>
+    <message>
+        <source>of everything the version says</source>
+        <translation type="unfinished">của mọi điều phiên bản ghi</translation>
     </message>
     <message>
         <source>of the last bag</source>
@@ -3432,6 +3968,10 @@
         <translation type="unfinished">lấy từ túi</translation>
     </message>
     <message>
+        <source>over capacity</source>
+        <translation type="unfinished">quá tải</translation>
+    </message>
+    <message>
         <source>over capacity: take the load off</source>
         <translation type="unfinished">quá tải: bỏ hàng ra</translation>
     </message>
@@ -3488,6 +4028,10 @@
         <translation type="unfinished">biển {code}</translation>
     </message>
     <message>
+        <source>plus or minus</source>
+        <translation type="unfinished">cộng hay trừ</translation>
+    </message>
+    <message>
         <source>poor print</source>
         <translation type="unfinished">in kém</translation>
     </message>
@@ -3498,6 +4042,10 @@
     <message>
         <source>position</source>
         <translation type="unfinished">vị trí</translation>
+    </message>
+    <message>
+        <source>present are</source>
+        <translation type="unfinished">hiện có</translation>
     </message>
     <message>
         <source>print a label again</source>
@@ -3538,6 +4086,10 @@
     <message>
         <source>propose a target</source>
         <translation type="unfinished">đề xuất mục tiêu</translation>
+    </message>
+    <message>
+        <source>proposed</source>
+        <translation type="unfinished">đề xuất</translation>
     </message>
     <message>
         <source>purge old runs</source>
@@ -3616,6 +4168,10 @@
         <translation type="unfinished">từ chối nhãn</translation>
     </message>
     <message>
+        <source>refused</source>
+        <translation type="unfinished">bị từ chối</translation>
+    </message>
+    <message>
         <source>refused: {why}</source>
         <translation type="unfinished">bị từ chối: {why}</translation>
     </message>
@@ -3650,6 +4206,10 @@
     <message>
         <source>repacked</source>
         <translation type="unfinished">đóng lại</translation>
+    </message>
+    <message>
+        <source>rest N2</source>
+        <translation type="unfinished">còn lại N2</translation>
     </message>
     <message>
         <source>result</source>
@@ -3776,12 +4336,24 @@
         <translation type="unfinished">kiểm tra cân cuối đợt</translation>
     </message>
     <message>
+        <source>scale interval {mass} against at most {most} for {nominal}</source>
+        <translation type="unfinished">độ chia {mass}, tối đa {most} cho {nominal}</translation>
+    </message>
+    <message>
+        <source>scale interval {mass} against {share} of {limit} = {most}</source>
+        <translation type="unfinished">độ chia {mass} so với {share} của {limit} = {most}</translation>
+    </message>
+    <message>
         <source>scale line</source>
         <translation type="unfinished">đường nối cân</translation>
     </message>
     <message>
         <source>scale shows {mass}, the scale's own indication counts</source>
         <translation type="unfinished">cân hiện {mass}, lấy số trên cân làm chuẩn</translation>
+    </message>
+    <message>
+        <source>scale's port {code} cannot be opened</source>
+        <translation type="unfinished">không mở được cổng {code} của cân</translation>
     </message>
     <message>
         <source>scan a case or pallet</source>
@@ -3900,12 +4472,24 @@
         <translation type="unfinished">gửi phòng thí nghiệm</translation>
     </message>
     <message>
+        <source>sent to the scale</source>
+        <translation type="unfinished">đã gửi tới cân</translation>
+    </message>
+    <message>
         <source>serial</source>
         <translation type="unfinished">số túi</translation>
     </message>
     <message>
         <source>serial number on its plate</source>
         <translation type="unfinished">số sê-ri trên biển</translation>
+    </message>
+    <message>
+        <source>serial number {shown}: give the 1 to 40 characters of the plate</source>
+        <translation type="unfinished">số sê-ri {shown}: ghi 1 đến 40 ký tự trên nhãn máy</translation>
+    </message>
+    <message>
+        <source>serial {code}</source>
+        <translation type="unfinished">sê-ri {code}</translation>
     </message>
     <message>
         <source>serials</source>
@@ -3930,6 +4514,14 @@
     <message>
         <source>set people, PINs and badges</source>
         <translation type="unfinished">đặt người, PIN và thẻ</translation>
+    </message>
+    <message>
+        <source>set to {mass} in the settings</source>
+        <translation type="unfinished">đặt {mass} trong cài đặt</translation>
+    </message>
+    <message>
+        <source>set unit, interval and capacity under [scale] of station.toml first</source>
+        <translation type="unfinished">trước hết đặt đơn vị, độ chia và tải trong [scale] của station.toml</translation>
     </message>
     <message>
         <source>setting aside: {reason}</source>
@@ -3970,10 +4562,6 @@
     <message>
         <source>shipment withdrawn</source>
         <translation type="unfinished">chuyến giao đã rút</translation>
-    </message>
-    <message>
-        <source>sign</source>
-        <translation type="unfinished">dấu</translation>
     </message>
     <message>
         <source>sign a change of run</source>
@@ -4034,6 +4622,10 @@
     <message>
         <source>state</source>
         <translation type="unfinished">trạng thái</translation>
+    </message>
+    <message>
+        <source>status {code} with the weight {shown}, it needs ten dashes</source>
+        <translation type="unfinished">trạng thái {code} với số cân {shown}: cần mười gạch</translation>
     </message>
     <message>
         <source>stood</source>
@@ -4120,6 +4712,14 @@
         <translation type="unfinished">bì</translation>
     </message>
     <message>
+        <source>tare error</source>
+        <translation type="unfinished">lỗi bì</translation>
+    </message>
+    <message>
+        <source>tare {mass}</source>
+        <translation type="unfinished">bì {mass}</translation>
+    </message>
+    <message>
         <source>target</source>
         <translation type="unfinished">mục tiêu</translation>
     </message>
@@ -4136,12 +4736,20 @@
         <translation type="unfinished">mục tiêu {mass} đề xuất</translation>
     </message>
     <message>
+        <source>teach a scale of your own</source>
+        <translation type="unfinished">hãy dạy cân của mình</translation>
+    </message>
+    <message>
         <source>tell maintenance</source>
         <translation type="unfinished">báo bảo trì</translation>
     </message>
     <message>
         <source>tenths</source>
         <translation type="unfinished">phần mười</translation>
+    </message>
+    <message>
+        <source>test weights of class {code} for {mass} may be wrong by {own}, more than a third of the {allowed} the scale may be: use a finer class</source>
+        <translation type="unfinished">quả cân cấp {code} cho {mass} có thể sai {own}, hơn một phần ba mức {allowed} của cân: dùng cấp tốt hơn</translation>
     </message>
     <message>
         <source>the bag on the pan may hold lot {lot}, which is held: set it aside and lift it, then change the lot</source>
@@ -4192,6 +4800,10 @@
         <translation type="unfinished">mã bấm phím không phải chữ</translation>
     </message>
     <message>
+        <source>the demo's settings stay as they are</source>
+        <translation type="unfinished">cài đặt bản thử giữ nguyên</translation>
+    </message>
+    <message>
         <source>the disk cannot be asked: {why}</source>
         <translation type="unfinished">không hỏi được ổ đĩa: {why}</translation>
     </message>
@@ -4234,6 +4846,10 @@
     <message>
         <source>the folder for labels is gone: make {folder} again</source>
         <translation type="unfinished">mất thư mục nhãn: tạo lại {folder}</translation>
+    </message>
+    <message>
+        <source>the known fault of older versions is mended in this one</source>
+        <translation type="unfinished">lỗi đã biết của bản cũ đã được sửa ở bản này</translation>
     </message>
     <message>
         <source>the label of bag {serial} is {state}, so it was printed: destroy it first</source>
@@ -4348,6 +4964,10 @@
         <translation type="unfinished">máy in: {why}</translation>
     </message>
     <message>
+        <source>the proposal is for version {number}</source>
+        <translation type="unfinished">đề xuất cho phiên bản {number}</translation>
+    </message>
+    <message>
         <source>the queue cannot reach the printer: switch it on, check its cable</source>
         <translation type="unfinished">không tới được máy in: bật lên, kiểm tra dây</translation>
     </message>
@@ -4376,6 +4996,10 @@
         <translation type="unfinished">cân</translation>
     </message>
     <message>
+        <source>the scale does not do that</source>
+        <translation type="unfinished">cân không làm được việc đó</translation>
+    </message>
+    <message>
         <source>the scale failed its check</source>
         <translation type="unfinished">cân không đạt kiểm tra</translation>
     </message>
@@ -4384,8 +5008,20 @@
         <translation type="unfinished">cân không đạt kiểm tra: chỉnh rồi kiểm tra lại: {where}</translation>
     </message>
     <message>
+        <source>the scale gave no answer, look at its display</source>
+        <translation type="unfinished">cân không trả lời, xem màn hình của cân</translation>
+    </message>
+    <message>
+        <source>the scale has just come back: its weights count in a moment</source>
+        <translation type="unfinished">cân vừa trở lại: lát nữa số cân mới tính</translation>
+    </message>
+    <message>
         <source>the scale is silent: check its cable and power</source>
         <translation type="unfinished">cân không gửi số: kiểm tra dây và nguồn điện</translation>
+    </message>
+    <message>
+        <source>the scale on {code} has sent nothing for {number} s: check that it is switched on, its cable, and its communication settings</source>
+        <translation type="unfinished">cân ở {code} không gửi gì {number} s: xem đã bật chưa, cáp và cài đặt truyền</translation>
     </message>
     <message>
         <source>the scale read high at some loads and low at others</source>
@@ -4400,12 +5036,20 @@
         <translation type="unfinished">cân đọc thấp: đã cho dư sản phẩm</translation>
     </message>
     <message>
+        <source>the scale refused to set zero: empty the pan</source>
+        <translation type="unfinished">cân không chịu về không: dọn trống đĩa</translation>
+    </message>
+    <message>
         <source>the scale shows a net weight: clear its tare, the station subtracts the bag itself</source>
         <translation type="unfinished">cân đang trừ bì: xóa bì trên cân, trạm tự trừ túi</translation>
     </message>
     <message>
         <source>the scale shows {unit}, the run is in {other}: set the scale back</source>
         <translation type="unfinished">cân đang ở {unit}, đợt dùng {other}: chỉnh lại cân</translation>
+    </message>
+    <message>
+        <source>the scale's line is not open</source>
+        <translation type="unfinished">đường dây của cân chưa mở</translation>
     </message>
     <message>
         <source>the scan of a label is overdue: {where}</source>
@@ -4418,6 +5062,18 @@
     <message>
         <source>the scan of label {serial} does not match: the lead clears it at {where}</source>
         <translation type="unfinished">mã quét của nhãn {serial} không khớp: tổ trưởng xử lý ở {where}</translation>
+    </message>
+    <message>
+        <source>the settings are in {code}</source>
+        <translation type="unfinished">cài đặt dùng {code}</translation>
+    </message>
+    <message>
+        <source>the settings before are in station.toml.before</source>
+        <translation type="unfinished">cài đặt cũ ở station.toml.before</translation>
+    </message>
+    <message>
+        <source>the settings say so</source>
+        <translation type="unfinished">theo cài đặt</translation>
     </message>
     <message>
         <source>the station ended before the label's fate was recorded</source>
@@ -4440,6 +5096,10 @@
         <translation type="unfinished">trạm đã dừng lâu</translation>
     </message>
     <message>
+        <source>the station writes and checkpoints through one, so it cannot happen here</source>
+        <translation type="unfinished">trạm chỉ ghi qua một kết nối nên ở đây không xảy ra</translation>
+    </message>
+    <message>
         <source>the store is closed</source>
         <translation type="unfinished">sổ ghi đã đóng</translation>
     </message>
@@ -4448,16 +5108,36 @@
         <translation type="unfinished">khảo sát cho {study}, hơn bì đã trừ {tare}: tăng bì của {bag}</translation>
     </message>
     <message>
+        <source>the test weights come to {total} for the load {load} of {mass}: at least {percent} of it are needed</source>
+        <translation type="unfinished">quả cân được {total} cho tải {load} {mass}: cần ít nhất {percent}</translation>
+    </message>
+    <message>
         <source>the year {year} is not believed</source>
         <translation type="unfinished">năm {year} không đáng tin</translation>
+    </message>
+    <message>
+        <source>then its number, its verification and who answers for it</source>
+        <translation type="unfinished">rồi số máy, kiểm định và người chịu trách nhiệm</translation>
     </message>
     <message>
         <source>there is no run before: nothing is to be counted</source>
         <translation type="unfinished">không có đợt trước: không cần đếm</translation>
     </message>
     <message>
+        <source>there is nothing to report</source>
+        <translation type="unfinished">không có gì để báo cáo</translation>
+    </message>
+    <message>
         <source>there is room again: {free} free</source>
         <translation type="unfinished">đã có chỗ trở lại: còn {free}</translation>
+    </message>
+    <message>
+        <source>these lines are in {units}</source>
+        <translation type="unfinished">các dòng này dùng {units}</translation>
+    </message>
+    <message>
+        <source>they do not all end with the same control characters</source>
+        <translation type="unfinished">không cùng kết thúc bằng ký tự điều khiển giống nhau</translation>
     </message>
     <message>
         <source>this PIN is not right</source>
@@ -4498,6 +5178,10 @@
     <message>
         <source>this one is destroyed</source>
         <translation type="unfinished">nhãn này đã hủy</translation>
+    </message>
+    <message>
+        <source>this version can damage a file that two connections write at once</source>
+        <translation type="unfinished">bản này có thể làm hỏng tệp khi hai kết nối cùng ghi</translation>
     </message>
     <message>
         <source>time</source>
@@ -4572,8 +5256,20 @@
         <translation type="unfinished">gõ bên dưới</translation>
     </message>
     <message>
+        <source>under capacity</source>
+        <translation type="unfinished">dưới tầm cân</translation>
+    </message>
+    <message>
         <source>unit</source>
         <translation type="unfinished">đơn vị</translation>
+    </message>
+    <message>
+        <source>unit {shown} is not in the description</source>
+        <translation type="unfinished">đơn vị {shown} không có trong mô tả</translation>
+    </message>
+    <message>
+        <source>unknown command</source>
+        <translation type="unfinished">lệnh không rõ</translation>
     </message>
     <message>
         <source>until, such as 09:40</source>
@@ -4582,6 +5278,10 @@
     <message>
         <source>upper</source>
         <translation type="unfinished">tối đa</translation>
+    </message>
+    <message>
+        <source>upper {mass}</source>
+        <translation type="unfinished">mức trên {mass}</translation>
     </message>
     <message>
         <source>use by</source>
@@ -4596,16 +5296,40 @@
         <translation type="unfinished">dùng để chỉnh máy in</translation>
     </message>
     <message>
+        <source>vacuum</source>
+        <translation type="unfinished">hút chân không</translation>
+    </message>
+    <message>
         <source>value</source>
         <translation type="unfinished">giá trị</translation>
+    </message>
+    <message>
+        <source>value is {number}, {why}</source>
+        <translation type="unfinished">giá trị {number}: {why}</translation>
+    </message>
+    <message>
+        <source>value is {shown}, not a number as described</source>
+        <translation type="unfinished">giá trị {shown}: không phải số như mô tả</translation>
     </message>
     <message>
         <source>verified {code}</source>
         <translation type="unfinished">kiểm định {code}</translation>
     </message>
     <message>
+        <source>verified {day}: give a day from {first} to today, {today}</source>
+        <translation type="unfinished">kiểm định {day}: ngày từ {first} đến hôm nay {today}</translation>
+    </message>
+    <message>
+        <source>verified {shown}: give the day as in {day}</source>
+        <translation type="unfinished">kiểm định {shown}: ghi ngày như {day}</translation>
+    </message>
+    <message>
         <source>verified, as in 2026-03-31</source>
         <translation type="unfinished">kiểm định, như 2026-03-31</translation>
+    </message>
+    <message>
+        <source>version</source>
+        <translation type="unfinished">phiên bản</translation>
     </message>
     <message>
         <source>voided</source>
@@ -4614,6 +5338,10 @@
     <message>
         <source>wait until the scale shows a steady weight</source>
         <translation type="unfinished">chờ cân hiện số ổn định</translation>
+    </message>
+    <message>
+        <source>wait until the scale stands still: it is never set to zero in motion</source>
+        <translation type="unfinished">chờ cân đứng yên: không bao giờ về không khi đang động</translation>
     </message>
     <message>
         <source>waiting for QA</source>
@@ -4666,6 +5394,14 @@
     <message>
         <source>weighed now</source>
         <translation type="unfinished">cân bây giờ</translation>
+    </message>
+    <message>
+        <source>weight is {shown}, not a number of the standard's form</source>
+        <translation type="unfinished">số cân {shown}: không đúng dạng chuẩn</translation>
+    </message>
+    <message>
+        <source>weight not displayed</source>
+        <translation type="unfinished">không hiện số cân</translation>
     </message>
     <message>
         <source>weighted average {mean}</source>
@@ -4796,6 +5532,10 @@
         <translation type="unfinished">bạn duyệt</translation>
     </message>
     <message>
+        <source>zero error</source>
+        <translation type="unfinished">lỗi điểm không</translation>
+    </message>
+    <message>
         <source>{begin_code} to {end_code}</source>
         <translation type="unfinished">{begin_code} đến {end_code}</translation>
     </message>
@@ -4808,8 +5548,16 @@
         <translation type="unfinished">{case}: trung bình {mean}, {count} dưới T1: đạt</translation>
     </message>
     <message>
+        <source>{code} is at {number}</source>
+        <translation type="unfinished">{code} đang ở {number}</translation>
+    </message>
+    <message>
         <source>{code} is not known: receive it first</source>
         <translation type="unfinished">không rõ {code}: nhận hàng trước</translation>
+    </message>
+    <message>
+        <source>{code} {count} of {whole}</source>
+        <translation type="unfinished">{code} {count} trên {whole}</translation>
     </message>
     <message>
         <source>{count} BAGS HELD OR OUT</source>
@@ -4928,6 +5676,10 @@
         <translation type="unfinished">cấp {count}, đã dùng {used}</translation>
     </message>
     <message>
+        <source>{count} kept.</source>
+        <translation type="unfinished">Đã giữ {count}.</translation>
+    </message>
+    <message>
         <source>{count} labels</source>
         <translation type="unfinished">{count} nhãn</translation>
     </message>
@@ -4942,6 +5694,10 @@
     <message>
         <source>{count} labels to answer for: look at each bag</source>
         <translation type="unfinished">{count} nhãn cần trả lời: xem từng túi</translation>
+    </message>
+    <message>
+        <source>{count} lines are weights, {number} are not: look at each of them</source>
+        <translation type="unfinished">{count} dòng là số cân, {number} dòng không: xem từng dòng</translation>
     </message>
     <message>
         <source>{count} minutes</source>
@@ -5012,6 +5768,10 @@
         <translation type="unfinished">{count} ở khách hàng</translation>
     </message>
     <message>
+        <source>{count} {code} free</source>
+        <translation type="unfinished">còn trống {count} {code}</translation>
+    </message>
+    <message>
         <source>{day} is not reviewed and signed</source>
         <translation type="unfinished">ngày {day} chưa duyệt và ký</translation>
     </message>
@@ -5038,6 +5798,14 @@
     <message>
         <source>{error}, may be {limit}</source>
         <translation type="unfinished">{error}, cho phép {limit}</translation>
+    </message>
+    <message>
+        <source>{field} is read as {shown}, not {due}</source>
+        <translation type="unfinished">{field} đọc thành {shown}, không phải {due}</translation>
+    </message>
+    <message>
+        <source>{field} is {shown}, allowed is {allowed}</source>
+        <translation type="unfinished">{field} là {shown}, cho phép {allowed}</translation>
     </message>
     <message>
         <source>{first} and {count} more</source>
@@ -5104,8 +5872,24 @@
         <translation type="unfinished">{mean} trong {least} đến {most}</translation>
     </message>
     <message>
+        <source>{name} not installed</source>
+        <translation type="unfinished">{name} chưa cài</translation>
+    </message>
+    <message>
+        <source>{name} serial {code}</source>
+        <translation type="unfinished">{name} sê-ri {code}</translation>
+    </message>
+    <message>
         <source>{name} stands for {first} and for {second}: look at the case and keep one</source>
         <translation type="unfinished">{name} là {first} và cả {second}: xem thùng và giữ một</translation>
+    </message>
+    <message>
+        <source>{name} waits: a bag is on the pan</source>
+        <translation type="unfinished">{name} chờ: có túi trên đĩa cân</translation>
+    </message>
+    <message>
+        <source>{name} would change what the bags of the open run weigh: end the run</source>
+        <translation type="unfinished">{name} sẽ đổi số cân của đợt đang mở: đóng đợt</translation>
     </message>
     <message>
         <source>{name}: mean {mean}, spread {spread}</source>
@@ -5116,8 +5900,60 @@
         <translation type="unfinished">{name}: {code} từ {who}</translation>
     </message>
     <message>
+        <source>{number} % full</source>
+        <translation type="unfinished">đầy {number} %</translation>
+    </message>
+    <message>
         <source>{number} % of nominal</source>
         <translation type="unfinished">{number} % danh nghĩa</translation>
+    </message>
+    <message>
+        <source>{number} April {count}</source>
+        <translation type="unfinished">{number} tháng 4 {count}</translation>
+    </message>
+    <message>
+        <source>{number} August {count}</source>
+        <translation type="unfinished">{number} tháng 8 {count}</translation>
+    </message>
+    <message>
+        <source>{number} December {count}</source>
+        <translation type="unfinished">{number} tháng 12 {count}</translation>
+    </message>
+    <message>
+        <source>{number} February {count}</source>
+        <translation type="unfinished">{number} tháng 2 {count}</translation>
+    </message>
+    <message>
+        <source>{number} January {count}</source>
+        <translation type="unfinished">{number} tháng 1 {count}</translation>
+    </message>
+    <message>
+        <source>{number} July {count}</source>
+        <translation type="unfinished">{number} tháng 7 {count}</translation>
+    </message>
+    <message>
+        <source>{number} June {count}</source>
+        <translation type="unfinished">{number} tháng 6 {count}</translation>
+    </message>
+    <message>
+        <source>{number} March {count}</source>
+        <translation type="unfinished">{number} tháng 3 {count}</translation>
+    </message>
+    <message>
+        <source>{number} May {count}</source>
+        <translation type="unfinished">{number} tháng 5 {count}</translation>
+    </message>
+    <message>
+        <source>{number} November {count}</source>
+        <translation type="unfinished">{number} tháng 11 {count}</translation>
+    </message>
+    <message>
+        <source>{number} October {count}</source>
+        <translation type="unfinished">{number} tháng 10 {count}</translation>
+    </message>
+    <message>
+        <source>{number} September {count}</source>
+        <translation type="unfinished">{number} tháng 9 {count}</translation>
     </message>
     <message>
         <source>{number} bags</source>
@@ -5130,6 +5966,10 @@
     <message>
         <source>{number} held</source>
         <translation type="unfinished">giữ từ {number}</translation>
+    </message>
+    <message>
+        <source>{number} in money</source>
+        <translation type="unfinished">{number} tiền</translation>
     </message>
     <message>
         <source>{number} missing</source>
@@ -5150,6 +5990,10 @@
     <message>
         <source>{number} of {whole}: {what}</source>
         <translation type="unfinished">{number} / {whole}: {what}</translation>
+    </message>
+    <message>
+        <source>{number} to {count} days</source>
+        <translation type="unfinished">{number} đến {count} ngày</translation>
     </message>
     <message>
         <source>{number} to {whole} {unit}</source>

@@ -48,6 +48,10 @@
         <translation type="unfinished">新秤：接好，点 查看，再用标准重块检查。</translation>
     </message>
     <message>
+        <source>A scale that is to be asked needs its request above.</source>
+        <translation type="unfinished">需要询问的秤，请在上方填写询问。</translation>
+    </message>
+    <message>
         <source>ADD</source>
         <translation type="unfinished">加</translation>
     </message>
@@ -58,6 +62,10 @@
     <message>
         <source>ALL</source>
         <translation type="unfinished">全部</translation>
+    </message>
+    <message>
+        <source>ALL DAYS</source>
+        <translation type="unfinished">所有日期</translation>
     </message>
     <message>
         <source>ALL WEIGHED</source>
@@ -156,6 +164,10 @@
         <translation type="unfinished">袋 {serial} 没有另放：见 查找。</translation>
     </message>
     <message>
+        <source>Bags since the last good check of the scale before are covered by no check of it any more: QA decides about them.</source>
+        <translation type="unfinished">旧秤上次合格检查之后的袋子不再有检查覆盖：由 QA 决定。</translation>
+    </message>
+    <message>
         <source>Below T1</source>
         <translation type="unfinished">低于 T1</translation>
     </message>
@@ -224,6 +236,10 @@
         <translation type="unfinished">清线</translation>
     </message>
     <message>
+        <source>CLEAR TARE</source>
+        <translation type="unfinished">清除皮重</translation>
+    </message>
+    <message>
         <source>CLOCK</source>
         <translation type="unfinished">时钟</translation>
     </message>
@@ -286,6 +302,10 @@
     <message>
         <source>DESTROYED</source>
         <translation type="unfinished">已销毁</translation>
+    </message>
+    <message>
+        <source>DIAGNOSE</source>
+        <translation type="unfinished">诊断</translation>
     </message>
     <message>
         <source>DO NOT SIGN</source>
@@ -404,8 +424,20 @@
         <translation type="unfinished">标志</translation>
     </message>
     <message>
+        <source>Fri {number}</source>
+        <translation type="unfinished">{number}日周五</translation>
+    </message>
+    <message>
+        <source>Friday</source>
+        <translation type="unfinished">星期五</translation>
+    </message>
+    <message>
         <source>From</source>
         <translation type="unfinished">来自</translation>
+    </message>
+    <message>
+        <source>From the recording {file}: TAKE a line.</source>
+        <translation type="unfinished">录制 {file}：取一行。</translation>
     </message>
     <message>
         <source>GIVE UP</source>
@@ -496,6 +528,10 @@
         <translation type="unfinished">存疑</translation>
     </message>
     <message>
+        <source>IN USE.</source>
+        <translation type="unfinished">已启用。</translation>
+    </message>
+    <message>
         <source>INBOX</source>
         <translation type="unfinished">待办</translation>
     </message>
@@ -518,6 +554,10 @@
     <message>
         <source>In use</source>
         <translation type="unfinished">在用</translation>
+    </message>
+    <message>
+        <source>Is the scale on, and are baud rate and parity those of its menu?</source>
+        <translation type="unfinished">秤开了吗？波特率和校验与秤菜单一致吗？</translation>
     </message>
     <message>
         <source>Issued − used − spoiled − samples − returned</source>
@@ -580,8 +620,20 @@
         <translation type="unfinished">最后一张</translation>
     </message>
     <message>
+        <source>LAST 7 DAYS</source>
+        <translation type="unfinished">最近 7 天</translation>
+    </message>
+    <message>
+        <source>LAST DAY</source>
+        <translation type="unfinished">最近一天</translation>
+    </message>
+    <message>
         <source>LEAD</source>
         <translation type="unfinished">班长</translation>
+    </message>
+    <message>
+        <source>LEAVE</source>
+        <translation type="unfinished">退出</translation>
     </message>
     <message>
         <source>LIFT BAG</source>
@@ -656,6 +708,10 @@
         <translation type="unfinished">包装员屏幕的语言</translation>
     </message>
     <message>
+        <source>Languages</source>
+        <translation type="unfinished">语言</translation>
+    </message>
+    <message>
         <source>Lead</source>
         <translation type="unfinished">班长</translation>
     </message>
@@ -728,6 +784,10 @@
         <translation type="unfinished">厂家和型号</translation>
     </message>
     <message>
+        <source>Max / e = {number}, class {code} allows {least} to {most}</source>
+        <translation type="unfinished">Max / e = {number}，{code} 级允许 {least} 至 {most}</translation>
+    </message>
+    <message>
         <source>Mean needed</source>
         <translation type="unfinished">所需均值</translation>
     </message>
@@ -738,6 +798,14 @@
     <message>
         <source>Mean so far</source>
         <translation type="unfinished">目前均值</translation>
+    </message>
+    <message>
+        <source>Mon {number}</source>
+        <translation type="unfinished">{number}日周一</translation>
+    </message>
+    <message>
+        <source>Monday</source>
+        <translation type="unfinished">星期一</translation>
     </message>
     <message>
         <source>NEAR MAX</source>
@@ -824,6 +892,10 @@
         <translation type="unfinished">这里没有箱</translation>
     </message>
     <message>
+        <source>No description yet</source>
+        <translation type="unfinished">还没有描述</translation>
+    </message>
+    <message>
         <source>No good bag yet</source>
         <translation type="unfinished">还没有合格袋</translation>
     </message>
@@ -850,6 +922,10 @@
     <message>
         <source>No target can be proposed: {why}.</source>
         <translation type="unfinished">无法提出目标值：{why}。</translation>
+    </message>
+    <message>
+        <source>No whole line was heard yet.</source>
+        <translation type="unfinished">尚未收到完整的一行。</translation>
     </message>
     <message>
         <source>Not kept: {why}, {folder}</source>
@@ -968,6 +1044,10 @@
         <translation type="unfinished">人员</translation>
     </message>
     <message>
+        <source>PLUS/MINUS</source>
+        <translation type="unfinished">正负号</translation>
+    </message>
+    <message>
         <source>PRINT</source>
         <translation type="unfinished">打印</translation>
     </message>
@@ -982,6 +1062,10 @@
     <message>
         <source>PROPOSE</source>
         <translation type="unfinished">提议</translation>
+    </message>
+    <message>
+        <source>PROPOSE when they differ enough.</source>
+        <translation type="unfinished">差别足够时点 提议。</translation>
     </message>
     <message>
         <source>PUT AN EMPTY BAG ON</source>
@@ -1000,12 +1084,32 @@
         <translation type="unfinished">托盘 {sscc} 已封；标签即将打出。</translation>
     </message>
     <message>
+        <source>Parts</source>
+        <translation type="unfinished">组件</translation>
+    </message>
+    <message>
         <source>Plate in the settings</source>
         <translation type="unfinished">设置中的铭牌</translation>
     </message>
     <message>
         <source>Print again: {what}</source>
         <translation type="unfinished">重打：{what}</translation>
+    </message>
+    <message>
+        <source>Protocol</source>
+        <translation type="unfinished">协议</translation>
+    </message>
+    <message>
+        <source>Put another weight on, and TAKE a line at rest and one in motion too.</source>
+        <translation type="unfinished">换一个重量，静止和移动时各取一行。</translation>
+    </message>
+    <message>
+        <source>Put its number into station.toml.</source>
+        <translation type="unfinished">把它的编号写入 station.toml。</translation>
+    </message>
+    <message>
+        <source>QA check</source>
+        <translation type="unfinished">QA 检查</translation>
     </message>
     <message>
         <source>QA decides</source>
@@ -1136,8 +1240,20 @@
         <translation type="unfinished">生产</translation>
     </message>
     <message>
+        <source>Range</source>
+        <translation type="unfinished">量程</translation>
+    </message>
+    <message>
         <source>Reading the record</source>
         <translation type="unfinished">正在读记录</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation type="unfinished">记录</translation>
+    </message>
+    <message>
+        <source>Recorded as refused</source>
+        <translation type="unfinished">已记录为拒绝</translation>
     </message>
     <message>
         <source>Recorded: {file}</source>
@@ -1276,6 +1392,10 @@
         <translation type="unfinished">签名人</translation>
     </message>
     <message>
+        <source>SMA SCP-0499 level {code}</source>
+        <translation type="unfinished">SMA SCP-0499 级别 {code}</translation>
+    </message>
+    <message>
         <source>SPOILED</source>
         <translation type="unfinished">损坏</translation>
     </message>
@@ -1340,6 +1460,14 @@
         <translation type="unfinished">同一产品？</translation>
     </message>
     <message>
+        <source>Sat {number}</source>
+        <translation type="unfinished">{number}日周六</translation>
+    </message>
+    <message>
+        <source>Saturday</source>
+        <translation type="unfinished">星期六</translation>
+    </message>
+    <message>
         <source>Scale {what} failed its last check</source>
         <translation type="unfinished">秤 {what} 上次检查不合格</translation>
     </message>
@@ -1400,8 +1528,20 @@
         <translation type="unfinished">工作站</translation>
     </message>
     <message>
+        <source>Stop and start the station to use it</source>
+        <translation type="unfinished">停止再启动本站后生效</translation>
+    </message>
+    <message>
         <source>Study kept: mean {mean}, s {spread}, {count} bags</source>
         <translation type="unfinished">测定已存：均值 {mean}，s {spread}，{count} 袋</translation>
+    </message>
+    <message>
+        <source>Sun {number}</source>
+        <translation type="unfinished">{number}日周日</translation>
+    </message>
+    <message>
+        <source>Sunday</source>
+        <translation type="unfinished">星期日</translation>
     </message>
     <message>
         <source>Suspect window of {what}: {count} bags are held</source>
@@ -1504,6 +1644,10 @@
         <translation type="unfinished">培训</translation>
     </message>
     <message>
+        <source>TRAINING IS OVER</source>
+        <translation type="unfinished">培训已过期</translation>
+    </message>
+    <message>
         <source>Take a line, mark its value and say the unit first.</source>
         <translation type="unfinished">先取行，标出数值并说明单位。</translation>
     </message>
@@ -1573,7 +1717,7 @@
     </message>
     <message>
         <source>There is no recording: make one on the page WIRE.</source>
-        <translation type="unfinished">没有录制：在 生产线 页录一个。</translation>
+        <translation type="unfinished">没有录制：在 线路 页录一个。</translation>
     </message>
     <message>
         <source>There is no run before</source>
@@ -1586,6 +1730,22 @@
     <message>
         <source>This run stays as it is.</source>
         <translation type="unfinished">本次生产不变。</translation>
+    </message>
+    <message>
+        <source>This screen is left at RUN, MORE, LEAVE, by somebody who may</source>
+        <translation type="unfinished">离开此屏：生产、更多、退出，须由有权限的人操作</translation>
+    </message>
+    <message>
+        <source>Threads</source>
+        <translation type="unfinished">线程</translation>
+    </message>
+    <message>
+        <source>Thu {number}</source>
+        <translation type="unfinished">{number}日周四</translation>
+    </message>
+    <message>
+        <source>Thursday</source>
+        <translation type="unfinished">星期四</translation>
     </message>
     <message>
         <source>Touch PASSED or FAILED.</source>
@@ -1612,12 +1772,24 @@
         <translation type="unfinished">先点自己的名字。</translation>
     </message>
     <message>
+        <source>Tue {number}</source>
+        <translation type="unfinished">{number}日周二</translation>
+    </message>
+    <message>
+        <source>Tuesday</source>
+        <translation type="unfinished">星期二</translation>
+    </message>
+    <message>
         <source>UNDO</source>
         <translation type="unfinished">撤销</translation>
     </message>
     <message>
         <source>UNIT</source>
         <translation type="unfinished">单位</translation>
+    </message>
+    <message>
+        <source>UNIT {code}</source>
+        <translation type="unfinished">单位 {code}</translation>
     </message>
     <message>
         <source>Use by</source>
@@ -1634,6 +1806,10 @@
     <message>
         <source>VOIDED</source>
         <translation type="unfinished">作废</translation>
+    </message>
+    <message>
+        <source>Version</source>
+        <translation type="unfinished">版本</translation>
     </message>
     <message>
         <source>WAIT</source>
@@ -1680,6 +1856,10 @@
         <translation type="unfinished">擦秤盘</translation>
     </message>
     <message>
+        <source>WIRE</source>
+        <translation type="unfinished">线路</translation>
+    </message>
+    <message>
         <source>WORK OUT</source>
         <translation type="unfinished">计算</translation>
     </message>
@@ -1694,6 +1874,14 @@
     <message>
         <source>Wait until the day is read.</source>
         <translation type="unfinished">等当天读完。</translation>
+    </message>
+    <message>
+        <source>Wed {number}</source>
+        <translation type="unfinished">{number}日周三</translation>
+    </message>
+    <message>
+        <source>Wednesday</source>
+        <translation type="unfinished">星期三</translation>
     </message>
     <message>
         <source>Weigh again in this order: net as shown, less the whole error, less even growth</source>
@@ -1800,6 +1988,10 @@
         <translation type="unfinished">检查已逾期</translation>
     </message>
     <message>
+        <source>a check needs test weights: name at least one</source>
+        <translation type="unfinished">检查需要标准重块：至少填一个</translation>
+    </message>
+    <message>
         <source>a copy was printed</source>
         <translation type="unfinished">打印过一份副本</translation>
     </message>
@@ -1876,8 +2068,16 @@
         <translation type="unfinished">生产需要一位班长和一位称重人</translation>
     </message>
     <message>
+        <source>a scale that says nothing</source>
+        <translation type="unfinished">不报信息的秤</translation>
+    </message>
+    <message>
         <source>a suspect window of {what} is open ({count} bags)</source>
         <translation type="unfinished">{what}的可疑时段未结（{count} 袋）</translation>
+    </message>
+    <message>
+        <source>a version is not refused</source>
+        <translation type="unfinished">版本不作拒绝</translation>
     </message>
     <message>
         <source>a weight every {gap} ms</source>
@@ -1888,12 +2088,28 @@
         <translation type="unfinished">整次生产不能倒掉：先扣留其袋</translation>
     </message>
     <message>
+        <source>about {mass} in bags of {loaded} loaded</source>
+        <translation type="unfinished">投料 {loaded}，约 {mass} 装袋</translation>
+    </message>
+    <message>
+        <source>above the highest of the description, {number}</source>
+        <translation type="unfinished">高于描述的最大值 {number}</translation>
+    </message>
+    <message>
         <source>adds up</source>
         <translation type="unfinished">相符</translation>
     </message>
     <message>
         <source>after a stop</source>
         <translation type="unfinished">停线后</translation>
+    </message>
+    <message>
+        <source>ahead</source>
+        <translation type="unfinished">向前</translation>
+    </message>
+    <message>
+        <source>air</source>
+        <translation type="unfinished">空气</translation>
     </message>
     <message>
         <source>all</source>
@@ -1918,6 +2134,10 @@
     <message>
         <source>all reviewed</source>
         <translation type="unfinished">全部已审</translation>
+    </message>
+    <message>
+        <source>all {count} lines are weights: compare them with what the scale showed</source>
+        <translation type="unfinished">全部 {count} 行都是重量：与秤显示的比较</translation>
     </message>
     <message>
         <source>allowed</source>
@@ -1956,8 +2176,20 @@
         <translation type="unfinished">扫了别的码</translation>
     </message>
     <message>
+        <source>another one is set</source>
+        <translation type="unfinished">设置的是另一个</translation>
+    </message>
+    <message>
+        <source>another program has it: close that program, or name another port</source>
+        <translation type="unfinished">被其他程序占用：关闭该程序，或换端口</translation>
+    </message>
+    <message>
         <source>another scale is here, {here}; in use is {known}: take it into use, {where}</source>
         <translation type="unfinished">接了另一台秤 {here}；在用的是 {known}：启用它，{where}</translation>
+    </message>
+    <message>
+        <source>any number</source>
+        <translation type="unfinished">不限</translation>
     </message>
     <message>
         <source>applied</source>
@@ -1978,6 +2210,10 @@
     <message>
         <source>approved</source>
         <translation type="unfinished">已批准</translation>
+    </message>
+    <message>
+        <source>as far as one approval goes</source>
+        <translation type="unfinished">一次批准所能到的值</translation>
     </message>
     <message>
         <source>as found</source>
@@ -2016,8 +2252,16 @@
         <translation type="unfinished">至多 {most} {unit}</translation>
     </message>
     <message>
+        <source>at once</source>
+        <translation type="unfinished">立即</translation>
+    </message>
+    <message>
         <source>at random</source>
         <translation type="unfinished">随机</translation>
+    </message>
+    <message>
+        <source>at rest</source>
+        <translation type="unfinished">静止</translation>
     </message>
     <message>
         <source>back</source>
@@ -2092,6 +2336,10 @@
         <translation type="unfinished">之后的袋已查看</translation>
     </message>
     <message>
+        <source>before bag {count}</source>
+        <translation type="unfinished">第 {count} 袋之前</translation>
+    </message>
+    <message>
         <source>below T1</source>
         <translation type="unfinished">低于 T1</translation>
     </message>
@@ -2114,6 +2362,14 @@
     <message>
         <source>below floor</source>
         <translation type="unfinished">低于下限</translation>
+    </message>
+    <message>
+        <source>below the lowest of the description, {number}</source>
+        <translation type="unfinished">低于描述的最小值 {number}</translation>
+    </message>
+    <message>
+        <source>between the fields stands {one} and also {other}: mark what changes</source>
+        <translation type="unfinished">字段之间有 {one} 也有 {other}：标记变化处</translation>
     </message>
     <message>
         <source>bin and belt empty</source>
@@ -2172,6 +2428,14 @@
         <translation type="unfinished">有字节但不成帧：检查波特率和校验（{here}）</translation>
     </message>
     <message>
+        <source>bytes that belong to no frame</source>
+        <translation type="unfinished">不属于任何帧的字节</translation>
+    </message>
+    <message>
+        <source>bytes that belong to no line</source>
+        <translation type="unfinished">不属于任何行的字节</translation>
+    </message>
+    <message>
         <source>call QA</source>
         <translation type="unfinished">叫质检</translation>
     </message>
@@ -2196,12 +2460,28 @@
         <translation type="unfinished">B 类</translation>
     </message>
     <message>
+        <source>centre of zero</source>
+        <translation type="unfinished">零点中心</translation>
+    </message>
+    <message>
         <source>chance to pass the official test</source>
         <translation type="unfinished">通过官方检验的可能</translation>
     </message>
     <message>
+        <source>change every {count} ms</source>
+        <translation type="unfinished">每 {count} ms 切换</translation>
+    </message>
+    <message>
         <source>change or explain a label roll</source>
         <translation type="unfinished">更换或说明标签卷</translation>
+    </message>
+    <message>
+        <source>changed after weighing</source>
+        <translation type="unfinished">称后有变</translation>
+    </message>
+    <message>
+        <source>changed after weighing: {net} is recorded, {found} is on the pan</source>
+        <translation type="unfinished">称后有变：已记录 {net}，秤盘上 {found}</translation>
     </message>
     <message>
         <source>check</source>
@@ -2228,6 +2508,10 @@
         <translation type="unfinished">已做检查</translation>
     </message>
     <message>
+        <source>checksum {code} does not agree</source>
+        <translation type="unfinished">校验 {code} 不符</translation>
+    </message>
+    <message>
         <source>choose a lot of {component}</source>
         <translation type="unfinished">选择 {component} 的批次</translation>
     </message>
@@ -2238,6 +2522,14 @@
     <message>
         <source>choose the product first, then its lots</source>
         <translation type="unfinished">先选产品，再选批次</translation>
+    </message>
+    <message>
+        <source>class {code}</source>
+        <translation type="unfinished">{code} 级</translation>
+    </message>
+    <message>
+        <source>class {code} knows no scale interval of {interval} (R 76 Table 3)</source>
+        <translation type="unfinished">{code} 级没有 {interval} 的分度（R 76 表 3）</translation>
     </message>
     <message>
         <source>cleaning</source>
@@ -2274,6 +2566,10 @@
     <message>
         <source>confirm date and time</source>
         <translation type="unfinished">确认日期和时间</translation>
+    </message>
+    <message>
+        <source>connected by {device}</source>
+        <translation type="unfinished">经 {device} 连接</translation>
     </message>
     <message>
         <source>cooler temperature</source>
@@ -2364,8 +2660,20 @@
         <translation type="unfinished">设备 {code}</translation>
     </message>
     <message>
+        <source>differs</source>
+        <translation type="unfinished">不一致</translation>
+    </message>
+    <message>
+        <source>digest</source>
+        <translation type="unfinished">摘要</translation>
+    </message>
+    <message>
         <source>digits it shows</source>
         <translation type="unfinished">显示的数字</translation>
+    </message>
+    <message>
+        <source>does not fit</source>
+        <translation type="unfinished">不符合</translation>
     </message>
     <message>
         <source>done</source>
@@ -2384,8 +2692,16 @@
         <translation type="unfinished">倒掉</translation>
     </message>
     <message>
+        <source>emptied</source>
+        <translation type="unfinished">已用完</translation>
+    </message>
+    <message>
         <source>empty</source>
         <translation type="unfinished">空</translation>
+    </message>
+    <message>
+        <source>empty bag</source>
+        <translation type="unfinished">空袋</translation>
     </message>
     <message>
         <source>empty by now?</source>
@@ -2408,6 +2724,10 @@
         <translation type="unfinished">录入此项</translation>
     </message>
     <message>
+        <source>equal</source>
+        <translation type="unfinished">一致</translation>
+    </message>
+    <message>
         <source>even</source>
         <translation type="unfinished">均匀</translation>
     </message>
@@ -2418,6 +2738,10 @@
     <message>
         <source>event</source>
         <translation type="unfinished">事件</translation>
+    </message>
+    <message>
+        <source>example {number}, {line}</source>
+        <translation type="unfinished">示例 {number}，{line}</translation>
     </message>
     <message>
         <source>expired</source>
@@ -2456,6 +2780,10 @@
         <translation type="unfinished">标签剩不到 {count} 张</translation>
     </message>
     <message>
+        <source>field {code}</source>
+        <translation type="unfinished">字段 {code}</translation>
+    </message>
+    <message>
         <source>figures do not convince</source>
         <translation type="unfinished">数据不足信</translation>
     </message>
@@ -2488,8 +2816,24 @@
         <translation type="unfinished">首个编号</translation>
     </message>
     <message>
+        <source>first-off</source>
+        <translation type="unfinished">首件</translation>
+    </message>
+    <message>
+        <source>fits</source>
+        <translation type="unfinished">符合</translation>
+    </message>
+    <message>
         <source>flag</source>
         <translation type="unfinished">标志</translation>
+    </message>
+    <message>
+        <source>flags that contradict</source>
+        <translation type="unfinished">标志互相矛盾</translation>
+    </message>
+    <message>
+        <source>floor {mass}</source>
+        <translation type="unfinished">下限 {mass}</translation>
     </message>
     <message>
         <source>floor, target, upper</source>
@@ -2504,12 +2848,20 @@
         <translation type="unfinished">异物</translation>
     </message>
     <message>
-        <source>forward</source>
-        <translation type="unfinished">向前</translation>
-    </message>
-    <message>
         <source>found</source>
         <translation type="unfinished">结果值</translation>
+    </message>
+    <message>
+        <source>frame cut off after {count} bytes by the start of the next</source>
+        <translation type="unfinished">{count} 字节后被下一帧截断</translation>
+    </message>
+    <message>
+        <source>frame of {count} bytes, a weight has {number}</source>
+        <translation type="unfinished">帧长 {count} 字节，重量应为 {number}</translation>
+    </message>
+    <message>
+        <source>frame without an end within {count} bytes</source>
+        <translation type="unfinished">{count} 字节内帧无结尾</translation>
     </message>
     <message>
         <source>free</source>
@@ -2556,6 +2908,10 @@
         <translation type="unfinished">良好</translation>
     </message>
     <message>
+        <source>gross</source>
+        <translation type="unfinished">毛重</translation>
+    </message>
+    <message>
         <source>gross weight</source>
         <translation type="unfinished">毛重</translation>
     </message>
@@ -2570,6 +2926,10 @@
     <message>
         <source>harvested</source>
         <translation type="unfinished">收割日</translation>
+    </message>
+    <message>
+        <source>heaviest gross {mass} against Max {most}</source>
+        <translation type="unfinished">最大毛重 {mass}，Max {most}</translation>
     </message>
     <message>
         <source>held</source>
@@ -2590,6 +2950,10 @@
     <message>
         <source>here: {line}</source>
         <translation type="unfinished">此处：{line}</translation>
+    </message>
+    <message>
+        <source>high resolution</source>
+        <translation type="unfinished">高分辨率</translation>
     </message>
     <message>
         <source>hold</source>
@@ -2640,6 +3004,10 @@
         <translation type="unfinished">金额</translation>
     </message>
     <message>
+        <source>in motion</source>
+        <translation type="unfinished">移动中</translation>
+    </message>
+    <message>
         <source>in no case</source>
         <translation type="unfinished">未装箱</translation>
     </message>
@@ -2664,6 +3032,14 @@
         <translation type="unfinished">{number} min 后</translation>
     </message>
     <message>
+        <source>in-service error at {gross} gross {mass} against {share} of {limit} = {most}</source>
+        <translation type="unfinished">毛重 {gross} 的使用误差 {mass}，{limit} 的 {share} = {most}</translation>
+    </message>
+    <message>
+        <source>initial zero error</source>
+        <translation type="unfinished">开机零点错误</translation>
+    </message>
+    <message>
         <source>input lot</source>
         <translation type="unfinished">原料批</translation>
     </message>
@@ -2676,12 +3052,20 @@
         <translation type="unfinished">仪器</translation>
     </message>
     <message>
+        <source>interval {mass}</source>
+        <translation type="unfinished">分度 {mass}</translation>
+    </message>
+    <message>
         <source>it came too slowly, or was too short, for a scanner</source>
         <translation type="unfinished">对扫码器来说太慢或太短</translation>
     </message>
     <message>
         <source>it came too warm, or damaged: QA decides</source>
         <translation type="unfinished">到货过热或损坏：质检决定</translation>
+    </message>
+    <message>
+        <source>it changes: mark it on each line</source>
+        <translation type="unfinished">它会变：每行都标记</translation>
     </message>
     <message>
         <source>it does not answer: is it switched on, is its cable in?</source>
@@ -2692,6 +3076,26 @@
         <translation type="unfinished">结尾没有回车</translation>
     </message>
     <message>
+        <source>it does not suit {products}: use another scale</source>
+        <translation type="unfinished">不适合 {products}：请用别的秤</translation>
+    </message>
+    <message>
+        <source>it failed its check with test weights: have it adjusted, then check it again</source>
+        <translation type="unfinished">用标准重块检查不合格：请调整后再检查</translation>
+    </message>
+    <message>
+        <source>it is no serial port</source>
+        <translation type="unfinished">不是串口</translation>
+    </message>
+    <message>
+        <source>it is not there: check the plug</source>
+        <translation type="unfinished">不存在：检查插头</translation>
+    </message>
+    <message>
+        <source>it just stays without approval</source>
+        <translation type="unfinished">只是保持未批准</translation>
+    </message>
+    <message>
         <source>it lacks what the station's scanner types first</source>
         <translation type="unfinished">缺少本站扫码器先输入的内容</translation>
     </message>
@@ -2700,12 +3104,20 @@
         <translation type="unfinished">没有打出</translation>
     </message>
     <message>
+        <source>it reached the scale damaged, nothing was done</source>
+        <translation type="unfinished">到达秤时已损坏，未执行</translation>
+    </message>
+    <message>
         <source>it was not out after {seconds} s: look whether it comes out</source>
         <translation type="unfinished">{seconds} s 后还没出来：看看会不会出来</translation>
     </message>
     <message>
         <source>its bag goes out</source>
         <translation type="unfinished">此袋剔出</translation>
+    </message>
+    <message>
+        <source>its marks overlap or leave the line</source>
+        <translation type="unfinished">标记重叠或超出该行</translation>
     </message>
     <message>
         <source>its run ended before the printer said that it came out</source>
@@ -2722,6 +3134,10 @@
     <message>
         <source>keep, restore or purge the record</source>
         <translation type="unfinished">保存、恢复或清理记录</translation>
+    </message>
+    <message>
+        <source>kept as {file} and named in station.toml</source>
+        <translation type="unfinished">已存为 {file} 并写入 station.toml</translation>
     </message>
     <message>
         <source>knee</source>
@@ -2758,6 +3174,10 @@
     <message>
         <source>label roll</source>
         <translation type="unfinished">标签卷</translation>
+    </message>
+    <message>
+        <source>label scan</source>
+        <translation type="unfinished">扫描标签</translation>
     </message>
     <message>
         <source>label spoiled</source>
@@ -2856,8 +3276,32 @@
         <translation type="unfinished">已清线</translation>
     </message>
     <message>
+        <source>line cut off after {count} bytes by the start of the next</source>
+        <translation type="unfinished">{count} 字节后被下一行截断</translation>
+    </message>
+    <message>
+        <source>line error</source>
+        <translation type="unfinished">线路错误</translation>
+    </message>
+    <message>
+        <source>line that does not fit the pattern of its description</source>
+        <translation type="unfinished">行不符合描述的模式</translation>
+    </message>
+    <message>
+        <source>line without an end within {count} bytes</source>
+        <translation type="unfinished">{count} 字节内行无结尾</translation>
+    </message>
+    <message>
         <source>line {code}</source>
         <translation type="unfinished">生产线 {code}</translation>
+    </message>
+    <message>
+        <source>line {number}</source>
+        <translation type="unfinished">第 {number} 行</translation>
+    </message>
+    <message>
+        <source>lines</source>
+        <translation type="unfinished">各行</translation>
     </message>
     <message>
         <source>loaded</source>
@@ -3020,6 +3464,30 @@
         <translation type="unfinished">经理</translation>
     </message>
     <message>
+        <source>mark no control characters, and nothing after the end</source>
+        <translation type="unfinished">不要标记控制字符和结尾之后</translation>
+    </message>
+    <message>
+        <source>mark the same fields on each line, in the same order</source>
+        <translation type="unfinished">每行按同样顺序标记同样的字段</translation>
+    </message>
+    <message>
+        <source>mark the value on each line</source>
+        <translation type="unfinished">每行都标记数值</translation>
+    </message>
+    <message>
+        <source>mark two or more, with different weights on the pan</source>
+        <translation type="unfinished">标记两行以上，秤盘上重量要不同</translation>
+    </message>
+    <message>
+        <source>may be run</source>
+        <translation type="unfinished">可以生产</translation>
+    </message>
+    <message>
+        <source>may not be run</source>
+        <translation type="unfinished">不可生产</translation>
+    </message>
+    <message>
         <source>mean + {factor} s ≥ {nominal}: {holds} so far</source>
         <translation type="unfinished">均值 + {factor} s ≥ {nominal}：目前{holds}</translation>
     </message>
@@ -3044,6 +3512,10 @@
         <translation type="unfinished">均值 {mean}，s {spread}，{count} 袋</translation>
     </message>
     <message>
+        <source>mean {number}</source>
+        <translation type="unfinished">均值 {number}</translation>
+    </message>
+    <message>
         <source>metal detector</source>
         <translation type="unfinished">金属探测器</translation>
     </message>
@@ -3060,8 +3532,16 @@
         <translation type="unfinished">多</translation>
     </message>
     <message>
+        <source>more bytes arrive than a scale sends: is this the scale's line?</source>
+        <translation type="unfinished">字节多于秤所发：这是秤的线路吗？</translation>
+    </message>
+    <message>
         <source>move a lot on the line</source>
         <translation type="unfinished">在线上移动批次</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation type="unfinished">名称</translation>
     </message>
     <message>
         <source>name of the format</source>
@@ -3132,6 +3612,10 @@
         <translation type="unfinished">不再有袋</translation>
     </message>
     <message>
+        <source>no bag is on record yet</source>
+        <translation type="unfinished">尚无袋子记录</translation>
+    </message>
+    <message>
         <source>no bag is taken: {why}</source>
         <translation type="unfinished">不接收袋子：{why}</translation>
     </message>
@@ -3148,8 +3632,16 @@
         <translation type="unfinished">记录中没有{scope} {name} 的袋：没有扣留</translation>
     </message>
     <message>
+        <source>no checksum known here agrees on all lines: mark another field, or none</source>
+        <translation type="unfinished">没有已知校验适合所有行：标记别的字段，或不标</translation>
+    </message>
+    <message>
         <source>no copy</source>
         <translation type="unfinished">没有副本</translation>
+    </message>
+    <message>
+        <source>no day given</source>
+        <translation type="unfinished">未给日期</translation>
     </message>
     <message>
         <source>no error at any load</source>
@@ -3200,6 +3692,10 @@
         <translation type="unfinished">缺料</translation>
     </message>
     <message>
+        <source>no product has it</source>
+        <translation type="unfinished">没有产品使用</translation>
+    </message>
+    <message>
         <source>no proposal worked out yet</source>
         <translation type="unfinished">还没有计算提议</translation>
     </message>
@@ -3232,8 +3728,16 @@
         <translation type="unfinished">还没有生产</translation>
     </message>
     <message>
+        <source>no scale yet</source>
+        <translation type="unfinished">还没有秤</translation>
+    </message>
+    <message>
         <source>no scan differed: there is nothing to clear</source>
         <translation type="unfinished">没有扫码不符：无需处理</translation>
+    </message>
+    <message>
+        <source>no single test weight of {mass}: use 1, 2 or 5 times a power of ten from 1 g to 20 kg</source>
+        <translation type="unfinished">没有 {mass} 的单个标准重块：用 1 g 至 20 kg 的 1、2、5 乘十的幂</translation>
     </message>
     <message>
         <source>no target meets every clause: the fills scatter too much</source>
@@ -3242,6 +3746,10 @@
     <message>
         <source>no time service has kept the clock right for {time}</source>
         <translation type="unfinished">已有 {time} 没有时间服务校准时钟</translation>
+    </message>
+    <message>
+        <source>no weight</source>
+        <translation type="unfinished">无重量</translation>
     </message>
     <message>
         <source>nobody may ship them</source>
@@ -3264,6 +3772,14 @@
         <translation type="unfinished">标称 {mass}</translation>
     </message>
     <message>
+        <source>nominal {mass} against Min {least}</source>
+        <translation type="unfinished">标称 {mass}，Min {least}</translation>
+    </message>
+    <message>
+        <source>nominal {mass} against {count} intervals of {interval}</source>
+        <translation type="unfinished">标称 {mass}，{count} 个 {interval} 分度</translation>
+    </message>
+    <message>
         <source>none</source>
         <translation type="unfinished">无</translation>
     </message>
@@ -3272,8 +3788,20 @@
         <translation type="unfinished">线上没有了</translation>
     </message>
     <message>
+        <source>none of what was heard is a weight by this description</source>
+        <translation type="unfinished">按此描述，收到的都不是重量</translation>
+    </message>
+    <message>
+        <source>none was taken into use on record yet</source>
+        <translation type="unfinished">尚无启用记录</translation>
+    </message>
+    <message>
         <source>none yet</source>
         <translation type="unfinished">还没有</translation>
+    </message>
+    <message>
+        <source>not a multiple of {number}</source>
+        <translation type="unfinished">不是 {number} 的倍数</translation>
     </message>
     <message>
         <source>not clear yet: {point}</source>
@@ -3346,6 +3874,14 @@
     <message>
         <source>now</source>
         <translation type="unfinished">现状</translation>
+    </message>
+    <message>
+        <source>now {number}</source>
+        <translation type="unfinished">现在 {number}</translation>
+    </message>
+    <message>
+        <source>of everything the version says</source>
+        <translation type="unfinished">此版本全部内容的</translation>
     </message>
     <message>
         <source>of the last bag</source>
@@ -3432,6 +3968,10 @@
         <translation type="unfinished">取自袋中</translation>
     </message>
     <message>
+        <source>over capacity</source>
+        <translation type="unfinished">超载</translation>
+    </message>
+    <message>
         <source>over capacity: take the load off</source>
         <translation type="unfinished">超载：拿下货物</translation>
     </message>
@@ -3488,6 +4028,10 @@
         <translation type="unfinished">铭牌 {code}</translation>
     </message>
     <message>
+        <source>plus or minus</source>
+        <translation type="unfinished">正负号</translation>
+    </message>
+    <message>
         <source>poor print</source>
         <translation type="unfinished">打印差</translation>
     </message>
@@ -3498,6 +4042,10 @@
     <message>
         <source>position</source>
         <translation type="unfinished">岗位</translation>
+    </message>
+    <message>
+        <source>present are</source>
+        <translation type="unfinished">现有</translation>
     </message>
     <message>
         <source>print a label again</source>
@@ -3538,6 +4086,10 @@
     <message>
         <source>propose a target</source>
         <translation type="unfinished">提出目标值</translation>
+    </message>
+    <message>
+        <source>proposed</source>
+        <translation type="unfinished">建议</translation>
     </message>
     <message>
         <source>purge old runs</source>
@@ -3616,6 +4168,10 @@
         <translation type="unfinished">拒绝标签</translation>
     </message>
     <message>
+        <source>refused</source>
+        <translation type="unfinished">已拒绝</translation>
+    </message>
+    <message>
         <source>refused: {why}</source>
         <translation type="unfinished">被拒绝：{why}</translation>
     </message>
@@ -3650,6 +4206,10 @@
     <message>
         <source>repacked</source>
         <translation type="unfinished">重新包装</translation>
+    </message>
+    <message>
+        <source>rest N2</source>
+        <translation type="unfinished">其余 N2</translation>
     </message>
     <message>
         <source>result</source>
@@ -3776,12 +4336,24 @@
         <translation type="unfinished">生产结束时检查秤</translation>
     </message>
     <message>
+        <source>scale interval {mass} against at most {most} for {nominal}</source>
+        <translation type="unfinished">分度 {mass}，{nominal} 最多 {most}</translation>
+    </message>
+    <message>
+        <source>scale interval {mass} against {share} of {limit} = {most}</source>
+        <translation type="unfinished">分度 {mass}，{limit} 的 {share} = {most}</translation>
+    </message>
+    <message>
         <source>scale line</source>
         <translation type="unfinished">秤连接</translation>
     </message>
     <message>
         <source>scale shows {mass}, the scale's own indication counts</source>
         <translation type="unfinished">秤显示 {mass}，以秤的示值为准</translation>
+    </message>
+    <message>
+        <source>scale's port {code} cannot be opened</source>
+        <translation type="unfinished">秤的端口 {code} 打不开</translation>
     </message>
     <message>
         <source>scan a case or pallet</source>
@@ -3900,12 +4472,24 @@
         <translation type="unfinished">送实验室</translation>
     </message>
     <message>
+        <source>sent to the scale</source>
+        <translation type="unfinished">已发给秤</translation>
+    </message>
+    <message>
         <source>serial</source>
         <translation type="unfinished">编号</translation>
     </message>
     <message>
         <source>serial number on its plate</source>
         <translation type="unfinished">铭牌上的序列号</translation>
+    </message>
+    <message>
+        <source>serial number {shown}: give the 1 to 40 characters of the plate</source>
+        <translation type="unfinished">编号 {shown}：填铭牌上的 1 至 40 个字符</translation>
+    </message>
+    <message>
+        <source>serial {code}</source>
+        <translation type="unfinished">编号 {code}</translation>
     </message>
     <message>
         <source>serials</source>
@@ -3930,6 +4514,14 @@
     <message>
         <source>set people, PINs and badges</source>
         <translation type="unfinished">设置人员、PIN 和工牌</translation>
+    </message>
+    <message>
+        <source>set to {mass} in the settings</source>
+        <translation type="unfinished">设置中为 {mass}</translation>
+    </message>
+    <message>
+        <source>set unit, interval and capacity under [scale] of station.toml first</source>
+        <translation type="unfinished">先在 station.toml 的 [scale] 设单位、分度和量程</translation>
     </message>
     <message>
         <source>setting aside: {reason}</source>
@@ -3970,10 +4562,6 @@
     <message>
         <source>shipment withdrawn</source>
         <translation type="unfinished">发货已撤回</translation>
-    </message>
-    <message>
-        <source>sign</source>
-        <translation type="unfinished">符号</translation>
     </message>
     <message>
         <source>sign a change of run</source>
@@ -4034,6 +4622,10 @@
     <message>
         <source>state</source>
         <translation type="unfinished">状态</translation>
+    </message>
+    <message>
+        <source>status {code} with the weight {shown}, it needs ten dashes</source>
+        <translation type="unfinished">状态 {code} 的重量为 {shown}，应为十个横线</translation>
     </message>
     <message>
         <source>stood</source>
@@ -4120,6 +4712,14 @@
         <translation type="unfinished">皮重</translation>
     </message>
     <message>
+        <source>tare error</source>
+        <translation type="unfinished">皮重错误</translation>
+    </message>
+    <message>
+        <source>tare {mass}</source>
+        <translation type="unfinished">皮重 {mass}</translation>
+    </message>
+    <message>
         <source>target</source>
         <translation type="unfinished">目标</translation>
     </message>
@@ -4136,12 +4736,20 @@
         <translation type="unfinished">目标 {mass} 提议</translation>
     </message>
     <message>
+        <source>teach a scale of your own</source>
+        <translation type="unfinished">请教自己的秤</translation>
+    </message>
+    <message>
         <source>tell maintenance</source>
         <translation type="unfinished">通知维修</translation>
     </message>
     <message>
         <source>tenths</source>
         <translation type="unfinished">十分位</translation>
+    </message>
+    <message>
+        <source>test weights of class {code} for {mass} may be wrong by {own}, more than a third of the {allowed} the scale may be: use a finer class</source>
+        <translation type="unfinished">{code} 级标准重块在 {mass} 可差 {own}，超过秤允许的 {allowed} 的三分之一：用更高等级</translation>
     </message>
     <message>
         <source>the bag on the pan may hold lot {lot}, which is held: set it aside and lift it, then change the lot</source>
@@ -4192,6 +4800,10 @@
         <translation type="unfinished">这个码按了非文字键</translation>
     </message>
     <message>
+        <source>the demo's settings stay as they are</source>
+        <translation type="unfinished">演示的设置保持不变</translation>
+    </message>
+    <message>
         <source>the disk cannot be asked: {why}</source>
         <translation type="unfinished">无法查询磁盘：{why}</translation>
     </message>
@@ -4234,6 +4846,10 @@
     <message>
         <source>the folder for labels is gone: make {folder} again</source>
         <translation type="unfinished">标签文件夹不见了：重新建立 {folder}</translation>
+    </message>
+    <message>
+        <source>the known fault of older versions is mended in this one</source>
+        <translation type="unfinished">旧版本的已知缺陷在此版本已修复</translation>
     </message>
     <message>
         <source>the label of bag {serial} is {state}, so it was printed: destroy it first</source>
@@ -4348,6 +4964,10 @@
         <translation type="unfinished">打印机：{why}</translation>
     </message>
     <message>
+        <source>the proposal is for version {number}</source>
+        <translation type="unfinished">建议针对版本 {number}</translation>
+    </message>
+    <message>
         <source>the queue cannot reach the printer: switch it on, check its cable</source>
         <translation type="unfinished">队列连不上打印机：开机，检查电缆</translation>
     </message>
@@ -4376,6 +4996,10 @@
         <translation type="unfinished">秤</translation>
     </message>
     <message>
+        <source>the scale does not do that</source>
+        <translation type="unfinished">秤没有此功能</translation>
+    </message>
+    <message>
         <source>the scale failed its check</source>
         <translation type="unfinished">秤检查不合格</translation>
     </message>
@@ -4384,8 +5008,20 @@
         <translation type="unfinished">秤检查不合格：调整后再检查：{where}</translation>
     </message>
     <message>
+        <source>the scale gave no answer, look at its display</source>
+        <translation type="unfinished">秤没有回答，请看它的显示</translation>
+    </message>
+    <message>
+        <source>the scale has just come back: its weights count in a moment</source>
+        <translation type="unfinished">秤刚恢复：稍后重量才算数</translation>
+    </message>
+    <message>
         <source>the scale is silent: check its cable and power</source>
         <translation type="unfinished">秤没有信号：检查电缆和电源</translation>
+    </message>
+    <message>
+        <source>the scale on {code} has sent nothing for {number} s: check that it is switched on, its cable, and its communication settings</source>
+        <translation type="unfinished">{code} 上的秤 {number} s 没有发送：检查是否开机、电缆和通信设置</translation>
     </message>
     <message>
         <source>the scale read high at some loads and low at others</source>
@@ -4400,12 +5036,20 @@
         <translation type="unfinished">秤偏低：多给了产品</translation>
     </message>
     <message>
+        <source>the scale refused to set zero: empty the pan</source>
+        <translation type="unfinished">秤拒绝清零：请清空秤盘</translation>
+    </message>
+    <message>
         <source>the scale shows a net weight: clear its tare, the station subtracts the bag itself</source>
         <translation type="unfinished">秤显示净重：清除秤上的皮重，工作站自己减袋重</translation>
     </message>
     <message>
         <source>the scale shows {unit}, the run is in {other}: set the scale back</source>
         <translation type="unfinished">秤显示 {unit}，本次生产用 {other}：把秤调回来</translation>
+    </message>
+    <message>
+        <source>the scale's line is not open</source>
+        <translation type="unfinished">秤的线路未打开</translation>
     </message>
     <message>
         <source>the scan of a label is overdue: {where}</source>
@@ -4418,6 +5062,18 @@
     <message>
         <source>the scan of label {serial} does not match: the lead clears it at {where}</source>
         <translation type="unfinished">标签 {serial} 扫码不符：班长在 {where} 处理</translation>
+    </message>
+    <message>
+        <source>the settings are in {code}</source>
+        <translation type="unfinished">设置的单位是 {code}</translation>
+    </message>
+    <message>
+        <source>the settings before are in station.toml.before</source>
+        <translation type="unfinished">之前的设置在 station.toml.before</translation>
+    </message>
+    <message>
+        <source>the settings say so</source>
+        <translation type="unfinished">按设置</translation>
     </message>
     <message>
         <source>the station ended before the label's fate was recorded</source>
@@ -4440,6 +5096,10 @@
         <translation type="unfinished">工作站停了很久</translation>
     </message>
     <message>
+        <source>the station writes and checkpoints through one, so it cannot happen here</source>
+        <translation type="unfinished">本站只通过一个连接写入，这里不会发生</translation>
+    </message>
+    <message>
         <source>the store is closed</source>
         <translation type="unfinished">记录已关闭</translation>
     </message>
@@ -4448,16 +5108,36 @@
         <translation type="unfinished">测定得 {study}，大于扣除的皮重 {tare}：调高 {bag} 的皮重</translation>
     </message>
     <message>
+        <source>the test weights come to {total} for the load {load} of {mass}: at least {percent} of it are needed</source>
+        <translation type="unfinished">载荷 {load} {mass} 的标准重块合计 {total}：至少需要 {percent}</translation>
+    </message>
+    <message>
         <source>the year {year} is not believed</source>
         <translation type="unfinished">年份 {year} 不可信</translation>
+    </message>
+    <message>
+        <source>then its number, its verification and who answers for it</source>
+        <translation type="unfinished">然后填编号、检定和负责人</translation>
     </message>
     <message>
         <source>there is no run before: nothing is to be counted</source>
         <translation type="unfinished">没有上一次生产：无需清点</translation>
     </message>
     <message>
+        <source>there is nothing to report</source>
+        <translation type="unfinished">没有可报告的</translation>
+    </message>
+    <message>
         <source>there is room again: {free} free</source>
         <translation type="unfinished">又有空间了：剩 {free}</translation>
+    </message>
+    <message>
+        <source>these lines are in {units}</source>
+        <translation type="unfinished">这些行的单位是 {units}</translation>
+    </message>
+    <message>
+        <source>they do not all end with the same control characters</source>
+        <translation type="unfinished">结尾的控制字符不一致</translation>
     </message>
     <message>
         <source>this PIN is not right</source>
@@ -4498,6 +5178,10 @@
     <message>
         <source>this one is destroyed</source>
         <translation type="unfinished">这张已销毁</translation>
+    </message>
+    <message>
+        <source>this version can damage a file that two connections write at once</source>
+        <translation type="unfinished">此版本在两个连接同时写入时可能损坏文件</translation>
     </message>
     <message>
         <source>time</source>
@@ -4572,8 +5256,20 @@
         <translation type="unfinished">在下面输入</translation>
     </message>
     <message>
+        <source>under capacity</source>
+        <translation type="unfinished">低于量程</translation>
+    </message>
+    <message>
         <source>unit</source>
         <translation type="unfinished">单位</translation>
+    </message>
+    <message>
+        <source>unit {shown} is not in the description</source>
+        <translation type="unfinished">描述中没有单位 {shown}</translation>
+    </message>
+    <message>
+        <source>unknown command</source>
+        <translation type="unfinished">未知命令</translation>
     </message>
     <message>
         <source>until, such as 09:40</source>
@@ -4582,6 +5278,10 @@
     <message>
         <source>upper</source>
         <translation type="unfinished">上限</translation>
+    </message>
+    <message>
+        <source>upper {mass}</source>
+        <translation type="unfinished">上限 {mass}</translation>
     </message>
     <message>
         <source>use by</source>
@@ -4596,16 +5296,40 @@
         <translation type="unfinished">用于调打印机</translation>
     </message>
     <message>
+        <source>vacuum</source>
+        <translation type="unfinished">真空</translation>
+    </message>
+    <message>
         <source>value</source>
         <translation type="unfinished">数值</translation>
+    </message>
+    <message>
+        <source>value is {number}, {why}</source>
+        <translation type="unfinished">数值 {number}：{why}</translation>
+    </message>
+    <message>
+        <source>value is {shown}, not a number as described</source>
+        <translation type="unfinished">数值为 {shown}，不是所述的数</translation>
     </message>
     <message>
         <source>verified {code}</source>
         <translation type="unfinished">检定 {code}</translation>
     </message>
     <message>
+        <source>verified {day}: give a day from {first} to today, {today}</source>
+        <translation type="unfinished">检定 {day}：应在 {first} 至今天 {today} 之间</translation>
+    </message>
+    <message>
+        <source>verified {shown}: give the day as in {day}</source>
+        <translation type="unfinished">检定 {shown}：日期写成 {day}</translation>
+    </message>
+    <message>
         <source>verified, as in 2026-03-31</source>
         <translation type="unfinished">检定日，如 2026-03-31</translation>
+    </message>
+    <message>
+        <source>version</source>
+        <translation type="unfinished">版本</translation>
     </message>
     <message>
         <source>voided</source>
@@ -4614,6 +5338,10 @@
     <message>
         <source>wait until the scale shows a steady weight</source>
         <translation type="unfinished">等秤显示稳定重量</translation>
+    </message>
+    <message>
+        <source>wait until the scale stands still: it is never set to zero in motion</source>
+        <translation type="unfinished">等秤静止：移动时不清零</translation>
     </message>
     <message>
         <source>waiting for QA</source>
@@ -4666,6 +5394,14 @@
     <message>
         <source>weighed now</source>
         <translation type="unfinished">现称</translation>
+    </message>
+    <message>
+        <source>weight is {shown}, not a number of the standard's form</source>
+        <translation type="unfinished">重量为 {shown}，不是标准格式的数</translation>
+    </message>
+    <message>
+        <source>weight not displayed</source>
+        <translation type="unfinished">未显示重量</translation>
     </message>
     <message>
         <source>weighted average {mean}</source>
@@ -4796,6 +5532,10 @@
         <translation type="unfinished">您批准</translation>
     </message>
     <message>
+        <source>zero error</source>
+        <translation type="unfinished">零点错误</translation>
+    </message>
+    <message>
         <source>{begin_code} to {end_code}</source>
         <translation type="unfinished">{begin_code} 至 {end_code}</translation>
     </message>
@@ -4808,8 +5548,16 @@
         <translation type="unfinished">{case}：均值 {mean}，{count} 袋低于 T1：合格</translation>
     </message>
     <message>
+        <source>{code} is at {number}</source>
+        <translation type="unfinished">{code}现为 {number}</translation>
+    </message>
+    <message>
         <source>{code} is not known: receive it first</source>
         <translation type="unfinished">{code} 不明：先收货</translation>
+    </message>
+    <message>
+        <source>{code} {count} of {whole}</source>
+        <translation type="unfinished">{code} {whole} 之 {count}</translation>
     </message>
     <message>
         <source>{count} BAGS HELD OR OUT</source>
@@ -4928,6 +5676,10 @@
         <translation type="unfinished">领出 {count}，已用 {used}</translation>
     </message>
     <message>
+        <source>{count} kept.</source>
+        <translation type="unfinished">已保留 {count} 行。</translation>
+    </message>
+    <message>
         <source>{count} labels</source>
         <translation type="unfinished">{count} 张标签</translation>
     </message>
@@ -4942,6 +5694,10 @@
     <message>
         <source>{count} labels to answer for: look at each bag</source>
         <translation type="unfinished">{count} 张标签要回答：看每个袋</translation>
+    </message>
+    <message>
+        <source>{count} lines are weights, {number} are not: look at each of them</source>
+        <translation type="unfinished">{count} 行是重量，{number} 行不是：逐一查看</translation>
     </message>
     <message>
         <source>{count} minutes</source>
@@ -5012,6 +5768,10 @@
         <translation type="unfinished">{count} 在客户处</translation>
     </message>
     <message>
+        <source>{count} {code} free</source>
+        <translation type="unfinished">剩余 {count} {code}</translation>
+    </message>
+    <message>
         <source>{day} is not reviewed and signed</source>
         <translation type="unfinished">{day} 未审未签</translation>
     </message>
@@ -5038,6 +5798,14 @@
     <message>
         <source>{error}, may be {limit}</source>
         <translation type="unfinished">{error}，允许 {limit}</translation>
+    </message>
+    <message>
+        <source>{field} is read as {shown}, not {due}</source>
+        <translation type="unfinished">{field}读成 {shown}，不是 {due}</translation>
+    </message>
+    <message>
+        <source>{field} is {shown}, allowed is {allowed}</source>
+        <translation type="unfinished">{field}为 {shown}，允许 {allowed}</translation>
     </message>
     <message>
         <source>{first} and {count} more</source>
@@ -5104,8 +5872,24 @@
         <translation type="unfinished">{mean} 在 {least} 至 {most} 内</translation>
     </message>
     <message>
+        <source>{name} not installed</source>
+        <translation type="unfinished">{name} 未安装</translation>
+    </message>
+    <message>
+        <source>{name} serial {code}</source>
+        <translation type="unfinished">{name} 编号 {code}</translation>
+    </message>
+    <message>
         <source>{name} stands for {first} and for {second}: look at the case and keep one</source>
         <translation type="unfinished">{name}既是 {first} 又是 {second}：看箱子，留一个</translation>
+    </message>
+    <message>
+        <source>{name} waits: a bag is on the pan</source>
+        <translation type="unfinished">{name} 等待：秤盘上有袋子</translation>
+    </message>
+    <message>
+        <source>{name} would change what the bags of the open run weigh: end the run</source>
+        <translation type="unfinished">{name} 会改变当前生产袋子的重量：先结束生产</translation>
     </message>
     <message>
         <source>{name}: mean {mean}, spread {spread}</source>
@@ -5116,8 +5900,60 @@
         <translation type="unfinished">{name}：{code}，来自 {who}</translation>
     </message>
     <message>
+        <source>{number} % full</source>
+        <translation type="unfinished">已用 {number} %</translation>
+    </message>
+    <message>
         <source>{number} % of nominal</source>
         <translation type="unfinished">标称的 {number} %</translation>
+    </message>
+    <message>
+        <source>{number} April {count}</source>
+        <translation type="unfinished">{count}年4月{number}日</translation>
+    </message>
+    <message>
+        <source>{number} August {count}</source>
+        <translation type="unfinished">{count}年8月{number}日</translation>
+    </message>
+    <message>
+        <source>{number} December {count}</source>
+        <translation type="unfinished">{count}年12月{number}日</translation>
+    </message>
+    <message>
+        <source>{number} February {count}</source>
+        <translation type="unfinished">{count}年2月{number}日</translation>
+    </message>
+    <message>
+        <source>{number} January {count}</source>
+        <translation type="unfinished">{count}年1月{number}日</translation>
+    </message>
+    <message>
+        <source>{number} July {count}</source>
+        <translation type="unfinished">{count}年7月{number}日</translation>
+    </message>
+    <message>
+        <source>{number} June {count}</source>
+        <translation type="unfinished">{count}年6月{number}日</translation>
+    </message>
+    <message>
+        <source>{number} March {count}</source>
+        <translation type="unfinished">{count}年3月{number}日</translation>
+    </message>
+    <message>
+        <source>{number} May {count}</source>
+        <translation type="unfinished">{count}年5月{number}日</translation>
+    </message>
+    <message>
+        <source>{number} November {count}</source>
+        <translation type="unfinished">{count}年11月{number}日</translation>
+    </message>
+    <message>
+        <source>{number} October {count}</source>
+        <translation type="unfinished">{count}年10月{number}日</translation>
+    </message>
+    <message>
+        <source>{number} September {count}</source>
+        <translation type="unfinished">{count}年9月{number}日</translation>
     </message>
     <message>
         <source>{number} bags</source>
@@ -5130,6 +5966,10 @@
     <message>
         <source>{number} held</source>
         <translation type="unfinished">{number} 起扣留</translation>
+    </message>
+    <message>
+        <source>{number} in money</source>
+        <translation type="unfinished">金额 {number}</translation>
     </message>
     <message>
         <source>{number} missing</source>
@@ -5150,6 +5990,10 @@
     <message>
         <source>{number} of {whole}: {what}</source>
         <translation type="unfinished">{number} / {whole}：{what}</translation>
+    </message>
+    <message>
+        <source>{number} to {count} days</source>
+        <translation type="unfinished">{number} 至 {count} 天</translation>
     </message>
     <message>
         <source>{number} to {whole} {unit}</source>

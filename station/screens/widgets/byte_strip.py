@@ -15,6 +15,7 @@ from typing_extensions import override
 from drivers.frames.proposal import Mark
 from drivers.wire_view import text_of
 from station.screens.theme import Face, Palette
+from station.screens.tongue import say
 from station.screens.widgets.lettering import draw_centred, fit
 from station.screens.widgets.painted import Painted, stroke
 
@@ -117,5 +118,11 @@ class ByteStrip(Painted[Strip]):
             wide = (mark.end - mark.begin) * cell
             box = QRectF(mark.begin * cell, tall, wide, _NAME_MM * unit)
             painter.fillRect(box.adjusted(1, 0, -1, -box.height() * 0.8), QColor(colours.ink))
-            name = fit(mark.name, Face.VERB, 2.4 * unit, max(wide, 6 * unit))
+            name = fit(_name(mark), Face.VERB, 2.4 * unit, max(wide, 6 * unit))
             draw_centred(painter, name, box.adjusted(0, box.height() * 0.3, 0, 0), colours.ink)
+
+
+def _name(mark: Mark) -> str:
+    """What a field is called, in the language shown now; a second flag keeps its number."""
+    kind = mark.name.rstrip("0123456789")
+    return say("plus or minus" if kind == "sign" else kind) + mark.name[len(kind) :]

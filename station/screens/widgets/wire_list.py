@@ -9,6 +9,8 @@ from typing_extensions import override
 
 from drivers.wire_view import WireRow
 from station.screens.theme import Face, Palette, font_of
+from station.screens.tongue import say
+from station.screens.widgets.lettering import draw, fit
 from station.screens.widgets.painted import Painted, hatch
 
 _CAP_MM = 2.6
@@ -56,12 +58,13 @@ class WireList(Painted[tuple[WireRow, ...]]):
             for font, text, colour, box in (
                 (words, gap, colours.muted, QRectF(left, top, _GAP_MM * unit, half)),
                 (code, row.text.replace(" ", "·"), ink, QRectF(begin, top, wide * 0.56, half)),
-                (words, row.what, ink, QRectF(begin + wide * 0.58, top, wide * 0.42, half)),
                 (code, row.hex, colours.muted, QRectF(begin, top + half, wide, half)),
             ):
                 painter.setFont(font)
                 painter.setPen(QColor(colour))
                 painter.drawText(box, _FLAGS, text)
+            what = fit(say(row.what), Face.TEXT, _CAP_MM * unit, wide * 0.42, half, least=0.4)
+            draw(painter, what, begin + wide * 0.58, top + (half - what.height) / 2, ink)
 
 
 _FLAGS = Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft

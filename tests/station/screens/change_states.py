@@ -3,6 +3,9 @@
 from datetime import UTC, datetime
 
 from station.core.clearance import Gate, Reconciliation, cleared_fact, reconciled_fact
+from station.core.facts import Fact
+from station.core.journal import EntryKind
+from station.core.pack import Moment
 from station.core.pauses import Pause, Reason, resume_fact, stop_fact
 from station.line.state import Seal
 from station.screens.change_source import Before
@@ -56,3 +59,17 @@ class SigningSource:
     def _keep(self, fact):
         self.made.append(fact)
         return fact
+
+
+class ClockStub:
+    """A clock somebody must look at, or one about which nothing is open."""
+
+    shown = Moment(BEGAN, 0, "Europe/Dublin", 0)
+
+    def __init__(self, wanting="the clock jumped ahead by 26 h, to another day"):
+        self.wanting = wanting
+
+    def confirmed(self, reason):
+        if not self.wanting:
+            raise ValueError("nothing about the clock is open")
+        return Fact(EntryKind.CLOCK_STEP, "c1", "clock", "confirmed", details={"reason": reason})

@@ -13,7 +13,7 @@ from station.screens.packer import PackerScreen
 from station.screens.signing import SignedIntents
 from station.screens.signing_sheet import SigningSheet
 from station.screens.tongue import speak
-from tests.station.screens import gallery_office, gallery_pages
+from tests.station.screens import gallery_manager, gallery_office, gallery_pages
 from tests.station.screens.fakes import FakeIntents
 from tests.station.screens.signing_rig import CREW, PinSource
 from tests.station.screens.states import every_state, make_offer
@@ -23,7 +23,8 @@ PAGES = (
     *(gallery_pages.numbers, gallery_pages.checks, gallery_pages.change, gallery_pages.lots),
     *(gallery_pages.labels, gallery_pages.signing, gallery_office.shipping, gallery_office.trace),
     *(gallery_office.service, gallery_office.quality, gallery_office.alarms),
-    gallery_office.training,
+    *(gallery_office.training, gallery_manager.manager, gallery_manager.clock),
+    gallery_manager.leaving,
 )
 """The pages behind the lead's doors."""
 MAIN = ("short_t1", "over_far", "seal", "wipe_pan", "stopped")

@@ -69,7 +69,7 @@ class Wire:
 
     def about_scale(self) -> tuple[Named, ...]:
         return (
-            ("In the settings", "bench scale 1, scp0499, /dev/ttyUSB0 at 9600 8N1"),
+            ("In the settings", "bench scale 1, scp0499, /dev/ttyUSB0, 9600 8N1"),
             ("Maker and model", "Wharfe W3"),
             ("Serial number", "not said"),
         )

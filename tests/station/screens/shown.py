@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
 
 from station.screens.tongue import say
 from station.screens.widgets import lettering
+from station.screens.widgets.chart import Chart
 from station.screens.widgets.lettering import Fitted
 from station.screens.widgets.sheet import Page, Title
 from station.screens.widgets.touch_button import TouchButton
@@ -98,6 +99,12 @@ def _texts(widget: QWidget) -> Iterator[str]:
         yield widget.text()
     elif isinstance(widget, QLineEdit):
         yield "" if widget.text() else widget.placeholderText()
+    elif isinstance(widget, Chart):
+        for side in ("bottom", "left"):
+            axis = widget.view.getAxis(side)
+            yield axis.labelText
+            for level in axis._tickLevels or ():
+                yield from (str(words) for _, words in level)
     elif isinstance(widget, QTableView):
         model = widget.model()
         for column in range(model.columnCount()):

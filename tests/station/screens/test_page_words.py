@@ -18,7 +18,7 @@ from station.screens import tongue
 from station.screens.theme import LIGHT, Face, font_of
 from station.screens.tongue import say, speak
 from station.screens.widgets.touch_table import Column, TableRow, TouchTable
-from tests.station.screens import gallery_office, gallery_pages, messages
+from tests.station.screens import gallery_manager, gallery_office, gallery_pages, messages
 from tests.station.screens.checks_rig import ChecksRig
 from tests.station.screens.messages import TRANSLATED, compile_to, file_of, read, sources, write
 from tests.station.screens.shown import Shown
@@ -30,6 +30,8 @@ PAGES = (
     gallery_office.quality,
     *(gallery_pages.checks, gallery_pages.change, gallery_pages.lots, gallery_pages.labels),
     *(gallery_pages.signing, gallery_office.alarms, gallery_office.training),
+    *(gallery_office.service, gallery_manager.manager, gallery_manager.clock),
+    gallery_manager.leaving,
 )
 NAMES = (
     *("Ilse Marrow", "Bram Okafor", "Ines Calder", "Maud Ferris", "Wren Calder", "Io Marsh"),
@@ -43,6 +45,10 @@ NAMES = (
     *("Tinmill Beds", "Ashbrook Growers", "ROCKET", "SPINACH", "CARROT", "CELERY", "ICEBERG"),
     *("ROMAINE", "CRESS", "LEAF", "RED-CABBAGE", "WHITE-CABBAGE", "PW/ICE/", "PW/ROM/"),
     *("jaw cleaned, bags held", "non-Fe", "stainless"),
+    *("Amaru Welkin", "Ilse Varnholm", "Teodor Quay", "Dag Ormskerry", "Noor Tallow"),
+    *("Wren Ashby", "Wharfe W3", "bench scale 1", "x.rec", "lantern.toml"),
+    *("mean 5.4 g of 25 bags with label", "film lot F-0917", "rounded up to 1 g"),
+    *("invented study", "common practice for local sale", "common practice"),
 )
 """People, products, suppliers, customers and remarks of the states; they are data."""
 KEPT = {
@@ -56,7 +62,8 @@ KEPT = {
     "GTIN",
     "OK",
     "QA",
-    "toml",
+    *("toml", "station.toml"),
+    *("PNG", "SVG", "CSV", "UTC", "Max", "Min", "GB", "ms", "Python", "SQLite", "CR", "LF"),
     "station",
     "people",
     "pin",
@@ -65,12 +72,14 @@ KEPT = {
 _WORD = re.compile(r"[A-Za-z][A-Za-z0-9_.'-]*|[0-9][A-Za-z0-9_-]*[A-Za-z][A-Za-z0-9_-]*")
 _CLAUSE = re.compile(r"\uff08[^\uff08]* \[[^\]]*\]\uff09")
 """A rule's own words in brackets, with their source."""
+_PLACE = re.compile(r"(?:/[\w.-]+)+|\{\w+:[-0-9]+\}|b'[^']*'")
+"""A file or folder, a field of a pattern, bytes."""
 _CODE = re.compile(r".*[0-9].*|[A-Z]{2,}-[A-Z]+|[A-Za-z]")
 
 
 def english_in(text: str) -> list[str]:
     """Latin words of a text that are no code, name, unit or clause of a rule."""
-    text = _CLAUSE.sub("", text)
+    text = _PLACE.sub("", _CLAUSE.sub("", text))
     for name in NAMES:
         text = text.replace(name, "")
     words = (word.rstrip(".'-") for word in _WORD.findall(text))
