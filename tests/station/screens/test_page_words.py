@@ -72,7 +72,7 @@ KEPT = {
 _WORD = re.compile(r"[A-Za-z][A-Za-z0-9_.'-]*|[0-9][A-Za-z0-9_-]*[A-Za-z][A-Za-z0-9_-]*")
 _CLAUSE = re.compile(r"\uff08[^\uff08]* \[[^\]]*\]\uff09")
 """A rule's own words in brackets, with their source."""
-_PLACE = re.compile(r"(?:/[\w.-]+)+|\{\w+:[-0-9]+\}|b'[^']*'")
+_PLACE = re.compile(r"(?<!\w)(?:/[\w.-]+)+|\{\w+:[-0-9]+\}|b'[^']*'")
 """A file or folder, a field of a pattern, bytes."""
 _CODE = re.compile(r".*[0-9].*|[A-Z]{2,}-[A-Z]+|[A-Za-z]")
 
