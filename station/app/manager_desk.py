@@ -71,13 +71,14 @@ class ManagerDesk:
 
     def evidence(self, told: Told) -> tuple[Path, ...]:
         """Write the evidence pack of the last run."""
-        from station.reports.evidence import evidence_of_run  # slow to load
+        from station.reports.evidence import By, evidence_of_run  # slow to load
         from station.reports.evidence_pdf import evidence_pdf
         from station.reports.evidence_sheets import evidence_files
 
         water = self._house.settings.lots.water
+        by = By(self._house.settings.record.key_of(self._home))
         with share(5, 80):
-            found = evidence_of_run(self._home, "last", software_id(), water)
+            found = evidence_of_run(self._home, "last", software_id(), water, by)
         with share(80, 90):
             files = evidence_files(found, evidence_pdf(found))
         run = found.runs[-1].record.run

@@ -23,17 +23,19 @@ from station.core.journal import EntryKind
 from station.core.long_work import share, step, steps
 from station.core.pack import Quality, Residue
 from station.core.pauses import Pause, pauses_of
-from station.errors import BadInput
+from station.errors import BadInput, EnvironmentFault
 from station.line.suspected import Suspected
 from station.reports.batch import BatchRecord, batch_record
 from station.reports.evidence_facts import touching
-from station.reports.evidence_proof import EntryProof, prove_run
+from station.reports.evidence_proof import EntryProof, last_checked_copy, prove_run
 from station.reports.label_facts import design_of, specimen_label
 from station.reports.traceability import Traceability, of_lot, of_run
 from station.software_id import SoftwareId
 from station.store.bag_sums import RunSpan, run_spans
 from station.store.facts import facts
+from station.store.head_now import HeadNow, head_now
 from station.store.label_rolls import roll_accounts
+from station.store.own_entries import OwnEntries, own_entries
 from station.store.purged import gone_with_lot
 from station.store.queries import in_doubt
 from station.store.residues import residues_of
@@ -42,6 +44,20 @@ from station.store.verify import VerifyReport, verify
 from station.store.weighed import packs_of_run, plant_zone
 
 """Told what is gathered now, how many parts are done, and of how many; may raise to stop."""
+
+
+@dataclass(frozen=True, slots=True)
+class By:
+    """How evidence is proved.
+
+    Args:
+        key: file of the station's key, which signs a head over entries that are under none yet;
+            None for none.
+        whole: verify the whole journal too, which takes the longer the more is in it.
+    """
+
+    key: Path | None = None
+    whole: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,6 +74,7 @@ class RunEvidence:
         specimen: its label as the first-off saw it; None where it cannot be drawn any more.
         why_none: why it cannot; empty where it can.
         proofs: of its first and last entry.
+        own: what reading and proving all its entries found.
     """
 
     record: BatchRecord
@@ -69,6 +86,7 @@ class RunEvidence:
     specimen: ReleasedLabel | None
     why_none: str
     proofs: tuple[EntryProof, ...]
+    own: OwnEntries
 
     def of(self, *kinds: EntryKind) -> tuple[FactRecord, ...]:
         """Its facts of some kinds."""
@@ -87,7 +105,8 @@ class Evidence:
         windows: suspect windows of failed scale checks that reach its bags.
         others: those of failed checks of QA and of the tare, each with its decision or None.
         in_doubt: serials of its bags whose label nobody knows the fate of.
-        proof: what verifying the whole journal found.
+        whole: what verifying the whole journal found; None where nobody asked for it.
+        last_copy: the newest backup whose entries were all checked, or None.
         software: what packs and reports, with its version and whole hash.
     """
 
@@ -98,13 +117,21 @@ class Evidence:
     windows: tuple[Suspected, ...]
     others: tuple[tuple[FiledWindow, FactRecord | None], ...]
     in_doubt: tuple[str, ...]
-    proof: VerifyReport
+    whole: VerifyReport | None
+    last_copy: FactRecord | None
     software: SoftwareId
 
     @property
     def open_points(self) -> tuple[str, ...]:
         """What is not settled, in words; an auditor asks for these first."""
-        points = [] if self.proof.whole else [f"THE JOURNAL DOES NOT HOLD: {self.proof.why}"]
+        points = []
+        if self.whole is not None and not self.whole.whole:
+            points.append(f"THE JOURNAL DOES NOT HOLD: {self.whole.why}")
+        points += [
+            f"THE ENTRIES OF {run.record.run.blend_lot} DO NOT HOLD: {run.own.why}"
+            for run in self.runs
+            if not run.own.holds
+        ]
         for run in self.runs:
             name = run.record.run.blend_lot
             if run.record.still_open:
@@ -134,7 +161,7 @@ class Evidence:
 
 
 def evidence_of_run(
-    home: Path, uid: str, software: SoftwareId, water: Water | None = None
+    home: Path, uid: str, software: SoftwareId, water: Water | None = None, by: By = By()
 ) -> Evidence:
     """Gather everything about a run.
 
@@ -143,6 +170,7 @@ def evidence_of_run(
         uid: id of the run, or ``last``.
         software: what packs and reports.
         water: uptake between weighing a lot and weighing the bags.
+        by: how it is proved.
 
     Raises:
         BadInput: no such run, or it has no bag.
@@ -151,11 +179,11 @@ def evidence_of_run(
     """
     found = packs_of_run(home, uid).run.id
     trace = of_run(home, found, water or Water())
-    return _gathered(home, (found,), f"run {found}", trace, software)
+    return _gathered(home, (found,), f"run {found}", trace, software, by)
 
 
 def evidence_of_lot(
-    home: Path, code: str, software: SoftwareId, water: Water | None = None
+    home: Path, code: str, software: SoftwareId, water: Water | None = None, by: By = By()
 ) -> Evidence:
     """Gather everything about every run that could hold an input lot.
 
@@ -164,6 +192,7 @@ def evidence_of_lot(
         code: of the lot.
         software: what packs and reports.
         water: uptake between weighing a lot and weighing the bags.
+        by: how it is proved.
 
     Raises:
         BadInput: no such lot, or no bag could hold it.
@@ -176,7 +205,7 @@ def evidence_of_lot(
         for gone in gone_with_lot(home, code):
             raise BadInput(f"lot {code} was purged", f"what could hold it {gone.words}")
         raise BadInput(f"lot {code}", "no labelled bag could hold it: there is no evidence of it")
-    return _gathered(home, uids, f"input lot {code}", trace, software)
+    return _gathered(home, uids, f"input lot {code}", trace, software, by)
 
 
 def rejects_undecided(run: RunEvidence) -> tuple[str, ...]:
@@ -199,25 +228,22 @@ def _gathered(
     asked: str,
     trace: Traceability,
     software: SoftwareId,
+    by: By,
 ) -> Evidence:
     spans = {span.run: span for span in run_spans(home, uids)}
     every = facts(home, FACT_KINDS)
-    rolls = roll_accounts(home)
     with share(0, 100 * len(uids) / (len(uids) + 1)):
-        runs = [_run(home, spans[uid], every, rolls, trace) for uid in steps(uids, len(uids))]
+        now = _head_now(home, by.key)
+        runs = [_run(home, spans[uid], every, trace, now) for uid in steps(uids, len(uids))]
         step(100)
-    serials = {bag.serial for run in runs for bag in run.record.bags}
-    windows = tuple(
-        one
-        for one in suspect_windows(home)
-        if any(serials.intersection(part.reweigh) for part in one.window.runs)
-    )
+    serials = frozenset(bag.serial for run in runs for bag in run.record.bags)
+    windows = suspect_windows(home, serials=serials)
     others = tuple(
         (window, decision)
         for window, decision in filed_windows(home)
-        if window.cause and any(serials.intersection(part.reweigh) for part in window.runs)
+        if window.cause and window.reaches(serials)
     )
-    proof = verify(home)
+    whole = verify(home) if by.whole else None
     step(100)
     return Evidence(
         asked=asked,
@@ -227,7 +253,8 @@ def _gathered(
         windows=windows,
         others=others,
         in_doubt=tuple(serial for serial in in_doubt(home) if serial in serials),
-        proof=proof,
+        whole=whole,
+        last_copy=last_checked_copy(home),
         software=software,
     )
 
@@ -236,8 +263,8 @@ def _run(
     home: Path,
     span: RunSpan,
     every: Sequence[FactRecord],
-    rolls: Sequence[RollAccount],
     trace: Traceability,
+    now: HeadNow | None,
 ) -> RunEvidence:
     record = batch_record(home, packs_of_run(home, span.run))
     lots = {use.lot for one in trace.transformations if one.run.id == span.run
@@ -250,12 +277,23 @@ def _run(
         span=span,
         entered=entered,
         stops=pauses_of(tuple(one for one in entered if one.fact.kind is EntryKind.PAUSE)),
-        rolls=tuple(one for one in rolls if one.uid in named),
+        rolls=roll_accounts(
+            home, only=frozenset(one.fact.uid for one in entered if one.fact.kind is EntryKind.ROLL)
+        ),
         residues=residues_of(home, span.run),
         specimen=specimen,
         why_none=why,
-        proofs=prove_run(home, record.run.blend_lot, record.evidence),
+        proofs=prove_run(home, record.run.blend_lot, record.evidence, now),
+        own=own_entries(home, span.run, named, now),
     )
+
+
+def _head_now(home: Path, key: Path | None) -> HeadNow | None:
+    """The head of all entries so far; None where roots are missing, which the proof will name."""
+    try:
+        return head_now(home, key)
+    except EnvironmentFault:
+        return None
 
 
 def _specimen(record: BatchRecord, trace: Traceability) -> tuple[ReleasedLabel | None, str]:

@@ -17,9 +17,10 @@ from station.reports import paper
 from station.reports.batch_pdf import run_story
 from station.reports.evidence import Evidence, RunEvidence
 from station.reports.evidence_parts import run_parts
-from station.reports.evidence_proof import EntryProof
+from station.reports.evidence_proof import EntryProof, not_proved_words, proved_words
 from station.reports.evidence_windows import windows_story
 from station.reports.paper import escape, gap, heading, listing, note, pairs
+from station.store.verify import VerifyReport
 
 _DOTS = 8
 _WIDEST = 120 * mm
@@ -71,7 +72,7 @@ def _front(found: Evidence) -> list[Flowable]:
                 ("Site, station", f"{found.trace.site}, {found.trace.station}"),
                 ("Software", software_words(found)),
                 ("Its hash", f"{found.software.digest} (SHA-256)"),
-                ("Journal", _whole(found)),
+                ("Journal", _journal(found)),
             )
         ),
         *heading(f"Open points: {len(found.open_points)}"),
@@ -86,8 +87,20 @@ def software_words(found: Evidence) -> str:
     return f"pack line station {found.software}"
 
 
-def _whole(found: Evidence) -> str:
-    proof = found.proof
+def _journal(found: Evidence) -> str:
+    """What was found of the journal, in one line for the first page."""
+    if found.whole is not None:
+        return _whole(found.whole)
+    broken = [run.own.why for run in found.runs if not run.own.holds]
+    if broken:
+        return f"DOES NOT HOLD: {broken[0]}"
+    own = sum(run.own.entries for run in found.runs)
+    loose = sum(run.own.loose for run in found.runs)
+    under = "each lies under a signed head" if not loose else f"{loose} under no signed head"
+    return f"{own} entries of this were read and hold, {under}; the rest of it was not read"
+
+
+def _whole(proof: VerifyReport) -> str:
     if proof.whole:
         return f"whole: {proof.entries} entries hold, each follows from the one before"
     return f"DOES NOT HOLD: {proof.why}"
@@ -159,12 +172,19 @@ def _specimen(run: RunEvidence) -> list[Flowable]:
 
 
 def _proof(found: Evidence) -> list[Flowable]:
-    proof = found.proof
-    rows = [
-        ("Found", _whole(found)),
-        ("Epoch", str(proof.epoch)),
-        ("Head", f"entry {proof.head_seq}, {proof.head}"),
-    ]
+    rows: list[tuple[str, str]] = []
+    for run in found.runs:
+        named = f"Entries of {run.record.run.blend_lot}"
+        rows += [("" if at else named, words) for at, words in enumerate(proved_words(run.own))]
+    if found.whole is None:
+        words = not_proved_words(found.last_copy)
+        rows += [("" if at else "Not proved", one) for at, one in enumerate(words)]
+    else:
+        rows += [
+            ("Whole journal", f"read from the first entry on, as was asked; {_whole(found.whole)}"),
+            ("Epoch", str(found.whole.epoch)),
+            ("Head", f"entry {found.whole.head_seq}, {found.whole.head}"),
+        ]
     for one in (proof for run in found.runs for proof in run.proofs):
         rows.append((one.what, f"entry {one.place.seq}, {one.place.hash}"))
         rows.append(("", one.words))

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Collection
 from functools import lru_cache
 from pathlib import Path
 
@@ -22,7 +23,9 @@ _Printed = tuple[tuple[str, int], ...]
 _KEPT = 400
 
 
-def roll_accounts(home: Path, newest: int | None = None) -> tuple[RollAccount, ...]:
+def roll_accounts(
+    home: Path, newest: int | None = None, only: Collection[str] | None = None
+) -> tuple[RollAccount, ...]:
     """Return the accounts of rolls that were put in, oldest first.
 
     Every label handed to the printer while a roll was in counts, copies too, and every ticket of a
@@ -32,6 +35,7 @@ def roll_accounts(home: Path, newest: int | None = None) -> tuple[RollAccount, .
     Args:
         home: the station's folder.
         newest: only so many of the rolls put in last.
+        only: uids of the rolls wanted; None for all.
     """
     rolls = facts(home, (EntryKind.ROLL,))
     put_in = [one for one in rolls if is_step(one, RollStep.PUT_IN)][-(newest or len(rolls)) :]
@@ -41,11 +45,13 @@ def roll_accounts(home: Path, newest: int | None = None) -> tuple[RollAccount, .
     pieces = {
         seen.run: seen.pieces for seen in map(first_off_of, facts(home, (EntryKind.FIRST_OFF,)))
     }
+    wanted = [one for one in put_in if only is None or one.fact.uid in only]
     with reading(home) as connection:
         places = _places(connection)
-        gone = {one.fact.uid for one in put_in if _purged(connection, one, rolls, places)}
-        used = [_used(home, connection, one, rolls, places, pieces) for one in put_in]
-    return tuple(one for one in accounts(rolls, used) if one.uid not in gone)
+        gone = {one.fact.uid for one in wanted if _purged(connection, one, rolls, places)}
+        used = {one.fact.uid: _used(home, connection, one, rolls, places, pieces) for one in wanted}
+    steps = [one for one in rolls if {one.fact.uid, one.fact.details.get("roll")} & used.keys()]
+    return tuple(one for one in accounts(steps, used.values()) if one.uid not in gone)
 
 
 def _used(

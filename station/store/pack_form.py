@@ -6,13 +6,15 @@ function, :func:`pack_row`, whether the bag is on the pan or read back from its 
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from json.encoder import encode_basestring
+from typing import Any
 
 from station.core.entry_form import TEXT, WORD, EntryForm, utc_of
-from station.core.journal import EntryKind, Value, written
+from station.core.journal import Entry, EntryKind, Value, written
 from station.core.metrology.verdict import Verdict
 from station.core.pack import LabelState, PackDraft, PackId, Quality
-from station.store.bodies import Body, pack_body, residue_body
+from station.store.bodies import Body, pack_body, residue_body, residue_of
 from station.store.columns import mass_row, utc_kept, utc_text
 
 _GAPS = {
@@ -152,6 +154,37 @@ class PackForm:
 def first_label(draft: PackDraft) -> LabelState:
     """The state of a new bag's label: none is due for a reject."""
     return _RECORDED if draft.quality is _GOOD else _NONE
+
+
+def pack_row_of(entry: Entry, row: int, blend_id: int) -> tuple[object, ...]:
+    """Return the row of a bag that is read back from its entry, as :func:`pack_row` makes it.
+
+    Args:
+        entry: of the bag.
+        row: row number of the entry in the journal.
+        blend_id: row number of its blend.
+    """
+    body: Mapping[str, Any] = entry.body
+    residue = residue_of(body.get("residue"))  # entries of the first shape have none
+    return pack_row(
+        epoch=entry.epoch,
+        number=body["number"],
+        serial=body["serial"],
+        uid=body["uid"],
+        entry_row=row,
+        blend_id=blend_id,
+        gross=body["gross"],
+        tare=body["tare"],
+        net=body["net"],
+        verdict=body["verdict"],
+        quality=body["quality"],
+        reason=body["reason"],
+        label=body["label"],
+        operator=body["operator"],
+        utc=utc_text(entry.at.utc),
+        offset_minutes=entry.at.offset_minutes,
+        residue=None if residue is None else (residue.reading.digits, utc_text(residue.at)),
+    )
 
 
 def pack_row(

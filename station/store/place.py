@@ -57,8 +57,16 @@ def standing(connection: Connection) -> Standing:
 
 
 def epochs_of(connection: Connection) -> tuple[int, ...]:
-    """Return the epochs of a journal, the newest first; rows of an epoch stand close."""
-    found: list[int] = []
+    """Return the epochs of a journal, the newest first."""
+    return tuple(first_rows(connection))
+
+
+def first_rows(connection: Connection) -> dict[int, int]:
+    """Return the row of the first entry of each epoch, the newest epoch first.
+
+    Rows of an epoch stand close, so that the last entry of each tells where it began.
+    """
+    found: dict[int, int] = {}
     row = connection.exec_driver_sql("SELECT max(id) FROM journal").scalar_one() or 0
     while row > 0:
         entry = connection.execute(
@@ -66,6 +74,6 @@ def epochs_of(connection: Connection) -> tuple[int, ...]:
         ).one_or_none()
         if entry is None or entry.seq < 1:
             break
-        found.append(entry.epoch)
         row -= entry.seq
-    return tuple(found)
+        found[entry.epoch] = row + 1
+    return found

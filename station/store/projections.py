@@ -18,14 +18,14 @@ from station.core.journal import Entry, EntryKind
 from station.core.lots import LotStatus
 from station.core.pack import LabelState, Quality
 from station.store import tables as t
-from station.store.bodies import lot_of, residue_of, run_of
-from station.store.columns import mass_values, utc_text
+from station.store.bodies import lot_of, run_of
+from station.store.columns import mass_values
 from station.store.disposition_facts import DispositionFacts
 from station.store.facts import fact_record
 from station.store.hold_ranges import HoldRanges, UnknownFact
 from station.store.label_steps import LabelCopies
 from station.store.lot_facts import LotFacts, set_of_move
-from station.store.pack_form import BLEND, pack_row
+from station.store.pack_form import BLEND, pack_row_of
 from station.store.prepared import Prepared, driver_of, insert_text
 from station.store.purges import Gone
 from station.store.shipping_facts import ShippingFacts
@@ -171,31 +171,8 @@ class Projections:
 
     def _pack(self, entry: Entry, row: int) -> None:
         body: _Body = entry.body
-        # Entries of the first shape have no residue.
-        residue = residue_of(body.get("residue"))
         blend_id = self.blend_of(tuple(body[name] for name in BLEND), body)
-        self.add_pack(
-            pack_row(
-                epoch=entry.epoch,
-                number=body["number"],
-                serial=body["serial"],
-                uid=body["uid"],
-                entry_row=row,
-                blend_id=blend_id,
-                gross=body["gross"],
-                tare=body["tare"],
-                net=body["net"],
-                verdict=body["verdict"],
-                quality=body["quality"],
-                reason=body["reason"],
-                label=body["label"],
-                operator=body["operator"],
-                utc=utc_text(entry.at.utc),
-                offset_minutes=entry.at.offset_minutes,
-                residue=None if residue is None else (residue.reading.digits, utc_text(residue.at)),
-            ),
-            blend_id,
-        )
+        self.add_pack(pack_row_of(entry, row, blend_id), blend_id)
 
     def add_pack(self, row: tuple[object, ...], blend_id: int) -> None:
         """Add the row of a bag, made by ``pack_row``, of a blend."""

@@ -51,13 +51,16 @@ def entry_of_serial(home: Path, serial: str) -> int:
         return int(row) - here.first_row + 1
 
 
-def prove_entry(home: Path, seq: int, epoch: int | None = None) -> Document:
+def prove_entry(
+    home: Path, seq: int, epoch: int | None = None, now: SignedHead | None = None
+) -> Document:
     """Prove that an entry of the present epoch lies under its newest signed head.
 
     Args:
         home: folder of the record.
         seq: number of the entry.
         epoch: the one the entry is of, where it may be an earlier one.
+        now: a head signed for this question; proves what no head in the record covers yet.
 
     Raises:
         BadInput: there is no such entry, or no signed head over it yet.
@@ -68,7 +71,7 @@ def prove_entry(home: Path, seq: int, epoch: int | None = None) -> Document:
             raise BadInput(
                 f"entry {seq}", "is of an epoch before the record was restored: no head covers it"
             )
-        signed = _newest(connection, here)
+        signed = _newest(connection, here, seq, now)
         size = signed.head.size
         if not 1 <= seq <= size:
             raise BadInput(
@@ -160,11 +163,15 @@ def check_proof(document: dict[str, Any], key: bytes | None = None) -> str:
     return "" if holds else wrong
 
 
-def _newest(connection: Connection, here: Standing) -> SignedHead:
+def _newest(
+    connection: Connection, here: Standing, seq: int = 0, now: SignedHead | None = None
+) -> SignedHead:
     newest = newest_head(connection)
     signed = None
     if newest is not None and newest[1] >= here.first_row:
         signed = signed_of(newest[0])
+    if now is not None and (signed is None or signed.head.size < seq):
+        return now
     if signed is None:
         raise BadInput(
             "there is no signed head in this epoch yet",

@@ -104,6 +104,10 @@ class PurgedEntries:
         if not self._left[place]:
             self._compare(self._runs[place], self._open.pop(place))
 
+    def names(self, epoch: int, seq: int) -> bool:
+        """Whether a purge says that it emptied an entry."""
+        return self._place(epoch, seq) is not None
+
     def done(self) -> None:
         """See that each purged run was met whole.
 

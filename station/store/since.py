@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import datetime
 from pathlib import Path
 
-from sqlalchemy import ColumnElement, select, true
+from sqlalchemy import ColumnElement, Connection, not_, select, true
 
 from station.core.checks.qa import GOOD
 from station.core.checks.scale import check_of, held_true
@@ -52,14 +52,19 @@ class RecordPast:
         """The empty bags of an item weighed in a run, oldest first."""
         return facts(self._home, (EntryKind.EMPTY_BAG,), subject=bag_item, run=run)
 
-    def packs_after(self, check: FactRecord | None) -> tuple[RunSince, ...]:
-        """Bags recorded after a check (None for all), by run; whatever the clock said."""
-        if check is None:
-            return self._packs(true())
+    def packs_after(
+        self, check: FactRecord | None, until: FactRecord | None = None
+    ) -> tuple[RunSince, ...]:
+        """Bags recorded after a check (None for all), by run; whatever the clock said.
+
+        Args:
+            check: after it.
+            until: and before this fact; None for all that follow.
+        """
         with reading(self._home) as connection:
-            entry = select(fact.c.entry_id).where(fact.c.uid == check.fact.uid)
-            after = rows_after(connection, connection.execute(entry).scalar_one())
-        return self._packs(after)
+            after = true() if check is None else _after(connection, check)
+            before = true() if until is None else not_(_after(connection, until))
+        return self._packs(after & before)
 
     def packs_since(self, after: datetime | None, until: datetime) -> tuple[RunSince, ...]:
         """Bags judged after one moment (None for all) and not after another, by run."""
@@ -110,3 +115,8 @@ class RecordPast:
             RunSince(run_of(j.read_entry(entry.canonical).body), tuple(packs[entry.id]))
             for entry in entries
         )
+
+
+def _after(connection: Connection, one: FactRecord) -> ColumnElement[bool]:
+    entry = select(fact.c.entry_id).where(fact.c.uid == one.fact.uid)
+    return rows_after(connection, connection.execute(entry).scalar_one())

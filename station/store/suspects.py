@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Collection
 from pathlib import Path
 
 from station.core.checks.scale import check_of
@@ -14,19 +15,25 @@ from station.store.facts import fact_named, facts
 from station.store.since import RecordPast
 
 
-def suspect_windows(home: Path, uid: str | None = None) -> tuple[Suspected, ...]:
+def suspect_windows(
+    home: Path, uid: str | None = None, serials: Collection[str] | None = None
+) -> tuple[Suspected, ...]:
     """Return the windows that failed checks of the scale opened, oldest first.
 
     Args:
         home: folder of the record.
         uid: only this one.
+        serials: only those that hold one of these bags.
     """
+    wanted = None if serials is None else frozenset(serials)
     records = facts(home, (EntryKind.SUSPECT,))
     decisions = {decided: one for one in records if (decided := decided_window(one))}
     found = []
     for record in records:
         window = window_of(record)
-        if window is not None and not window.cause and uid in (None, window.uid):
+        if window is None or window.cause or uid not in (None, window.uid):
+            continue
+        if wanted is None or window.reaches(wanted):
             found.append(_whole(home, window, decisions.get(window.uid)))
     return tuple(found)
 
@@ -53,7 +60,7 @@ def _whole(home: Path, window: FiledWindow, decision: FactRecord | None) -> Susp
     named = {serial for run in window.runs for serial in run.reweigh}
     groups = tuple(
         RunSince(group.run, tuple(_as_then(pack) for pack in group.packs if _is(pack, named)))
-        for group in RecordPast(home).packs_after(good)
+        for group in RecordPast(home).packs_after(good, failed)
     )
     return Suspected(window, made, judge_runs(made.check, window.opened, groups, step_at), decision)
 

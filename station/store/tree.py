@@ -9,7 +9,8 @@ set bit of the number of blocks, 16 rows over ten million entries, and at most 2
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from bisect import bisect_left
+from collections.abc import Iterable, Mapping
 
 from sqlalchemy import Connection
 
@@ -157,6 +158,34 @@ class EpochTree:
     def root(self, size: int) -> bytes:
         """Return the root over the first ``size`` entries."""
         return self.subtree(0, size)
+
+    def root_with(self, size: int, own: Mapping[int, bytes]) -> bytes:
+        """Return the root over the first ``size`` entries, some of them given and not read.
+
+        Of the blocks of the entries that are given the hashes of their neighbours are read, of all
+        others a root that is kept: so it costs as much as there are given, however long the
+        journal is.
+
+        Args:
+            size: entries under the root.
+            own: hashes of entries by their number, from 1 to ``size``.
+        """
+        numbers = sorted(own)
+
+        def through(start: int, end: int) -> bytes:
+            first = bisect_left(numbers, start + 1)
+            if first == bisect_left(numbers, end + 1):
+                return self.subtree(start, end)
+            if end - start <= BLOCK:
+                leaves = self._leaves(start, end)
+                for number in numbers[first : bisect_left(numbers, end + 1)]:
+                    if number - start <= len(leaves):  # else one is missing, and the root differs
+                        leaves[number - start - 1] = leaf_hash(own[number])
+                return root(leaves)
+            half = 1 << ((end - start - 1).bit_length() - 1)
+            return node_hash(through(start, start + half), through(start + half, end))
+
+        return through(0, size)
 
     def _kept(self, blocks: int, index: int) -> bytes | None:
         """The root kept of the ``index``-th run of so many blocks, a power of two."""

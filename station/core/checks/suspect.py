@@ -94,6 +94,10 @@ class FiledWindow:
         """How many bags are suspect."""
         return sum(len(run.reweigh) for run in self.runs)
 
+    def reaches(self, serials: frozenset[str]) -> bool:
+        """Whether one of some bags is suspect."""
+        return any(not serials.isdisjoint(run.reweigh) for run in self.runs)
+
 
 def window_fact(window: FiledWindow) -> Fact:
     """The entry that keeps a suspect window."""

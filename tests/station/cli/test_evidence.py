@@ -4,13 +4,19 @@ import csv
 import hashlib
 import json
 import sqlite3
+from contextlib import closing
+from datetime import UTC, datetime
 from shutil import copytree
 
 import pypdfium2
 import pytest
 
 from station.app.week.plan import Planted
+from station.core.backup_fact import made_fact
+from station.core.facts import FactRecord
 from station.core.long_work import GivenUp, watched
+from station.core.pack import Moment
+from station.reports.evidence_proof import not_proved_words
 from station.store.weighed import packs_of_run
 
 
@@ -79,7 +85,11 @@ def test_open_points_come_first_and_close_the_exit_code(station, week, tmp_path)
     document = result.document
     held = plant(week, Planted.SCALE_CHECK).bags
     assert any(point.endswith(f"{held} bags are held") for point in document["open"])
-    assert document["journal_whole"] is True
+    assert document["journal_whole"] is None, "nobody asked for it"
+    (own,) = (one["own_entries"] for one in document["runs"])
+    assert own["hold"] is True
+    assert sum(one["entries"] for one in own["under"]) == own["read"]
+    assert own["under_no_head"] == 0
     assert document["windows"] == 1
     assert station(*words).code == 2, "a folder that is in use stays as it is"
     assert station(*words, "--force").code == 1
@@ -179,16 +189,85 @@ def test_the_same_evidence_gives_the_same_bytes(failed):
     assert evidence_pdf(found) == (folder / "evidence.pdf").read_bytes()
 
 
-def test_a_changed_journal_is_said_first(station, week, tmp_path):
-    home = copytree(week.home, tmp_path / "home")
-    connection = sqlite3.connect(home / "station.sqlite")
-    connection.execute("UPDATE pack SET operator = 'P99' WHERE id = 7")
-    connection.commit()
-    connection.close()
-    words = ("evidence", "--run", week.runs[0], "--home", home, "--out", tmp_path / "x", "--json")
-    document = station(*words).document
-    assert document["journal_whole"] is False
-    assert document["open"][0].startswith("THE JOURNAL DOES NOT HOLD")
+def test_the_paper_says_what_was_proved_and_what_was_not(failed):
+    found, folder, _ = failed
+    text = " ".join(text_of(folder / "evidence.pdf").split())
+    own = found.runs[0].own
+    head = own.under[0].head
+    assert f"entries {own.first} to {own.last}, from its start to its end" in text
+    assert f"these {own.entries} entries are under the head over {head.head.size} entries" in text
+    assert f"signed at {head.at:%Y-%m-%d %H:%M:%S} UTC" in text
+    assert "the rest of the journal was not read for this" in text
+    assert "the record names no time at which all of it was read and checked" in text
+
+
+def test_a_copy_that_was_checked_whole_is_named():
+    at = Moment(datetime(2026, 11, 24, 18, 30, tzinfo=UTC), 0, "Europe/Dublin", 0)
+    made = made_fact("b1", "A1-1.sqlite", 4711, "00" * 32, same_disk=False)
+    said = " ".join(not_proved_words(FactRecord(made, at, "station", 4712)))
+    assert "on the copy A1-1.sqlite up to entry 4711, at 2026-11-24 18:30:00 UTC" in said
+
+
+def test_the_whole_journal_is_verified_where_it_is_asked(station, week, tmp_path):
+    folder = tmp_path / "x"
+    words = ("evidence", "--run", week.runs[0], "--home", week.home, "--out", folder)
+    document = station(*words, "--whole-journal", "--json").document
+    assert document["journal_whole"] is True
+    assert document["journal_entries"] > document["runs"][0]["own_entries"]["read"]
+    text = " ".join(text_of(folder / "evidence.pdf").split())
+    assert "read from the first entry on, as was asked; whole:" in text
+    assert "was not read for this" not in text
+
+
+def damaged(week, folder, *statements):
+    home = copytree(week.home, folder / "home")
+    with closing(sqlite3.connect(home / "station.sqlite", isolation_level=None)) as connection:
+        connection.execute("DROP TRIGGER journal_no_update")
+        for statement in statements:
+            connection.execute(statement)
+    return home
+
+
+@pytest.mark.parametrize(
+    ("change", "said"),
+    [
+        ("UPDATE pack SET operator = 'P99' WHERE id = 7", "operator is 'P99'"),
+        (
+            "UPDATE journal SET canonical = CAST(replace(CAST(canonical AS TEXT), '\"dwell_ms\":',"
+            " '\"dwell_mt\":') AS BLOB) WHERE id = (SELECT entry_id FROM pack WHERE id = 7)",
+            "was changed",
+        ),
+    ],
+)
+def test_damage_in_the_run_is_named_first_and_closes_the_exit_code(
+    station, week, tmp_path, change, said
+):
+    home = damaged(week, tmp_path, change)
+    words = ("evidence", "--home", home, "--json", "--run")
+    result = station(*words, week.runs[0], "--out", tmp_path / "x")
+    assert result.code == 1
+    first = result.document["open"][0]
+    assert first.startswith("THE ENTRIES OF ")
+    assert "DO NOT HOLD" in first
+    assert said in first
+    assert "DOES NOT HOLD" in text_of(tmp_path / "x" / "evidence.pdf")
+    other = station(*words, week.runs[1], "--out", tmp_path / "y").document
+    assert other["runs"][0]["own_entries"]["hold"] is True, "the damage lies in another run"
+    whole = station(*words, week.runs[1], "--out", tmp_path / "z", "--whole-journal").document
+    assert whole["open"][0].startswith("THE JOURNAL DOES NOT HOLD")
+
+
+def test_an_entry_that_cannot_be_read_at_all_is_named(station, week, tmp_path):
+    home = damaged(
+        week,
+        tmp_path,
+        "UPDATE journal SET canonical = x'7b7d' WHERE id = (SELECT entry_id FROM run LIMIT 1)",
+    )
+    result = station("evidence", "--run", week.runs[0], "--home", home, "--out", tmp_path / "x")
+    assert result.code == 3
+    said = " ".join(result.err.split())
+    assert "was changed" in said
+    assert "station journal verify" in said
 
 
 @pytest.mark.parametrize(

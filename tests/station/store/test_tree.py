@@ -11,7 +11,7 @@ import pytest
 from station.core.facts import Fact
 from station.core.journal import EntryKind
 from station.core.merkle import Tree, leaf_hash, root
-from station.store.engine import database, scratch_engine
+from station.store.engine import database, reading, scratch_engine
 from station.store.migrate import upgrade
 from station.store.rebuild import rebuild
 from station.store.schema import metadata
@@ -78,6 +78,21 @@ def test_a_root_reads_a_row_for_each_set_bit_however_long_the_journal(blocks_alo
     assert read[4] == read[256] == 1  # 1024 entries and 65 536
     assert all(rows == count.bit_count() for count, rows in read.items())
     assert max(read.values()) == 8
+
+
+@pytest.mark.parametrize("size", [3, BLOCK, BLOCK + 1, 2 * BLOCK, 2 * BLOCK + 7])
+def test_entries_that_are_given_stand_in_for_those_that_lie_there(long, size):
+    """Against the root over all hashes in memory (RFC 9162 section 2.1.1)."""
+    hashes = [entry for (entry,) in ask(long.database, "SELECT hash FROM journal ORDER BY id")]
+    ((epoch,),) = ask(long.database, "SELECT epoch FROM identity")
+    with reading(long.home) as connection:
+        tree = EpochTree(connection, epoch, 1)
+        for given in ((), (1,), (size,), (1, size), range(1, size + 1)):
+            own = {number: hashes[number - 1] for number in given}
+            assert tree.root_with(size, own) == root(map(leaf_hash, hashes[:size]))
+            if own:
+                own[max(own)] = bytes(32)
+                assert tree.root_with(size, own) != root(map(leaf_hash, hashes[:size]))
 
 
 def test_without_the_roots_of_subtrees_those_of_blocks_give_the_same(blocks_alone):
