@@ -20,7 +20,7 @@ _ROWS: dict[EntryKind, str] = {
     EntryKind.ROLL: "label roll",
     EntryKind.LOT_MOVE: "lots",
     EntryKind.QA_CHECK: "QA check",
-    EntryKind.HOLD: "hold",
+    EntryKind.HOLD: "holds",
 }
 
 
@@ -38,7 +38,7 @@ def marks_of(entered: Iterable[FactRecord], stops: Iterable[Pause], zone: ZoneIn
     ]
     marks += [
         Mark(
-            "stop",
+            "stops",
             stop.began.astimezone(zone),
             stop.ended.astimezone(zone),
             words=f"{stop.reason}, {stop.took(stop.ended).total_seconds() / 60:.0f} min",

@@ -75,7 +75,7 @@ class ChangePage(DoorPage):
         self.back_button = TouchButton(palette, "LEAD", small="F8")
         self.people = tuple(TouchButton(palette, one.name, small=one.id) for one in leads)
         self.sign_button = TouchButton(palette, "SIGN", small="hold down", hold=True)
-        self.message = Message(palette, 5.0)
+        self.message = Message(palette, 4.4)
         self._compose()
         self._connect(bridge)
         self._refresh()
@@ -87,7 +87,7 @@ class ChangePage(DoorPage):
         for button in (*self.tabs, *self.people):
             button.setCheckable(True)
         self.seals.set_unit(ruler.px(1))
-        self.seals.setFixedHeight(round(ruler.px(24)))
+        self.seals.setFixedHeight(round(ruler.px(19)))
         side = QVBoxLayout()
         side.setSpacing(gap)
         for button in self.people:
@@ -97,7 +97,7 @@ class ChangePage(DoorPage):
         side.addStretch(1)
         side.addWidget(self.message)
         self.sign_button.cap_px = ruler.px(7.0)
-        self.sign_button.setMinimumHeight(ruler.touch(34))
+        self.sign_button.setMinimumHeight(ruler.touch(30))
         side.addWidget(self.sign_button)
         body = QHBoxLayout()
         body.setSpacing(gap)

@@ -87,7 +87,7 @@ class Kiosk(QObject):
         self._free = False
         self._uid = ""
         bridge.entered.connect(self._entered, Qt.ConnectionType.DirectConnection)
-        self.leave_button = TouchButton(palette, LEAVE, small="hold", hold=True)
+        self.leave_button = TouchButton(palette, LEAVE, small="hold down", hold=True)
         self.leave_button.cap_px = Ruler.of(window.screen()).px(7.0)
         self.leave_button.held.connect(self.ask)
         window.lead.door_grid.place(LEAVE, self.leave_button)

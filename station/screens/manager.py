@@ -111,7 +111,7 @@ class ManagerPage(DoorPage):
                 _Look("YIELD OF LOTS", self._yields),
             ),
             (_Look("STOPS", self._stops), _Look("SET ASIDE", self._rejects)),
-            (_Look("CHECKS", self._times), _Look("EMPTY PAN", self._pan)),
+            (_Look("CHECKS", self._times), _Look("PAN WHEN EMPTY", self._pan)),
         )
         self._compose()
         self._connect()
@@ -142,6 +142,7 @@ class ManagerPage(DoorPage):
         whole.addWidget(self.pages, 1, 1)
         whole.addWidget(self.reading, 2, 0, 1, 2)
         whole.addLayout(foot, 3, 0, 1, 2)
+        self._grid = whole
         whole.setColumnStretch(0, 2)
         whole.setColumnStretch(1, 5)
         whole.setRowStretch(1, 1)
@@ -267,6 +268,7 @@ class ManagerPage(DoorPage):
     def _draw(self) -> None:
         signing = self._at == _SIGN
         self.figures.setVisible(not signing)
+        self._grid.setColumnStretch(0, 0 if signing else 2)
         for button in self._foot:
             button.setVisible(not signing)
         if signing:

@@ -24,6 +24,8 @@ CHARTS = (
     "first-off",
     "QA check",
     "label scan",
+    "holds",
+    "stops",
     "fits",
     "does not fit",
     "equal",

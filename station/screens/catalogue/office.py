@@ -4,7 +4,7 @@ from __future__ import annotations
 
 MANAGER = (
     *("GIVEN AWAY", "LOSSES", "TIME", "PEOPLE", "SIGNS", "REASON TO REFUSE", "NEXT", "REFUSE"),
-    *("KEEP CHART", "REPORT", "EVIDENCE", "GIVE UP", "YIELD OF LOTS", "STOPS", "EMPTY PAN"),
+    *("KEEP CHART", "REPORT", "EVIDENCE", "GIVE UP", "YIELD OF LOTS", "STOPS", "PAN WHEN EMPTY"),
     *("BY PRODUCT", "BY HOUR", "BY POSITION", "BY DAY", "last 7 days", "all days", "NOBODY"),
     *("last day", "given away", "in money", "rate", "stood", "net", "held", "bags", "no price"),
     *("for every product", "nobody may ship them", "less the stops", "no rate yet"),

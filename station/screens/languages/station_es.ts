@@ -1032,6 +1032,10 @@
         <translation type="unfinished">PALÉS</translation>
     </message>
     <message>
+        <source>PAN WHEN EMPTY</source>
+        <translation type="unfinished">PLATO VACÍO</translation>
+    </message>
+    <message>
         <source>PAPER</source>
         <translation type="unfinished">PAPEL</translation>
     </message>
@@ -1629,7 +1633,7 @@
     </message>
     <message>
         <source>TIME</source>
-        <translation type="unfinished">HORA</translation>
+        <translation type="unfinished">TIEMPO</translation>
     </message>
     <message>
         <source>TOPPED UP</source>
@@ -2977,7 +2981,7 @@
     </message>
     <message>
         <source>holds</source>
-        <translation type="unfinished">cumple</translation>
+        <translation type="unfinished">retenciones</translation>
     </message>
     <message>
         <source>holds from</source>
@@ -4638,6 +4642,10 @@
     <message>
         <source>stop the line</source>
         <translation type="unfinished">parar la línea</translation>
+    </message>
+    <message>
+        <source>stops</source>
+        <translation type="unfinished">paradas</translation>
     </message>
     <message>
         <source>stored bags</source>

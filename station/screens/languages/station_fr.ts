@@ -1032,6 +1032,10 @@
         <translation type="unfinished">PALETTES</translation>
     </message>
     <message>
+        <source>PAN WHEN EMPTY</source>
+        <translation type="unfinished">PLATEAU À VIDE</translation>
+    </message>
+    <message>
         <source>PAPER</source>
         <translation type="unfinished">BON</translation>
     </message>
@@ -1629,7 +1633,7 @@
     </message>
     <message>
         <source>TIME</source>
-        <translation type="unfinished">HEURE</translation>
+        <translation type="unfinished">TEMPS</translation>
     </message>
     <message>
         <source>TOPPED UP</source>
@@ -2977,7 +2981,7 @@
     </message>
     <message>
         <source>holds</source>
-        <translation type="unfinished">tient</translation>
+        <translation type="unfinished">blocages</translation>
     </message>
     <message>
         <source>holds from</source>
@@ -4638,6 +4642,10 @@
     <message>
         <source>stop the line</source>
         <translation type="unfinished">arrêter la ligne</translation>
+    </message>
+    <message>
+        <source>stops</source>
+        <translation type="unfinished">arrêts</translation>
     </message>
     <message>
         <source>stored bags</source>

@@ -1032,6 +1032,10 @@
         <translation type="unfinished">ਪੈਲੇਟ</translation>
     </message>
     <message>
+        <source>PAN WHEN EMPTY</source>
+        <translation type="unfinished">ਖਾਲੀ ਪੱਲਾ</translation>
+    </message>
+    <message>
         <source>PAPER</source>
         <translation type="unfinished">ਪਰਚੀ</translation>
     </message>
@@ -2977,7 +2981,7 @@
     </message>
     <message>
         <source>holds</source>
-        <translation type="unfinished">ਠੀਕ</translation>
+        <translation type="unfinished">ਰੋਕਾਂ</translation>
     </message>
     <message>
         <source>holds from</source>
@@ -4638,6 +4642,10 @@
     <message>
         <source>stop the line</source>
         <translation type="unfinished">ਲਾਈਨ ਰੋਕਣਾ</translation>
+    </message>
+    <message>
+        <source>stops</source>
+        <translation type="unfinished">ਰੁਕਾਵਟਾਂ</translation>
     </message>
     <message>
         <source>stored bags</source>

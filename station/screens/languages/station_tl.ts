@@ -1032,6 +1032,10 @@
         <translation type="unfinished">MGA PALLET</translation>
     </message>
     <message>
+        <source>PAN WHEN EMPTY</source>
+        <translation type="unfinished">PLATO KAPAG WALA</translation>
+    </message>
+    <message>
         <source>PAPER</source>
         <translation type="unfinished">PAPEL</translation>
     </message>
@@ -1629,7 +1633,7 @@
     </message>
     <message>
         <source>TIME</source>
-        <translation type="unfinished">ORAS</translation>
+        <translation type="unfinished">PANAHON</translation>
     </message>
     <message>
         <source>TOPPED UP</source>
@@ -2977,7 +2981,7 @@
     </message>
     <message>
         <source>holds</source>
-        <translation type="unfinished">pasado</translation>
+        <translation type="unfinished">mga hold</translation>
     </message>
     <message>
         <source>holds from</source>
@@ -4638,6 +4642,10 @@
     <message>
         <source>stop the line</source>
         <translation type="unfinished">ihinto ang linya</translation>
+    </message>
+    <message>
+        <source>stops</source>
+        <translation type="unfinished">mga hinto</translation>
     </message>
     <message>
         <source>stored bags</source>

@@ -1032,6 +1032,10 @@
         <translation type="unfinished">PALLET</translation>
     </message>
     <message>
+        <source>PAN WHEN EMPTY</source>
+        <translation type="unfinished">ĐĨA KHI TRỐNG</translation>
+    </message>
+    <message>
         <source>PAPER</source>
         <translation type="unfinished">PHIẾU</translation>
     </message>
@@ -1629,7 +1633,7 @@
     </message>
     <message>
         <source>TIME</source>
-        <translation type="unfinished">GIỜ</translation>
+        <translation type="unfinished">THỜI GIAN</translation>
     </message>
     <message>
         <source>TOPPED UP</source>
@@ -2977,7 +2981,7 @@
     </message>
     <message>
         <source>holds</source>
-        <translation type="unfinished">đạt</translation>
+        <translation type="unfinished">lần giữ</translation>
     </message>
     <message>
         <source>holds from</source>
@@ -4638,6 +4642,10 @@
     <message>
         <source>stop the line</source>
         <translation type="unfinished">dừng dây chuyền</translation>
+    </message>
+    <message>
+        <source>stops</source>
+        <translation type="unfinished">lần dừng</translation>
     </message>
     <message>
         <source>stored bags</source>

@@ -1032,6 +1032,10 @@
         <translation type="unfinished">托盘</translation>
     </message>
     <message>
+        <source>PAN WHEN EMPTY</source>
+        <translation type="unfinished">空秤盘</translation>
+    </message>
+    <message>
         <source>PAPER</source>
         <translation type="unfinished">单据</translation>
     </message>
@@ -2977,7 +2981,7 @@
     </message>
     <message>
         <source>holds</source>
-        <translation type="unfinished">满足</translation>
+        <translation type="unfinished">扣留</translation>
     </message>
     <message>
         <source>holds from</source>
@@ -4637,6 +4641,10 @@
     </message>
     <message>
         <source>stop the line</source>
+        <translation type="unfinished">停线</translation>
+    </message>
+    <message>
+        <source>stops</source>
         <translation type="unfinished">停线</translation>
     </message>
     <message>

@@ -297,7 +297,7 @@ def _clock_axis(zone: Callable[[], tzinfo]) -> pg.AxisItem:
 
     def words(values: Sequence[float], scale: float, spacing: float) -> list[str]:
         form = "%H:%M:%S" if spacing < 60 else "%H:%M" if spacing < _DAY_S else "%a %d"
-        return [format(datetime.fromtimestamp(value, zone()), form) for value in values]
+        return [say(format(datetime.fromtimestamp(value, zone()), form)) for value in values]
 
     def spacing(least: float, most: float, size: float) -> list[tuple[float, float]]:
         wide = max(most - least, 1.0)

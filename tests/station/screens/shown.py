@@ -33,12 +33,19 @@ _DRAWERS = ("draw", "draw_centred", "draw_right")
 class Shown:
     """Takes the place of the camera of the gallery.
 
+    Args:
+        monkeypatch: undoes the listening to painters.
+        sizes: a page must keep to one of these; any is allowed where there are none.
+
     Attributes:
         texts: by text, the first state that shows it.
         cut: texts that do not lie in their place, each with its state.
     """
 
-    def __init__(self, monkeypatch: pytest.MonkeyPatch) -> None:
+    def __init__(
+        self, monkeypatch: pytest.MonkeyPatch, sizes: tuple[tuple[int, int], ...] = ()
+    ) -> None:
+        self._sizes = sizes
         self.texts: dict[str, str] = {}
         self.cut: dict[str, str] = {}
         self._state = ""
@@ -62,6 +69,8 @@ class Shown:
         for _ in range(3):  # a page settles its layout in steps
             QApplication.processEvents()
             QApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
+        if self._sizes and widget.size().toTuple() not in self._sizes:
+            self._cut(f"the page needs {widget.size().toTuple()}")
         self._painted.clear()
         widget.grab()
         for fitted in self._painted:

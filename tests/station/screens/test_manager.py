@@ -93,7 +93,7 @@ def test_every_chart_reads_its_values_and_is_kept_as_files(shown, qtbot, tmp_pat
 def test_the_timeline_shows_what_was_planted(shown, qtbot):
     touch(qtbot, shown.page.tabs[2])
     bad = [one for one in shown.page._money.happenings if one.bad]
-    assert {one.row for one in bad} == {"scale check", "empty bag", "label scan", "hold"}
+    assert {one.row for one in bad} == {"scale check", "empty bag", "label scan", "holds"}
 
 
 def test_report_and_evidence_are_written_with_progress(shown, qtbot, week, tmp_path):

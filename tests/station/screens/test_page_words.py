@@ -151,7 +151,7 @@ def test_the_longest_words_lie_in_their_places(
     monkeypatch.setattr(tongue, "_loaded", {Language.SPANISH: longest, Language.ENGLISH: None}.get)
     tongue._said.cache_clear()
     speak(Language.SPANISH)
-    shown = Shown(monkeypatch)
+    shown = Shown(monkeypatch, (SMALL, LARGE))
     page(tmp_path, shown, (SMALL, LARGE))
     speak(Language.ENGLISH)
     tongue._said.cache_clear()
