@@ -10,7 +10,6 @@ from sqlalchemy import func, select
 
 from station.core.checks.qa import FAILED, qa_check_of
 from station.core.checks.scale import check_of, held_true
-from station.core.checks.scan_back import CLEARED, DIFFERS
 from station.core.day_review import DayReview
 from station.core.facts import FactRecord
 from station.core.holds import reason_of
@@ -19,19 +18,36 @@ from station.core.journal import EntryKind
 from station.core.long_work import steps
 from station.core.pack import Quality
 from station.store.engine import reading
-from station.store.facts import fact_named, facts
+from station.store.facts import fact_named, facts, read_facts
 from station.store.label_doubts import open_labels
 from station.store.label_rolls import roll_accounts
-from station.store.ledger import bin_state
+from station.store.ledger import bin_states
 from station.store.open_holds import open_holds
-from station.store.suspects import filed_windows
-from station.store.tables import OF_BLEND, REJECTED, blend, pack
+from station.store.standing import standing_facts
+from station.store.suspects import undecided_windows
+from station.store.tables import OF_BLEND, REJECTED, blend, fact, journal, pack
 
 DAYS_BACK = 14
 """Rejects and unsigned days of so many production days are looked for."""
 _ROLLS = 40
 _CHECKS = 1000
-"""So many of the newest checks and scans are looked at; a failure before them was passed over."""
+"""So many of the newest checks are looked at; a failure before them was passed over."""
+_NEWEST = (
+    select(fact.c.id, fact.c.kind, fact.c.subject)
+    .where(fact.c.kind.in_((EntryKind.SCALE_CHECK, EntryKind.QA_CHECK)))
+    .order_by(fact.c.id.desc())
+    .limit(_CHECKS)
+    .subquery()
+)
+_LAST_CHECKS = (
+    select(journal.c.canonical)
+    .join(fact, fact.c.entry_id == journal.c.id)
+    .where(
+        fact.c.id.in_(select(func.max(_NEWEST.c.id)).group_by(_NEWEST.c.kind, _NEWEST.c.subject))
+    )
+    .order_by(fact.c.id.desc())
+)
+"""The newest check of each kind and subject; no other is read."""
 
 
 def inbox(home: Path, today: date) -> tuple[Item, ...]:
@@ -85,25 +101,31 @@ def review_of_day(home: Path, day: date, items: Sequence[Item], story: Sequence[
     return DayReview(day, tuple(mine), "", packs, rejects, tuple(item.words for item in story))
 
 
-def signed_days(home: Path) -> dict[date, FactRecord]:
-    """The days that were reviewed, each with its last review."""
-    reviews = facts(home, (EntryKind.REVIEW,))
+def signed_days(home: Path, since: date | None = None) -> dict[date, FactRecord]:
+    """The days that were reviewed, each with its last review.
+
+    Args:
+        home: folder of the record.
+        since: days from this one on; None for all.
+    """
+    # A day is reviewed once it has begun, in whatever zone.
+    begun = None if since is None else _midnight(since - timedelta(days=1))
+    reviews = facts(home, (EntryKind.REVIEW,), since=begun)
     return {date.fromisoformat(one.fact.subject): one for one in reviews}
 
 
 def _windows(home: Path) -> Iterator[Item]:
-    for window, decision in filed_windows(home):
-        if decision is None:
-            words = f"Suspect window of {window.scale}: {window.bags} bags are held"
-            where = Where.HOLDS if window.cause else Where.SCALE
-            yield Item(Grave.STOP, words, where, window.closed, window.uid)
+    for window in undecided_windows(home):
+        words = f"Suspect window of {window.scale}: {window.bags} bags are held"
+        where = Where.HOLDS if window.cause else Where.SCALE
+        yield Item(Grave.STOP, words, where, window.closed, window.uid)
 
 
 def _checks(home: Path) -> Iterator[Item]:
-    last: dict[tuple[EntryKind, str], FactRecord] = {}
-    for record in facts(home, (EntryKind.SCALE_CHECK, EntryKind.QA_CHECK), newest=_CHECKS):
-        last[record.fact.kind, record.fact.subject] = record
-    for (kind, subject), record in last.items():
+    with reading(home) as connection:
+        last = read_facts(connection, _LAST_CHECKS)
+    for record in last:
+        kind, subject = record.fact.kind, record.fact.subject
         if kind is EntryKind.SCALE_CHECK and not held_true(check_of(record)):
             words = f"Scale {subject} failed its last check"
             yield Item(Grave.STOP, words, Where.SCALE, record.at.utc, record.fact.uid)
@@ -115,12 +137,9 @@ def _checks(home: Path) -> Iterator[Item]:
 
 
 def _scans(home: Path) -> Iterator[Item]:
-    records = facts(home, (EntryKind.SCAN_BACK,), newest=_CHECKS)
-    cleared = {one.fact.details["scan"] for one in records if one.fact.result == CLEARED}
-    for one in records:
-        if one.fact.result == DIFFERS and one.fact.uid not in cleared:
-            words = f"The scan of label {one.fact.subject} does not match"
-            yield Item(Grave.STOP, words, Where.LABELS, one.at.utc, one.fact.subject)
+    for one in standing_facts(home, EntryKind.SCAN_BACK):
+        words = f"The scan of label {one.fact.subject} does not match"
+        yield Item(Grave.STOP, words, Where.LABELS, one.at.utc, one.fact.subject)
 
 
 def _labels(home: Path) -> Iterator[Item]:
@@ -130,9 +149,7 @@ def _labels(home: Path) -> Iterator[Item]:
 
 
 def _holds(home: Path) -> Iterator[Item]:
-    windows = {
-        uid for window, decision in filed_windows(home) if decision is None for uid in window.holds
-    }
+    windows = {uid for window in undecided_windows(home) for uid in window.holds}
     for hold in open_holds(home):
         if hold.uid not in windows:
             record = fact_named(home, hold.uid)
@@ -149,40 +166,44 @@ def _rolls(home: Path) -> Iterator[Item]:
 
 
 def _days(home: Path, today: date) -> Iterator[Item]:
-    signed = signed_days(home)
     since = today - timedelta(days=DAYS_BACK)
-    undecided = (
-        select(blend.c.production_day, func.count())
-        .select_from(blend)
-        .join(pack, OF_BLEND)
-        .where(blend.c.production_day >= since, REJECTED, pack.c.quality == Quality.REJECT)
-        .group_by(blend.c.production_day)
-    )
+    signed = signed_days(home, since)
     packed = select(blend.c.production_day).where(blend.c.production_day >= since).distinct()
     with reading(home) as connection:
-        rejects = connection.execute(undecided).all()
         days = sorted(connection.execute(packed).scalars())
+        # The days by name: of a span, SQLite may go through the rejects of all days.
+        undecided = (
+            select(blend.c.production_day, func.count())
+            .select_from(blend)
+            .join(pack, OF_BLEND)
+            .where(blend.c.production_day.in_(days), REJECTED, pack.c.quality == Quality.REJECT)
+            .group_by(blend.c.production_day)
+        )
+        rejects = connection.execute(undecided).all()
     for day, count in rejects:
         words = f"{count} rejects of {day} wait for a decision"
         yield Item(Grave.ATTEND, words, Where.REJECTS, None, day.isoformat())
-    for day in days:
-        if day < today and day not in signed:
-            state = bin_state(home, day)
-            if state.expected and state.counted is None:
-                words = f"The reject bin of {day} was not counted"
-                yield Item(Grave.TELL, words, Where.REJECTS, None, day.isoformat())
-            words = f"{day} is not reviewed and signed"
-            yield Item(Grave.TELL, words, Where.DAY, None, day.isoformat())
+    open_days = [day for day in days if day < today and day not in signed]
+    for day, state in bin_states(home, open_days).items():
+        if state.expected and state.counted is None:
+            words = f"The reject bin of {day} was not counted"
+            yield Item(Grave.TELL, words, Where.REJECTS, None, day.isoformat())
+        words = f"{day} is not reviewed and signed"
+        yield Item(Grave.TELL, words, Where.DAY, None, day.isoformat())
 
 
 def _clock(home: Path, today: date) -> Iterator[Item]:
-    signed = signed_days(home)
-    since = datetime.combine(today - timedelta(days=DAYS_BACK), time(), UTC)
-    for record in facts(home, (EntryKind.CLOCK,), since=since):
+    since = today - timedelta(days=DAYS_BACK)
+    signed = signed_days(home, since)
+    for record in facts(home, (EntryKind.CLOCK,), since=_midnight(since)):
         day = record.at.utc.date()
         if day not in signed:
             words = f"The clock: {record.fact.subject}, {record.fact.result}"
             yield Item(Grave.ATTEND, words, Where.DAY, record.at.utc, day.isoformat())
+
+
+def _midnight(day: date) -> datetime:
+    return datetime.combine(day, time(), UTC)
 
 
 def _capital(words: str) -> str:

@@ -15,7 +15,7 @@ from station.core.facts import FactRecord
 from station.core.journal import EntryKind
 from station.core.pack import LabelState
 from station.store.engine import reading
-from station.store.facts import facts
+from station.store.facts import chosen, facts, read_facts
 from station.store.tables import OF_BLEND, blend, fact, journal, pack, run
 
 _Printed = tuple[tuple[str, int], ...]
@@ -37,7 +37,7 @@ def roll_accounts(
         newest: only so many of the rolls put in last.
         only: uids of the rolls wanted; None for all.
     """
-    rolls = facts(home, (EntryKind.ROLL,))
+    rolls = _steps(home, newest)
     put_in = [one for one in rolls if is_step(one, RollStep.PUT_IN)][-(newest or len(rolls)) :]
     if not put_in:
         return ()
@@ -48,10 +48,28 @@ def roll_accounts(
     wanted = [one for one in put_in if only is None or one.fact.uid in only]
     with reading(home) as connection:
         places = _places(connection)
-        gone = {one.fact.uid for one in wanted if _purged(connection, one, rolls, places)}
+        purge = _last_purge(connection)
+        gone = {one.fact.uid for one in wanted if _purged(connection, purge, one, rolls, places)}
         used = {one.fact.uid: _used(home, connection, one, rolls, places, pieces) for one in wanted}
     steps = [one for one in rolls if {one.fact.uid, one.fact.details.get("roll")} & used.keys()]
     return tuple(one for one in accounts(steps, used.values()) if one.uid not in gone)
+
+
+def _steps(home: Path, newest: int | None) -> tuple[FactRecord, ...]:
+    """What became of rolls, of so many put in last and of all since; None for all."""
+    wanted = chosen((EntryKind.ROLL,))
+    with reading(home) as connection:
+        if newest is not None:
+            put_in = (
+                select(fact.c.id)
+                .where(fact.c.kind == EntryKind.ROLL, fact.c.result == RollStep.PUT_IN)
+                .order_by(fact.c.id.desc())
+                .offset(newest - 1)
+                .limit(1)
+            )
+            first = connection.execute(put_in).scalar_one_or_none()
+            wanted = wanted if first is None else wanted.where(fact.c.id >= first)
+        return read_facts(connection, wanted)
 
 
 def _used(
@@ -85,18 +103,23 @@ def _span(
     return begin, min((row for row in ends if row > begin), default=None)
 
 
+def _last_purge(connection: Connection) -> int | None:
+    """Row of the newest purge in the journal."""
+    newest = select(fact.c.entry_id).where(fact.c.kind == EntryKind.PURGE)
+    return connection.execute(newest.order_by(fact.c.id.desc()).limit(1)).scalar_one_or_none()
+
+
 def _purged(
     connection: Connection,
+    last: int | None,
     put_in: FactRecord,
     rolls: tuple[FactRecord, ...],
     places: dict[str, int],
 ) -> bool:
-    """Whether a label of a roll was purged."""
-    begin, end = _span(put_in, rolls, places)
-    newest = select(fact.c.entry_id).where(fact.c.kind == EntryKind.PURGE)
-    last = connection.execute(newest.order_by(fact.c.id.desc()).limit(1)).scalar_one_or_none()
-    if last is None or last < begin:
+    """Whether a label of a roll was purged, up to the newest purge."""
+    if last is None or last < places[put_in.fact.uid]:
         return False
+    begin, end = _span(put_in, rolls, places)
     gone = select(journal.c.id).where(
         journal.c.id > begin,
         journal.c.id < (end or last),

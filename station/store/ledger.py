@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Collection, Iterable
 from datetime import date, datetime
 from pathlib import Path
 
@@ -109,15 +109,21 @@ def decision_of(home: Path, serial: str) -> DecisionMade | None:
 
 def bin_state(home: Path, day: date) -> BinState:
     """Return what lies in the bin of a production day by the record, and its last count."""
+    return bin_states(home, (day,))[day]
+
+
+def bin_states(home: Path, days: Collection[date]) -> dict[date, BinState]:
+    """Return both for some production days, read with one opening of the record."""
     rejects = (
-        select(func.count())
-        .select_from(pack)
-        .join(blend, OF_BLEND)
-        .where(blend.c.production_day == day, REJECTED, pack.c.quality.in_(IN_THE_BIN))
+        select(blend.c.production_day, func.count())
+        .select_from(blend)
+        .join(pack, OF_BLEND)
+        .where(blend.c.production_day.in_(days), REJECTED, pack.c.quality.in_(IN_THE_BIN))
+        .group_by(blend.c.production_day)
     )
     with reading(home) as connection:
-        expected = connection.execute(rejects).scalar_one()
-        return BinState(expected, _last_count(connection, day))
+        expected: dict[date, int] = {row[0]: row[1] for row in connection.execute(rejects)}
+        return {day: BinState(expected.get(day, 0), _last_count(connection, day)) for day in days}
 
 
 def _last_count(connection: Connection, day: date) -> BinCount | None:

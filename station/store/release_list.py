@@ -19,9 +19,9 @@ from station.core.long_work import step
 from station.core.metrology.scale_check import CheckResult
 from station.core.pack import LabelState, Quality
 from station.store.engine import reading
-from station.store.facts import facts, read_facts
+from station.store.facts import chosen, read_facts
 from station.store.number_range import rows_between
-from station.store.suspects import filed_windows
+from station.store.suspects import undecided_windows
 from station.store.tables import (
     LABEL_OPEN,
     OF_BLEND,
@@ -59,21 +59,24 @@ def release_list(home: Path, wanted: Wanted, since: date, key: str = "") -> tupl
         since: runs of earlier days are not listed.
         key: only this hold or run; empty for all.
     """
-    undecided = [window for window, decision in filed_windows(home) if decision is None]
-    released = {released_run(one.fact) for one in facts(home, (EntryKind.RELEASE,))}
+    undecided = undecided_windows(home)
     with reading(home) as connection:
+        listed = _runs_since(connection, since)
+        released = _released(connection, listed)
+        left = [row for row in listed if row.uid not in released and key in ("", row.uid)]
         ask = _Blockers(connection, wanted, undecided)
+        packed = _packed(connection, [row.id for row in left])
         holds = [
             _hold(connection, ask, one)
             for one in _part(_open_holds(connection), 0, 50)
             if key in ("", one.fact.uid)
         ]
         runs = [
-            _run(connection, ask, row)
-            for row in _part(_runs_since(connection, since), 50, 100)
-            if row.uid not in released and key in ("", row.uid)
+            _run(connection, ask, row, packed[row.id])
+            for row in _part(left, 50, 100)
+            if row.id in packed
         ]
-    return (*holds, *(one for one in runs if one.bags))
+    return (*holds, *runs)
 
 
 def _part(rows: Sequence[T], first: int, last: int) -> Iterator[T]:
@@ -90,6 +93,15 @@ class _Blockers:
         self, connection: Connection, wanted: Wanted, undecided: Sequence[FiledWindow]
     ) -> None:
         self._connection, self._wanted, self._undecided = connection, wanted, undecided
+        self._good: dict[str, int] = {}
+        in_doubt = (
+            select(blend.c.run_id, func.count())
+            .select_from(pack)
+            .join(blend, OF_BLEND)
+            .where(LABEL_OPEN, pack.c.label == LabelState.IN_DOUBT)
+            .group_by(blend.c.run_id)
+        )
+        self._in_doubt: dict[int, int] = {row[0]: row[1] for row in connection.execute(in_doubt)}
 
     def of(self, runs: Iterable[int], last_entry: int | None) -> tuple[str, ...]:
         """Why the bags of some runs, up to an entry of the journal, cannot be released."""
@@ -121,12 +133,7 @@ class _Blockers:
         return [f"{count} rejects are undecided"] if count else []
 
     def _labels(self, runs: Sequence[int]) -> list[str]:
-        count = self._connection.execute(
-            select(func.count())
-            .select_from(pack)
-            .join(blend, OF_BLEND)
-            .where(LABEL_OPEN, pack.c.label == LabelState.IN_DOUBT, blend.c.run_id.in_(runs))
-        ).scalar_one()
+        count = sum(self._in_doubt.get(one, 0) for one in runs)
         return [f"{count} labels are in doubt"] if count else []
 
     def _checks(self, rows: Sequence[Any], last_entry: int | None) -> list[str]:
@@ -142,19 +149,22 @@ class _Blockers:
                     fact.c.kind == EntryKind.QA_CHECK,
                     fact.c.result == GOOD,
                 )
-                if not self._follows(good, after):
+                if self._newest(str(limit.kind), good) <= after:
                     where = "in the run" if once else "after the last bag"
                     missing[f"no good check of {limit.kind} {where}"] = None
         held_true = and_(
             fact.c.kind == EntryKind.SCALE_CHECK, fact.c.result != str(CheckResult.FAILED)
         )
-        if self._wanted.scale and not self._follows(held_true, last_entry):
+        if self._wanted.scale and self._newest("", held_true) <= last_entry:
             missing["no good check of the scale after the last bag"] = None
         return list(missing)
 
-    def _follows(self, condition: ColumnElement[bool], entry: int) -> bool:
-        statement = select(fact.c.id).where(condition, fact.c.entry_id > entry).limit(1)
-        return self._connection.execute(statement).first() is not None
+    def _newest(self, kind: str, condition: ColumnElement[bool]) -> int:
+        """Entry of the newest good check of a kind, empty for the scale; 0 without any."""
+        if kind not in self._good:
+            newest = select(fact.c.entry_id).where(condition).order_by(fact.c.id.desc()).limit(1)
+            self._good[kind] = self._connection.execute(newest).scalar_one_or_none() or 0
+        return self._good[kind]
 
 
 def _open_holds(connection: Connection) -> tuple[FactRecord, ...]:
@@ -213,17 +223,32 @@ def _runs_since(connection: Connection, since: date) -> Sequence[Row[Any]]:
     return connection.execute(statement).all()
 
 
-def _run(connection: Connection, ask: _Blockers, row: Row[Any]) -> Releasable:
+def _released(connection: Connection, runs: Sequence[Row[Any]]) -> set[str]:
+    """Which runs were released, of these; a run is released after it was started."""
+    if not runs:
+        return set()
+    since = chosen((EntryKind.RELEASE,)).where(fact.c.entry_id > runs[0].entry_id)
+    return {released_run(one.fact) for one in read_facts(connection, since)}
+
+
+def _packed(connection: Connection, runs: Sequence[int]) -> dict[int, Row[Any]]:
+    """Bags, last entry of one and held bags of each run that has any, by its row."""
     its = (
         select(
+            blend.c.run_id,
             func.count().label("bags"),
             func.max(pack.c.entry_id).label("last"),
             func.sum(case((pack.c.quality == Quality.HELD, 1), else_=0)).label("held"),
         )
-        .select_from(pack)
-        .join(blend, OF_BLEND)
+        .select_from(blend)
+        .join(pack, OF_BLEND)
+        .where(blend.c.run_id.in_(runs))
+        .group_by(blend.c.run_id)
     )
-    found = connection.execute(its.where(blend.c.run_id == row.id)).one()
+    return {row.run_id: row for row in connection.execute(its)}
+
+
+def _run(connection: Connection, ask: _Blockers, row: Row[Any], found: Row[Any]) -> Releasable:
     codes = connection.execute(
         select(blend.c.code).where(blend.c.run_id == row.id).distinct()
     ).scalars()

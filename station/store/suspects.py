@@ -13,6 +13,7 @@ from station.core.pack import Quality
 from station.line.suspected import PackSince, RunSince, Suspected, judge_runs
 from station.store.facts import fact_named, facts
 from station.store.since import RecordPast
+from station.store.standing import standing_facts
 
 
 def suspect_windows(
@@ -44,6 +45,12 @@ def filed_windows(home: Path) -> tuple[tuple[FiledWindow, FactRecord | None], ..
     decisions = {decided: one for one in records if (decided := decided_window(one))}
     windows = (window_of(record) for record in records)
     return tuple((one, decisions.get(one.uid)) for one in windows if one is not None)
+
+
+def undecided_windows(home: Path) -> tuple[FiledWindow, ...]:
+    """Return the windows as filed that nobody decided about yet, oldest first; reads no others."""
+    windows = (window_of(record) for record in standing_facts(home, EntryKind.SUSPECT))
+    return tuple(one for one in windows if one is not None)
 
 
 def open_windows(home: Path) -> tuple[Suspected, ...]:

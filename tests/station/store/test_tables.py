@@ -14,6 +14,7 @@ from station.store.complaint import bag_at, complaint
 from station.store.engine import reader_engine
 from station.store.facts import fact_named
 from station.store.hold_scopes import between_times
+from station.store.inbox import inbox
 from station.store.ledger import bin_state, ledger
 from station.store.lot_reach import bags_with
 from station.store.lot_usage import packed_with
@@ -100,9 +101,26 @@ def plans(packed):
             "pack USING INTEGER PRIMARY KEY (rowid>",
         ),
         (lambda home, _: release_list(home, Wanted({}, False), DAY), "sqlite_autoindex_pack_1"),
+        (lambda home, _: release_list(home, Wanted({}, True), DAY), BY_ROWS),
+        (lambda home, _: release_list(home, Wanted({}, True), DAY), "ix_pack_label_open"),
+        (lambda home, _: inbox(home, DAY), "ix_pack_rejected"),
     ],
 )
 def test_a_question_uses_its_index_and_scans_no_bags(plans, packed, question, index):
     found = plans(lambda: question(packed.home, packed))
     assert not [step for step in found if step.startswith("SCAN pack")], found
     assert any(index in step for step in found), found
+
+
+@pytest.mark.parametrize(
+    "question",
+    [
+        lambda home: inbox(home, DAY),
+        lambda home: release_list(home, Wanted({}, True), DAY),
+    ],
+)
+def test_what_is_open_is_asked_of_what_stands_and_not_of_all_facts(plans, packed, question):
+    found = plans(lambda: question(packed.home))
+    assert any("standing USING PRIMARY KEY (kind=?)" in step for step in found), found
+    scanned = [step for step in found if step.startswith(("SCAN fact", "SCAN journal"))]
+    assert not scanned, scanned
