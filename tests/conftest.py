@@ -4,6 +4,7 @@ Under ``CI=true`` a skipped test is a failed test, so that a missing part of the
 quietly take tests away.
 """
 
+import gc
 import logging
 import os
 import re
@@ -102,6 +103,30 @@ def _no_thread_left() -> Iterator[None]:
     names = [thread.name for thread in left if thread.is_alive()]
     if names:
         pytest.fail(f"the test left threads running: {', '.join(names)}", pytrace=False)
+
+
+@pytest.fixture(autouse=True, scope="session")
+def _settled() -> Iterator[None]:
+    """Leave what all tests loaded out of every search for garbage; that makes one cheap."""
+    gc.collect()
+    gc.freeze()
+    yield
+    gc.unfreeze()
+
+
+@pytest.fixture(autouse=True)
+def _windows_end_here(request: pytest.FixtureRequest) -> Iterator[None]:
+    """Search for garbage after a test with windows and not in it, where any thread might do it.
+
+    A thread that is not Qt's must not destroy parts of a window: see ``station.screens.sweep``.
+    """
+    if "qtbot" not in request.fixturenames or not gc.isenabled():
+        yield
+        return
+    gc.disable()
+    yield
+    gc.collect()
+    gc.enable()
 
 
 class _Collector(logging.Handler):

@@ -15,9 +15,11 @@ def settled() -> Iterator[None]:
     would wait for its label, the number on the screen would stand. What is made from now on is
     searched as before.
     """
+    first = not gc.get_freeze_count()
     gc.collect()
     gc.freeze()
     try:
         yield
     finally:
-        gc.unfreeze()
+        if first:
+            gc.unfreeze()

@@ -20,6 +20,7 @@ from station.app.sounds import Sounds, system_sink
 from station.config.packhouse import Packhouse
 from station.errors import EnvironmentFault
 from station.screens.bridge import Bridge
+from station.screens.sweep import swept
 
 T = TypeVar("T")
 _LOG = logging.getLogger(__name__)
@@ -59,7 +60,8 @@ def application() -> Iterator[QApplication]:
     awake.timeout.connect(_nothing)
     awake.start(_LOOK_MS)
     try:
-        yield application
+        with swept():
+            yield application
     finally:
         awake.stop()
         sys.setswitchinterval(switch)
