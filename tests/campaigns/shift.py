@@ -256,10 +256,10 @@ def run(full: bool) -> int:
     with tempfile.TemporaryDirectory() as home:
         made = pack_shift(bags, Path(home), tell)
         faults = faults_of(made, bags)
+        if made.summary is not None and made.fault is None:
+            print(made.summary.judged()[0])
     for fault in faults:
         print(fault)
-    if made.summary is not None and made.fault is None:
-        print(made.summary.judged()[0])
     print(f"{made.bags} bags, {len(made.runs)} runs, {made.touches} touches")
     print(f"memory grew by {growth_kb(made):.2f} kB a bag; {len(faults)} faults")
     return len(faults)
