@@ -14,8 +14,8 @@ from PySide6.QtCore import QObject, Qt, QTimer, Signal, Slot
 
 from station.line.state import EntryAnswer, LineState, RunAnswer
 
-FRAME_NS = 6_000_000
-"""Two paintings are never closer than this, about a third of a frame of a screen, so that a number
+FRAME_NS = 4_000_000
+"""Two paintings are never closer than this, a quarter of a frame of a screen, so that a number
 that comes right after another need not wait for a whole one."""
 
 
@@ -23,7 +23,7 @@ class Bridge(QObject):
     """Carries frozen values from any thread to the GUI thread. Make it in the GUI thread.
 
     Signals:
-        state_changed: LineState, the newest; at most 167 times a second.
+        state_changed: LineState, the newest; at most 250 times a second.
         label_changed: bytes, the PDF of the last label.
         answered: RunAnswer; every one, in order.
         entered: EntryAnswer; every one, in order.
