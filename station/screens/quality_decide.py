@@ -10,7 +10,7 @@ from station.core.reject_ledger import LedgerRow
 from station.screens.quality_host import Host
 from station.screens.quality_sources import RejectsSource
 from station.screens.theme import Face, Palette, Ruler
-from station.screens.widgets.sheet import ScanField, Text
+from station.screens.widgets.sheet import Page, ScanField, Text
 from station.screens.widgets.tiles import Tile, Tiles
 from station.screens.widgets.touch_button import TouchButton
 
@@ -46,6 +46,7 @@ class DecidePage(QWidget):
         self.ready_made = Tiles(palette, [Tile(one, one) for one in _REASONS], len(_REASONS))
         self.into = ScanField(palette, "scan the label of the new bag")
         self.into.setMaxLength(120)
+        self.parts = Page(palette)
         self.back_button = TouchButton(palette, "BACK")
         self.enter_button = TouchButton(palette, "ENTER", small="hold down", hold=True)
         self._compose()
@@ -66,9 +67,16 @@ class DecidePage(QWidget):
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
         whole.setSpacing(round(ruler.px(3)))
-        for part in (self.head, self.ends, self.into, self.reason, self.ready_made):
-            whole.addWidget(part)
-        whole.addStretch(1)
+        fields = QHBoxLayout()  # side by side: a small screen has no room for both
+        fields.addWidget(self.into, 1)
+        fields.addWidget(self.reason, 1)
+        column = self.parts.column
+        column.addWidget(self.head)
+        column.addWidget(self.ends)
+        column.addLayout(fields)
+        column.addWidget(self.ready_made)
+        column.addStretch(1)
+        whole.addWidget(self.parts, 1)
         whole.addLayout(row)
 
     def begin(self, rows: tuple[LedgerRow, ...]) -> None:

@@ -53,6 +53,7 @@ class HoldsPanel(QWidget):
         self.list: dict[str, Releasable] = {}
         self.kind = ScopeKind.SERIALS
         self.table = TouchTable(palette, _COLUMNS)
+        self.scope = Page(palette)
         self.detail = Page(palette)
         self.words = Text(palette, "", Face.TEXT, 4.0)
         self.why_release = ScanField(palette, "why it may go, or must be dumped")
@@ -93,11 +94,11 @@ class HoldsPanel(QWidget):
         fields = QHBoxLayout()
         fields.addWidget(self.first)
         fields.addWidget(self.last)
+        self.scope.column.addWidget(self.scopes)
+        self.scope.column.addLayout(fields)
+        self.scope.column.addStretch(1)
         new = QVBoxLayout()
-        new.setSpacing(round(ruler.px(3)))
-        new.addWidget(self.scopes)
-        new.addLayout(fields)
-        new.addStretch(1)
+        new.addWidget(self.scope)
         ends = (self.back_button, self.enter_button)
         self.pages.addWidget(_page(ruler, new, (self.why_hold, self.ready_hold), ends))
         whole = QVBoxLayout(self)
