@@ -5,10 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 from pathlib import Path
 
+from station.core.purging import AFTER_USE_BY_YEARS
 from station.core.room import RoomRules
 
 _USUAL = RoomRules()
-_AFTER_USE_BY_YEARS = 2
 _DAYS_OF_YEAR = 365
 
 
@@ -64,4 +64,4 @@ def least_keep_years(longest_life_days: int) -> int:
     Args:
         longest_life_days: of all products, from the day of packing to the use-by date.
     """
-    return _AFTER_USE_BY_YEARS + -(-longest_life_days // _DAYS_OF_YEAR)
+    return AFTER_USE_BY_YEARS + -(-longest_life_days // _DAYS_OF_YEAR)

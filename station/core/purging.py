@@ -18,6 +18,8 @@ from station.core.journal import EntryKind, Value
 
 PURGED = "purged"
 EXPORT_CHECKED = "exported, read back and checked"
+AFTER_USE_BY_YEARS = 2
+"""A run is kept this long after the last use-by date on its labels: see ``least_keep_years``."""
 
 Span = tuple[int, int, int]
 """Epoch, first and last number of entries."""

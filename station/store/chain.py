@@ -10,7 +10,6 @@ from station.core.journal import (
     GENESIS,
     Entry,
     EntryKind,
-    JournalError,
     entry_hash,
     first_break,
 )
@@ -20,6 +19,7 @@ from station.store.facts import fact_record
 from station.store.head_check import KINDS as HEADS
 from station.store.head_check import Elsewhere, HeadCheck
 from station.store.heads import SeenHead
+from station.store.kept_entry import entry_of
 from station.store.purges import PurgedEntries
 from station.store.tables import identity
 from station.store.tree import GrowingTree
@@ -44,7 +44,8 @@ class Chain:
         self._seen = seen
         self._identity = connection.execute(select(identity)).one_or_none()
         ours = self._identity
-        site, station = ("", "") if ours is None else (ours.site, ours.station)
+        self._owner = None if ours is None else (ours.site, ours.station)
+        site, station = self._owner or ("", "")
         self.heads = HeadCheck(site, station, elsewhere or Elsewhere())
         self._sizes: dict[int, int] = {}
         self._before: tuple[int | None, int, bytes] = (None, 0, GENESIS)
@@ -80,7 +81,7 @@ class Chain:
                 raise Damage(broken.seq, broken.why)
             if empty or self._purged:
                 self._purged.take(kept)
-            entry = None if empty else self._read(kept)
+            entry = None if empty else entry_of(kept, self._owner)
             if entry is None:
                 self.purged += 1  # its hash stands for it: the next entry and its purge hold it
             elif entry.kind in HEADS:
@@ -115,23 +116,6 @@ class Chain:
                 f"entry {entry.seq} goes on from entry {details['seq']} of epoch "
                 f"{details['epoch']}, but entry {seq} of epoch {epoch} stands before it",
             )
-
-    def _read(self, kept: j.Kept) -> Entry:
-        seq = kept.stored.seq
-        try:
-            entry = j.read_entry(kept.stored.canonical)
-        except JournalError as fault:
-            raise Damage(seq, f"entry {seq}: {fault}") from fault
-        if (entry.epoch, entry.seq, str(entry.kind)) != (kept.epoch, seq, kept.kind):
-            raise Damage(
-                seq, f"entry {seq} stands under another epoch, number or kind than its own"
-            )
-        ours = self._identity
-        if ours is None or (entry.site, entry.station) != (ours.site, ours.station):
-            raise Damage(
-                seq, f"entry {seq} was written by station {entry.station} at site {entry.site}"
-            )
-        return entry
 
     def _compare_with_seen(self) -> None:
         seen = self._seen

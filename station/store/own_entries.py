@@ -18,12 +18,13 @@ from pathlib import Path
 
 from sqlalchemy import Connection, Text, cast, func, literal, select
 
-from station.core.journal import GENESIS, Entry, EntryKind, JournalError, entry_hash
+from station.core.journal import GENESIS, Entry, EntryKind, entry_hash
 from station.store import journal as j
 from station.store.damage import Damage
 from station.store.damaged_page import readable
 from station.store.engine import reading
 from station.store.head_now import HeadNow
+from station.store.kept_entry import entry_of
 from station.store.own_bags import OwnBags
 from station.store.purges import PurgedEntries
 from station.store.tables import OF_BLEND, blend, fact, identity, journal, pack, run
@@ -105,7 +106,8 @@ class _Proof:
 
     def __init__(self, connection: Connection) -> None:
         self._connection = connection
-        self._owner = connection.execute(select(identity.c.site, identity.c.station)).one()
+        site, station = connection.execute(select(identity.c.site, identity.c.station)).one()
+        self._owner = (site, station)
         self._purged = PurgedEntries(connection)
         self.hashes: dict[int, Hashes] = {}
         """Of what was read, by epoch."""
@@ -187,25 +189,9 @@ class _Proof:
                 seq, f"entry {seq} was changed, or its hash or the one before it was: they differ"
             )
         else:
-            entry = self._read(kept)
+            entry = entry_of(kept, self._owner)
         self.hashes.setdefault(kept.epoch, {})[seq] = stored.hash
         self.entries += 1
-        return entry
-
-    def _read(self, kept: j.Kept) -> Entry:
-        seq = kept.stored.seq
-        try:
-            entry = j.read_entry(kept.stored.canonical)
-        except JournalError as fault:
-            raise Damage(seq, f"entry {seq}: {fault}") from fault
-        if (entry.epoch, entry.seq, str(entry.kind)) != (kept.epoch, seq, kept.kind):
-            raise Damage(
-                seq, f"entry {seq} stands under another epoch, number or kind than its own"
-            )
-        if (entry.site, entry.station) != tuple(self._owner):
-            raise Damage(
-                seq, f"entry {seq} was written by station {entry.station} at site {entry.site}"
-            )
         return entry
 
 

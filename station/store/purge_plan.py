@@ -14,12 +14,11 @@ from datetime import datetime
 
 from sqlalchemy import Connection, Row, func, select
 
+from station.core.purging import AFTER_USE_BY_YEARS
 from station.store.purge_entries import RunEntries, Unit, entries_of
 from station.store.purge_stops import STOPS, Candidates
 from station.store.queries import local_time
 from station.store.tables import OF_BLEND, blend, lot_set, lot_use, pack, run
-
-AFTER_USE_BY_YEARS = 2
 
 
 @dataclass(frozen=True, slots=True)
