@@ -187,6 +187,8 @@ def _loaded(cycle: Cycle, reading: Reading) -> Step:
         unloaded = replace(bag_judged(cycle), phase=Phase.CLEAR_PAN, load=None)
         return _clear_pan(unloaded, reading)
     if not reading.steady:
+        if load.steady_since_ns is None:
+            return cycle, ()
         return replace(cycle, load=replace(load, steady_since_ns=None)), ()
     load = _plateau(load, net_of(reading, run), reading.seen_at_ns, cycle.rules.interval)
     cycle = replace(cycle, load=load)

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 from decimal import Decimal
+from functools import lru_cache
 
 from drivers.steady import Reading
-from station.core.mass import Mass
+from station.core.mass import Mass, Unit
 from station.core.pack import PackRecord
 from station.core.run import Run
 from station.line.state import Notice, Phase, Seal, Tally
@@ -102,7 +103,13 @@ class Cycle:
 
 def indication(reading: Reading) -> Mass:
     """The reading as a mass in the scale's unit, digits kept."""
-    return Mass.of(reading.digits, reading.unit)
+    return _shown_mass(reading.digits, reading.unit)
+
+
+@lru_cache(maxsize=256)
+def _shown_mass(digits: str, unit: str) -> Mass:
+    """Asked several times of each reading, and a scale shows the same ones again and again."""
+    return Mass.of(digits, unit)
 
 
 def net_of(reading: Reading, run: Run) -> Mass:
@@ -113,8 +120,15 @@ def net_of(reading: Reading, run: Run) -> Mass:
 
 def load_threshold(run: Run, rules: LineRules) -> Mass:
     """From this indication on something is on the pan: half a bag, at least two intervals."""
-    tare = run.product.bag.tare.in_unit(rules.interval.unit)
-    return max(tare * _HALF, rules.interval * 2)
+    tare, least = run.product.bag.tare, rules.interval
+    return _threshold(tare.amount, tare.unit, least.amount, least.unit)
+
+
+@lru_cache(maxsize=16)
+def _threshold(tare: Decimal, tare_unit: Unit, interval: Decimal, unit: Unit) -> Mass:
+    """Asked of each reading; it changes with the bag only."""
+    half = Mass(tare, tare_unit).in_unit(unit) * _HALF
+    return max(half, Mass(interval, unit) * 2)
 
 
 def order_done(cycle: Cycle) -> bool:

@@ -162,6 +162,17 @@ class LineState:
     due: tuple[Notice, ...] = ()
     seals: tuple[Seal, ...] = ()
 
+    def only_moves(self, before: LineState) -> bool:
+        """Whether nothing is new since ``before`` but the reading and its amount."""
+        return self._stands() == before._stands()
+
+    def _stands(self) -> tuple[object, ...]:
+        """What a reading alone leaves as it is, the quickest to differ first."""
+        return (
+            *(self.phase, self.verb, self.because, self.cycle, self.run, self.closed),
+            *(self.tally, self.last, self.port, self.due, self.seals),
+        )
+
 
 @dataclass(frozen=True, slots=True)
 class RunChoice:

@@ -17,13 +17,17 @@ from station.line.state import EntryAnswer, LineState, RunAnswer
 FRAME_NS = 4_000_000
 """Two paintings are never closer than this, a quarter of a frame of a screen, so that a number
 that comes right after another need not wait for a whole one."""
+FOLLOW_MS = 33
+"""While nothing but the reading is new, whoever does not show it large follows this often."""
 
 
 class Bridge(QObject):
     """Carries frozen values from any thread to the GUI thread. Make it in the GUI thread.
 
     Signals:
-        state_changed: LineState, the newest; at most 250 times a second.
+        state_changed: LineState, the newest; at most 250 times a second: for the number itself.
+        followed: LineState, the newest, after ``state_changed``: at once where more than its
+            reading is new, else at most 30 times a second; for all that need not keep up with it.
         label_changed: bytes, the PDF of the last label.
         answered: RunAnswer; every one, in order.
         entered: EntryAnswer; every one, in order.
@@ -32,6 +36,7 @@ class Bridge(QObject):
     """
 
     state_changed = Signal(object)
+    followed = Signal(object)
     label_changed = Signal(object)
     answered = Signal(object)
     entered = Signal(object)
@@ -54,6 +59,12 @@ class Bridge(QObject):
         self._timer.setSingleShot(True)
         self._timer.setTimerType(Qt.TimerType.PreciseTimer)
         self._timer.timeout.connect(self._tell)
+        self._newest: LineState | None = None
+        self._followed: LineState | None = None
+        self._follow = QTimer(self)
+        self._follow.setSingleShot(True)
+        self._follow.setTimerType(Qt.TimerType.PreciseTimer)
+        self._follow.timeout.connect(self._catch_up)
         self._woken.connect(self._wait_for_frame, Qt.ConnectionType.QueuedConnection)
 
     def publish(self, state: LineState) -> None:
@@ -133,6 +144,9 @@ class Bridge(QObject):
         self._told_at_ns = time.monotonic_ns()
         if state is not None:
             self.state_changed.emit(state)
+            self._newest, told = state, self._followed
+            if told is None or not self._follow.isActive() or not state.only_moves(told):
+                self._catch_up()
         if label is not None:
             self.label_changed.emit(label)
         for answer in answers:
@@ -143,3 +157,12 @@ class Bridge(QObject):
             self.scanned.emit(*scan)
         if words is not None:
             self.fault.emit(words)
+
+    @Slot()
+    def _catch_up(self) -> None:
+        """Tell the newest state to those who follow, unless they know it."""
+        state = self._newest
+        if state is not None and state is not self._followed:
+            self._followed = state
+            self._follow.start(FOLLOW_MS)
+            self.followed.emit(state)

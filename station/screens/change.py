@@ -119,7 +119,7 @@ class ChangePage(DoorPage):
         self.back_button.clicked.connect(self.left)
         self.sign_button.held.connect(self._sign)
         self.pause.chosen.connect(self._stop)
-        bridge.state_changed.connect(self.show_state, Qt.ConnectionType.DirectConnection)
+        bridge.followed.connect(self.show_state, Qt.ConnectionType.DirectConnection)
         bridge.entered.connect(self.show_answer, Qt.ConnectionType.DirectConnection)
 
     # --- what the station says ----------------------------------------------------------------

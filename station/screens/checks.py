@@ -68,7 +68,7 @@ class ChecksPage(DoorPage):
             for button in panel.keyed:
                 _key(panel, button)
         self.back_button.clicked.connect(self.left)
-        bridge.state_changed.connect(self.show_state, Qt.ConnectionType.DirectConnection)
+        bridge.followed.connect(self.show_state, Qt.ConnectionType.DirectConnection)
         bridge.entered.connect(self._entered, Qt.ConnectionType.DirectConnection)
         self.choose(0)
 

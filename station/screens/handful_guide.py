@@ -34,7 +34,7 @@ class HandfulGuide(QObject):
         self.handful = Handful()
         self.leaves = HandfulLeaves(palette, packer)
         self.tiles: CountdownTiles | None = None
-        bridge.state_changed.connect(self.show_state, Qt.ConnectionType.DirectConnection)
+        bridge.followed.connect(self.show_state, Qt.ConnectionType.DirectConnection)
         packer.arranged.connect(self.place)
         self.place()
 

@@ -114,7 +114,7 @@ class LabelsPage(DoorPage):
         self.scan.scanned.connect(self._scan)
         self.scan.cleared.connect(self._clear)
         self.roll.explained.connect(self._explain)
-        bridge.state_changed.connect(self.show_state, Qt.ConnectionType.DirectConnection)
+        bridge.followed.connect(self.show_state, Qt.ConnectionType.DirectConnection)
         bridge.entered.connect(self.show_answer, Qt.ConnectionType.DirectConnection)
 
     # --- what the station says ----------------------------------------------------------------

@@ -152,7 +152,7 @@ class LeadPanel(QWidget):
         self.back_button.clicked.connect(self.left)
         self.more_button.clicked.connect(self._show_more)
         self.door_grid.language_button.clicked.connect(self._show_languages)
-        bridge.state_changed.connect(self.show_state, Qt.ConnectionType.DirectConnection)
+        bridge.followed.connect(self.show_state, Qt.ConnectionType.DirectConnection)
         bridge.answered.connect(self.show_answer, Qt.ConnectionType.DirectConnection)
 
     # --- what the line says -----------------------------------------------------------------

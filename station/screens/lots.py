@@ -100,7 +100,7 @@ class LotsPage(DoorPage):
         self.receive.refused.connect(self._refuse)
         self.crew.touched.connect(self.choose_person)
         self._look.timeout.connect(self.line.refresh)
-        bridge.state_changed.connect(self.show_state, Qt.ConnectionType.DirectConnection)
+        bridge.followed.connect(self.show_state, Qt.ConnectionType.DirectConnection)
         bridge.entered.connect(self.show_answer, Qt.ConnectionType.DirectConnection)
 
     # --- what the station says ----------------------------------------------------------------

@@ -163,7 +163,7 @@ class NumbersPage(DoorPage):
         self._advising.failed.connect(self._say)
         self._advising.counted.connect(self._count)
         self._advising.ended.connect(self._show_buttons)
-        bridge.state_changed.connect(self.show_state, Qt.ConnectionType.DirectConnection)
+        bridge.followed.connect(self.show_state, Qt.ConnectionType.DirectConnection)
         bridge.entered.connect(self._entered, Qt.ConnectionType.DirectConnection)
 
     @property

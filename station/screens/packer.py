@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from datetime import UTC, datetime
 from typing import Any
 
-from PySide6.QtCore import QDateTime, QEvent, QRect, Qt, QTimer, Signal, Slot
+from PySide6.QtCore import QDateTime, QEvent, QRect, Qt, Signal, Slot
 from PySide6.QtGui import QColor, QMouseEvent, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QWidget
 from typing_extensions import override
@@ -43,16 +42,6 @@ _BEFORE_ALL = (Verb.CALL_LEAD, Verb.NO_READING)
 """Nothing may cover these."""
 
 
-_BESIDE_MS = 16
-"""While nothing but the number moves, what stands beside it follows this often: it is looked at,
-not followed, and may not hold the number up."""
-
-
-def _only_moves(before: LineState, now: LineState) -> bool:
-    """Whether nothing but the reading and what follows from it is new."""
-    return now == replace(before, shown=now.shown, amount=now.amount)
-
-
 def _now() -> datetime:
     return datetime.fromtimestamp(QDateTime.currentSecsSinceEpoch(), UTC)
 
@@ -87,11 +76,8 @@ class PackerScreen(QWidget):
         self._intents = intents
         self._palette = palette
         self._state: LineState | None = None
-        self._beside = QTimer(self)
-        self._beside.setSingleShot(True)
-        self._beside.setTimerType(Qt.TimerType.PreciseTimer)
-        self._beside.timeout.connect(self._show_waiting)
-        self._beside_waits = False
+        self._whole: LineState | None = None
+        """The state that the parts beside the number show."""
         self.unit = 4.0
         self.header = RunHeader(palette, self)
         self.figure = BigFigure(palette, self)
@@ -120,7 +106,8 @@ class PackerScreen(QWidget):
         self.aside_panel.chosen.connect(self._set_aside)
         self.call_button.clicked.connect(self.lead_called)
         self.run_button.clicked.connect(self.lead_asked)
-        bridge.state_changed.connect(self.show_state, Qt.ConnectionType.DirectConnection)
+        bridge.state_changed.connect(self.show_number, Qt.ConnectionType.DirectConnection)
+        bridge.followed.connect(self.show_state, Qt.ConnectionType.DirectConnection)
         bridge.label_changed.connect(self.label.show_pdf, Qt.ConnectionType.DirectConnection)
 
     @property
@@ -129,37 +116,26 @@ class PackerScreen(QWidget):
         return self._state
 
     @Slot(object)
+    def show_number(self, state: LineState) -> None:
+        """Paint what hands follow, and nothing beside it; called in the GUI thread."""
+        self._state = state
+        self.figure.set(instruction(state))
+
+    @Slot(object)
     def show_state(self, state: LineState) -> None:
-        """Paint a state; called in the GUI thread."""
-        before, self._state = self._state, state
+        """Paint a state whole; called in the GUI thread."""
+        before, self._whole = self._whole, state
         if before is None or state.phase is not before.phase:
             self.about.hide()  # what the bag needs comes before what can be read at leisure
         if state.verb in _BEFORE_ALL:
             self.aside_button.setChecked(False)
-        self.figure.set(instruction(state))  # first: hands follow its number
-        if self._beside.isActive() and before is not None and _only_moves(before, state):
-            self._beside_waits = True
-        else:
-            self._show_beside()
-
-    @Slot()
-    def _show_beside(self) -> None:
-        """Paint what stands beside the figure."""
-        state = self._state
-        assert state is not None
-        self._beside_waits = False
-        self._beside.start(_BESIDE_MS)
+        self.show_number(state)
         self.header.set(heading(state.run))
         self.counts.set(counted(state, _now()))
         self.strip.set(gap_view(state))
         self.card.set(Notice(state.verb, self.figure.view.because))
         self.about.set(about(state))
         self._show_parts()
-
-    @Slot()
-    def _show_waiting(self) -> None:
-        if self._beside_waits:
-            self._show_beside()
 
     @override
     def changeEvent(self, event: QEvent) -> None:

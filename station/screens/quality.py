@@ -162,7 +162,7 @@ class QualityPage(DoorPage):
         self.crew.touched.connect(self.choose_person)
         self.inbox.wanted.connect(self._settle)
         self._asked.failed.connect(lambda words: self.say(words, refused=True))
-        bridge.state_changed.connect(self.show_state, Qt.ConnectionType.DirectConnection)
+        bridge.followed.connect(self.show_state, Qt.ConnectionType.DirectConnection)
         bridge.entered.connect(self.show_answer, Qt.ConnectionType.DirectConnection)
 
     # --- the host of its panels ---------------------------------------------------------------

@@ -79,7 +79,7 @@ class ServicePage(DoorPage):
         self.back_button.clicked.connect(self.left)
         self.work.done.connect(self.station.set)
         self._timer.timeout.connect(self.refresh)
-        bridge.state_changed.connect(self.show_state, Qt.ConnectionType.DirectConnection)
+        bridge.followed.connect(self.show_state, Qt.ConnectionType.DirectConnection)
         bridge.entered.connect(self._entered, Qt.ConnectionType.DirectConnection)
         self.choose(0)
 

@@ -149,7 +149,7 @@ class ShippingPage(DoorPage):
         self.customers.touched.connect(self._choose_customer)
         self.reference.textChanged.connect(lambda _: self.refresh())
         self.crew.touched.connect(self.choose_person)
-        bridge.state_changed.connect(self.show_state, Qt.ConnectionType.DirectConnection)
+        bridge.followed.connect(self.show_state, Qt.ConnectionType.DirectConnection)
         bridge.entered.connect(self.show_answer, Qt.ConnectionType.DirectConnection)
 
     # --- what the station says ----------------------------------------------------------------

@@ -154,7 +154,7 @@ class StationWindow(QMainWindow):
         self.lead.languages.chosen.connect(self._choose_language)
         self.screens.currentChanged.connect(self._listen)
         self.screens.currentChanged.connect(self._place_band)
-        bridge.state_changed.connect(self._follow, Qt.ConnectionType.DirectConnection)
+        bridge.followed.connect(self._follow, Qt.ConnectionType.DirectConnection)
         bridge.fault.connect(self.band.say, Qt.ConnectionType.DirectConnection)
         bridge.scanned.connect(self.take_scan, Qt.ConnectionType.DirectConnection)
         for key, slot in (

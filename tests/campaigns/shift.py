@@ -147,11 +147,11 @@ def watched(window: StationWindow, practice: PracticeLine, made: Shift):
         name, good = window.packer.header.view.product, window.packer.counts.view.good
         made.shown[-1] = (name, good, verbs)
 
-    practice.bridge.state_changed.connect(shown)  # after the window, which connected before
+    practice.bridge.followed.connect(shown)  # after the window, which connected before
     try:
         yield
     finally:
-        practice.bridge.state_changed.disconnect(shown)
+        practice.bridge.followed.disconnect(shown)
 
 
 def _work(

@@ -167,7 +167,7 @@ class BigFigure(Painted[Instruction]):
             left += texts.number.width + 5 * unit
             # A unit such as g stands on its descender, clear of the sentence below.
             foot = baseline - texts.unit.descent
-            draw(painter, texts.unit, left, foot - texts.unit.cap, self.colours.ink)
+            draw_figures(painter, texts.unit, left, foot - texts.unit.cap, self.colours.ink)
         if not self.within.intersects(self._sentence):
             return
         colour = self.colours.ink if view.because else self.colours.muted

@@ -9,8 +9,8 @@ from PySide6.QtGui import QColor, QFont, QFontMetricsF, QImage, QPainter
 
 from station.screens.widgets.lettering import Fitted
 
-_MOST = 200
-"""Signs that are kept, of all sizes and colours together; a screen needs some twenty."""
+_MOST = 600
+"""Signs that are kept, of all sizes and colours together; the strip alone has twenty sizes."""
 _SPARE = 2
 """Pixels round a sign for its softened edge."""
 
@@ -34,7 +34,7 @@ _KEPT: dict[tuple[str, str, str, float], _Sign] = {}
 
 
 def draw_figures(painter: QPainter, fitted: Fitted, left: float, top: float, colour: str) -> None:
-    """Draw one line of a face without kerning, with its capitals starting at ``top``.
+    """Draw a text of one line in a face without kerning, with its capitals starting at ``top``.
 
     It looks as :func:`station.screens.widgets.lettering.draw` draws it, but each sign stands on
     whole pixels.

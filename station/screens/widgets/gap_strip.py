@@ -11,6 +11,7 @@ from typing_extensions import override
 
 from station.screens.theme import Face, Palette
 from station.screens.tongue import tr
+from station.screens.widgets.figures import draw_figures
 from station.screens.widgets.gap_geometry import Body, GapView, Landmark, Span
 from station.screens.widgets.lettering import Fitted, draw, draw_centred, fit
 from station.screens.widgets.painted import Painted, hatch, stroke
@@ -161,7 +162,7 @@ class GapStrip(Painted[GapView]):
             space = self._body(reach)
             text = _tag_text(view.amount, space.width() - 3 * self.unit, most)
         left = space.center().x() - (text.width + _CHEVRON * text.cap) / 2
-        draw(painter, text, left, space.center().y() - text.cap / 2, self.colours.act)
+        draw_figures(painter, text, left, space.center().y() - text.cap / 2, self.colours.act)
         box = QRectF(0, 0, text.cap, text.cap)
         box.moveCenter(QPointF(left + text.width + 0.75 * text.cap, space.center().y()))
         draw_picture(painter, Picture.ADD, box, self.colours.act)
@@ -194,7 +195,7 @@ class GapStrip(Painted[GapView]):
         arrow.moveTop(tag.center().y() - 0.5 * text.cap)
         draw_picture(painter, Picture.TAKE_OUT, arrow, self.colours.act)
         left, top = tag.left() + 1.4 * text.cap, tag.center().y() - text.cap / 2
-        draw(painter, text, left, top, self.colours.act)
+        draw_figures(painter, text, left, top, self.colours.act)
 
     def _joined(self, painter: QPainter, view: GapView) -> None:
         slab, band = self._body(view.slab), self.band

@@ -245,6 +245,6 @@ def training(folder: Path, shoot: Shoot, sizes: Sizes = SIZES) -> None:
             whole.resize(wide, tall)
             whole.show()
             for name in ("short_t1", "short_far", "over_near", "bag_on"):
-                bridge.state_changed.emit(states[name])
+                bridge.followed.emit(states[name])
                 shoot(whole, folder / f"training_{wide}_{theme}_{name}.png")
             whole.close()

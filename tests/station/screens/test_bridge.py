@@ -8,11 +8,11 @@ from dataclasses import replace
 import pytest
 from PySide6.QtCore import QEvent, QObject, QThread
 
-from station.line.state import LineState, RunAnswer, Tally
-from station.screens.bridge import FRAME_NS, Bridge
+from station.line.state import LineState, Phase, RunAnswer, Tally, Verb
+from station.screens.bridge import FOLLOW_MS, FRAME_NS, Bridge
 from station.screens.packer import PackerScreen
 from tests.station.screens.fakes import FakeIntents
-from tests.station.screens.states import every_state
+from tests.station.screens.states import every_state, state
 
 FLOOD = 10_000
 
@@ -54,6 +54,35 @@ def test_newest_of_a_flood_is_painted_and_the_screen_lives(qtbot) -> None:
     assert len(told) <= lasted // FRAME_NS + 2  # one per frame, however many were published
     screen.aside_button.click()  # still answers a touch
     assert screen.aside_panel.isVisible()
+
+
+def test_who_follows_is_told_thirty_times_a_second_while_only_the_reading_is_new(qtbot) -> None:
+    bridge = Bridge()
+    numbers: list[LineState] = []
+    followed: list[LineState] = []
+    bridge.state_changed.connect(numbers.append)
+    bridge.followed.connect(followed.append)
+    run, began = SHORT.run, time.monotonic_ns()
+    for count in range(60):
+        now = replace(state(Phase.LOADED, Verb.ADD, 100 + count), run=run)
+        bridge.publish(now)
+        qtbot.waitUntil(lambda now=now: numbers[-1:] == [now])
+    qtbot.waitUntil(lambda: followed[-1] is numbers[-1])
+    lasted_ms = (time.monotonic_ns() - began) // 1_000_000
+    assert len(numbers) == 60
+    assert len(followed) <= lasted_ms // FOLLOW_MS + 2
+
+
+def test_who_follows_is_told_at_once_where_more_than_the_reading_is_new(qtbot) -> None:
+    bridge = Bridge()
+    told: list[tuple[str, LineState]] = []
+    bridge.state_changed.connect(lambda state: told.append(("number", state)))
+    bridge.followed.connect(lambda state: told.append(("all", state)))
+    states = [numbered(1), replace(numbered(1), verb=Verb.WAIT), numbered(2), numbered(3)]
+    for count, now in enumerate(states, 1):
+        bridge.publish(now)
+        qtbot.waitUntil(lambda count=count: len(told) == 2 * count)
+    assert told == [(which, one) for one in states for which in ("number", "all")]
 
 
 class _Painted(QObject):

@@ -10,7 +10,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QFontMetricsF, QImage
 from PySide6.QtWidgets import QWidget
 
-from station.line.state import Notice, Phase, Tally, Verb
+from station.line.state import Notice, Phase, Verb
 from station.screens.bridge import Bridge
 from station.screens.packer import NO_BAG_TO_GUIDE, PackerScreen
 from station.screens.theme import Ruler
@@ -60,22 +60,14 @@ def said(screen: PackerScreen) -> str:
     return seen[0].accessibleName()
 
 
-def test_the_number_is_first_and_what_stands_beside_it_follows_in_a_frame(screen, qtbot) -> None:
-    first, then, last = (state(Phase.LOADED, Verb.ADD, net) for net in (228, 230, 231))
+def test_the_number_is_painted_alone_and_the_rest_with_the_whole_state(screen) -> None:
+    first, then = (state(Phase.LOADED, Verb.ADD, net) for net in (228, 230))
     screen.show_state(first)
-    strip = screen.strip.view
-    for now in (then, last):
-        screen.show_state(replace(now, run=first.run))
-    assert screen.figure.view == instruction(last)
-    assert screen.strip.view == strip
-    qtbot.waitUntil(lambda: screen.strip.view == gap_view(last), timeout=1000)
-
-
-def test_what_is_asked_of_the_packer_anew_is_shown_whole_at_once(screen: PackerScreen) -> None:
-    before = state(Phase.LOADED, Verb.ADD, 228)
-    for now in (before, replace(before, verb=Verb.WAIT), replace(before, tally=Tally(9))):
-        screen.show_state(now)
-        assert screen.strip.view == gap_view(now)
+    screen.show_number(then)
+    assert screen.figure.view == instruction(then)
+    assert screen.strip.view == gap_view(first)
+    screen.show_state(then)
+    assert screen.strip.view == gap_view(then)
 
 
 def test_every_verb_has_a_picture_and_a_state_here() -> None:

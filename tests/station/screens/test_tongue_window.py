@@ -43,7 +43,7 @@ class Worked:
 
     def run(self, number: int, operator: str) -> LineState:
         state = every_state(replace(make_run(), id=f"run-{number}", operator=operator))["short_t1"]
-        self.bridge.state_changed.emit(state)
+        self.bridge.followed.emit(state)
         QApplication.processEvents()
         return state
 
