@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from datetime import date
+from datetime import date, timedelta
 from functools import partial
 from pathlib import Path
 
@@ -21,8 +21,11 @@ from station.line.opening import calendar_day
 from station.line.ports import Clock
 from station.store.lot_reach import bags_with
 from station.store.lot_shelf import lot_on_record, lots_on_the_shelf
-from station.store.lot_usage import packed_with
+from station.store.lot_usage import packed_at
 from station.store.standing import moves_at, standing_facts
+
+REWORK_DAYS = timedelta(days=7)
+"""Rework is younger: for bags packed longer ago than this nobody asks which lots were together."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,18 +56,18 @@ def lot_gates(
     """
     settings = house.settings
     line, lots = settings.line, settings.lots
-    moves = moves_at(home, line)
+    moves, today = moves_at(home, line), calendar_day(clock.now())
     book = LotBook(
-        lots_on_the_shelf(home, calendar_day(clock.now()), house.lots),
+        lots_on_the_shelf(home, today, house.lots, house.components.values()),
         standing_facts(home, EntryKind.HOLD),
         partial(lot_on_record, home),
     )
-    on_line = lots_after(moves, line).codes
+    on_line = lots_after(moves, line).uses
     duty = LotDuty(
         line,
         book,
         moves,
-        packed_with(home, on_line) if on_line else (),
+        packed_at(home, on_line, today - REWORK_DAYS) if on_line else (),
         lots.water,
         lots.on and settings.checks.clearance,
         lots.long_overlap,

@@ -9,7 +9,7 @@ nobody knows which of two lots a bag got. All sums are exact; only the interval 
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from decimal import Decimal
 from fractions import Fraction
 
@@ -75,6 +75,24 @@ class PackedSum:
     rejected: int = 0
 
 
+def together(packed: Iterable[PackedSum]) -> dict[str, PackedSum]:
+    """Sums of one product version and set of lots put together, under a key of both."""
+    found: dict[str, PackedSum] = {}
+    for one in packed:
+        key = packed_key(one.product, one.lot_set)
+        there = found.get(key)
+        if there is not None:
+            kept, rejected = there.kept + one.kept, there.rejected + one.rejected
+            one = replace(there, kept=kept, rejected=rejected)
+        found[key] = one
+    return found
+
+
+def packed_key(product: Product, lot_set: LotSet) -> str:
+    """Text that is equal exactly where product version and set of lots are."""
+    return f"{product.code}\t{product.version}\t{lot_set.key}"
+
+
 @dataclass(frozen=True, slots=True)
 class Balance:
     """One lot.
@@ -120,7 +138,8 @@ def balance(
         lot: its code.
         component: its component.
         moves: all moves at the line, of any lot.
-        packed: all bags whose set holds it.
+        packed: all bags whose set holds it, the newest behind; of older ones the set may name the
+            lots of its component alone.
         water: uptake between weighing the lot and weighing the bags.
     """
     all_moves = tuple(moves)
@@ -184,7 +203,8 @@ def _put_back(
         members = set(move.members)
         if move.move is not Move.REWORK or all(use.lot != lot for use in members):
             continue
-        of_its_bags = (share for lots, share in held if members.issuperset(lots.uses))
+        newest_first = reversed(held)
+        of_its_bags = (share for lots, share in newest_first if members.issuperset(lots.uses))
         share = next(of_its_bags, held[-1][1])
         rivals = sum(use.component == component for use in members)
         micrograms = 0 if move.quantity is None else move.quantity.micrograms

@@ -53,6 +53,16 @@ def line_key(line: str, lot: str = "") -> str:
     return f"{line}\t{lot}"
 
 
+def newest_load_key(line: str, component: str, lot: str = "") -> str:
+    """Key of the newest loading of a component at a line; without a lot, its beginning."""
+    return f"\tnewest\t{line}\t{component}\t{lot}"
+
+
+def beside_key(line: str, lot: str) -> str:
+    """Key of the loading that made a lot on a line finish, since that lot was loaded last."""
+    return f"\tbeside\t{line}\t{lot}"
+
+
 def approval_key(product: str, digest: str, effective: str = "") -> str:
     """Key of the newest approval of a product version as it is set.
 

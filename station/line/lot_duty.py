@@ -9,7 +9,15 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 
-from station.core.balance import Balance, PackedSum, Span, Water, balance
+from station.core.balance import (
+    Balance,
+    PackedSum,
+    Span,
+    Water,
+    balance,
+    packed_key,
+    together,
+)
 from station.core.blend_change import change_of
 from station.core.facts import FactRecord
 from station.core.journal import EntryKind
@@ -17,7 +25,6 @@ from station.core.line_lots import LineLots, LotMove, line_of, lots_after, move_
 from station.core.lot_set import LotSet
 from station.core.lots import LotStatus
 from station.core.pack import PackRecord, Quality
-from station.core.product import Product
 from station.core.run import Run
 from station.line.lot_book import LotBook
 from station.line.state import Notice
@@ -74,7 +81,7 @@ class LotDuty:
         moves = (move_of(one.fact) for one in records if self._is_mine(one))
         there = set(self.line.codes) | {one.lot for one in self.line.reworks}
         self._moves: tuple[LotMove, ...] = tuple(one for one in moves if one.lot in there)
-        self._packed = {_key(one.product, one.lot_set): one for one in packed}
+        self._packed = together(packed)
         self._sets: Mapping[str, LotSet] = {}
         self._run: Run | None = None
         self._set: LotSet | None = None
@@ -92,7 +99,7 @@ class LotDuty:
         lot_set = self._sets.get(record.draft.lot_set)
         if self._run is None or lot_set is None:
             return
-        key = _key(self._run.product, lot_set)
+        key = packed_key(self._run.product, lot_set)
         before = self._packed.get(key) or PackedSum(self._run.product, lot_set)
         net = record.draft.weighing.net.micrograms
         kept, rejected = before.kept, before.rejected
@@ -183,7 +190,3 @@ class LotDuty:
 
     def _is_mine(self, record: FactRecord) -> bool:
         return record.fact.kind is EntryKind.LOT_MOVE and line_of(record.fact) == self._code
-
-
-def _key(product: Product, lot_set: LotSet) -> str:
-    return f"{product.code}\t{product.version}\t{lot_set.key}"

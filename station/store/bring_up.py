@@ -8,10 +8,12 @@ from __future__ import annotations
 
 from sqlalchemy import Connection
 
+from station.store.blend_sums import add_up_all
+from station.store.standing import stand_moves
 from station.store.tables import FILLING
 from station.store.tree import keep_subtrees
 
-KEPT = 2
+KEPT = 3
 """The ``user_version`` of a file that has all of it."""
 
 _BAGS_OF_BLENDS = (
@@ -28,6 +30,11 @@ _BAGS_OF_BLENDS = (
     "DROP INDEX ix_pack_blend_id",
 )
 """Where the bags of each blend lie, instead of an index that each bag has to be entered in."""
+
+_SUMS_OF_BLENDS = (
+    "ALTER TABLE blend ADD COLUMN kept_ug INTEGER",
+    "ALTER TABLE blend ADD COLUMN aside_ug INTEGER",
+)
 
 _STATEMENTS = (
     "CREATE INDEX IF NOT EXISTS ix_journal_purge ON journal (id) WHERE kind = 'purge'",
@@ -55,6 +62,9 @@ def bring_up(connection: Connection) -> None:
         return
     keep_subtrees(connection)
     columns = {row[1] for row in connection.exec_driver_sql("PRAGMA table_info(blend)")}
-    missing = () if "first_bag" in columns else _BAGS_OF_BLENDS
-    for statement in (*missing, *_STATEMENTS):
+    bags = () if "first_bag" in columns else _BAGS_OF_BLENDS
+    sums = () if "kept_ug" in columns else _SUMS_OF_BLENDS
+    for statement in (*bags, *sums, *_STATEMENTS):
         connection.exec_driver_sql(statement)
+    add_up_all(connection, FILLING)
+    stand_moves(connection)

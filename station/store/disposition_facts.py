@@ -16,6 +16,7 @@ from station.core.dispositions import (
 )
 from station.core.journal import Entry
 from station.core.pack import Quality
+from station.store.blend_sums import BlendSums
 from station.store.facts import fact_record
 from station.store.hold_ranges import UnknownFact
 from station.store.tables import disposition, pack
@@ -24,8 +25,8 @@ from station.store.tables import disposition, pack
 class DispositionFacts:
     """Applies decisions on the writer's connection, inside its transactions."""
 
-    def __init__(self, connection: Connection) -> None:
-        self._connection = connection
+    def __init__(self, connection: Connection, sums: BlendSums) -> None:
+        self._connection, self._sums = connection, sums
 
     def decide(self, entry: Entry) -> None:
         """End a reject, or correct how it ended.
@@ -51,6 +52,7 @@ class DispositionFacts:
         if decided.into:
             self._check_into(decided, row.id)
         self._keep(decided, made.fact.uid, made.who)
+        self._sums.judged(row.id, row.quality, QUALITY_AFTER[decided.disposition])
         self._connection.execute(
             update(pack)
             .where(pack.c.id == row.id)

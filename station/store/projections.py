@@ -18,6 +18,7 @@ from station.core.journal import Entry, EntryKind
 from station.core.lots import LotStatus
 from station.core.pack import LabelState, Quality
 from station.store import tables as t
+from station.store.blend_sums import BlendSums
 from station.store.bodies import lot_of, run_of
 from station.store.columns import mass_values
 from station.store.disposition_facts import DispositionFacts
@@ -35,7 +36,12 @@ _Body = Mapping[str, Any]
 
 _ADD_PACK = insert_text(t.pack)
 _LAST_BAG = "SELECT id, blend_id FROM pack ORDER BY id DESC LIMIT 1"
-_FILL = "UPDATE blend SET first_bag = coalesce(first_bag, ?), last_bag = ? WHERE id = ?"
+_FILL = """
+    UPDATE blend SET first_bag = coalesce(first_bag, ?), last_bag = ?,
+        kept_ug = NULL, aside_ug = NULL
+    WHERE id = ?
+"""
+_BAG = "SELECT id, quality FROM pack WHERE serial = ?"
 _SET_LABEL = Prepared(
     update(t.pack).where(t.pack.c.serial == bindparam("its")).values(label=bindparam("to"))
 )
@@ -69,7 +75,8 @@ class Projections:
         self.lots = LotFacts(connection, HoldRanges(connection), self._gone)
         self._copies = LabelCopies(connection)
         shipping = ShippingFacts(connection, self._gone)
-        self._rejects = DispositionFacts(connection)
+        self._sums = BlendSums(connection)
+        self._rejects = DispositionFacts(connection, self._sums)
         self._standing = StandingFacts(connection)
         self._filling: int | None = None
         self._blends: dict[tuple[object, ...], int] = {}
@@ -185,6 +192,7 @@ class Projections:
         last = self._execute(_LAST_BAG).fetchone()
         if last is not None and last[1] != blend_id:
             self._execute("UPDATE blend SET last_bag = ? WHERE id = ?", last)
+            self._sums.ended(last[1])
         next_row = 1 if last is None else last[0] + 1
         self._execute(_FILL, (next_row, t.FILLING, blend_id))
         self._filling = blend_id
@@ -196,6 +204,8 @@ class Projections:
         if "quality" in body:
             statement = _TAKE_BACK
             values |= {"worth": Quality(body["quality"]), "why": body["why"], "out": 1}
+            for bag, worth in self._execute(_BAG, (body["serial"],)).fetchall():
+                self._sums.judged(bag, worth, body["quality"])
         if statement.execute(self._connection, values).rowcount != 1:
             raise UnknownFact(f"bag {body['serial']} is not in the record")
 

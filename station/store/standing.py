@@ -9,15 +9,16 @@ from __future__ import annotations
 from collections.abc import Collection, Iterable
 from pathlib import Path
 
-from sqlalchemy import Connection, select
+from sqlalchemy import Connection, delete, select
 
 from station.core.facts import Fact, FactRecord
 from station.core.journal import EntryKind
 from station.core.line_lots import Move, line_of
 from station.core.pack import LabelState
-from station.core.standing import line_key, standing_of
+from station.core.standing import beside_key, line_key, newest_load_key, standing_of
 from station.store.engine import reading
-from station.store.facts import read_facts
+from station.store.facts import fact_record, read_facts
+from station.store.journal import read_entry
 from station.store.number_range import rows_after
 from station.store.prepared import driver_of
 from station.store.tables import fact, journal, pack, standing
@@ -28,10 +29,18 @@ _REPLACE = (
 )
 _KEEP = 'INSERT INTO standing (kind, "key", entry_id) VALUES (?, ?, ?) ON CONFLICT DO NOTHING'
 _END = 'DELETE FROM standing WHERE kind = ? AND "key" = ?'
+_THERE = 'SELECT 1 FROM standing WHERE kind = ? AND "key" = ?'
+_UNDER = 'SELECT "key" FROM standing WHERE kind = ? AND "key" >= ? AND "key" < ?'
 
 _SINCE = ""
 """Key of the row that says up to which entry labels were looked through; no serial is empty."""
 _CANONICAL = select(journal.c.canonical).join(standing, standing.c.entry_id == journal.c.id)
+_MOVES = (
+    select(journal.c.canonical)
+    .join(fact, fact.c.entry_id == journal.c.id)
+    .where(fact.c.kind == EntryKind.LOT_MOVE)
+    .order_by(fact.c.id.desc())
+)
 
 
 class StandingFacts:
@@ -43,6 +52,8 @@ class StandingFacts:
 
     def noted(self, kept: Fact, row: int) -> None:
         """See a fact with the row of its entry."""
+        if kept.kind is EntryKind.LOT_MOVE:
+            self._lot_moved(kept, row)
         change = standing_of(kept)
         if change is None:
             return
@@ -51,6 +62,26 @@ class StandingFacts:
         if change.begins:
             statement = _KEEP if change.first else _REPLACE
             self._driver.execute(statement, (change.kind, change.begins, row))
+
+    def _lot_moved(self, kept: Fact, row: int) -> None:
+        """Keep which loading made a lot finish; it can only be the one next to its own last one."""
+        line, lot = line_of(kept), kept.subject
+        loaded = kept.result == Move.LOADED
+        if loaded or kept.result in (Move.EMPTY, Move.RETURNED):
+            self._driver.execute(_END, (kept.kind, beside_key(line, lot)))
+        if not loaded:
+            return
+        component = str(kept.details["component"])
+        newest = newest_load_key(line, component)
+        for (key,) in self._driver.execute(_UNDER, (kept.kind, *_range(newest))).fetchall():
+            other = key.removeprefix(newest)
+            if other == lot:
+                return
+            self._driver.execute(_END, (kept.kind, key))
+            there = (kept.kind, line_key(line, other))
+            if self._driver.execute(_THERE, there).fetchone() is not None:
+                self._driver.execute(_REPLACE, (kept.kind, beside_key(line, other), row))
+        self._driver.execute(_REPLACE, (kept.kind, newest_load_key(line, component, lot), row))
 
     def started(self, row: int) -> None:
         """A start puts every label that was on its way in doubt, so none is *recorded* after it."""
@@ -115,31 +146,40 @@ def standing_from(home: Path, kind: EntryKind, keys: Collection[str]) -> tuple[F
 def moves_at(home: Path, line: str) -> tuple[FactRecord, ...]:
     """Return the moves that tell which lots are on a line and what became of them, oldest first.
 
-    Those are all moves of the lots that are there, and of every other lot loaded since the first of
-    them was: one lot beside another of its component makes that one finish.
+    Those are all moves of the lots that are there, and of the lot loaded beside each since it was
+    loaded last, which made it finish; that one may be gone again.
     """
-    there = [
-        one
-        for one in standing_facts(home, EntryKind.LOT_MOVE)
-        if line_key(line_of(one.fact)) == line_key(line)
-    ]
-    if not there:
-        return ()
-    begin = select(fact.c.id).where(fact.c.uid == there[0].fact.uid).scalar_subquery()
-    moves = (
-        select(journal.c.canonical)
+    kind = standing.c.kind == EntryKind.LOT_MOVE
+    begin, end = _range(line_key(line))
+    there = _CANONICAL.where(kind, standing.c.key >= begin, standing.c.key < end)
+    with reading(home) as connection:
+        lots = {one.fact.subject for one in read_facts(connection, there)}
+        if not lots:
+            return ()
+        keys = [beside_key(line, lot) for lot in lots]
+        beside = read_facts(connection, _CANONICAL.where(kind, standing.c.key.in_(keys)))
+        lots |= {one.fact.subject for one in beside}
+        records = read_facts(connection, _MOVES.where(fact.c.subject.in_(lots)))
+    return _of_lots_loaded(one for one in records if line_of(one.fact) == line)
+
+
+def stand_moves(connection: Connection) -> None:
+    """Make the rows of lots on lines anew from all moves on record."""
+    connection.execute(delete(standing).where(standing.c.kind == EntryKind.LOT_MOVE))
+    rows = (
+        select(journal.c.id, journal.c.canonical)
         .join(fact, fact.c.entry_id == journal.c.id)
         .where(fact.c.kind == EntryKind.LOT_MOVE)
-        .order_by(fact.c.id.desc())
+        .order_by(fact.c.id)
     )
-    lots = {one.fact.subject for one in there}
-    with reading(home) as connection:
-        before = moves.where(fact.c.subject.in_(lots), fact.c.id < begin)
-        records = (
-            *read_facts(connection, before),
-            *read_facts(connection, moves.where(fact.c.id >= begin)),
-        )
-    return _of_lots_loaded(one for one in records if line_of(one.fact) == line)
+    kept = StandingFacts(connection)
+    for row, canonical in connection.execute(rows).all():
+        kept.noted(fact_record(read_entry(canonical)).fact, row)
+
+
+def _range(begin: str) -> tuple[str, str]:
+    """The keys that begin with a text whose last sign is a tab."""
+    return begin, f"{begin[:-1]}\n"
 
 
 def _of_lots_loaded(records: Iterable[FactRecord]) -> tuple[FactRecord, ...]:

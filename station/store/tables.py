@@ -13,7 +13,7 @@ still counts when a station starts (see ``standing``).
 A bag belongs to a *blend*: the bags of one run that share a lot set, a blend lot code and their
 dates. A lot change in a run begins a new blend. A blend knows between which rows its bags lie, and
 so answers for lots, runs, blend codes and days; while its bags are being packed its last one is
-:data:`FILLING`.
+:data:`FILLING`. Once another one follows, it has the sums of its bags too (see ``blend_sums``).
 """
 
 from __future__ import annotations
@@ -143,6 +143,8 @@ blend = Table(
     Column("use_by", Day, nullable=False),
     Column("first_bag", Integer),
     Column("last_bag", Integer),
+    Column("kept_ug", Integer),
+    Column("aside_ug", Integer),
     UniqueConstraint("run_id", "lot_set_id", "code", "production_day", "use_by"),
     CheckConstraint("use_by >= production_day", name="dates"),
     Index(None, "lot_set_id"),

@@ -67,10 +67,10 @@ def run(full: bool) -> int:
         return _made_and_asked(Path(folder) / "home", FULL if full else SHORT)
 
 
-def _made_and_asked(home: Path, packs: int) -> int:
+def _made_and_asked(home: Path, packs: int, staying: str = "") -> int:
     home.mkdir(parents=True, exist_ok=True)
     began = time.monotonic()
-    record = make_long_record(demo_settings(), home, packs)
+    record = make_long_record(demo_settings(), home, packs, staying=staying)
     print(f"{record.packs:,} bags in {time.monotonic() - began:.0f} s")
     return _told_faults(ask(record, print))
 
@@ -86,11 +86,14 @@ def main() -> int:
     parser = argparse.ArgumentParser(prog="python -m tests.campaigns.big_store")
     parser.add_argument("--packs", type=int, default=SHORT)
     parser.add_argument("--home", type=Path, required=True)
+    parser.add_argument(
+        "--staying", default="", help="code of a component whose lot stays on the line"
+    )
     parser.add_argument("--ask", action="store_true", help="only ask the record that is there")
     given = parser.parse_args()
     if given.ask:
         return _told_faults(ask(last_of(demo_settings(), given.home), print))
-    return _made_and_asked(given.home, given.packs)
+    return _made_and_asked(given.home, given.packs, given.staying)
 
 
 if __name__ == "__main__":

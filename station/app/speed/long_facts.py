@@ -35,10 +35,21 @@ class RunFacts:
         run: as opened.
         at: when it began.
         bags: how many it packed.
+        stays: code of a lot that is not taken off the line.
+        there: it is there already.
     """
 
-    def __init__(self, house: Packhouse, run: Run, at: Moment, bags: int) -> None:
+    def __init__(
+        self,
+        house: Packhouse,
+        run: Run,
+        at: Moment,
+        bags: int,
+        stays: str = "",
+        there: bool = False,
+    ) -> None:
         self._house, self._run, self._at, self._bags = house, run, at, bags
+        self._stays, self._there = stays, there
         self._count = 0
 
     def before(self) -> tuple[Fact, ...]:
@@ -56,6 +67,8 @@ class RunFacts:
 
     def _lots(self, move: Move) -> Iterator[Fact]:
         for use in self._run.lot_set.uses:
+            if use.lot == self._stays and (self._there or move is Move.EMPTY):
+                continue
             moved = LotMove(move, use.lot, use.component)
             yield line_lots.move_fact(moved, self._uid(), self._house.settings.line, self._run.id)
 

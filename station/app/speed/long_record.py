@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from dataclasses import dataclass
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
 from datetime import UTC, date, datetime, timedelta
 from pathlib import Path
 from zoneinfo import ZoneInfo
@@ -15,6 +15,8 @@ from station.config.catalogue import catalogue_of
 from station.config.load import load
 from station.config.packhouse import Packhouse
 from station.core.ids import uuid7
+from station.core.lot_set import LotSet, LotUse
+from station.core.lots import InputLot
 from station.core.mass import Mass
 from station.core.metrology.verdict import classify
 from station.core.pack import Moment, PackDraft, Quality, Weighing
@@ -64,7 +66,9 @@ class _Still:
         return self._at.monotonic_ns
 
 
-def make_long_record(config: Path, home: Path, packs: int, a_day: int = BAGS_A_DAY) -> LongRecord:
+def make_long_record(
+    config: Path, home: Path, packs: int, a_day: int = BAGS_A_DAY, staying: str = ""
+) -> LongRecord:
     """Fill an empty folder with so many bags, day after day up to a fixed last one.
 
     Args:
@@ -72,6 +76,7 @@ def make_long_record(config: Path, home: Path, packs: int, a_day: int = BAGS_A_D
         home: the folder; without a record.
         packs: 1 or more.
         a_day: bags of each day but the first, which is the short one.
+        staying: code of a component whose first lot stays on the line all the time.
     """
     days = -(-packs // a_day)
     first = _LAST_DAY - timedelta(days=days - 1)
@@ -82,7 +87,7 @@ def make_long_record(config: Path, home: Path, packs: int, a_day: int = BAGS_A_D
         pass
     record = BulkRecord(home, *names, start)
     try:
-        made = record.add(_runs(config, first, days, packs, a_day))
+        made = record.add(_runs(config, first, days, packs, a_day, staying))
     finally:
         record.close()
     return LongRecord(home, made, _LAST_DAY, _lot_of_last_day(config))
@@ -99,8 +104,10 @@ def _lot_of_last_day(config: Path) -> str:
     return run_choice(house, product, _LAST_DAY, None).lots[0]
 
 
-def _runs(config: Path, first: date, days: int, packs: int, a_day: int) -> Iterator[BulkRun]:
-    left, known = packs, set[str]()
+def _runs(
+    config: Path, first: date, days: int, packs: int, a_day: int, staying: str
+) -> Iterator[BulkRun]:
+    left, known, stays = packs, set[str](), list[InputLot]()
     for past in range(days):
         day = first + timedelta(days=past)
         house = load(config, day)
@@ -117,9 +124,14 @@ def _runs(config: Path, first: date, days: int, packs: int, a_day: int) -> Itera
             product = products[number % len(products)]
             at = _moment(house, day, number)
             run = _opened(house, product, day, at, number + 1)
+            if not stays:
+                stays = [lot for lot in run.lots if lot.component == staying][:1]
+            run = _with_lot(run, stays)
+            code = stays[0].code if stays else ""
+            there = code in known
             new = tuple(lot for lot in run.lots if lot.code not in known)
             known |= {lot.code for lot in new}
-            said = RunFacts(house, run, at, bags)
+            said = RunFacts(house, run, at, bags, code, there)
             yield BulkRun(run, new, at, bags, _EACH, _kinds(run, at), said.before(), said.after())
 
 
@@ -127,6 +139,15 @@ def _opened(house: Packhouse, product: Product, day: date, at: Moment, number: i
     catalogue = catalogue_of(house, software())
     uid = str(uuid7(at.utc, number.to_bytes(10, "big")))
     return open_run(run_choice(house, product, day, None), catalogue, at, number, uid)
+
+
+def _with_lot(run: Run, stays: Sequence[InputLot]) -> Run:
+    """The run with a lot that stays in place of its own of the component, where it has one."""
+    lots = tuple(
+        next((one for one in stays if one.component == lot.component), lot) for lot in run.lots
+    )
+    uses = LotSet.of(LotUse(lot.component, lot.code) for lot in lots)
+    return replace(run, lots=lots, lot_set=uses)
 
 
 def _kinds(run: Run, at: Moment) -> tuple[PackDraft, ...]:

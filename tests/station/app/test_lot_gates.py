@@ -63,6 +63,17 @@ def test_a_station_started_anew_knows_its_line_its_holds_and_what_is_left(line):
     assert after["ROM-1"].left.high == 40_000 - 4 * 252 * Decimal("0.66")
 
 
+def test_a_station_started_anew_counts_every_run_of_one_product_and_set(line):
+    line.load("ROM-1", "40")
+    for bags in (3, 4, 2):
+        line.start("ROM-1", "CAR-7")
+        line.bags(bags)
+        line.end()
+    before = {row.lot: row.balance for row in line.duty.rows()}
+    assert {row.lot: row.balance for row in restarted(line).duty.rows()} == before
+    assert before["ROM-1"].left.high == 40_000 - 9 * 252 * Decimal("0.66")
+
+
 def test_the_desk_receives_a_case_and_the_book_knows_it_at_once(line):
     gates = restarted(line)
     notes = gates.desk.scanned("]C110TR26-118")

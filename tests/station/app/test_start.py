@@ -69,6 +69,26 @@ def test_a_start_takes_as_many_steps_after_four_times_the_days(records, monkeypa
     assert long < short * 1.05, steps
 
 
+@pytest.mark.parametrize("bags", [20, 200])
+def test_a_lot_that_stays_costs_a_start_little_for_each_run_and_nothing_for_a_bag(
+    bags, monkeypatch, tmp_path
+):
+    monkeypatch.setattr(lot_shelf, "SHELF", timedelta())
+    monkeypatch.setattr(opening, "TAIL", 50)
+    steps = []
+    for days in DAYS:
+        home = tmp_path / f"{days}"
+        home.mkdir()
+        make_long_record(demo_settings(), home, days * bags, bags, "CARROT")
+        started(home, tmp_path)
+        with monkeypatch.context() as patched:
+            watched = Watched(patched)
+            started(home, tmp_path)
+            steps.append(watched.steps)
+    runs = 5 * (DAYS[1] - DAYS[0])
+    assert (steps[1] - steps[0]) / runs < 150, steps
+
+
 def test_no_question_of_a_start_goes_through_a_table(records, monkeypatch, tmp_path):
     with monkeypatch.context() as patched:
         watched = Watched(patched)

@@ -26,9 +26,10 @@ from station.core.pack import LabelState
 from station.core.receiving import hold_lot_fact, open_holds, release_lot_fact
 from station.line.product_book import ProductBook
 from station.store.at_start import approvals_past, qa_past, study_on_record
+from station.store.engine import writer_engine
 from station.store.facts import facts
 from station.store.rebuild import rebuild
-from station.store.standing import moves_at, standing_facts
+from station.store.standing import moves_at, stand_moves, standing_facts
 from station.store.verify import verify
 from tests.station.app.test_start import Watched
 
@@ -176,6 +177,31 @@ def test_the_lots_on_each_line_follow_from_the_moves_that_are_read(past):
             assert moved[0] == moved[1]
 
 
+def test_moves_of_lots_that_came_and_went_are_not_read(world):
+    """A bulk lot stays for months; of those that came and went it matters which made it finish."""
+
+    def move(step, lot, component="LEAF"):
+        return move_fact(LotMove(step, lot, component), new_uid(world.clock.now()), "L1")
+
+    store = world.stocked()
+    passing = [move(step, "CR-201", "CRESS") for _ in range(40) for step in (Move.LOADED, "empty")]
+    came = [move(Move.LOADED, "LF-101"), *passing]
+    for fact in came:
+        store.record((fact,), world.clock.now(), "q.fen")
+    assert uids(moves_at(world.home, "L1")) == [came[0].uid]
+    beside = [move(Move.LOADED, "LF-102"), move(Move.EMPTY, "LF-102"), *passing[:2]]
+    beside[2:] = [replace(one, uid=new_uid(world.clock.now())) for one in beside[2:]]
+    for fact in beside:
+        store.record((fact,), world.clock.now(), "q.fen")
+    store.close()
+    read = moves_at(world.home, "L1")
+    assert uids(read) == [came[0].uid, beside[0].uid, beside[1].uid]
+    assert lots_after(read, "L1") == lots_after(facts(world.home, (EntryKind.LOT_MOVE,)), "L1")
+    (kept,) = lots_after(read, "L1").lots
+    assert (kept.lot, kept.finishing_since is None) == ("LF-101", False)
+    assert len([row for row in rows(world) if row[0] == "lot move"]) <= 4
+
+
 def test_the_newest_study_of_a_film_is_found(past):
     newest = {}
     for one in facts(past.home, (EntryKind.TARE_STUDY,)):
@@ -199,6 +225,10 @@ def test_rebuilding_and_upgrading_give_the_same_rows(past):
     third = importlib.import_module("station.store.migrations.versions.0003_tree")
     past.tamper("DROP TABLE standing", "DROP INDEX ix_fact_newest", "DROP INDEX ix_lot_received")
     past.tamper(*third.STANDING)
+    engine = writer_engine(past.database)
+    with engine.connect() as connection, connection.begin():
+        stand_moves(connection)
+    engine.dispose()
     # a head's labels are of this shape alone, and no head was made in the ones before
     assert rows(past) == before
 

@@ -21,6 +21,8 @@ from station.store.verify import verify
 
 SAVED = Path(__file__).parents[2] / "data" / "records" / "shape-0002.sqlite"
 
+BLENDS = "SELECT first_bag, last_bag, kept_ug, aside_ug FROM blend ORDER BY id"
+
 
 def ask(path, statement):
     with closing(sqlite3.connect(path)) as connection:
@@ -118,8 +120,9 @@ def test_a_home_made_before_it_kept_all_of_this_is_brought_up(long):
         for uid in ("a1", "a2"):
             fact = Fact(EntryKind.SETTING, uid, "HA-250", "approved", "", details)
             store.record([fact], long.clock.now(), "M01")
-    spans = ask(long.database, "SELECT first_bag, last_bag FROM blend ORDER BY id")
-    assert spans == [(1, FILLING), (2, 2)]
+    spans = ask(long.database, BLENDS)
+    net = ask(long.database, "SELECT net_ug FROM pack WHERE id = 2")[0][0]
+    assert spans == [(1, FILLING, None, None), (2, 2, net, 0)]
     now = blocks(long.database), ask(long.database, "SELECT * FROM standing WHERE kind = 'setting'")
     assert len(now[0]) == 3
     assert len(now[1]) == 1
@@ -129,13 +132,15 @@ def test_a_home_made_before_it_kept_all_of_this_is_brought_up(long):
         "DROP INDEX ix_journal_purge",
         "ALTER TABLE blend DROP COLUMN first_bag",
         "ALTER TABLE blend DROP COLUMN last_bag",
+        "ALTER TABLE blend DROP COLUMN kept_ug",
+        "ALTER TABLE blend DROP COLUMN aside_ug",
         "CREATE INDEX ix_pack_blend_id ON pack (blend_id)",
         "PRAGMA user_version = 0",
     )
     assert upgrade(long.database) is None  # the shape is the same, so nothing is backed up
     assert blocks(long.database) == now[0]
     assert ask(long.database, "SELECT * FROM standing WHERE kind = 'setting'") == now[1]
-    assert ask(long.database, "SELECT first_bag, last_bag FROM blend ORDER BY id") == spans
+    assert ask(long.database, BLENDS) == spans
     assert verify(long.home).whole
 
 

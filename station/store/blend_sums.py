@@ -1,0 +1,74 @@
+"""What the bags of a blend weigh together, kept with it so that nobody adds months of bags up.
+
+A blend whose bags are being packed has no sums: they are worked out when another blend begins, and
+for a question from the bags themselves. Until then each bag would pay for a row written once more.
+"""
+
+from __future__ import annotations
+
+from sqlalchemy import ColumnElement, Connection, case, func, select
+
+from station.core.pack import Quality
+from station.store.prepared import driver_of
+from station.store.tables import blend, pack
+
+ASIDE = (Quality.REJECT, Quality.REWORKED)
+"""Bags whose content may be back on the line; what all others took of a lot is gone."""
+
+_WORDS = ", ".join(f"'{word}'" for word in ASIDE)
+_SUMS = f"""
+    SELECT coalesce(sum(CASE WHEN quality IN ({_WORDS}) THEN 0 ELSE net_ug END), 0),
+        coalesce(sum(CASE WHEN quality IN ({_WORDS}) THEN net_ug ELSE 0 END), 0)
+    FROM pack WHERE pack.id BETWEEN blend.first_bag AND blend.last_bag AND blend_id = blend.id
+"""
+_ADD_UP = f"UPDATE blend SET (kept_ug, aside_ug) = ({_SUMS}) WHERE first_bag IS NOT NULL"
+_MOVE = """
+    UPDATE blend SET kept_ug = kept_ug - moved.ug, aside_ug = aside_ug + moved.ug
+    FROM (SELECT blend_id, ? * net_ug AS ug FROM pack WHERE id = ?) AS moved
+    WHERE blend.id = moved.blend_id
+"""  # what a blend has not, NULL, stays NULL
+
+
+class BlendSums:
+    """Keeps the sums on the writer's connection, inside its transactions."""
+
+    def __init__(self, connection: Connection) -> None:
+        self._execute = driver_of(connection).execute
+
+    def ended(self, blend_id: int) -> None:
+        """Add up the bags of a blend that another one follows."""
+        self._execute(f"{_ADD_UP} AND id = ?", (blend_id,))
+
+    def judged(self, row: int, before: str, after: str) -> None:
+        """See that a bag of this row is worth something else now."""
+        way = (after in ASIDE) - (before in ASIDE)
+        if way:
+            self._execute(_MOVE, (way, row))
+
+
+def add_up_all(connection: Connection, filling: int) -> None:
+    """Add up every blend but those being packed, whose ``last_bag`` is ``filling``."""
+    driver_of(connection).execute(f"{_ADD_UP} AND last_bag <> ?", (filling,))
+
+
+def sums_of_blend() -> tuple[ColumnElement[int], ColumnElement[int]]:
+    """Columns of a question to ``blend``: micrograms kept, and micrograms set aside."""
+    aside = pack.c.quality.in_(ASIDE)
+
+    def summed(kept: ColumnElement[int], mine: ColumnElement[int]) -> ColumnElement[int]:
+        of_its_bags = (
+            select(func.sum(mine))
+            .where(
+                pack.c.id >= blend.c.first_bag,
+                pack.c.id <= blend.c.last_bag,
+                pack.c.blend_id == blend.c.id,
+            )
+            .correlate(blend)
+            .scalar_subquery()
+        )
+        return func.coalesce(kept, of_its_bags, 0)
+
+    return (
+        summed(blend.c.kept_ug, case((aside, 0), else_=pack.c.net_ug)),
+        summed(blend.c.aside_ug, case((aside, pack.c.net_ug), else_=0)),
+    )
