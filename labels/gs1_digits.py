@@ -8,6 +8,7 @@ from labels.errors import LabelError, shown
 
 DIGITS = frozenset("0123456789")
 GTIN_LENGTHS = (8, 12, 13, 14)
+UPC_A_DIGITS = 12
 SSCC_LENGTH = 18
 PREFIX_LENGTHS = range(4, 13)  # digits of a GS1 company prefix
 
@@ -80,6 +81,26 @@ def gtin_14(gtin: str) -> str:
         )
     check_key("GTIN", gtin)
     return gtin.zfill(14)
+
+
+def till_digits(gtin: str) -> str:
+    """Return the digits a till reads of a GTIN: twelve as UPC-A, thirteen as EAN-13.
+
+    A GTIN-14 that begins with 0 is the same number with a filler; it is taken as what it is.
+
+    Raises:
+        LabelError: A GTIN no till symbol of this kind carries.
+    """
+    number = gtin_14(gtin)
+    if number.startswith("00") and len(gtin) in (UPC_A_DIGITS, 14):
+        return number[2:]
+    if number.startswith("0"):
+        return number[1:]
+    raise LabelError(
+        "Retail bar code",
+        f"{shown(gtin)} is a GTIN-14 with indicator {number[0]}: a case, or a variable measure; "
+        "allowed at the till: a GTIN of 12 or 13 digits",
+    )
 
 
 def sscc(extension: int, company_prefix: str, serial: int) -> str:

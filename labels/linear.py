@@ -2,18 +2,15 @@
 
 python-barcode encodes. Its objects change while they build, a second build gives another symbol,
 and it takes any character as data, U+00F1 even as FNC1. So values are checked first
-(`labels.gs1`), and each object builds exactly once.
+(`labels.gs1`), and each object builds exactly once. It is imported with the first symbol.
 """
 
 from collections.abc import Iterable
 from functools import lru_cache
 
-from barcode.codex import Gs1_128
-from barcode.ean import EuropeanArticleNumber13
-
 from labels.errors import LabelError, shown
 from labels.gs1 import SEPARATOR, Element, element_string, readable
-from labels.gs1_digits import check_key, gtin_14
+from labels.gs1_digits import UPC_A_DIGITS, check_key, till_digits
 from labels.symbol import Symbol
 
 GS1_128_IDENTIFIER = "]C1"  # ISO/IEC 15424; plain Code 128 would read ]C0
@@ -39,10 +36,20 @@ def gs1_128(elements: Iterable[Element]) -> Symbol:
 
 @lru_cache(SYMBOLS_KEPT)
 def _gs1_128(row: tuple[Element, ...]) -> Symbol:
+    from barcode.codex import Gs1_128
+
     data = element_string(row)
     encoder = Gs1_128(data.replace(SEPARATOR, Gs1_128.FNC1_CHAR))
     (modules,) = encoder.build()
     return Symbol((modules,), readable(row), data.encode("ascii"), GS1_128_IDENTIFIER, row)
+
+
+def _ean_modules(digits: str) -> str:
+    """Return the modules of thirteen checked digits; 1 is a bar."""
+    from barcode.ean import EuropeanArticleNumber13
+
+    (modules,) = EuropeanArticleNumber13(digits).build()
+    return str(modules)
 
 
 def ean_13(digits: str) -> Symbol:
@@ -54,7 +61,7 @@ def ean_13(digits: str) -> Symbol:
     if len(digits) != 13:
         raise LabelError("EAN-13", f"{shown(digits)} has {len(digits)} characters; allowed: 13")
     check_key("EAN-13", digits)
-    (modules,) = EuropeanArticleNumber13(digits).build()
+    modules = _ean_modules(digits)
     hri = f"{digits[0]} {digits[1:7]} {digits[7:]}"
     return Symbol(
         *((modules,), hri, digits.encode("ascii"), EAN_IDENTIFIER, ()), EAN_13_QUIET, EAN_GUARDS
@@ -67,10 +74,10 @@ def upc_a(digits: str) -> Symbol:
     Raises:
         LabelError: Not twelve digits, or a wrong check digit.
     """
-    if len(digits) != 12:
+    if len(digits) != UPC_A_DIGITS:
         raise LabelError("UPC-A", f"{shown(digits)} has {len(digits)} characters; allowed: 12")
     check_key("UPC-A", digits)
-    (modules,) = EuropeanArticleNumber13("0" + digits).build()
+    modules = _ean_modules("0" + digits)
     hri = f"{digits[0]} {digits[1:6]} {digits[6:11]} {digits[11]}"
     sent = ("0" + digits).encode("ascii")
     return Symbol((modules,), hri, sent, EAN_IDENTIFIER, (), UPC_A_QUIET, UPC_A_GUARDS)
@@ -79,18 +86,8 @@ def upc_a(digits: str) -> Symbol:
 def retail(gtin: str) -> Symbol:
     """Encode a GTIN for the till: twelve digits as UPC-A, thirteen as EAN-13.
 
-    A GTIN-14 that begins with 0 is the same number with a filler; it is encoded as what it is.
-
     Raises:
         LabelError: A GTIN no till symbol of this kind carries.
     """
-    number = gtin_14(gtin)
-    if number.startswith("00") and len(gtin) in (12, 14):
-        return upc_a(number[2:])
-    if number.startswith("0"):
-        return ean_13(number[1:])
-    raise LabelError(
-        "Retail bar code",
-        f"{shown(gtin)} is a GTIN-14 with indicator {number[0]}: a case, or a variable measure; "
-        "allowed at the till: a GTIN of 12 or 13 digits",
-    )
+    digits = till_digits(gtin)
+    return upc_a(digits) if len(digits) == UPC_A_DIGITS else ean_13(digits)

@@ -5,15 +5,19 @@ glyph is an error before anything is drawn. Heights come from the glyph outlines
 speaks of the height of figures and of the letter x, not of type sizes.
 """
 
+from __future__ import annotations
+
 import struct
 import threading
 from enum import Enum
 from functools import lru_cache
 from pathlib import Path
-
-from reportlab.pdfbase.ttfonts import TTFontFace
+from typing import TYPE_CHECKING
 
 from labels.errors import LabelError
+
+if TYPE_CHECKING:
+    from reportlab.pdfbase.ttfonts import TTFontFace
 
 FONT_FOLDER = Path(__file__).parent / "fonts"
 TEXTS_KEPT = 4096  # widths remembered per face
@@ -44,6 +48,8 @@ class Type:
     """
 
     def __init__(self, face: Face) -> None:
+        from reportlab.pdfbase.ttfonts import TTFontFace
+
         self.face = face
         self.drawn = TTFontFace(str(face.file))
         self._units = self.drawn.unitsPerEm

@@ -6,6 +6,7 @@ from dataclasses import dataclass, field, replace
 from datetime import datetime
 from functools import partial
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from drivers.frames.scp0499_facts import ScaleFacts, misfit
 from drivers.link import LinkDown, LinkItem
@@ -32,7 +33,8 @@ from station.app.labels_desk import reprint_rule
 from station.app.line_event import line_event
 from station.app.live_numbers import LiveNumbers
 from station.app.lot_gates import lot_gates
-from station.app.printers import drawers, ticket_drawers, unit_printer
+from station.app.paper import drawers, ticket_drawers
+from station.app.printers import unit_printer
 from station.app.quality_gates import Follows, quality_gates
 from station.app.record_care import RecordCare
 from station.app.scale_line import scale_link, steady_rules
@@ -74,6 +76,9 @@ from station.store.room import Reserve, space_of
 from station.store.run_counts import last_packed_run
 from station.store.standing import standing_facts
 from station.store.writer import StationStore
+
+if TYPE_CHECKING:
+    from station.app.quality_desks import QualityDesks
 
 _MS = 1_000_000
 
@@ -191,7 +196,7 @@ class Station:
         self.swap_duty = SwapDuty(at_start.scale_in_use(self.home))
         dwell_ns = self._hasty(DWELL_NS // _MS)
         quality = quality_gates(self.house, self.home, self.clock, dwell_ns)
-        self.quality = quality.desks
+        self._quality = quality
         self.products = ProductBook(
             self.house.products,
             approval_needed=settings.fill.approve_products,
@@ -277,6 +282,11 @@ class Station:
             if settings.scanner is None
             else scanner_link(settings.scanner, self.audience.scan, self.audience.words)
         )
+
+    @property
+    def quality(self) -> QualityDesks:
+        """QA's desks, made when somebody first asks for them."""
+        return self._quality.desks
 
     def _begin(self, newest: datetime | None, now: Moment) -> None:
         """Record what this start finds about settings, software and clock."""

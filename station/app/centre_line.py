@@ -6,16 +6,16 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 from pathlib import Path
+from typing import TYPE_CHECKING
 
-from station.app.centre_settings import checked_with, running, shelf_of
-from station.app.centre_stops import CentreStops
 from station.config.packhouse import Packhouse
 from station.core.lots import InputLot
 from station.line.centre_duty import CentreDuty
 from station.line.ports import Clock
-from station.sync.address import address_of
-from station.sync.downlink import Downlink, Uses
-from station.sync.worker import SyncWorker
+
+if TYPE_CHECKING:
+    from station.app.centre_stops import CentreStops
+    from station.sync.worker import SyncWorker
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,6 +58,13 @@ def centre_line(
     settings = house.settings.sync
     if settings is None:
         return None
+    # A station without a centre starts without what speaks to one.
+    from station.app.centre_settings import checked_with, running, shelf_of
+    from station.app.centre_stops import CentreStops
+    from station.sync.address import address_of
+    from station.sync.downlink import Downlink, Uses
+    from station.sync.worker import SyncWorker
+
     shelf, now = shelf_of(house.settings, home), clock.now().utc
     stops = CentreStops(home, lots, () if shelf is None else shelf.stops(now))
     visitor = None

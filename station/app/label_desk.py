@@ -13,12 +13,12 @@ import threading
 import time
 from collections.abc import Callable
 from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
 
 from drivers.errors import DriverError
 from drivers.printer.base import Printer, PrintJob, PrintOutcome, PrintState
 from labels.errors import LabelError
-from labels.pdf import LabelDrawer
-from labels.release import ReleasedLabel, release
+from station.app.paper import pack_label, reject_ticket, release, specimen_label
 from station.app.unit_print import UnitWork, print_unit
 from station.core.label_life import copy_mark
 from station.core.pack import LabelState, PackRecord
@@ -33,7 +33,10 @@ from station.line.events import (
     Ticketed,
 )
 from station.line.ports import LabelRefused
-from station.reports.label_facts import pack_label, reject_ticket, specimen_label
+
+if TYPE_CHECKING:
+    from labels.pdf import LabelDrawer
+    from labels.release import ReleasedLabel
 
 _LOG = logging.getLogger(__name__)
 _LOST = (PrintState.FAILED, PrintState.SUBMITTED)
@@ -190,7 +193,7 @@ class PrintingDesk:
             self._answer(Ticketed(serial, run.id, lost))
 
         paper = UnitWork(
-            f"{serial}-REJECT", lambda: (drawer, reject_ticket(record, run, reason).framed()), done
+            f"{serial}-REJECT", lambda: (drawer, reject_ticket(record, run, reason)), done
         )
         self._queue.put(_Ticket(paper))
 

@@ -8,7 +8,7 @@ from pathlib import Path
 from zoneinfo import ZoneInfo
 
 from station.app.labels_desk import LabelsDesk
-from station.app.printers import drawers
+from station.app.paper import drawers
 from station.config.packhouse import Packhouse
 from station.core.ids import new_uid
 from station.core.journal import EntryKind

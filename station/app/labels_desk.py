@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from labels.errors import LabelError
-from labels.pdf import LabelDrawer
-from labels.release import ReleasedLabel, release
+from station.app.paper import pack_label, release, specimen_label
 from station.config.packhouse import Person, Role, StationSettings
 from station.core.checks.first_off import FirstOff, FirstOffError, first_off_fact
 from station.core.checks.rolls import (
@@ -33,11 +33,14 @@ from station.errors import BadInput
 from station.line.label_duties import FirstOffDuty, RollDuty
 from station.line.ports import Clock, LabelRefused
 from station.line.scan_duty import ScanDuty
-from station.reports.label_facts import pack_label, specimen_label
 from station.reports.serial_scan import serial_of
 from station.store.label_doubts import open_labels
 from station.store.label_rolls import roll_accounts
 from station.store.labelled import labelled_pack
+
+if TYPE_CHECKING:
+    from labels.pdf import LabelDrawer
+    from labels.release import ReleasedLabel
 
 _ROLLS = 8
 _LEADING = (Role.LEAD, Role.MANAGER)

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import logging
 import tempfile
+from datetime import datetime
 from pathlib import Path
 
-from station.app.centre_settings import laid_over
 from station.clock import SystemClock
 from station.config.load import load, load_settings
-from station.config.packhouse import Packhouse
+from station.config.packhouse import Packhouse, StationSettings
 from station.errors import BadInput, EnvironmentFault
 from station.line.opening import calendar_day
 
@@ -44,7 +44,7 @@ def packhouse(config: Path, home: Path | None = None) -> Packhouse:
     settings = load_settings(config)
     now = SystemClock(settings.zone).now()
     today = calendar_day(now)
-    over = laid_over(settings, home or settings.home, now.utc)
+    over = _from_the_centre(settings, home or settings.home, now.utc)
     try:
         return load(config, today, over)
     except BadInput as refused:
@@ -52,6 +52,15 @@ def packhouse(config: Path, home: Path | None = None) -> Packhouse:
             raise
         _LOG.warning("what the centre sent is left out: %s", refused)
         return load(config, today)
+
+
+def _from_the_centre(settings: StationSettings, home: Path, now: datetime) -> dict[str, Path]:
+    """Files of the centre that take the place of the station's own, by name."""
+    if settings.sync is None:
+        return {}
+    from station.app.centre_settings import laid_over
+
+    return laid_over(settings, home, now)
 
 
 def home_folder(home: Path | None) -> Path:

@@ -147,6 +147,7 @@ def show_demo(house: Packhouse, home: Path, packs: int | None, seed: int) -> Dem
             choice = run_choice(house, product, calendar_day(now), packs)
             practice.line.start_run(choice)
             window = station_window(practice.bridge, station, house, demo_pins(house))
+            window.make_pages()  # a run is open from the start
             window.show()
             helper = LeadAtHand(practice.lead, watch, practice.papers)
             helper.start()
@@ -191,6 +192,7 @@ def show_training(house: Packhouse, home: Path, *, seed: int, tiles: bool | None
         choice = run_choice(house, product, calendar_day(at), None)
         practice.line.start_run(choice)
         window = station_window(practice.bridge, practice.station, house)
+        window.make_pages()  # a run is open from the start
         palette = PALETTES[house.settings.screen.theme]
         set_up_training(window, practice.bridge, palette, tiles=guided)
         window.show()

@@ -3,15 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from functools import cached_property, partial
 from pathlib import Path
-from typing import NamedTuple
+from typing import TYPE_CHECKING
 
-from station.app.holds_desk import HoldsDesk
-from station.app.inbox_desk import InboxDesk
-from station.app.inspector_desk import InspectorDesk
-from station.app.qa_desk import QaDesk
-from station.app.rejects_desk import RejectsDesk
 from station.config.packhouse import Packhouse
 from station.core.facts import Fact
 from station.core.ids import new_uid
@@ -24,23 +19,38 @@ from station.line.qa_duty import QaDuty
 from station.store.at_start import qa_past
 from station.store.since import RecordPast
 
-
-class QualityDesks(NamedTuple):
-    """Whom the pages of QA ask."""
-
-    inbox: InboxDesk
-    rejects: RejectsDesk
-    holds: HoldsDesk
-    checks: QaDesk
-    inspector: InspectorDesk
+if TYPE_CHECKING:
+    from station.app.quality_desks import QualityDesks
 
 
-@dataclass(frozen=True, slots=True)
 class QualityGates:
-    """What a station needs of it; no duty where no product has a check."""
+    """What a station needs of it.
 
-    duties: tuple[QaDuty, ...]
-    desks: QualityDesks
+    Args:
+        house: the settings.
+        home: folder of the record.
+        clock: tells the time.
+        duty: primed from the record.
+        dwell_ns: how long a reading must stand before it is taken.
+    """
+
+    def __init__(
+        self, house: Packhouse, home: Path, clock: Clock, duty: QaDuty, dwell_ns: int
+    ) -> None:
+        self.duties = (duty,) if any(house.qa.values()) else ()
+        """None where no product has a check."""
+        self._desks = partial(_desks, house, home, clock, duty, dwell_ns)
+
+    @cached_property
+    def desks(self) -> QualityDesks:
+        """Whom the page asks, made when somebody first does."""
+        return self._desks()
+
+
+def _desks(house: Packhouse, home: Path, clock: Clock, duty: QaDuty, dwell_ns: int) -> QualityDesks:
+    from station.app.quality_desks import quality_desks
+
+    return quality_desks(house, home, clock, duty, dwell_ns)
 
 
 class Follows:
@@ -72,11 +82,4 @@ def quality_gates(house: Packhouse, home: Path, clock: Clock, dwell_ns: int) -> 
         dwell_ns: how long a reading must stand before it is taken.
     """
     duty = QaDuty(house.qa, house.settings.quality.grace, qa_past(home))
-    desks = QualityDesks(
-        InboxDesk(house, home, clock),
-        RejectsDesk(house, home, clock),
-        HoldsDesk(house, home, clock),
-        QaDesk(house, home, clock, duty),
-        InspectorDesk(house, home, clock, dwell_ns),
-    )
-    return QualityGates((duty,) if any(house.qa.values()) else (), desks)
+    return QualityGates(house, home, clock, duty, dwell_ns)

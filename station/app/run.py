@@ -9,9 +9,9 @@ from typing import Annotated
 import typer
 
 from drivers.errors import PortError, RecordingError
+from station.app.memory import loading
 from station.cli.answer import Answer, Json, run_verb
 from station.cli.options import AsJson
-from station.cli.page import heading
 from station.errors import BadInput
 
 Settings = Annotated[
@@ -77,9 +77,10 @@ def run(
 
 
 def _train(config: Path, home: Path | None, tiles: bool | None) -> Answer:
-    from station.app.places import home_folder, packhouse  # slow to load, as Qt is
-    from station.app.practice_window import show_training
-    from station.app.training import training_house
+    with loading():
+        from station.app.places import home_folder, packhouse  # slow to load, as Qt is
+        from station.app.practice_window import show_training
+        from station.app.training import training_house
     from station.clock import SystemClock
     from station.line.opening import calendar_day
 
@@ -95,15 +96,18 @@ def _train(config: Path, home: Path | None, tiles: bool | None) -> Answer:
         "rejects": done.rejects,
         "tiles": done.tiles,
     }
+    from station.cli.page import heading
+
     words = f"Training is over: {done.good} good bags, {done.rejects} set aside, none a product."
     return Answer(document, (heading(words),))
 
 
 def _run(config: Path, home: Path | None, record: Path | None, kiosk: bool) -> Answer:
-    from station.app.places import home_folder, packhouse  # slow to load, as Qt is
-    from station.app.window import show_station
+    with loading():
+        from station.app.places import home_folder, packhouse  # slow to load, as Qt is
+        from station.app.window import show_station
 
-    house = packhouse(config, home)
+        house = packhouse(config, home)
     if kiosk and not house.settings.people.pins:
         raise BadInput(
             "--kiosk", 'needs PINs, or anybody could leave it: set pins = "required" under [people]'

@@ -9,7 +9,6 @@ from importlib.metadata import PackageNotFoundError, version
 from pathlib import Path
 
 from station.screens.service_source import Named
-from station.screens.unreviewed import review_words
 from station.store.engine_facts import reset_bug_words
 
 _PARTS = ("PySide6-Essentials", "SQLAlchemy", "pyserial", "zxing-cpp", "hidapi")
@@ -23,6 +22,8 @@ def system_rows(home: Path, software: str, disk: str) -> tuple[Named, ...]:
         software: version of the station.
         disk: how full its disk is.
     """
+    from station.screens.unreviewed import review_words  # reads the languages' files
+
     return (
         ("Station", f"{software}, Python {platform.python_version()}, {platform.system()}"),
         ("Parts", ", ".join(_versions())),

@@ -11,11 +11,10 @@ from collections.abc import Callable
 from datetime import datetime
 from functools import partial
 from pathlib import Path
-from typing import Protocol
+from typing import TYPE_CHECKING, Protocol
 
 from drivers.printer.base import Printer
-from labels.frames import Framed
-from labels.pdf import LabelDrawer
+from station.app.paper import unit_label
 from station.app.unit_print import UnitWork, print_unit
 from station.core.facts import Fact, FactRecord
 from station.core.ids import new_uid
@@ -27,9 +26,12 @@ from station.core.shipping import Case, Pallet, UnitLabel
 from station.core.shipping_entries import case_of, pallet_of, unit_label_fact, unit_label_of
 from station.line.ports import Clock
 from station.line.state import EntryAnswer, Notice
-from station.reports.unit_label import unit_label
 from station.store.facts import facts
 from station.store.shipping import labels_on_their_way
+
+if TYPE_CHECKING:
+    from labels.frames import Framed
+    from labels.pdf import LabelDrawer
 
 _STOPPED = "the station ended before the label's fate was recorded"
 

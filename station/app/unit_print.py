@@ -5,14 +5,17 @@ from __future__ import annotations
 import logging
 from collections.abc import Callable
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
 from drivers.errors import DriverError
 from drivers.printer.base import Printer, PrintJob, PrintState
 from labels.errors import LabelError
-from labels.frames import Framed
-from labels.pdf import LabelDrawer
-from labels.release import release
+from station.app.paper import release
 from station.core.pack import LabelState
+
+if TYPE_CHECKING:
+    from labels.frames import Framed
+    from labels.pdf import LabelDrawer
 
 _LOG = logging.getLogger(__name__)
 _LOST = (PrintState.FAILED, PrintState.SUBMITTED)

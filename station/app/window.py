@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from pathlib import Path
 
+from station.app import paper
 from station.app.assembly import Audience, Station
-from station.app.memory import settled
+from station.app.memory import settle, settled
 from station.app.printers import printer_of
 from station.app.qt_side import application, faults_to, running, sounds_of
 from station.app.serial_line import port_settings
@@ -15,6 +16,7 @@ from station.core.ids import new_uid
 from station.core.people import left_fact
 from station.screens.bridge import Bridge
 from station.screens.kiosk import Kiosk
+from station.screens.late_doors import LateDoors
 from station.screens.screen_keeper import ScreenKeeper
 from station.screens.theme import PALETTES
 
@@ -68,18 +70,19 @@ def show_station(
         )
         with faults_to(bridge), running(sounds), running(station):
             window = station_window(bridge, station, house)
+            LateDoors(window, paper.pieces(), settle)
             if kiosk:
                 alone = Kiosk(
                     *(window, PALETTES[settings.screen.theme], bridge, station.line),
                     lambda: left_fact(new_uid(station.clock.now())),
                 )
                 alone.show()
-                with settled():
+                with settled(at_once=False):
                     qt.exec()
                 alone.release()
             else:
                 ScreenKeeper(window, full=False)
                 window.showMaximized()
-                with settled():
+                with settled(at_once=False):
                     qt.exec()
             window.close()

@@ -12,12 +12,15 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from datetime import date
 from enum import IntEnum
+from typing import TYPE_CHECKING
 
 import typer
-from rich.console import Console, Group, RenderableType
 
 from station.core.mass import Mass
 from station.errors import BadInput, EnvironmentFault, StationBug, StationError
+
+if TYPE_CHECKING:
+    from rich.console import RenderableType
 
 Json = str | int | float | bool | None | list["Json"] | dict[str, "Json"]
 
@@ -66,6 +69,8 @@ def run_verb(as_json: bool, work: Callable[[], Answer]) -> None:
     if as_json:
         sys.stdout.write(json.dumps(answer.document, ensure_ascii=False, indent=2) + "\n")
     else:
+        from rich.console import Console, Group  # a station that starts shows no page
+
         Console(highlight=False).print(Group(*answer.page, ""))
     if not answer.yes:
         raise typer.Exit(Exit.NO)

@@ -2,10 +2,6 @@
 
 from __future__ import annotations
 
-import sys
-from importlib.metadata import version
-from typing import Annotated
-
 import typer
 
 from station.cli import (
@@ -43,12 +39,12 @@ from station.cli import (
     trace,
     verdict,
 )
+from station.cli.root import group, root
 
 
 def build() -> typer.Typer:
     """Return the command line with its verbs; more may be added to it."""
-    app = _group("Weigh, check, label and record every bag of a pack line.")
-    app.callback(invoke_without_command=True)(_start)
+    app = root()
     app.command("about")(about.about)
     app.command("limits")(limits.limits)
     app.command("verdict")(verdict.verdict)
@@ -68,7 +64,7 @@ def build() -> typer.Typer:
     app.command("backup")(backup.backup)
     app.command("restore")(backup.restore)
     app.command("purge")(purge.purge)
-    rejects_verbs = _group("List a day's rejects, decide about them, count their bin.")
+    rejects_verbs = group("List a day's rejects, decide about them, count their bin.")
     rejects_verbs.callback(invoke_without_command=True, no_args_is_help=False)(rejects.rejects)
     rejects_verbs.command("decide")(rejects.decide)
     rejects_verbs.command("bin")(rejects.count_bin)
@@ -78,7 +74,7 @@ def build() -> typer.Typer:
     app.command("checks")(checks.checks)
     app.command("trace")(trace.trace)
     app.command("label")(label.label)
-    journal_verbs = _group("Prove the record, check it, or build its tables again.")
+    journal_verbs = group("Prove the record, check it, or build its tables again.")
     journal_verbs.command("verify")(journal.verify)
     journal_verbs.command("rebuild")(journal.rebuild)
     journal_verbs.command("head")(journal_heads.head)
@@ -86,14 +82,14 @@ def build() -> typer.Typer:
     journal_verbs.command("key")(journal_heads.key)
     journal_verbs.callback()(_journal)
     app.add_typer(journal_verbs, name="journal")
-    lots_verbs = _group("Take in deliveries, list, hold and release lots.")
+    lots_verbs = group("Take in deliveries, list, hold and release lots.")
     lots_verbs.command("receive")(lots.receive)
     lots_verbs.command("list")(lots.list_lots)
     lots_verbs.command("hold")(lots.hold)
     lots_verbs.command("release")(lots.release)
     lots_verbs.callback()(_lots)
     app.add_typer(lots_verbs, name="lots")
-    people_verbs = _group("List people; set their PINs and badges.")
+    people_verbs = group("List people; set their PINs and badges.")
     people_verbs.command("list")(people.list_people)
     people_verbs.command("add")(people.add)
     people_verbs.command("pin")(people.pin)
@@ -101,18 +97,18 @@ def build() -> typer.Typer:
     people_verbs.command("disable")(people.disable)
     people_verbs.callback()(_people)
     app.add_typer(people_verbs, name="people")
-    labels_verbs = _group("Look at labels in doubt, label rolls and first-offs.")
+    labels_verbs = group("Look at labels in doubt, label rolls and first-offs.")
     labels_verbs.callback(invoke_without_command=True, no_args_is_help=False)(labels.labels)
     labels_verbs.command("resolve")(labels.resolve)
     app.add_typer(labels_verbs, name="labels")
-    sync_verbs = _group("Send the record to the centre, and see how it stands.")
+    sync_verbs = group("Send the record to the centre, and see how it stands.")
     sync_verbs.command("status")(sync.status)
     sync_verbs.command("once")(sync.once)
     sync_verbs.command("drain")(sync.drain)
     sync_verbs.command("reconcile")(sync.reconcile)
     sync_verbs.callback()(_sync)
     app.add_typer(sync_verbs, name="sync")
-    centre_verbs = _group("Make the centre, and ask it about every site and line.")
+    centre_verbs = group("Make the centre, and ask it about every site and line.")
     centre_verbs.command("init")(centre.init)
     centre_verbs.command("stations")(centre.stations)
     centre_verbs.command("quarantine")(centre.quarantine)
@@ -126,32 +122,11 @@ def build() -> typer.Typer:
     centre_verbs.command("giveaway")(centre_questions.giveaway)
     centre_verbs.callback()(_centre)
     app.add_typer(centre_verbs, name="centre")
-    settings_verbs = _group("Check the settings.")
+    settings_verbs = group("Check the settings.")
     settings_verbs.command("check")(settings.check)
     settings_verbs.callback()(_settings)
     app.add_typer(settings_verbs, name="settings")
     return app
-
-
-def _group(words: str) -> typer.Typer:
-    return typer.Typer(
-        help=words, add_completion=False, no_args_is_help=True, pretty_exceptions_enable=False
-    )
-
-
-def _version(asked: bool) -> None:
-    if asked:
-        sys.stdout.write(f"{version('pack-line-station')}\n")
-        raise typer.Exit
-
-
-def _start(
-    show_version: Annotated[
-        bool,
-        typer.Option("--version", callback=_version, is_eager=True, help="Show the version."),
-    ] = False,
-) -> None:
-    """Weigh, check, label and record every bag of a pack line."""
 
 
 def _journal() -> None:

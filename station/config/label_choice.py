@@ -6,7 +6,7 @@ from collections.abc import Iterator, Mapping
 
 from labels.design import DESIGNS
 from labels.errors import LabelError
-from labels.linear import retail
+from labels.gs1_digits import till_digits
 from labels.rules.ca import LANGUAGES as CANADIAN
 from labels.rules.eu import E_MARK_GRAMS
 from labels.words import Durability, usual_date_words
@@ -60,7 +60,7 @@ def label_problems(
     design = DESIGNS[row.design or label.design]
     if design.till_bars:
         try:
-            retail(row.gtin)
+            till_digits(row.gtin)
         except LabelError as fault:
             yield "design", f"{design.name!r} carries a bar code for the till; {fault}", ""
 

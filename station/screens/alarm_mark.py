@@ -2,10 +2,14 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from PySide6.QtCore import QObject, QTimer, Slot
 
-from station.screens.alarms import AlarmSource
 from station.screens.window import StationWindow
+
+if TYPE_CHECKING:
+    from station.screens.alarms import AlarmSource
 
 DOOR = "ALARMS"
 _LOOK_MS = 500

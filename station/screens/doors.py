@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from dataclasses import dataclass
+from collections.abc import Callable, Sequence
 
-from PySide6.QtCore import QKeyCombination, Qt, Signal
+from PySide6.QtCore import QKeyCombination, Qt, Signal, Slot
 from PySide6.QtGui import QColor, QKeySequence, QPainter, QPaintEvent
 from PySide6.QtWidgets import QHBoxLayout, QWidget
 from typing_extensions import override
 
+from station.line.state import LineState
 from station.screens.theme import Palette, Ruler
 from station.screens.widgets.touch_button import TouchButton
 
@@ -41,6 +41,10 @@ class DoorPage(QWidget):
             row.addWidget(button, 1)
         return row
 
+    @Slot(object)
+    def show_state(self, state: LineState) -> None:
+        """Follow the line; a page that does not hear of it needs nothing."""
+
     @property
     def at_work(self) -> bool:
         """Whether somebody's hands are busy elsewhere for this page, so that it must stay."""
@@ -56,21 +60,41 @@ class DoorPage(QWidget):
         painter.end()
 
 
-@dataclass(frozen=True, slots=True)
 class Door:
-    """One door.
+    """One door; the page behind it is made when somebody first asks for it.
 
     Args:
         name: what its button says.
         key: F3 and on, or Shift and one; shows the page, and the lead's panel again.
-        page: what is behind it.
+        make: makes the page; called once, in the GUI thread.
     """
 
-    name: str
-    key: Qt.Key | QKeyCombination
-    page: DoorPage
+    def __init__(
+        self, name: str, key: Qt.Key | QKeyCombination, make: Callable[[], DoorPage]
+    ) -> None:
+        self.name, self.key, self._make = name, key, make
+        self._page: DoorPage | None = None
+        self.made: Callable[[DoorPage], None] = _nobody
+        """Told of the page once it is there, before anybody else has it."""
+
+    @property
+    def is_made(self) -> bool:
+        """Whether the page is there."""
+        return self._page is not None
+
+    @property
+    def page(self) -> DoorPage:
+        """What is behind it, made now where it is not there yet."""
+        if self._page is None:
+            self._page = self._make()
+            self.made(self._page)
+        return self._page
 
     @property
     def key_name(self) -> str:
         """The key as it is written on it."""
         return QKeySequence(self.key).toString()
+
+
+def _nobody(page: DoorPage) -> None:
+    """Tell nobody."""

@@ -3,15 +3,17 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Signal
+from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QVBoxLayout, QWidget
+from typing_extensions import override
 
 from station.core.languages import Language
 from station.screens.theme import Palette, Ruler
 from station.screens.tongue import mark
-from station.screens.unreviewed import unreviewed
 from station.screens.widgets.sheet import Title
 from station.screens.widgets.tiles import Tile, Tiles
 
+_DRAFT = mark("not yet reviewed")
 PACKERS_OWN = "own"
 """Key of the tile for the language of whoever is on the scale."""
 
@@ -28,9 +30,7 @@ class LanguagePage(QWidget):
     def __init__(self, palette: Palette, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         own = Tile(PACKERS_OWN, mark("OF THE PACKER"), mark("as people.toml says"))
-        drafts = {one.language for one in unreviewed() if one.drafts}
-        note = mark("not yet reviewed")
-        tiles = [Tile(str(one), one.own_name, note if one in drafts else "") for one in Language]
+        tiles = [Tile(str(one), one.own_name) for one in Language]
         self.tiles = Tiles(palette, [own, *tiles], columns=3)
         self.tiles.touched.connect(self._choose)
         column = QVBoxLayout(self)
@@ -40,6 +40,16 @@ class LanguagePage(QWidget):
         column.addWidget(self.tiles)
         column.addStretch(1)
         self.show_chosen(None)
+
+    @override
+    def showEvent(self, event: QShowEvent) -> None:
+        """Say which nobody has reviewed, once somebody looks: the files that know it are long."""
+        from station.screens.unreviewed import unreviewed
+
+        for one in unreviewed():
+            button = self.tiles.buttons[str(one.language)]
+            button.small = _DRAFT if one.drafts else ""
+            button.update()
 
     def show_chosen(self, language: Language | None) -> None:
         """Show what is chosen."""

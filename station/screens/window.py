@@ -20,7 +20,7 @@ from typing_extensions import override
 from station.core.languages import Language
 from station.line.state import Intents, LineState
 from station.screens.bridge import Bridge
-from station.screens.doors import Door
+from station.screens.doors import Door, DoorPage
 from station.screens.interpreter import Interpreter
 from station.screens.lead import LeadPanel
 from station.screens.offer import LeadOffer
@@ -132,8 +132,7 @@ class StationWindow(QMainWindow):
         self.screens.addWidget(self.lead)
         self.doors = tuple(doors)
         for door in self.doors:
-            door.page.left.connect(self.show_lead)
-            self.screens.addWidget(door.page)
+            door.made = self._take_page
             button = self.lead.add_door(door)
             button.clicked.connect(lambda _=False, door=door: self.go_through(door))
         self.setCentralWidget(self.screens)
@@ -166,6 +165,11 @@ class StationWindow(QMainWindow):
             QShortcut(QKeySequence(key), self).activated.connect(slot)
         self._listen()
 
+    def make_pages(self) -> None:
+        """Make the page behind every door now."""
+        for door in self.doors:
+            _ = door.page
+
     @Slot()
     def show_packer(self) -> None:
         """Show the packer's screen."""
@@ -189,8 +193,16 @@ class StationWindow(QMainWindow):
 
     def go_through(self, door: Door) -> None:
         """Show the page behind a door, or the lead's panel again."""
-        shown = self.screens.currentWidget() is door.page
-        self._behind(self.lead if shown else door.page)
+        page = door.page
+        self._behind(self.lead if self.screens.currentWidget() is page else page)
+
+    def _take_page(self, page: DoorPage) -> None:
+        """Let a page that was made now in, with what the line said last."""
+        page.left.connect(self.show_lead)
+        self.screens.addWidget(page)
+        state = self.packer.state
+        if state is not None:
+            page.show_state(state)
 
     def _behind(self, page: QWidget) -> None:
         """Show a page that is not the packer's, once somebody is signed on."""
@@ -243,7 +255,8 @@ class StationWindow(QMainWindow):
         if self.guard is not None:
             self.guard.stop()
         for door in self.doors:
-            door.page.stop()
+            if door.is_made:
+                door.page.stop()
 
     @Slot()
     def _call_lead(self) -> None:

@@ -44,9 +44,7 @@ from station.app.qt_side import application, running
 from station.app.speed.long_record import last_of, make_long_record
 from station.app.station_window import station_window
 from station.screens.bridge import Bridge
-from station.screens.packer import PackerScreen
 from station.screens.quality import QualityPage
-from station.screens.widgets.notice_card import NoticeCard
 from station.screens.widgets.touch_button import TouchButton
 from station.screens.widgets.touch_table import TableRow, TouchTable
 from station.store.engine import database
@@ -58,7 +56,7 @@ MOST_REJECTS_MS, MOST_FIRST_MS = 100.0, 3000.0
 PATIENCE_S, START_S = 30.0, 120.0
 REJECTS = 1
 """Place of the panel on its page."""
-_MS, _ME = 1e6, "tests.campaigns.big_screen"
+_MS, _FIRST = 1e6, "tests.campaigns.chain.first_screen"
 
 
 def first_screens(home: Path, starts: int, warm: int = 1) -> list[float]:
@@ -83,7 +81,7 @@ def first_screens(home: Path, starts: int, warm: int = 1) -> list[float]:
 
 
 def _first_screen(home: Path, config: Path, env: dict[str, str]) -> float:
-    command = [sys.executable, "-m", _ME, "--home", str(home), "--first", str(config)]
+    command = [sys.executable, "-m", _FIRST, "--config", str(config), "--home", str(home)]
     began = time.monotonic_ns()
     done = subprocess.run(
         command, env=env, capture_output=True, text=True, timeout=START_S, check=False
@@ -92,25 +90,6 @@ def _first_screen(home: Path, config: Path, env: dict[str, str]) -> float:
     if done.returncode or not painted:
         raise RuntimeError(f"the station did not start: {done.stdout}{done.stderr}")
     return (int(painted[0].split()[1]) - began) / _MS
-
-
-def show_first(home: Path, config: Path) -> None:
-    """Be `station run`, up to its first screen; say when that was painted and leave."""
-    from station.app.main import main as station
-
-    paint = NoticeCard.paintEvent
-
-    def noted(card: NoticeCard, event: QPaintEvent) -> None:
-        paint(card, event)
-        screen = card.parentWidget()
-        assert isinstance(screen, PackerScreen)
-        if screen.state is not None:
-            print("painted", time.monotonic_ns(), flush=True)
-            QTimer.singleShot(0, QApplication.quit)
-
-    NoticeCard.paintEvent = noted  # type: ignore[method-assign]
-    sys.argv = ["station", "run", "--config", str(config), "--home", str(home)]
-    station()
 
 
 class Painted:
@@ -295,11 +274,7 @@ def main() -> int:
     parser.add_argument("--home", type=Path, required=True)
     parser.add_argument("--days", type=int, default=DAYS)
     parser.add_argument("--cold", action="store_true", help="read the disk, not the cache")
-    parser.add_argument("--first", type=Path, help=argparse.SUPPRESS)
     given = parser.parse_args()
-    if given.first is not None:
-        show_first(given.home, given.first)
-        return 0
     record = last_of(demo_settings(), given.home)
     return _told(measured(given.home, record.packs, record.day, given.days, cold=given.cold))
 

@@ -231,6 +231,7 @@ def _pack(home: Path, centre: Centre, seconds: float, frames_per_s: float) -> Fi
         station.start()
         try:
             window = station_window(bridge, station, house)
+            window.make_pages()  # as they are soon after a start
             window.show()
             station.line.start_run(
                 run_choice(house, product, calendar_day(station.clock.now()), None)

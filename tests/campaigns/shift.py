@@ -110,6 +110,7 @@ def pack_shift(bags: int, home: Path, tell: Callable[[int], None]) -> Shift:
         before, began = summary(home), time.monotonic()
         now = practice.station.clock.now()
         window = station_window(practice.bridge, practice.station, house)
+        window.make_pages()  # as they are soon after a start
         window.resize(1280, 800)
         window.show()
         qt.installEventFilter(touches)

@@ -8,7 +8,7 @@ import pytest
 from drivers.printer.base import PrintJob
 from drivers.printer.ipp import IppPrinter, Patience
 from labels.readback import scan
-from station.app.printers import dots
+from station.app.paper import dots
 from station.core.label_life import Fate, Resolve
 from station.core.pack import LabelState
 from station.line.state import Phase, Verb

@@ -57,6 +57,7 @@ def trained(house, qapp):
         day = calendar_day(practice.station.clock.now())
         practice.line.start_run(run_choice(practice_house, product, day, BAGS))
         window = station_window(practice.bridge, practice.station, practice_house)
+        window.make_pages()
         set_up_training(window, practice.bridge, LIGHT, tiles=True)
         window.resize(1280, 800)
         window.show()

@@ -12,7 +12,6 @@ from PySide6.QtWidgets import QWidget
 from typing_extensions import override
 
 from labels.errors import LabelError
-from labels.raster import rasterise
 from station.screens.theme import Face, Palette
 from station.screens.tongue import tr
 from station.screens.widgets.lettering import draw_centred, fit
@@ -40,6 +39,8 @@ def first_page(pdf: bytes) -> Page:
     Raises:
         LabelError: the bytes are no PDF.
     """
+    from labels.raster import rasterise  # with the first label that is shown
+
     grey = rasterise(pdf, DOTS_PER_MM)
     height, width = grey.shape
     return Page(width, height, grey.tobytes())

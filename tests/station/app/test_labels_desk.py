@@ -116,7 +116,7 @@ class Line:
 
     def scans_of(self, serial, copy=""):
         """What a scanner sends for the label as it is drawn."""
-        from station.app.printers import drawers
+        from station.app.paper import drawers
         from station.reports.label_facts import pack_label
 
         packer = self.house.settings.packer

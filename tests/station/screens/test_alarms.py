@@ -136,7 +136,7 @@ def test_unseen_alarms_are_counted_on_the_way_to_them(qtbot):
         AlarmSourceStub(MISMATCH, PRINTER, MEAN, ROLL),
     )
     page = AlarmsPage(bridge, intents, source, LEADS, UTC)
-    door = Door("ALARMS", Qt.Modifier.SHIFT | Qt.Key.Key_F2, page)
+    door = Door("ALARMS", Qt.Modifier.SHIFT | Qt.Key.Key_F2, lambda: page)
     window = StationWindow(bridge, intents, make_offer(), doors=(door,))
     qtbot.addWidget(window)
     mark = AlarmMark(window, source)
@@ -153,7 +153,7 @@ def test_unseen_alarms_are_counted_on_the_way_to_them(qtbot):
 def test_shift_f2_leads_to_them(qtbot):
     bridge, intents = Bridge(), FakeIntents()
     page = AlarmsPage(bridge, intents, AlarmSourceStub(MISMATCH), LEADS, UTC)
-    door = Door("ALARMS", Qt.Modifier.SHIFT | Qt.Key.Key_F2, page)
+    door = Door("ALARMS", Qt.Modifier.SHIFT | Qt.Key.Key_F2, lambda: page)
     window = StationWindow(bridge, intents, make_offer(), doors=(door,))
     qtbot.addWidget(window)
     with qtbot.waitExposed(window):

@@ -307,7 +307,7 @@ def test_the_figure_can_be_read_from_two_metres(rig):
 
 def test_f4_leads_there_and_back(qtbot, rig):
     window = StationWindow(
-        rig.bridge, rig.intents, make_offer(), doors=(Door("CHECKS", rig.key, rig.page),)
+        rig.bridge, rig.intents, make_offer(), doors=(Door("CHECKS", rig.key, lambda: rig.page),)
     )
     qtbot.addWidget(window)
     with qtbot.waitActive(window):

@@ -265,7 +265,7 @@ def test_every_target_is_large_enough(show, size):
 def window(qtbot, tmp_path):
     bridge, intents = Bridge(), ProposalIntents()
     page = NumbersPage(bridge, intents, STATES["safe"](), tmp_path)
-    door = Door("NUMBERS", Qt.Key.Key_F3, page)
+    door = Door("NUMBERS", Qt.Key.Key_F3, lambda: page)
     one = StationWindow(bridge, intents, make_offer(), doors=(door,))
     qtbot.addWidget(one)
     one.show()

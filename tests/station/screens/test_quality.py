@@ -553,7 +553,7 @@ def test_every_tab_fits_its_window(make, size):
 
 def test_a_lead_reaches_it_behind_more_and_by_its_key(qtbot, make):
     rig = make()
-    door = Door("QUALITY", Qt.Key.Key_F10, rig.page)
+    door = Door("QUALITY", Qt.Key.Key_F10, lambda: rig.page)
     window = StationWindow(rig.bridge, rig.intents, make_offer(), doors=(door,))
     qtbot.addWidget(window)
     window.show()

@@ -211,7 +211,7 @@ class Busy(DoorPage):
 def window(qtbot):
     source, line, bridge = PinSource(), FakeIntents(), Bridge()
     intents = SignedIntents(line, source, bridge, CREW)
-    door = Door("CHECKS", Qt.Key.Key_F4, Busy(LIGHT))
+    door = Door("CHECKS", Qt.Key.Key_F4, lambda: Busy(LIGHT))
     made = StationWindow(bridge, intents, make_offer(), doors=(door,), signing=intents)
     made.source, made.line = source, line
     qtbot.addWidget(made)

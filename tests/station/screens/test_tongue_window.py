@@ -96,6 +96,9 @@ def test_a_badge_switches_as_a_pin_does(hands: Worked) -> None:
 
 
 def test_every_language_can_be_chosen_by_its_own_name(hands: Worked) -> None:
+    hands.sign_on(pin="482913")
+    hands.window.lead.more_button.click()
+    hands.window.lead.door_grid.language_button.click()
     tiles = hands.window.lead.languages.tiles.buttons
     assert {one.text() for key, one in tiles.items() if key != "own"} == {
         "English",

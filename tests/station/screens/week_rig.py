@@ -81,8 +81,8 @@ class WeekRig(QualityRig):
         self.page = QualityPage(self.bridge, self.intents, sources, everybody)
         self.manager = self._manager(everybody)
         doors = (
-            Door("QUALITY", Qt.Key.Key_F10, self.page),
-            Door("MANAGER", Qt.Key.Key_F11, self.manager),
+            Door("QUALITY", Qt.Key.Key_F10, lambda: self.page),
+            Door("MANAGER", Qt.Key.Key_F11, lambda: self.manager),
         )
         offer = LeadOffer(tuple(self.house.products.values()), (), everybody)
         self.window = StationWindow(
