@@ -9,12 +9,15 @@ import logging
 import os
 import re
 import shutil
+import sys
 import threading
 import time
+import traceback
 from collections.abc import Callable, Generator, Iterator
 
 import pytest
 from hypothesis import settings
+from pytestqt.exceptions import TimeoutError as WaitRanOut
 
 # Read by Qt when the application object is made; without a platform it aborts the whole run.
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
@@ -84,6 +87,30 @@ def pytest_make_collect_report() -> Generator[None, pytest.CollectReport, pytest
     return report
 
 
+# --- What everybody did when a wait ran out ----------------------------------------------
+
+INNERMOST = 12
+"""Calls shown of each thread."""
+
+
+def _stacks() -> str:
+    """What each thread does now, in words."""
+    names = {thread.ident: thread.name for thread in threading.enumerate()}
+    return "".join(
+        f"thread {names.get(ident, ident)}:\n{''.join(traceback.format_stack(frame)[-INNERMOST:])}"
+        for ident, frame in sys._current_frames().items()
+    )
+
+
+def _ran_out(fault: WaitRanOut, *words: object) -> None:
+    """Tell of a wait at once: whoever waited for a thread may stop it before the report."""
+    Exception.__init__(fault, *words)
+    sys.stderr.write(f"a wait ran out; {_stacks()}")
+
+
+WaitRanOut.__init__ = _ran_out
+
+
 # --- Nothing left running, nothing logged unseen -----------------------------------------
 
 
@@ -127,6 +154,26 @@ def _windows_end_here(request: pytest.FixtureRequest) -> Iterator[None]:
     yield
     gc.collect()
     gc.enable()
+
+
+@pytest.fixture(autouse=True)
+def _loops_go_on(request: pytest.FixtureRequest) -> Iterator[None]:
+    """Fail a test after which Qt's loops end as soon as they begin, and let them go on again.
+
+    So they do once a wish to quit is heard while the application itself does not run: no signal
+    of another thread and no timer arrives any more, in whatever tests come after.
+    """
+    yield
+    if "qapp" not in request.fixturenames:
+        return
+    from PySide6.QtCore import QCoreApplication, QEventLoop, QTimer
+
+    loop = QEventLoop()
+    QTimer.singleShot(0, loop.quit)
+    if loop.exec() == -1:
+        QTimer.singleShot(0, QCoreApplication.quit)
+        QCoreApplication.exec()
+        pytest.fail("the test left a wish to quit behind: no loop of Qt's runs", pytrace=False)
 
 
 class _Collector(logging.Handler):

@@ -17,6 +17,7 @@ import threading
 
 import pytest
 from hypothesis import given, strategies
+from PySide6.QtCore import QTimer
 
 
 def test_plain():
@@ -74,6 +75,26 @@ def test_logs_something_else():
 
 def test_logs_below_warning():
     logging.getLogger("station.any").info("the cable is in")
+
+
+def test_wish_to_quit(qapp):
+    qapp.exit()
+
+
+def test_loops_go_on_after_it(qtbot):
+    heard = []
+    QTimer.singleShot(0, lambda: heard.append(True))
+    qtbot.waitUntil(lambda: bool(heard))
+
+
+def test_wait_runs_out(qtbot):
+    over = threading.Event()
+    thread = threading.Thread(target=over.wait, name="stood still")
+    thread.start()
+    try:
+        qtbot.waitUntil(lambda: False, timeout=1)
+    finally:
+        over.set()
 """
 
 SKIPPED_FILE = 'import pytest\npytest.importorskip("no_such_module")\n'
@@ -89,6 +110,7 @@ def run_cases(folder: Path, chosen: str = "", *, ci: bool) -> dict[str, str]:
         [
             *(sys.executable, "-m", "pytest", "-q", "-k", chosen, f"--junitxml={folder}/out.xml"),
             *("-c", TESTS.parent / "pyproject.toml", "--rootdir", folder),
+            *("-o", "junit_logging=system-err"),
             *("-p", "no:cacheprovider", "--continue-on-collection-errors", folder),
         ],
         cwd=folder,
@@ -101,7 +123,8 @@ def run_cases(folder: Path, chosen: str = "", *, ci: bool) -> dict[str, str]:
     for case in ElementTree.parse(folder / "out.xml").iter("testcase"):
         verdicts = [child for child in case if child.tag in {"skipped", "failure", "error"}]
         for verdict in verdicts:
-            outcomes[case.attrib["name"]] = f"{verdict.attrib['message']} {verdict.text}"
+            told = (verdict.attrib["message"], verdict.text or "", case.findtext("system-err", ""))
+            outcomes[case.attrib["name"]] = " ".join(told)
         if not verdicts:
             outcomes.setdefault(case.attrib["name"], "passed")
     return outcomes
@@ -125,7 +148,10 @@ def test_gates(tmp_path: Path) -> None:
         "test_thread_ends_in_time",
         "test_logs_as_expected",
         "test_logs_below_warning",
+        "test_loops_go_on_after_it",
     }
+    assert "left a wish to quit" in outcomes["test_wish_to_quit"]
+    assert "thread stood still:" in outcomes["test_wait_runs_out"]
     assert "threads running: left behind" in outcomes["test_leaves_thread"]
     assert "WARNING station.any: the cable is out" in outcomes["test_logs"]
     assert "ERROR station.any: the disk is full" in outcomes["test_logs_something_else"]

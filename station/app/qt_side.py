@@ -12,7 +12,7 @@ from contextlib import contextmanager
 from types import TracebackType
 from typing import TypeVar
 
-from PySide6.QtCore import QTimer
+from PySide6.QtCore import QEvent, QTimer
 from PySide6.QtWidgets import QApplication
 
 from station.app.assembly import Station
@@ -43,6 +43,10 @@ def both(one: Callable[[T], None], other: Callable[[T], None]) -> Callable[[T], 
 def application() -> Iterator[QApplication]:
     """Qt's application, which ends on Ctrl-C as well as with its last window.
 
+    A quit closes the windows, and the last of them wishes to quit once more. Nobody hears that
+    wish any more in this loop; left behind, it would end every later loop of the process as soon
+    as it began, so it is taken away.
+
     Raises:
         EnvironmentFault: there is no screen to show a window on.
     """
@@ -64,6 +68,7 @@ def application() -> Iterator[QApplication]:
             yield application
     finally:
         awake.stop()
+        application.removePostedEvents(application, QEvent.Type.Quit.value)
         sys.setswitchinterval(switch)
         signal.signal(signal.SIGINT, before)
 

@@ -129,7 +129,8 @@ class SigningSheet(QWidget):
 
     @Slot()
     def drop(self) -> None:
-        """Nobody signs; whoever asked is told."""
+        """Nobody signs; whoever asked is told. What is being checked by now signs nothing."""
+        self.work.stop()
         asked, self._waiting = self._waiting, deque()
         self._close()
         for one in asked:
@@ -216,8 +217,6 @@ class SigningSheet(QWidget):
     @Slot(object)
     def _tried(self, signed: Signed) -> None:
         """Take a signature, or say why it does not count."""
-        if not self._waiting:
-            return  # given up meanwhile
         asked = self._waiting[0]
         if not signed.who:
             self._refuse(signed.words)

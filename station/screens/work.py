@@ -3,17 +3,15 @@
 from __future__ import annotations
 
 import threading
-from collections import deque
 from collections.abc import Callable
 from contextlib import suppress
 from enum import Enum, auto
 
-from PySide6.QtCore import QObject, Qt, QTimer, Signal, Slot
+from PySide6.QtCore import QObject, Qt, Signal, Slot
 
 from station.core.long_work import GivenUp, step, watched
 from station.errors import StationError
 
-_LOOK_MS = 100
 Tried = Callable[[int], None]
 """Told how far a piece is; raises where nobody wants the rest."""
 
@@ -43,19 +41,14 @@ class Work(QObject):
     failed = Signal(str)
     counted = Signal(int)
     ended = Signal()
-    _came = Signal()
+    _came = Signal(object, object, object)
 
     def __init__(self, name: str, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self._name = name
         self._stop: threading.Event | None = None
         self._threads: list[threading.Thread] = []
-        self._arrived: deque[tuple[threading.Event, _Came, object]] = deque()
         self._came.connect(self._take, Qt.ConnectionType.QueuedConnection)
-        # A wish of the thread to be heard was once lost: what arrived is looked for as well.
-        self._look = QTimer(self)
-        self._look.setInterval(_LOOK_MS)
-        self._look.timeout.connect(self._take)
 
     @property
     def busy(self) -> bool:
@@ -72,7 +65,6 @@ class Work(QObject):
         if self.busy:
             return False
         self._stop = threading.Event()
-        self._look.start()
         thread = threading.Thread(
             target=self._work, args=(task, self._stop), name=self._name, daemon=True
         )
@@ -96,9 +88,8 @@ class Work(QObject):
     def _work(self, task: Callable[[Tried], object], stop: threading.Event) -> None:
         def tell(what: _Came, value: object = None) -> None:
             if not stop.is_set():
-                self._arrived.append((stop, what, value))
                 with suppress(RuntimeError):  # the window is gone
-                    self._came.emit()
+                    self._came.emit(stop, what, value)
 
         last = -1
 
@@ -111,20 +102,16 @@ class Work(QObject):
         with watched(count, lambda: not stop.is_set()):
             try:
                 tell(_Came.RESULT, task(step))
-            except GivenUp:
-                return
             except (ValueError, StationError) as refused:
                 tell(_Came.REFUSAL, str(refused))
+            except GivenUp:
+                tell(_Came.NOTHING)  # unheard, unless the task gave itself up
             except BaseException:
                 tell(_Came.NOTHING)
                 raise
 
-    @Slot()
-    def _take(self) -> None:
-        while self._arrived:
-            self._hear(*self._arrived.popleft())
-
-    def _hear(self, stop: threading.Event, what: _Came, value: object) -> None:
+    @Slot(object, object, object)
+    def _take(self, stop: threading.Event, what: _Came, value: object) -> None:
         if stop is not self._stop:
             return  # of a piece that was given up meanwhile
         match what:
@@ -141,6 +128,5 @@ class Work(QObject):
             self._over()
 
     def _over(self) -> None:
-        self._look.stop()
         self._stop = None
         self.ended.emit()

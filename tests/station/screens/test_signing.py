@@ -1,5 +1,7 @@
 """Every page's signatures, worked by touch: names, PINs on big keys, badges, and nobody."""
 
+import threading
+
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
@@ -21,6 +23,7 @@ from tests.station.screens.signing_rig import CREW, PINS, PinSource
 from tests.station.screens.states import every_state, make_offer
 
 pytestmark = pytest.mark.qt_log_ignore("propagateSizeHints")  # Qt's offscreen platform only
+PATIENCE_S = 10.0
 GATE = Fact(EntryKind.GATE, "g1", "cleared", "signed")
 FREE = Fact(EntryKind.RELEASE, "f1", "ROM-1", "released")
 HOLD = Fact(EntryKind.HOLD, "h1", "ROM-1", "held")
@@ -112,6 +115,31 @@ def test_a_wrong_pin_is_refused_in_words_and_can_be_given_again(hands):
     assert hands.asked == []
     hands.key_in(PINS["L01"])
     assert len(hands.asked) == 1
+
+
+def test_what_is_given_up_while_it_is_checked_signs_nothing(hands, monkeypatch):
+    checked, sign = threading.Event(), hands.source.sign
+
+    def slow(*words, **named):
+        checked.wait(PATIENCE_S)
+        return sign(*words, **named)
+
+    monkeypatch.setattr(hands.source, "sign", slow)
+    hands.intents.enter((HOLD, GATE), "L01")
+    for key in (*PINS["L01"], "SIGN"):
+        hands.touch(hands.sheet.pad.keys[key])
+    assert hands.sheet.message.text() == "checking …"
+    hands.touch(hands.sheet.drop_button)
+    assert not hands.sheet.isVisible()
+    hands.intents.enter((GATE,), "L01")
+    assert hands.sheet.pad.isEnabled()
+    checked.set()
+    hands.sheet.work.wait()
+    hands.qtbot.wait(20)
+    assert hands.asked == []
+    assert hands.sheet.isVisible()
+    hands.key_in(PINS["L01"])
+    assert hands.asked == [("enter", ((GATE,), "L01"))]
 
 
 def test_a_badge_signs_for_its_owner_whoever_was_touched(hands):

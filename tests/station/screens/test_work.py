@@ -7,7 +7,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QWidget
 from sqlalchemy import text
 
-from station.core.long_work import go_on
+from station.core.long_work import GivenUp, go_on
 from station.errors import BadInput
 from station.screens.theme import LIGHT, Ruler
 from station.screens.widgets.wait_card import LEAST_SHOWN_MS, SHOWN_AFTER_MS, WaitCard
@@ -77,10 +77,13 @@ def test_refusals_and_faults_end_a_piece(work, qtbot, monkeypatch):
     def refuse(_):
         raise BadInput("the bag", "is not here")
 
+    def give_up(_):
+        raise GivenUp
+
     def fault(_):
         raise RuntimeError("nobody foresaw it")
 
-    for task in (refuse, fault):
+    for task in (refuse, give_up, fault):
         work.begin(task)
         qtbot.waitUntil(lambda: not work.busy)
     assert heard == ["the bag: is not here"]
