@@ -1,6 +1,7 @@
 """What station processes do in the campaign of surroundings: a disk that fills up under a line."""
 
 import os
+import shutil
 import time
 from dataclasses import replace
 from pathlib import Path
@@ -190,6 +191,7 @@ def full_disk(home: Path, bags: int) -> None:
     levels = [one.fact.result for one in facts(home, (EntryKind.DISK,))]
     say(f"told {', '.join(levels)}")
     tell(home, serials, count, told)
+    shutil.rmtree(home)  # the next record needs the room
 
 
 def tell(home: Path, serials: list[str], count: Count, told: float) -> None:
