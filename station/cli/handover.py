@@ -76,7 +76,8 @@ def handover(
                 [
                     (
                         one.run.product.name,
-                        f"{one.run.blend_lot}, on the pallet: {one.on_pallet}",
+                        f"{one.run.blend_lot}, on the pallet: {one.on_pallet},"
+                        f" set aside: {one.tally.rejects}",
                     )
                     for one in sheet.runs
                 ]

@@ -14,6 +14,9 @@ from rich.padding import Padding
 from rich.table import Table
 from rich.text import Text
 
+_WIDE = 79
+"""What stands on a line, where nobody says how wide a line is."""
+
 
 class Weight(StrEnum):
     """How much a line asks of the reader."""
@@ -47,8 +50,10 @@ def listing(
         columns: names at the head, blanks written as underscores.
         rows: cells as text.
         right: names of columns of figures, blanks between the names.
-        wraps: names of columns of words that may break into lines; the others never do.
+        wraps: names of columns of words that may break into lines, between words where there is
+            room for the longest; the others never do.
     """
+    told = list(rows)
     table = Table(
         box=box.SIMPLE_HEAD,
         show_edge=False,
@@ -56,16 +61,38 @@ def listing(
         padding=(0, 1, 0, 0),
         header_style="dim",
     )
-    for name in columns:
+    heads = [name.replace("_", " ") for name in columns]
+    broken = [name in wraps.split() for name in columns]
+    widths = _least(heads, told, broken)
+    for name, head, wrap, least in zip(columns, heads, broken, widths, strict=True):
         table.add_column(
-            name.replace("_", " "),
+            head,
             justify="right" if name in right.split() else "left",
-            no_wrap=name not in wraps.split(),
+            no_wrap=not wrap,
             overflow="fold",
+            min_width=least,
         )
-    for row in rows:
+    for row in told:
         table.add_row(*(Text(cell) for cell in row))
     return Padding(table, (1, 0, 0, 1))
+
+
+def _least(
+    heads: Sequence[str], rows: Sequence[Sequence[str]], broken: Sequence[bool]
+) -> list[int | None]:
+    """Room for the longest word of each column of words, as far as the others leave it."""
+    cells = list(zip(heads, *rows, strict=True))
+    free = _WIDE - 2 * len(heads) - sum(
+        max(map(len, column)) for column, wrap in zip(cells, broken, strict=True) if not wrap
+    )  # fmt: skip
+    most = free // max(1, sum(broken))
+    longest = [
+        max(len(word) for cell in column for word in (*cell.split(), "")) for column in cells
+    ]
+    return [
+        min(most, word) if wrap and most > 0 else None
+        for word, wrap in zip(longest, broken, strict=True)
+    ]
 
 
 def note(words: str) -> Padding:

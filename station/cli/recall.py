@@ -183,8 +183,8 @@ def _answer(found: Recall, back: PackBack | None) -> Answer:
         facts((("By state", counted(found.total)), ("Labels", labelled(found.total)))),
         heading("Where the bags are"),
         facts(where_rows(found.where)),
-        *((listing(SENT_COLUMNS, sent_rows(found.where), "cases bags kg", wraps="customer place"),)
-          if found.where.sent else ()),
+        *((listing(SENT_COLUMNS, sent_rows(found.where), "cases bags kg",
+                   wraps="customer left paper"),) if found.where.sent else ()),
         *(part for one in found.lots for part in (
             heading(f"Lot {one.lot.code}, {one.lot.component} from {one.lot.supplier}, "
                     f"{one.lot.status}"), facts(account(one)))),

@@ -93,10 +93,10 @@ def _sent(found: Recall) -> list[Flowable]:
     if not found.where.sent:
         return []
     columns = (
-        ("shipment", 0.13), ("customer", 0.18), ("place", 0.19), ("left", 0.15), ("paper", 0.13),
+        ("shipment", 0.13), ("customer", 0.37), ("left", 0.15), ("paper", 0.13),
         ("cases", 0.07), ("bags", 0.07), ("kg", 0.08),
     )  # fmt: skip
-    return [gap(1), listing(columns, sent_rows(found.where), frozenset({5, 6, 7}))]
+    return [gap(1), listing(columns, sent_rows(found.where), frozenset({4, 5, 6}))]
 
 
 def _blends(found: Recall) -> Flowable:

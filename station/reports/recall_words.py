@@ -48,7 +48,7 @@ def where_rows(where: Whereabouts) -> tuple[tuple[str, str], ...]:
     return tuple((name, f"{part.bags} bags, {plain(part.kilograms)} kg") for name, part in parts)
 
 
-SENT_COLUMNS = ("shipment", "customer", "place", "left", "paper", "cases", "bags", "kg")
+SENT_COLUMNS = ("shipment", "customer", "left", "paper", "cases", "bags", "kg")
 
 
 def sent_rows(where: Whereabouts) -> tuple[tuple[str, ...], ...]:
@@ -56,8 +56,7 @@ def sent_rows(where: Whereabouts) -> tuple[tuple[str, ...], ...]:
     return tuple(
         (
             one.shipment.number,
-            one.shipment.customer.name,
-            one.shipment.customer.place,
+            f"{one.shipment.customer.name}, {one.shipment.customer.place}",
             f"{one.shipment.at:%Y-%m-%d %H:%M}",
             one.shipment.reference,
             str(len(one.cases)),
