@@ -15,6 +15,7 @@ from datetime import date, datetime
 
 from station.core.facts import Fact
 from station.core.journal import EntryKind, Value
+from station.core.kept_values import listed, texts, whole
 
 PURGED = "purged"
 EXPORT_CHECKED = "exported, read back and checked"
@@ -127,13 +128,13 @@ def purge_of(fact: Fact) -> Purge:
     return Purge(
         uid=fact.uid,
         before=datetime.fromisoformat(str(details["before"])),
-        keep_years=_whole(details["keep_years"]),
+        keep_years=whole(details["keep_years"]),
         folder=str(details["folder"]),
         digest=fact.subject,
         why=str(details["why"]),
-        part=_whole(details["part"]),
-        parts=_whole(details["parts"]),
-        runs=tuple(_run_of(one) for one in _list(details["runs"])),
+        part=whole(details["part"]),
+        parts=whole(details["parts"]),
+        runs=tuple(_run_of(one) for one in listed(details["runs"])),
     )
 
 
@@ -165,39 +166,23 @@ def _run_of(value: Value) -> PurgedRun:
     if not isinstance(value, dict):
         raise TypeError("a run of a purge is an object")
     entries: list[Span] = []
-    for one in _list(value["entries"]):
-        epoch, *ends = _list(one)
-        numbers = [_whole(end) for end in ends]
+    for one in listed(value["entries"]):
+        epoch, *ends = listed(one)
+        numbers = [whole(end) for end in ends]
         pairs = zip(numbers[::2], numbers[1::2], strict=True)
         entries += [(int(str(epoch)), first, last) for first, last in pairs]
-    serials = [_list(one) for one in _list(value["serials"])]
+    serials = [listed(one) for one in listed(value["serials"])]
     return PurgedRun(
         uid=str(value["run"]),
         product=str(value["product"]),
         name=str(value["name"]),
-        blend_lots=_texts(value["blend_lots"]),
-        inputs=_texts(value["inputs"]),
+        blend_lots=texts(value["blend_lots"]),
+        inputs=texts(value["inputs"]),
         first_day=date.fromisoformat(str(value["first_day"])),
         last_day=date.fromisoformat(str(value["last_day"])),
-        bags=_whole(value["bags"]),
-        serials=tuple((str(one[0]), _whole(one[1]), _whole(one[2])) for one in serials),
+        bags=whole(value["bags"]),
+        serials=tuple((str(one[0]), whole(one[1]), whole(one[2])) for one in serials),
         entries=tuple(entries),
         root=str(value["root"]),
         kinds=str(value["kinds"]),
     )
-
-
-def _whole(value: Value) -> int:
-    if type(value) is not int:
-        raise TypeError(f"{value!r} is no whole number")
-    return value
-
-
-def _list(value: Value) -> list[Value]:
-    if not isinstance(value, list):
-        raise TypeError(f"{value!r} is no list")
-    return value
-
-
-def _texts(value: Value) -> tuple[str, ...]:
-    return tuple(str(one) for one in _list(value))

@@ -6,6 +6,7 @@ from datetime import date
 
 from station.core.facts import Fact
 from station.core.journal import EntryKind, Value
+from station.core.kept_values import listed, texts, whole
 from station.core.mass import Mass
 from station.core.pack import LabelState
 from station.core.shipping import (
@@ -53,17 +54,22 @@ def case_of(fact: Fact) -> Case:
     return Case(
         sscc=fact.subject,
         product=str(details["product"]),
-        version=_whole(details["version"]),
+        version=whole(details["version"]),
         name=str(details["name"]),
         gtin=str(details["gtin"]),
         case_gtin=str(details["case_gtin"]),
         blend_lot=str(details["blend_lot"]),
         use_by=date.fromisoformat(str(details["use_by"])),
-        spans=tuple((str(one[0]), str(one[1])) for one in _rows(details["spans"])),
-        bags=_whole(details["bags"]),
-        micrograms=_whole(details["micrograms"]),
+        spans=tuple(_span_of(one) for one in listed(details["spans"])),
+        bags=whole(details["bags"]),
+        micrograms=whole(details["micrograms"]),
         date_words=str(details["date_words"]),
     )
+
+
+def _span_of(value: Value) -> tuple[str, str]:
+    first, last = texts(value)
+    return first, last
 
 
 def pallet_fact(pallet: Pallet, uid: str) -> Fact:
@@ -98,10 +104,10 @@ def pallet_of(fact: Fact) -> Pallet:
         product=str(details["product"]),
         name=str(details["name"]),
         gtin=str(details["gtin"]),
-        count=_whole(details["count"]),
-        blend_lots=_texts(details["blend_lots"]),
+        count=whole(details["count"]),
+        blend_lots=texts(details["blend_lots"]),
         use_by=date.fromisoformat(str(details["use_by"])),
-        cases=_texts(details["cases"]),
+        cases=texts(details["cases"]),
         gross=Mass.parse(str(details["gross"])),
         date_words=str(details["date_words"]),
     )
@@ -134,7 +140,7 @@ def shipment_of(fact: Fact) -> Shipment:
     details = fact.details
     names = (str(details[name]) for name in ("customer", "name", "place", "gln"))
     return Shipment(
-        fact.subject, Customer(*names), str(details["reference"]), _texts(details["units"])
+        fact.subject, Customer(*names), str(details["reference"]), texts(details["units"])
     )
 
 
@@ -170,19 +176,4 @@ def unit_label_of(fact: Fact) -> UnitLabel:
     """What an entry says of the label of a unit."""
     details = fact.details
     state = LabelState(fact.result)
-    return UnitLabel(fact.subject, state, _whole(details["copy"]), str(details["why"]))
-
-
-def _whole(value: Value) -> int:
-    assert isinstance(value, int)
-    return value
-
-
-def _texts(value: Value) -> tuple[str, ...]:
-    assert isinstance(value, list)
-    return tuple(str(one) for one in value)
-
-
-def _rows(value: Value) -> tuple[list[Value], ...]:
-    assert isinstance(value, list)
-    return tuple(one for one in value if isinstance(one, list))
+    return UnitLabel(fact.subject, state, whole(details["copy"]), str(details["why"]))

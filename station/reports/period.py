@@ -21,7 +21,7 @@ from station.core.run import Run
 from station.reports.giveaway import Given, PeriodSums, period_sums
 from station.store.bag_sums import RunSpan, run_spans
 from station.store.facts import facts
-from station.store.lot_usage import packed_with
+from station.store.lot_usage import moves_of, packed_with
 from station.store.open_holds import OpenHold, open_holds
 from station.store.recall import frozen_runs
 from station.store.run_evidence import Place, run_evidence
@@ -177,10 +177,10 @@ def yields_of(home: Path, runs: Sequence[Run], water: Water) -> tuple[LotYield, 
         water: uptake between weighing a lot and weighing the bags.
     """
     lines, ids = {run.line for run in runs}, {run.id for run in runs}
-    entries = [one for one in facts(home, (EntryKind.LOT_MOVE,)) if line_of(one.fact) in lines]
+    chosen = {use.lot for run in runs for use in run.lot_set.uses}
+    entries = [one for one in moves_of(home, ids, chosen) if line_of(one.fact) in lines]
     moves = tuple(move_of(one.fact) for one in entries)
-    named = {one.fact.subject for one in entries if one.fact.run in ids}
-    named |= {use.lot for run in runs for use in run.lot_set.uses}
+    named = chosen | {one.fact.subject for one in entries if one.fact.run in ids}
     components = {one.lot: one.component for one in moves if one.component}
     packed = packed_with(home, named)
     return tuple(

@@ -111,6 +111,7 @@ def run_spans(home: Path, runs: Collection[str]) -> tuple[RunSpan, ...]:
     first, last = func.min(blend.c.first_bag), func.max(func.min(blend.c.last_bag, newest))
     ends = (
         select(blend.c.run_id, first.label("first"), last.label("last"))
+        .where(blend.c.run_id.in_(select(run.c.id).where(run.c.uid.in_(tuple(runs)))))
         .group_by(blend.c.run_id)
         .subquery()
     )

@@ -17,6 +17,7 @@ from station.store.facts import facts
 from station.store.purged import refusal_of
 from station.store.queries import unknown, unknown_serial
 from station.store.tables import OF_BLEND, blend, fact, pack, run
+from station.store.weighed import unknown_run
 
 _DAY = timedelta(days=1)
 
@@ -67,9 +68,8 @@ def of_run(home: Path, uid: str) -> Ranges:
         BadInput: no such run.
     """
     with reading(home) as connection:
-        known = list(connection.execute(select(run.c.uid).order_by(run.c.id.desc())).scalars())
-        if uid not in known:
-            raise refusal_of(connection, uid) or unknown(f"run {uid!r}", uid.lower(), known)
+        if not connection.execute(select(run.c.id).where(run.c.uid == uid)).first():
+            raise unknown_run(connection, uid)
     return _ranges(home, run.c.uid == uid)
 
 

@@ -15,7 +15,7 @@ from station.core.facts import FactRecord
 from station.core.journal import EntryKind
 from station.core.pack import LabelState
 from station.store.engine import reading
-from station.store.facts import chosen, facts, read_facts
+from station.store.facts import chosen, read_facts
 from station.store.tables import OF_BLEND, blend, fact, journal, pack, run
 
 _Printed = tuple[tuple[str, int], ...]
@@ -42,15 +42,12 @@ def roll_accounts(
     if not put_in:
         return ()
     rolls = rolls[rolls.index(put_in[0]) :]
-    pieces = {
-        seen.run: seen.pieces for seen in map(first_off_of, facts(home, (EntryKind.FIRST_OFF,)))
-    }
     wanted = [one for one in put_in if only is None or one.fact.uid in only]
     with reading(home) as connection:
-        places = _places(connection)
+        places = _places(connection, rolls[0])
         purge = _last_purge(connection)
         gone = {one.fact.uid for one in wanted if _purged(connection, purge, one, rolls, places)}
-        used = {one.fact.uid: _used(home, connection, one, rolls, places, pieces) for one in wanted}
+        used = {one.fact.uid: _used(home, connection, one, rolls, places) for one in wanted}
     steps = [one for one in rolls if {one.fact.uid, one.fact.details.get("roll")} & used.keys()]
     return tuple(one for one in accounts(steps, used.values()) if one.uid not in gone)
 
@@ -78,7 +75,6 @@ def _used(
     put_in: FactRecord,
     rolls: tuple[FactRecord, ...],
     places: dict[str, int],
-    pieces: dict[str, int],
 ) -> int:
     """Pieces of paper printed from a roll; one that was never taken out ends with the next."""
     begin, end = _span(put_in, rolls, places)
@@ -86,7 +82,10 @@ def _used(
         found = _printed(connection, begin, end)
     else:
         found = _printed_between(home, put_in.fact.uid, begin, end)
-    return sum(count * pieces.get(run, 1) for run, count in found)
+    first_offs = chosen((EntryKind.FIRST_OFF,)).where(fact.c.run.in_([its for its, _ in found]))
+    seen = map(first_off_of, read_facts(connection, first_offs))
+    pieces = {one.run: one.pieces for one in seen}
+    return sum(count * pieces.get(its, 1) for its, count in found)
 
 
 def _span(
@@ -168,7 +167,9 @@ def _tickets(connection: Connection, begin: int, end: int | None) -> int:
     return int(connection.execute(printed).scalar_one())
 
 
-def _places(connection: Connection) -> dict[str, int]:
-    """Row of the journal of each step of a roll, by uid."""
+def _places(connection: Connection, oldest: FactRecord) -> dict[str, int]:
+    """Row of the journal of each step of a roll from one on, by uid."""
+    begin = select(fact.c.id).where(fact.c.uid == oldest.fact.uid).scalar_subquery()
     steps = select(fact.c.uid, fact.c.entry_id).where(fact.c.kind == EntryKind.ROLL)
+    steps = steps.where(fact.c.id >= begin)
     return {row.uid: row.entry_id for row in connection.execute(steps)}

@@ -6,16 +6,20 @@ from collections.abc import Collection, Iterable
 from datetime import date
 from pathlib import Path
 
-from sqlalchemy import ColumnElement, Connection, func, select
+from sqlalchemy import ColumnElement, Connection, func, or_, select
 
 from station.core.balance import PackedSum, together
+from station.core.facts import FactRecord
+from station.core.journal import EntryKind
+from station.core.line_lots import Move
 from station.core.lot_set import LotSet, LotUse
 from station.core.product import Product
 from station.store.blend_sums import sums_of_blend
 from station.store.bodies import run_of
 from station.store.engine import reading
+from station.store.facts import chosen, read_facts
 from station.store.journal import read_entry
-from station.store.tables import blend, journal, lot_use, run
+from station.store.tables import blend, fact, journal, lot_use, run
 
 
 def packed_with(home: Path, lots: Collection[str]) -> tuple[PackedSum, ...]:
@@ -42,6 +46,18 @@ def packed_at(home: Path, uses: Collection[LotUse], since: date) -> tuple[Packed
     # two lots of one component that were in bags together give the same sum twice
     distinct = dict.fromkeys(one for some in older for one in some)
     return tuple(together((*distinct, *newer)).values())
+
+
+def moves_of(home: Path, runs: Collection[str], lots: Collection[str]) -> tuple[FactRecord, ...]:
+    """Return all moves of lots and of those moved in runs, and all rework, oldest first."""
+    moved = select(fact.c.subject).where(
+        fact.c.kind == EntryKind.LOT_MOVE, fact.c.run.in_(tuple(runs))
+    )
+    wanted = or_(
+        fact.c.subject.in_(tuple(lots)), fact.c.subject.in_(moved), fact.c.result == Move.REWORK
+    )
+    with reading(home) as connection:
+        return read_facts(connection, chosen((EntryKind.LOT_MOVE,)).where(wanted))
 
 
 def _by_set(connection: Connection, *which: ColumnElement[bool]) -> tuple[PackedSum, ...]:

@@ -383,7 +383,7 @@ def unknown_serial(connection: Connection, serial: str) -> BadInput:
     head = serial[: serial.rfind("-") + 1] if "-" in serial else ""
     near = select(pack.c.serial).order_by(pack.c.serial.desc()).limit(1000)
     if head:
-        starting = near.where(pack.c.serial.startswith(head, autoescape=True))
+        starting = near.where(pack.c.serial.between(head.upper(), f"{head.upper()}~"))
         if found := connection.execute(starting).scalars().all():
             return unknown(f"serial {serial!r}", serial.upper(), list(found))
     return unknown(f"serial {serial!r}", serial.upper(), list(connection.execute(near).scalars()))

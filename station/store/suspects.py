@@ -27,7 +27,15 @@ def suspect_windows(
         serials: only those that hold one of these bags.
     """
     wanted = None if serials is None else frozenset(serials)
-    records = facts(home, (EntryKind.SUSPECT,))
+    return _suspected(home, facts(home, (EntryKind.SUSPECT,)), uid, wanted)
+
+
+def _suspected(
+    home: Path,
+    records: Collection[FactRecord],
+    uid: str | None = None,
+    wanted: frozenset[str] | None = None,
+) -> tuple[Suspected, ...]:
     decisions = {decided: one for one in records if (decided := decided_window(one))}
     found = []
     for record in records:
@@ -55,7 +63,7 @@ def undecided_windows(home: Path) -> tuple[FiledWindow, ...]:
 
 def open_windows(home: Path) -> tuple[Suspected, ...]:
     """Return the windows nobody decided about yet, oldest first."""
-    return tuple(one for one in suspect_windows(home) if one.decision is None)
+    return _suspected(home, standing_facts(home, EntryKind.SUSPECT))
 
 
 def _whole(home: Path, window: FiledWindow, decision: FactRecord | None) -> Suspected:

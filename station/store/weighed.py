@@ -8,7 +8,7 @@ from itertools import groupby
 from pathlib import Path
 from zoneinfo import ZoneInfo
 
-from sqlalchemy import ColumnElement, Connection, select
+from sqlalchemy import ColumnElement, Connection, func, select
 
 from station.core.pack import IN_THE_BATCH
 from station.errors import BadInput
@@ -38,12 +38,18 @@ def packs_of_run(home: Path, uid: str) -> RunPacks:
         BadInput: no such run; the message names close ones.
     """
     with reading(home) as connection:
-        newest_first = select(run.c.uid).order_by(run.c.id.desc())
-        known = list(connection.execute(newest_first).scalars())
-        asked = known[0] if uid == LAST and known else uid
-        if asked not in known:
-            raise refusal_of(connection, uid) or unknown(f"run {uid!r}", uid.lower(), known)
-        return _grouped(connection, run.c.uid == asked)[0]
+        asked = run.c.uid == uid
+        if uid == LAST:
+            asked = run.c.id == select(func.max(run.c.id)).scalar_subquery()
+        if not connection.execute(select(run.c.id).where(asked)).first():
+            raise unknown_run(connection, uid)
+        return _grouped(connection, asked)[0]
+
+
+def unknown_run(connection: Connection, uid: str) -> BadInput:
+    """Return the refusal of a run the record has not: its purge, or close ones."""
+    known = list(connection.execute(select(run.c.uid).order_by(run.c.id.desc())).scalars())
+    return refusal_of(connection, uid) or unknown(f"run {uid!r}", uid.lower(), known)
 
 
 def bags_of(packs: RunPacks) -> tuple[Bag, ...]:

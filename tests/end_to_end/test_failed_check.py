@@ -75,7 +75,7 @@ def qualities(line):
     until = line.clock.utc
     return Counter(
         str(pack.quality)
-        for g in RecordPast(line.home).packs_since(None, until)
+        for g in RecordPast(line.home).packs_since(until - timedelta(days=9), until)
         for pack in g.packs
     )
 

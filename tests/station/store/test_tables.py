@@ -2,18 +2,20 @@
 
 import shutil
 from dataclasses import replace
-from datetime import UTC, datetime
+from datetime import UTC, datetime, timedelta
 
 import pytest
 from sqlalchemy import event
 
 from station.core.pack import Moment
 from station.core.receiving import hold_lot_fact
+from station.errors import BadInput
 from station.store import queries
+from station.store.bag_sums import run_spans
 from station.store.complaint import bag_at, complaint
 from station.store.engine import reader_engine
 from station.store.facts import fact_named
-from station.store.hold_scopes import between_times
+from station.store.hold_scopes import between_times, of_run
 from station.store.inbox import inbox
 from station.store.ledger import bin_state, ledger
 from station.store.lot_reach import bags_with
@@ -23,6 +25,8 @@ from station.store.recall import reach_of_day, reach_of_lot, reach_of_run
 from station.store.release_list import Wanted, release_list
 from station.store.shipping import places_of
 from station.store.since import RecordPast
+from station.store.suspects import open_windows
+from station.store.weighed import packs_of_run
 from station.store.writer import StationStore
 from tests.station.store.conftest import DAY, SITE, STATION, SteppingClock
 
@@ -100,6 +104,10 @@ def plans(packed):
             lambda home, _: RecordPast(home).packs_after(fact_named(home, "h1")),
             "pack USING INTEGER PRIMARY KEY (rowid>",
         ),
+        (
+            lambda home, _: RecordPast(home).packs_since(NOON - timedelta(hours=6), NOON),
+            "pack USING INTEGER PRIMARY KEY (rowid>? AND rowid<?)",
+        ),
         (lambda home, _: release_list(home, Wanted({}, False), DAY), "sqlite_autoindex_pack_1"),
         (lambda home, _: release_list(home, Wanted({}, True), DAY), BY_ROWS),
         (lambda home, _: release_list(home, Wanted({}, True), DAY), "ix_pack_label_open"),
@@ -117,6 +125,7 @@ def test_a_question_uses_its_index_and_scans_no_bags(plans, packed, question, in
     [
         lambda home: inbox(home, DAY),
         lambda home: release_list(home, Wanted({}, True), DAY),
+        lambda home: open_windows(home),
     ],
 )
 def test_what_is_open_is_asked_of_what_stands_and_not_of_all_facts(plans, packed, question):
@@ -124,3 +133,28 @@ def test_what_is_open_is_asked_of_what_stands_and_not_of_all_facts(plans, packed
     assert any("standing USING PRIMARY KEY (kind=?)" in step for step in found), found
     scanned = [step for step in found if step.startswith(("SCAN fact", "SCAN journal"))]
     assert not scanned, scanned
+    assert not [
+        step for step in found if step.startswith("SCAN hold_range USING INDEX ix_hold_range_hold")
+    ]
+
+
+def test_a_serial_nobody_has_is_looked_for_among_those_like_it(plans, packed):
+    head = packed.serials[0].rpartition("-")[0]
+
+    def ask():
+        with pytest.raises(BadInput, match="close to it are"):
+            complaint(packed.home, f"{head.lower()}-000999")
+
+    found = plans(ask)
+    assert any("sqlite_autoindex_pack_1 (serial>? AND serial<?)" in step for step in found), found
+
+
+def test_spans_of_runs_are_asked_of_their_own_blends(plans, packed):
+    found = plans(lambda: run_spans(packed.home, [packed.runs[0].id]))
+    assert not [step for step in found if step.startswith(("SCAN blend", "SCAN run"))], found
+
+
+@pytest.mark.parametrize("ask", [packs_of_run, of_run])
+def test_a_run_is_found_without_going_through_all(plans, packed, ask):
+    found = plans(lambda: ask(packed.home, packed.runs[0].id))
+    assert not [step for step in found if step.startswith("SCAN run")], found
