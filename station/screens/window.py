@@ -254,6 +254,7 @@ class StationWindow(QMainWindow):
     def closeEvent(self, event: QCloseEvent) -> None:
         if self.guard is not None:
             self.guard.stop()
+        self.screens.blockSignals(True)  # what is left of a window hears no more of its pages
         for door in self.doors:
             if door.is_made:
                 door.page.stop()

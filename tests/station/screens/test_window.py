@@ -3,12 +3,14 @@
 import pytest
 from PySide6.QtCore import QPoint, QRect, Qt
 from PySide6.QtWidgets import QAbstractButton, QApplication, QLineEdit
+from shiboken6 import delete
 
 from drivers.port import PortSettings
 from station.app.assembly import Station
 from station.app.places import demo_settings, packhouse
 from station.app.station_window import station_window
 from station.screens.bridge import Bridge
+from station.screens.lead import LeadPanel
 from station.screens.widgets.touch_table import TouchTable
 from station.screens.window import StationWindow
 from tests.end_to_end.line import without_pins
@@ -40,6 +42,19 @@ def test_title_and_first_screen(window: StationWindow) -> None:
     assert window.windowTitle() == "Pack line"
     assert window.packer.isVisible()
     assert (window.width(), window.height()) == (1280, 800)
+
+
+def test_a_closed_window_hears_no_more_of_its_pages(qtbot, bridge: Bridge) -> None:
+    """Python empties a window it finds as garbage, and Qt takes the pages off it afterwards."""
+    window = StationWindow(bridge, FakeIntents(), make_offer())
+    window.close()
+    packer, kept = window.packer, dict(vars(window))
+    vars(window).clear()
+    with qtbot.captureExceptions() as faults:
+        delete(packer)
+    assert faults == []
+    assert isinstance(kept["screens"].currentWidget(), LeadPanel)
+    delete(window)
 
 
 def test_f2_changes_screens_and_escape_comes_back(qtbot, window: StationWindow) -> None:
