@@ -15,6 +15,7 @@ from collections.abc import Callable
 from contextlib import suppress
 from pathlib import Path
 
+from tests.campaigns.chain.hindered import OUT
 from tests.campaigns.chain.mounts import own_mounts
 from tests.campaigns.chain.nursery import PATIENCE_S, Nursery
 from tests.campaigns.chain.proof import Count, check, check_whole
@@ -22,7 +23,7 @@ from tests.campaigns.chain.shim import compiled
 
 SMALL = "32m"
 MEMORY_S, SHORT_MEMORY_S = 6.0, 2.0
-"""A station with too little memory is watched for so long."""
+"""A station is watched for so long once its memory has run out."""
 
 
 class Part:
@@ -98,7 +99,10 @@ def little_memory(part: Part) -> None:
         home = part.folder / f"memory-{left}"
         where = f"{left} MiB left"
         part.nursery.ask("little_memory", home, left_mib=left)
-        serials = _until_out_of_memory(part.nursery, MEMORY_S if part.full else SHORT_MEMORY_S)
+        heard = _until_out_of_memory(part.nursery, MEMORY_S if part.full else SHORT_MEMORY_S)
+        serials = [line.split()[1] for line in heard if line.startswith("bag ")]
+        if heard[-1] == "ended 0" and OUT not in heard:
+            part.count.wrong(f"{where}: memory did not run out")
         part.count.rounds += 1
         part.count.acknowledged += len(serials)
         found = check(home, serials, part.count, where)
@@ -108,18 +112,18 @@ def little_memory(part: Part) -> None:
 
 
 def _until_out_of_memory(nursery: Nursery, watched_s: float) -> list[str]:
-    """Serials a station showed before its memory ran out, it ended or it was killed."""
+    """What a station said until it ended or, a while after its memory ran out, was killed."""
     heard, ends = [nursery.line()], float("inf")
     while not heard[-1].startswith("ended "):
+        if heard[-1] == OUT:
+            ends = time.monotonic() + watched_s
         try:
             heard.append(nursery.line(min(PATIENCE_S, ends - time.monotonic())))
         except TimeoutError:
             with suppress(ProcessLookupError):
                 nursery.kill()
             heard += [*nursery.lines(), "ended "]
-        if heard[-1].startswith("opened "):
-            ends = time.monotonic() + watched_s
-    return [line.split()[1] for line in heard if line.startswith("bag ")]
+    return heard
 
 
 PARTS: tuple[Callable[[Part], None], ...] = (

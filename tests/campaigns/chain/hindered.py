@@ -2,6 +2,7 @@
 
 import errno
 import json
+import os
 import resource
 import sqlite3
 import subprocess
@@ -26,6 +27,8 @@ _HOLD = (
     "c.execute('BEGIN IMMEDIATE'); print('held', flush=True); sys.stdin.read()"
 )
 _MIB = 2**20
+OUT = "memory ran out"
+"""Said once, when no more memory is to be had."""
 
 
 def locked(home: Path, seconds: float, busy_ms: int) -> None:
@@ -163,13 +166,16 @@ def backups(home: Path, count: int, pause: float) -> None:
 def little_memory(home: Path, left_mib: int) -> None:
     """Run a station that may take only so much more memory, while something eats what is left."""
 
+    never, out = threading.Event(), f"{OUT}\n".encode()  # made while there is memory
+
     def eat() -> None:
         eaten = []
         while True:
             try:
                 eaten.append(bytearray(_MIB // 16))
             except MemoryError:
-                threading.Event().wait()
+                os.write(1, out)
+                never.wait()
             time.sleep(0.005)  # slowly, so that it runs out anywhere in the chain
 
     def begin() -> None:
