@@ -39,11 +39,11 @@ class Part:
         self.nursery, self.folder, self.full = nursery, folder, full
         self.count = Count()
 
-    def once(self, work: str, home: Path, **options: object) -> None:
-        """Let a process work, and take in what it counted."""
+    def once(self, work: str, home: Path, rests_s: float = 0.0, **options: object) -> None:
+        """Let a process work, which rests for so long in all, and take in what it counted."""
         self.nursery.ask(work, home, **options)
         where, heard, count = f"{work}, {home.name}", False, self.count
-        for line in self.nursery.lines():
+        for line in self.nursery.lines(PATIENCE_S + 2 * rests_s):
             what, _, words = line.partition(" ")
             if what == "counted":
                 bags, lost, twice, gaps, took = words.split()
@@ -78,19 +78,19 @@ def read_only(part: Part) -> None:
 def locked(part: Part) -> None:
     """Another program locks the record:"""
     seconds, busy_ms = (30.0, 5_000) if part.full else (0.5, 200)
-    part.once("locked", part.folder / "locked", seconds=seconds, busy_ms=busy_ms)
+    part.once("locked", part.folder / "locked", seconds, seconds=seconds, busy_ms=busy_ms)
 
 
 def long_reader(part: Part) -> None:
     """Another program reads one view of the record for long:"""
     bags, pause = (1_200, 0.5) if part.full else (70, 0.0)
-    part.once("long_reader", part.folder / "reader", bags=bags, pause=pause)
+    part.once("long_reader", part.folder / "reader", bags * pause, bags=bags, pause=pause)
 
 
 def backups(part: Part) -> None:
     """Backups while bags are packed:"""
     count, pause = (12, 300.0) if part.full else (1, 0.0)
-    part.once("backups", part.folder / "backed", count=count, pause=pause)
+    part.once("backups", part.folder / "backed", count * pause, count=count, pause=pause)
 
 
 def little_memory(part: Part) -> None:

@@ -88,10 +88,10 @@ class Nursery:
         line, _, self._buffer = self._buffer.partition(b"\n")
         return line.decode()
 
-    def lines(self) -> Iterator[str]:
+    def lines(self, patience_s: float = PATIENCE_S) -> Iterator[str]:
         """All lines until the process has ended; its exit code is then in `ended`."""
         while True:
-            line = self.line()
+            line = self.line(patience_s)
             if line.startswith("ended "):
                 self.ended = int(line.split()[1])
                 return
