@@ -148,6 +148,7 @@ def show_demo(house: Packhouse, home: Path, packs: int | None, seed: int) -> Dem
             practice.line.start_run(choice)
             window = station_window(practice.bridge, station, house, demo_pins(house))
             window.make_pages()  # a run is open from the start
+            window.resize(window.size().boundedTo(window.screen().availableGeometry().size()))
             window.show()
             helper = LeadAtHand(practice.lead, watch, practice.papers)
             helper.start()

@@ -20,7 +20,7 @@ from station.screens.offer import Person
 from station.screens.theme import LIGHT, Palette, Ruler
 from station.screens.tongue import mark
 from station.screens.widgets.alarm_list import AlarmList, AlarmRow, AlarmsView
-from station.screens.widgets.sheet import Message
+from station.screens.widgets.sheet import Message, Page
 from station.screens.widgets.tiles import Tile, Tiles
 from station.screens.widgets.touch_button import TouchButton
 
@@ -110,7 +110,7 @@ class AlarmsPage(DoorPage):
         margin, gap = round(ruler.px(7)), ruler.touch(6)
         top = QHBoxLayout()
         top.setSpacing(gap)
-        top.addWidget(self.people, 1)
+        top.addWidget(Page.around(self._palette, self.people), 1)
         self.back_button.cap_px = ruler.px(4.8)
         top.addWidget(self.back_button, 0, Qt.AlignmentFlag.AlignTop)
         foot = QHBoxLayout()

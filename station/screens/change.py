@@ -20,7 +20,7 @@ from station.screens.doors import DoorPage
 from station.screens.offer import Person
 from station.screens.theme import LIGHT, Palette, Ruler
 from station.screens.widgets.seal_strip import SealStrip
-from station.screens.widgets.sheet import Message
+from station.screens.widgets.sheet import Message, Page
 from station.screens.widgets.touch_button import TouchButton
 
 _TABS = ("COUNT", "CLEAR LINE", "STOP")
@@ -93,8 +93,7 @@ class ChangePage(DoorPage):
         for button in self.people:
             button.cap_px = ruler.px(4.4)
             button.setMinimumHeight(ruler.touch())
-            side.addWidget(button)
-        side.addStretch(1)
+        side.addWidget(Page.around(self._palette, *self.people, gap=gap), 1)
         side.addWidget(self.message)
         self.sign_button.cap_px = ruler.px(7.0)
         self.sign_button.setMinimumHeight(ruler.touch(30))

@@ -150,7 +150,7 @@ class SuspectPanel(QWidget):
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(round(ruler.px(3)))
         column.addWidget(self.asked, 1)
-        column.addWidget(self.people)
+        column.addWidget(Page.around(self._palette, self.people), 1)
         column.addWidget(self.reason)
         column.addWidget(self.ready_made)
         row = QHBoxLayout()

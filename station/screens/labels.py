@@ -82,9 +82,7 @@ class LabelsPage(DoorPage):
         top = self.head_row((*self.tabs, self.back_button), 4.2)
         for tab in self.tabs:
             tab.setCheckable(True)
-        signers = Page(self._palette)
-        signers.column.addWidget(self.people)
-        signers.column.addStretch(1)
+        signers = Page.around(self._palette, self.people)
         side = QVBoxLayout()
         side.setSpacing(round(ruler.px(4)))
         side.addWidget(signers, 1)

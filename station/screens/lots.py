@@ -19,7 +19,7 @@ from station.screens.lots_receive import ReceivePage
 from station.screens.lots_source import LotsSource
 from station.screens.offer import Person
 from station.screens.theme import LIGHT, Palette, Ruler
-from station.screens.widgets.sheet import Message
+from station.screens.widgets.sheet import Message, Page
 from station.screens.widgets.tiles import Tile, Tiles
 from station.screens.widgets.touch_button import TouchButton
 
@@ -61,7 +61,7 @@ class LotsPage(DoorPage):
         self.receive = ReceivePage(palette, source)
         self.crew = Tiles(palette, [Tile(one.id, one.name, one.id) for one in people], columns=3)
         self.pages = QStackedWidget()
-        for page in (self.line, self.receive, self.crew):
+        for page in (self.line, self.receive, Page.around(palette, self.crew)):
             self.pages.addWidget(page)
         self.tabs = tuple(TouchButton(palette, words) for words in _TABS)
         self.back_button = TouchButton(palette, "LEAD", small="F6")

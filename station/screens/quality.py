@@ -109,10 +109,7 @@ class QualityPage(DoorPage):
         self.inspector = InspectorPanel(self, sources.inspector, self.bar, palette)
         names = [Tile(one.id, one.name, f"{one.id}, {one.role}") for one in self._people]
         self.crew = Tiles(palette, names, columns=3)
-        crew = Page(palette)
-        for part in (Text(palette, _WHO_SIGNS, Face.VERB, 5.2), self.crew):
-            crew.column.addWidget(part)
-        crew.column.addStretch(1)
+        crew = Page.around(palette, Text(palette, _WHO_SIGNS, Face.VERB, 5.2), self.crew)
         self.panels: tuple[Panel, ...] = (
             *(self.inbox, self.rejects, self.holds),
             *(self.checks, self.look_up, self.inspector),

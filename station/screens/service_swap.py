@@ -20,7 +20,7 @@ from station.screens.widgets.entry_field import EntryField
 from station.screens.widgets.fact_page import FactPage
 from station.screens.widgets.live_figure import LiveFigure, live
 from station.screens.widgets.load_list import LoadList
-from station.screens.widgets.sheet import Message
+from station.screens.widgets.sheet import Message, Page
 from station.screens.widgets.tiles import Tile, Tiles
 from station.screens.widgets.touch_button import TouchButton
 
@@ -58,6 +58,7 @@ class SwapPanel(QWidget):
         self.serial = EntryField(palette, "serial number on its plate")
         self.verified = EntryField(palette, "verified, as in 2026-03-31")
         self.people = Tiles(palette, [Tile(one.id, one.name, one.role) for one in people], 3)
+        self._signers = Page.around(palette, self.people)
         self.look_button = TouchButton(palette, "LOOK", small="O")
         self.check_button = TouchButton(palette, "CHECK IT", small="X")
         self.take_button = TouchButton(palette, "TAKE READING", small="T")
@@ -94,7 +95,7 @@ class SwapPanel(QWidget):
         marks.addWidget(self.serial, 1)
         marks.addWidget(self.verified, 1)
         right.addLayout(marks)
-        right.addWidget(self.people)
+        right.addWidget(self._signers, 2)
         middle = QHBoxLayout()
         middle.setSpacing(ruler.touch(6))
         middle.addLayout(left, 1)

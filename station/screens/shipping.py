@@ -87,7 +87,8 @@ class ShippingPage(DoorPage):
         self.house = HousePage(palette)
         self.crew = Tiles(palette, [Tile(one.id, one.name, one.id) for one in people], columns=3)
         self.pages = QStackedWidget()
-        for page in (self.case, self.pallet, self.ship, self.house, self.crew):
+        crew = Page.around(palette, self.crew)
+        for page in (self.case, self.pallet, self.ship, self.house, crew):
             self.pages.addWidget(page)
         self.tabs = tuple(TouchButton(palette, words) for words in _TABS)
         self.back_button = TouchButton(palette, "LEAD", small="F12")
@@ -107,9 +108,7 @@ class ShippingPage(DoorPage):
         return side
 
     def _ship_side(self, palette: Palette) -> QWidget:
-        whom = Page(palette)
-        whom.column.addWidget(self.customers)
-        whom.column.addStretch(1)
+        whom = Page.around(palette, self.customers)
         side = QWidget()
         column = QVBoxLayout(side)
         column.setContentsMargins(0, 0, 0, 0)

@@ -128,6 +128,24 @@ class Page(QScrollArea):
         self.setWidget(self.body)
         QScroller.grabGesture(self.viewport(), QScroller.ScrollerGestureType.TouchGesture)
 
+    @classmethod
+    def around(cls, palette: Palette, *parts: QWidget, gap: float = 0.0) -> Page:
+        """Return parts that may be many, under each other: they scroll, and keep the rest whole.
+
+        Args:
+            palette: colours.
+            parts: from the top.
+            gap: pixels between them; 0 for as much as a page has.
+        """
+        page = cls(palette)
+        if gap:
+            page.column.setSpacing(round(gap))
+        for part in parts:
+            page.column.addWidget(part)
+        page.column.addStretch(1)
+        page.setMinimumHeight(Ruler.of(page.screen()).touch())
+        return page
+
     def clear(self) -> None:
         """Take every part off the page."""
         while self.column.count():
