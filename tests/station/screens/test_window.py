@@ -1,5 +1,7 @@
 """The station's window: two screens, three keys, one band for what must be known."""
 
+from dataclasses import replace
+
 import pytest
 from PySide6.QtCore import QPoint, QRect, Qt
 from PySide6.QtWidgets import QAbstractButton, QApplication, QLineEdit
@@ -147,5 +149,31 @@ def test_the_band_lies_over_nothing_to_touch_on_any_page(qtbot, tmp_path):
                 place = QRect(part.mapTo(window, QPoint()), part.size())
                 assert not window.band.geometry().intersects(place), (page, part, size)
     assert window.band.isVisible()
+    window.close()
+    station.store.close()
+
+
+def test_however_many_people_there_are_the_window_is_no_larger_than_its_screen(qtbot, tmp_path):
+    house = without_pins(packhouse(demo_settings()))
+    people = {
+        f"{who}{number}": replace(one, id=f"{who}{number}")
+        for number in range(6)
+        for who, one in house.people.items()
+    }
+    house = replace(house, people=people)
+    station = Station(house, tmp_path / "home", PortSettings("none"), tmp_path / "labels")
+    window = station_window(Bridge(), station, house)
+    qtbot.addWidget(window)
+    window.make_pages()
+    wide, tall = SIZES[0]
+    for place in range(window.screens.count()):
+        page = window.screens.widget(place)
+        least = page.minimumSizeHint()
+        assert least.width() <= wide, page
+        assert least.height() <= tall, page
+    window.resize(wide, tall)
+    with qtbot.waitExposed(window):
+        window.show()
+    assert (window.width(), window.height()) == (wide, tall)
     window.close()
     station.store.close()
