@@ -1,14 +1,13 @@
 """Labels as the station's desks draw them: what draws them is loaded with the first.
 
 Typefaces, dots and bar codes with all they stand on take longer to load than the record takes to
-open, and nobody waits for paper at a start. So nothing else that a start loads may import them.
+open, and nobody waits for paper at a start. So nothing else that a start loads may import them;
+:mod:`station.app.later` does once the first screen is there.
 """
 
 from __future__ import annotations
 
 from collections.abc import Callable
-from functools import partial
-from importlib import import_module
 from typing import TYPE_CHECKING
 
 from station.config.printer import PrinterSettings
@@ -23,18 +22,8 @@ if TYPE_CHECKING:
     from labels.release import ReleasedLabel
     from station.core.shipping import Case, Pallet
 
-_PARTS = (
-    *("numpy", "reportlab.pdfbase.ttfonts", "barcode.codex", "barcode.ean", "labels.raster"),
-    *("labels.release", "station.reports.label_facts", "station.reports.unit_label"),
-)
-"""What a label needs, the widest foundations first."""
 _MM_PER_INCH = 25.4
 _DARK = 128
-
-
-def pieces() -> tuple[Callable[[], object], ...]:
-    """What loads it now, piece by piece, before anybody waits for a label."""
-    return tuple(partial(import_module, one) for one in _PARTS)
 
 
 def release(drawer: LabelDrawer, label: Label) -> ReleasedLabel:

@@ -6,7 +6,6 @@ from pathlib import Path
 
 from drivers.printer.base import Printer
 from drivers.printer.file import FolderPrinter
-from drivers.printer.ipp import IppPrinter
 from station.app.paper import dots
 from station.config.packhouse import Packhouse
 from station.config.printer import PrinterSettings
@@ -24,6 +23,8 @@ def printer_of(settings: PrinterSettings) -> Printer:
         PrinterError: there is no such queue, the folder cannot be made, or the address is none.
     """
     if settings.kind == "ipp":
+        from drivers.printer.ipp import IppPrinter  # only where a printer speaks it
+
         return IppPrinter(settings.url, dots)
     if settings.kind == "queue":
         from station.screens.queue_printer import QueuePrinter  # Qt only where it is wanted

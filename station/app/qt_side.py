@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import logging
-import os
 import signal
 import sys
 import threading
@@ -16,9 +15,9 @@ from PySide6.QtCore import QEvent, QTimer
 from PySide6.QtWidgets import QApplication
 
 from station.app.assembly import Station
+from station.app.qt_application import the_application
 from station.app.sounds import Sounds, system_sink
 from station.config.packhouse import Packhouse
-from station.errors import EnvironmentFault
 from station.screens.bridge import Bridge
 from station.screens.sweep import swept
 
@@ -50,13 +49,7 @@ def application() -> Iterator[QApplication]:
     Raises:
         EnvironmentFault: there is no screen to show a window on.
     """
-    named = ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM")
-    if sys.platform == "linux" and not any(os.environ.get(name) for name in named):
-        raise EnvironmentFault(
-            "there is no screen", "start in a desktop session, or use demo --headless"
-        )
-    application = QApplication.instance() or QApplication(sys.argv[:1])
-    assert isinstance(application, QApplication)
+    application = the_application()
     before, switch = signal.getsignal(signal.SIGINT), sys.getswitchinterval()
     signal.signal(signal.SIGINT, lambda *_: application.quit())
     sys.setswitchinterval(_SWITCH_S)

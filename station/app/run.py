@@ -14,6 +14,7 @@ from station.cli.answer import Answer, Json, run_verb
 from station.cli.options import AsJson
 from station.errors import BadInput
 
+_NO_PINS = 'needs PINs, or anybody could leave it: set pins = "required" under [people]'
 Settings = Annotated[
     Path, typer.Option("--config", metavar="DIR", envvar="STATION_CONFIG", help="The settings.")
 ]
@@ -104,17 +105,18 @@ def _train(config: Path, home: Path | None, tiles: bool | None) -> Answer:
 
 def _run(config: Path, home: Path | None, record: Path | None, kiosk: bool) -> Answer:
     with loading():
-        from station.app.places import home_folder, packhouse  # slow to load, as Qt is
-        from station.app.window import show_station
+        from station.app.starting import starting  # slow to load, as Qt is
+    with starting(config, full=kiosk) as begun:
+        with loading():
+            from station.app.places import home_folder, packhouse
+            from station.app.window import show_station
 
-        house = packhouse(config, home)
-    if kiosk and not house.settings.people.pins:
-        raise BadInput(
-            "--kiosk", 'needs PINs, or anybody could leave it: set pins = "required" under [people]'
-        )
-    place = home_folder(home or house.settings.home)
-    try:
-        show_station(house, place, record, config, kiosk=kiosk)
-    except (PortError, RecordingError) as refused:  # as the settings or --record have it
-        raise BadInput(refused.title, refused.detail) from refused
+            house = packhouse(config, home)
+        if kiosk and not house.settings.people.pins:
+            raise BadInput("--kiosk", _NO_PINS)
+        place = home_folder(home or house.settings.home)
+        try:
+            show_station(house, place, record, config, kiosk=kiosk, shown=begun.leave)
+        except (PortError, RecordingError) as refused:  # as the settings or --record have it
+            raise BadInput(refused.title, refused.detail) from refused
     return Answer({"home": str(place)}, ())

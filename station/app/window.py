@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from pathlib import Path
 
-from station.app import paper
+from PySide6.QtCore import QTimer
+
+from station.app import later
 from station.app.assembly import Audience, Station
 from station.app.memory import settle, settled
 from station.app.printers import printer_of
@@ -20,6 +23,9 @@ from station.screens.late_doors import LateDoors
 from station.screens.screen_keeper import ScreenKeeper
 from station.screens.theme import PALETTES
 
+_OVERLAP_MS = 300
+"""So long the window has to come over what was shown before it; nothing else shines through."""
+
 
 def show_station(
     house: Packhouse,
@@ -28,6 +34,7 @@ def show_station(
     config: Path | None = None,
     *,
     kiosk: bool = False,
+    shown: Callable[[], None] | None = None,
 ) -> None:
     """Run the station on its own scale until its window is closed.
 
@@ -37,6 +44,7 @@ def show_station(
         record: file that takes in everything the scale sends; None for none.
         config: folder of the settings, which whoever services the station may change.
         kiosk: the window fills its screen, and only somebody with the right leaves it.
+        shown: told once the window is there, for what was shown before it.
 
     Raises:
         StationError: the record, the printer's folder or the screen does not serve.
@@ -70,7 +78,9 @@ def show_station(
         )
         with faults_to(bridge), running(sounds), running(station):
             window = station_window(bridge, station, house)
-            LateDoors(window, paper.pieces(), settle)
+            if shown is not None:
+                QTimer.singleShot(_OVERLAP_MS, window, shown)
+            LateDoors(window, later.pieces(), settle)
             if kiosk:
                 alone = Kiosk(
                     *(window, PALETTES[settings.screen.theme], bridge, station.line),

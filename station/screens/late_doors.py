@@ -15,7 +15,7 @@ from station.screens.doors import Door
 from station.screens.window import StationWindow
 
 _QUIET_MS, _BETWEEN_MS = 300, 30
-"""Before the first piece, and between two, so that touches and paintings come through."""
+"""After the first screen, and between two pieces, so that touches and paintings come through."""
 
 
 class LateDoors(QObject):
@@ -36,6 +36,7 @@ class LateDoors(QObject):
         super().__init__(window)
         self._packer, self._after = window.packer, after
         self._pieces = deque((*before, *map(_page_of, window.doors)))
+        self._seen = False
         self._timer = QTimer(self)
         self._timer.setInterval(_QUIET_MS)
         self._timer.timeout.connect(self._work)
@@ -49,8 +50,9 @@ class LateDoors(QObject):
     @Slot()
     def _work(self) -> None:
         state = self._packer.state
-        if state is None:
-            return  # the first screen is not there yet
+        if state is None or not self._seen:
+            self._seen = state is not None  # what it says is painted before the next look
+            return
         self._timer.setInterval(_BETWEEN_MS)
         if state.run is None and self._pieces:
             self._pieces.popleft()()

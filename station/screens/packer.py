@@ -12,7 +12,7 @@ from typing_extensions import override
 
 from station.line.state import Intents, LineState, Verb
 from station.screens.bridge import Bridge
-from station.screens.theme import LIGHT, Palette, Ruler
+from station.screens.theme import HEIGHT_MM, LIGHT, WIDTH_MM, Palette, Ruler
 from station.screens.widgets.about_panel import AboutPanel, about
 from station.screens.widgets.aside_panel import AsidePanel
 from station.screens.widgets.big_figure import BigFigure
@@ -27,8 +27,6 @@ from station.screens.widgets.run_header import RunHeader, heading
 from station.screens.widgets.touch_button import TouchButton
 from station.screens.words import instruction
 
-WIDTH_MM, HEIGHT_MM = 339.0, 212.0
-"""The layout is drawn for this size and grows or shrinks with the window."""
 _MARGIN, _TOP, _HEADER, _FIGURE, _BOTTOM, _GAP = 7.0, 3.5, 33.0, 66.7, 33.0, 3.5
 
 _COUNTS, _LEAST_LABEL = 100.0, 30.0

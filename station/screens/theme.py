@@ -23,6 +23,8 @@ TOUCH_MM = 30.0
 """Least side of what a gloved hand touches."""
 KEY_MM = 22.0
 """Least side of a key of the lead's number pad."""
+WIDTH_MM, HEIGHT_MM = 339.0, 212.0
+"""The packer's screen is drawn for this size and grows or shrinks with the window."""
 HOLD_MS = 800
 """How long a button that ends something is held."""
 

@@ -24,10 +24,10 @@ from station.screens.doors import Door, DoorPage
 from station.screens.interpreter import Interpreter
 from station.screens.lead import LeadPanel
 from station.screens.offer import LeadOffer
-from station.screens.packer import HEIGHT_MM, WIDTH_MM, PackerScreen
+from station.screens.packer import PackerScreen
 from station.screens.screen_guard import ScreenGuard
 from station.screens.signing import SignedIntents
-from station.screens.theme import LIGHT, Face, Palette, Ruler, register_fonts
+from station.screens.theme import HEIGHT_MM, LIGHT, WIDTH_MM, Face, Palette, Ruler, register_fonts
 from station.screens.tongue import mark, say, upper_first
 from station.screens.widgets.lettering import draw, fit
 from station.screens.widgets.painted import Painted, hatch, stroke

@@ -1424,6 +1424,10 @@
         <translation type="unfinished">ABRIR TANDA</translation>
     </message>
     <message>
+        <source>STARTING</source>
+        <translation type="unfinished">INICIANDO</translation>
+    </message>
+    <message>
         <source>STATION</source>
         <translation type="unfinished">ESTACIÓN</translation>
     </message>
@@ -1498,6 +1502,10 @@
     <message>
         <source>Serial number</source>
         <translation type="unfinished">Número de serie</translation>
+    </message>
+    <message>
+        <source>Settings and record are being read: no bag is taken yet</source>
+        <translation type="unfinished">Se están leyendo los ajustes y el registro: todavía no se acepta ninguna bolsa</translation>
     </message>
     <message>
         <source>Shipment {number} is on record.</source>

@@ -1424,6 +1424,10 @@
         <translation type="unfinished">OUVRIR SÉRIE</translation>
     </message>
     <message>
+        <source>STARTING</source>
+        <translation type="unfinished">DÉMARRAGE</translation>
+    </message>
+    <message>
         <source>STATION</source>
         <translation type="unfinished">POSTE</translation>
     </message>
@@ -1498,6 +1502,10 @@
     <message>
         <source>Serial number</source>
         <translation type="unfinished">Numéro de série</translation>
+    </message>
+    <message>
+        <source>Settings and record are being read: no bag is taken yet</source>
+        <translation type="unfinished">Lecture des réglages et de l'enregistrement : aucun sachet n'est encore accepté</translation>
     </message>
     <message>
         <source>Shipment {number} is on record.</source>

@@ -1424,6 +1424,10 @@
         <translation type="unfinished">ਦੌਰ ਸ਼ੁਰੂ ਕਰੋ</translation>
     </message>
     <message>
+        <source>STARTING</source>
+        <translation type="unfinished">ਸ਼ੁਰੂ ਹੋ ਰਿਹਾ ਹੈ</translation>
+    </message>
+    <message>
         <source>STATION</source>
         <translation type="unfinished">ਸਟੇਸ਼ਨ</translation>
     </message>
@@ -1498,6 +1502,10 @@
     <message>
         <source>Serial number</source>
         <translation type="unfinished">ਸੀਰੀਅਲ ਨੰਬਰ</translation>
+    </message>
+    <message>
+        <source>Settings and record are being read: no bag is taken yet</source>
+        <translation type="unfinished">ਸੈਟਿੰਗਾਂ ਅਤੇ ਰਿਕਾਰਡ ਪੜ੍ਹੇ ਜਾ ਰਹੇ ਹਨ: ਅਜੇ ਕੋਈ ਬੈਗ ਨਹੀਂ ਲਿਆ ਜਾਂਦਾ</translation>
     </message>
     <message>
         <source>Shipment {number} is on record.</source>

@@ -1424,6 +1424,10 @@
         <translation type="unfinished">ABRIR SÉRIE</translation>
     </message>
     <message>
+        <source>STARTING</source>
+        <translation type="unfinished">A INICIAR</translation>
+    </message>
+    <message>
         <source>STATION</source>
         <translation type="unfinished">ESTAÇÃO</translation>
     </message>
@@ -1498,6 +1502,10 @@
     <message>
         <source>Serial number</source>
         <translation type="unfinished">Número de série</translation>
+    </message>
+    <message>
+        <source>Settings and record are being read: no bag is taken yet</source>
+        <translation type="unfinished">As definições e o registo estão a ser lidos: ainda não se aceita nenhum saco</translation>
     </message>
     <message>
         <source>Shipment {number} is on record.</source>

@@ -1424,6 +1424,10 @@
         <translation type="unfinished">BUKSAN RUN</translation>
     </message>
     <message>
+        <source>STARTING</source>
+        <translation type="unfinished">NAGSISIMULA</translation>
+    </message>
+    <message>
         <source>STATION</source>
         <translation type="unfinished">ISTASYON</translation>
     </message>
@@ -1498,6 +1502,10 @@
     <message>
         <source>Serial number</source>
         <translation type="unfinished">Serial number</translation>
+    </message>
+    <message>
+        <source>Settings and record are being read: no bag is taken yet</source>
+        <translation type="unfinished">Binabasa ang mga setting at talaan: wala pang tinatanggap na bag</translation>
     </message>
     <message>
         <source>Shipment {number} is on record.</source>

@@ -1424,6 +1424,10 @@
         <translation type="unfinished">MỞ ĐỢT</translation>
     </message>
     <message>
+        <source>STARTING</source>
+        <translation type="unfinished">ĐANG KHỞI ĐỘNG</translation>
+    </message>
+    <message>
         <source>STATION</source>
         <translation type="unfinished">TRẠM</translation>
     </message>
@@ -1498,6 +1502,10 @@
     <message>
         <source>Serial number</source>
         <translation type="unfinished">Số sê-ri</translation>
+    </message>
+    <message>
+        <source>Settings and record are being read: no bag is taken yet</source>
+        <translation type="unfinished">Đang đọc cài đặt và hồ sơ: chưa nhận túi nào</translation>
     </message>
     <message>
         <source>Shipment {number} is on record.</source>

@@ -1424,6 +1424,10 @@
         <translation type="unfinished">开始生产</translation>
     </message>
     <message>
+        <source>STARTING</source>
+        <translation type="unfinished">正在启动</translation>
+    </message>
+    <message>
         <source>STATION</source>
         <translation type="unfinished">工作站</translation>
     </message>
@@ -1498,6 +1502,10 @@
     <message>
         <source>Serial number</source>
         <translation type="unfinished">序列号</translation>
+    </message>
+    <message>
+        <source>Settings and record are being read: no bag is taken yet</source>
+        <translation type="unfinished">正在读取设置和记录：尚未接收任何袋子</translation>
     </message>
     <message>
         <source>Shipment {number} is on record.</source>

@@ -20,6 +20,8 @@ from station.screens.bench import BenchWindow
 from station.screens.bridge import Bridge
 from station.screens.lead import LeadPanel
 from station.screens.packer import PackerScreen
+from station.screens.start import StartScreen
+from station.screens.theme import LIGHT
 from station.screens.window import StationWindow
 from tests.station.screens.fakes import FakeHand, FakeIntents
 from tests.station.screens.gallery_languages import PAGES, draw_languages
@@ -85,6 +87,11 @@ def lead(folder: Path) -> None:
 
 def window(folder: Path) -> None:
     bridge = Bridge()
+    start = StartScreen(LIGHT)
+    start.resize(*SIZES[1])
+    start.show()
+    shoot(start, folder / "starting.png")
+    start.leave()
     whole = StationWindow(bridge, FakeIntents(), make_offer())
     whole.resize(*SIZES[1])
     whole.show()
