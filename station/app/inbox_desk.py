@@ -20,6 +20,7 @@ from station.reports.serial_scan import serial_of
 from station.store.complaint import bag_at, complaint
 from station.store.day_story import day_story
 from station.store.inbox import inbox, review_of_day, signed_days
+from station.store.purged import gone_between, purge_words
 
 _FORM = "YYYY-MM-DD HH:MM"
 
@@ -52,7 +53,8 @@ class InboxDesk:
         begin = datetime.combine(day, self._house.settings.cut_off, self.zone)
         story = day_story(self._home, day, begin, begin + timedelta(days=1))
         review = review_of_day(self._home, day, items, story)
-        return DaySeen(items, review, story, signed_days(self._home).get(day))
+        gone = purge_words(gone_between(self._home, day, day))
+        return DaySeen(items, review, story, signed_days(self._home).get(day), gone)
 
     def sign(self, review: DayReview, who: str) -> Fact:
         """The fact that keeps a review.

@@ -90,7 +90,7 @@ class ManagerDesk:
             return None
         told(10)
         length = _DAYS.get(asked)
-        first = days[0] if length is None else days[-1] - timedelta(days=length - 1)
+        first = None if length is None else days[-1] - timedelta(days=length - 1)
         water = self._house.settings.lots.water
         with share(10, 45):
             return period(self._home, first, days[-1], self._house.prices, water)

@@ -12,6 +12,7 @@ from station.reports.period import LotYield, Period
 from station.reports.timeline import marks_of
 from station.screens.manager_source import GivenBy, Happening, Money, Pan, Slice, Told
 from station.screens.numbers_words import Row
+from station.store.purged import purge_words
 from station.store.residues import residues_of
 
 _KEYS = {
@@ -58,6 +59,7 @@ def money_of(home: Path, found: Period, told: Told) -> Money:
         happenings=_happenings(found),
         zone=found.zone,
         pan=pan,
+        gone=purge_words(sums.gone),
     )
 
 

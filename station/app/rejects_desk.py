@@ -29,6 +29,7 @@ from station.line.opening import day_of
 from station.line.ports import Clock
 from station.reports.serial_scan import serial_of
 from station.store.ledger import bin_state, ledger, ledger_and_bin
+from station.store.purged import gone_between, purge_words
 from station.store.queries import trace_pack
 from station.store.stands_for import check_into
 
@@ -68,6 +69,10 @@ class RejectsDesk:
     def day_seen(self, day: date) -> tuple[tuple[LedgerRow, ...], BinState]:
         """The rejects of a production day, and what lies in its bin; reads the record once."""
         return ledger_and_bin(self._home, day)
+
+    def gone(self, day: date) -> str:
+        """What was purged of a production day, in words; reads the record."""
+        return purge_words(gone_between(self._home, day, day))
 
     def serial(self, text: str) -> str:
         """The serial of a scanned ticket or label, or of one typed."""

@@ -11,13 +11,16 @@ import typer
 from station.cli.answer import Answer, Json, iso, run_verb
 from station.cli.options import AsJson, Config, Force, Home, home_of, read_day
 from station.cli.page import facts, heading, note
+from station.cli.purged import with_purged
 from station.errors import BadInput
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
     from datetime import datetime
 
     from station.core.balance import Water
     from station.reports.traceability import Traceability
+    from station.store.purged import GoneRun
 
 
 class Kind(StrEnum):
@@ -63,12 +66,13 @@ def export(
         place, water = _house(config)
         found = _found(folder, day, run, lot, water)
         made = SystemClock(plant_zone(folder).key).now().utc
-        files = _files(kind, out, found, place or found.site, gln, made)
+        gone = _gone(folder, day, lot)
+        files = _files(kind, out, found, place or found.site, gln, made, gone)
         for path in files:
             check_free(path, force=force)
         for path, content in files.items():
             write_whole(path, content)
-        return _answer(kind, found, list(files), made)
+        return with_purged(_answer(kind, found, list(files), made), gone)
 
     run_verb(as_json, work)
 
@@ -99,20 +103,35 @@ def _found(
     return of_lot(home, lot, water)
 
 
+def _gone(home: Path, day: str | None, lot: str | None) -> tuple[GoneRun, ...]:
+    from station.store.purged import gone_between, gone_with_lot
+
+    if day is not None:
+        on = read_day("--day", day)
+        return gone_between(home, on, on)
+    return () if lot is None else gone_with_lot(home, lot)
+
+
 def _files(
-    kind: Kind, out: Path, found: Traceability, place: str, gln: str | None, made: datetime
+    kind: Kind,
+    out: Path,
+    found: Traceability,
+    place: str,
+    gln: str | None,
+    made: datetime,
+    gone: Sequence[GoneRun],
 ) -> dict[Path, bytes]:
     from station.reports.traceability_sheet import csv_of, plain_text, sheets, xlsx
 
     if kind is Kind.PLAIN:
-        return {out: plain_text(found, place)}
+        return {out: plain_text(found, place, gone)}
     if kind is Kind.EPCIS:
         from station.reports.epcis import epcis_document
 
         if gln is None:
             raise BadInput("--gln", "EPCIS names the place: give its 13-digit location number")
         return {out: epcis_document(found, gln, made)}
-    tables = sheets(found, place)
+    tables = sheets(found, place, gone)
     if out.suffix == ".xlsx":
         return {out: xlsx(tables, made)}
     if out.suffix == ".csv":

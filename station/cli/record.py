@@ -56,6 +56,8 @@ def record(
                 check_free(file, force=force)
         with long_work("Judging the runs"):
             records = _records(folder, _chosen(folder, run, blend, day))
+        asked = None if day is None else read_day("--day", day)
+        gone = () if asked is None else gone_between(folder, asked, asked)
         if pdf is not None:
             from station.reports.batch_pdf import batch_pdf
 
@@ -65,12 +67,8 @@ def record(
         if csv is not None:
             from station.reports.batch_csv import batch_csv
 
-            write_whole(csv, batch_csv(records))
-        answer = _answer(records, pdf, csv)
-        if day is None:
-            return answer
-        asked = read_day("--day", day)
-        return with_purged(answer, gone_between(folder, asked, asked))
+            write_whole(csv, batch_csv(records, gone))
+        return with_purged(_answer(records, pdf, csv), gone)
 
     run_verb(as_json, work)
 

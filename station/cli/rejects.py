@@ -85,10 +85,11 @@ def rejects(
             if (row.open or not only_open) and _passes(row, starts, wanted)
         )
         cells = (_cells(row, starts) for row in rows)
-        write_table(out, "Rejects", _SHEET, cells, on, force=force)
+        gone = gone_between(folder, on, on)
+        write_table(out, "Rejects", _SHEET, cells, on, force=force, gone=gone)
         answer = _answer(on, rows, bin_state(folder, on), starts)
         whole = replace(answer, yes=not (only_open and rows))
-        return with_purged(whole, gone_between(folder, on, on))
+        return with_purged(whole, gone)
 
     run_verb(as_json, work)
 

@@ -15,6 +15,8 @@ if TYPE_CHECKING:
     from datetime import date
     from decimal import Decimal
 
+    from station.store.purged import GoneRun
+
 Out = Annotated[
     Path | None,
     typer.Option("--out", metavar="FILE", help="Also write it as .csv or .xlsx."),
@@ -29,6 +31,7 @@ def write_table(
     day: date,
     *,
     force: bool,
+    gone: Sequence[GoneRun] = (),
 ) -> None:
     """Write a list, where a file is asked for.
 
@@ -39,6 +42,7 @@ def write_table(
         rows: cells; a Decimal is a number, every text is text.
         day: the day it is about, which a workbook says it was made.
         force: whether a file that is there is written over.
+        gone: purged runs that would be in the list.
 
     Raises:
         BadInput: the file is there already, or of another kind.
@@ -48,9 +52,11 @@ def write_table(
         return
     from station.reports.files import check_free, write_whole  # slow to load
     from station.reports.traceability_sheet import Sheet, csv_of, xlsx
+    from station.store.purged import table_notes
 
     check_free(out, force=force)
-    table = Sheet(title.lower(), tuple(head), tuple(tuple(row) for row in rows))
+    cells = tuple(tuple(row) for row in rows)
+    table = Sheet(title.lower(), tuple(head), cells, table_notes(gone))
     if out.suffix == ".csv":
         write_whole(out, csv_of(table))
     elif out.suffix == ".xlsx":

@@ -49,12 +49,14 @@ class DaySeen:
         review: what would be signed for the day, without a remark.
         story: exceptions of the day, settled or not, oldest first.
         signed: the last review of the day, or None.
+        gone: what was purged of the day, in words; empty for nothing.
     """
 
     items: tuple[Item, ...]
     review: DayReview
     story: tuple[Item, ...]
     signed: FactRecord | None
+    gone: str = ""
 
 
 def review_fact(review: DayReview, uid: str) -> Fact:

@@ -9,6 +9,7 @@ from io import StringIO
 from station.core.metrology.exact import plain
 from station.core.pack import IN_THE_BATCH
 from station.reports.batch import BatchRecord
+from station.store.purged import GoneRun, table_notes
 
 COLUMNS = (
     "site", "station", "run", "production_day", "product", "version", "rule_set", "rules_version",
@@ -18,14 +19,25 @@ COLUMNS = (
 _STARTS_A_FORMULA = ("=", "+", "-", "@", "\t", "\r")
 
 
-def batch_csv(records: Sequence[BatchRecord]) -> bytes:
-    """Return every bag of the records as CSV in UTF-8 (RFC 4180), a head line first."""
+def batch_csv(records: Sequence[BatchRecord], gone: Sequence[GoneRun] = ()) -> bytes:
+    """Return every bag of the records as CSV in UTF-8 (RFC 4180), a head line first.
+
+    Args:
+        records: of the runs.
+        gone: purged runs of the same day.
+    """
     text = StringIO()
     writer = csv.writer(text)
     writer.writerow(COLUMNS)
     for record in records:
         writer.writerows(_rows(record))
+    writer.writerows(note_rows(table_notes(gone), len(COLUMNS)))
     return text.getvalue().encode()
+
+
+def note_rows(notes: Sequence[str], columns: int) -> Iterator[list[str]]:
+    """Rows under a table that say what is not in it; each has as many cells as all others."""
+    return ([safe(words), *[""] * (columns - 1)] for words in notes)
 
 
 def safe(text: str) -> str:

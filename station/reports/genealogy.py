@@ -16,7 +16,7 @@ from station.core.shipping_lines import Place, ShipmentLine
 from station.reports.recall import MICRO_TO_KILO
 from station.reports.serial_scan import is_serial
 from station.reports.unit_scan import is_sscc, named_by_scan
-from station.store.purged import GoneRun, gone_with_bags, gone_with_lot
+from station.store.purged import GoneRun, gone_with_bags, gone_with_lot, purge_words
 from station.store.recall import (
     BlendLine,
     PackRow,
@@ -45,8 +45,7 @@ def tree_of(home: Path, asked: str) -> Tree:
     gone = _gone(home, asked.strip(), named_by_scan(asked))
     if not gone:
         return tree
-    runs = "1 run" if len(gone) == 1 else f"{len(gone)} runs"
-    return replace(tree, answer=f"{tree.answer}; bags of {runs} were purged on {gone[-1].day}")
+    return replace(tree, answer=f"{tree.answer}; {purge_words(gone)}")
 
 
 def _gone(home: Path, text: str, scanned: str) -> tuple[GoneRun, ...]:

@@ -19,7 +19,7 @@ from station.core.run import Run
 from station.errors import BadInput
 from station.reports.traceability_sheet import Cell, Sheet
 from station.store.bag_sums import BagSum, bag_sums, production_days
-from station.store.purged import GoneRun, gone_between, refusal_between
+from station.store.purged import GoneRun, gone_between, refusal_between, table_notes
 from station.store.recall import frozen_runs
 
 _KILO = Decimal("1e-9")
@@ -207,7 +207,8 @@ def kilograms(micrograms: int) -> Decimal:
 def giveaway_sheet(sums: PeriodSums, key: By) -> Sheet:
     """The bags put together as a table, with all of them in its last row."""
     rows = [*sums.by(key), sums.whole]
-    return Sheet(f"by {key}", (str(key), *HEAD), tuple((one.name, *cells(one)) for one in rows))
+    table = tuple((one.name, *cells(one)) for one in rows)
+    return Sheet(f"by {key}", (str(key), *HEAD), table, table_notes(sums.gone))
 
 
 def cells(one: Given) -> tuple[Cell, ...]:

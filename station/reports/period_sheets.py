@@ -9,6 +9,7 @@ from station.reports.giveaway import HEAD as GIVEN
 from station.reports.giveaway import By, cells, giveaway_sheet
 from station.reports.period import Period
 from station.reports.traceability_sheet import Cell, Sheet
+from station.store.purged import table_notes
 
 _RUNS = (
     "run", "production_day", "line", "product", "version", "blend_lot", "operator", "began",
@@ -23,13 +24,14 @@ _ENTRIES = ("at", "kind", "about", "result", "run", "who", "entry")
 def period_sheets(found: Period) -> tuple[Sheet, ...]:
     """Return a table for each part of the report."""
     given = tuple(giveaway_sheet(found.sums, key) for key in By if key is not By.RUN)
+    notes = table_notes(found.sums.gone)
     return (
         *given,
-        Sheet("runs", _RUNS, _runs(found)),
-        Sheet("yields", _YIELDS, _yields(found)),
-        Sheet("stops", _STOPS, _stops(found)),
-        Sheet("rejects", ("reason", "packs"), _rejects(found)),
-        Sheet("entries", _ENTRIES, _entries(found)),
+        Sheet("runs", _RUNS, _runs(found), notes),
+        Sheet("yields", _YIELDS, _yields(found), notes),
+        Sheet("stops", _STOPS, _stops(found), notes),
+        Sheet("rejects", ("reason", "packs"), _rejects(found), notes),
+        Sheet("entries", _ENTRIES, _entries(found), notes),
     )
 
 

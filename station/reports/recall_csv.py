@@ -6,8 +6,9 @@ import csv
 from io import StringIO
 
 from station.core.shipping_lines import Place
-from station.reports.batch_csv import safe
+from station.reports.batch_csv import note_rows, safe
 from station.reports.recall import Recall
+from station.store.purged import table_notes
 from station.store.recall import BlendLine
 
 COLUMNS = (
@@ -42,6 +43,7 @@ def recall_csv(found: Recall) -> bytes:
                     *_place_cells(found.where.places.get(pack.serial)),
                 )
             )
+    writer.writerows(note_rows(table_notes(found.gone), len(COLUMNS)))
     return text.getvalue().encode()
 
 

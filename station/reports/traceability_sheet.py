@@ -23,9 +23,10 @@ from io import BytesIO, StringIO
 import xlsxwriter
 
 from station.core.metrology.exact import decimal_of, trimmed
-from station.reports.batch_csv import safe
+from station.reports.batch_csv import note_rows, safe
 from station.reports.dispatch import Leaving
 from station.reports.traceability import Receipt, Traceability, Transformation
+from station.store.purged import GoneRun, table_notes
 
 Cell = str | Decimal
 
@@ -53,28 +54,37 @@ _WIDTH = 24
 
 @dataclass(frozen=True, slots=True)
 class Sheet:
-    """One table: its name, its head and its rows."""
+    """One table: its name, its head and its rows, and lines under them on what is not in it."""
 
     name: str
     head: tuple[str, ...]
     rows: tuple[tuple[Cell, ...], ...]
+    notes: tuple[str, ...] = ()
 
 
-def sheets(found: Traceability, place: str) -> tuple[Sheet, ...]:
+def sheets(found: Traceability, place: str, gone: Sequence[GoneRun] = ()) -> tuple[Sheet, ...]:
     """Return receiving, transformation and shipping.
 
     Args:
         found: what to tell.
         place: business name and address of the packhouse.
+        gone: purged runs that belong to it.
     """
+    notes = table_notes(gone)
     return (
         Sheet("receiving", RECEIVING, tuple(_received(one, place) for one in found.receipts)),
         Sheet(
             "transformation",
             TRANSFORMATION,
             tuple(row for one in found.transformations for row in _transformed(one, place)),
+            notes,
         ),
-        Sheet("shipping", SHIPPING, tuple(_shipped(one, place) for one in found.dispatch.leaving)),
+        Sheet(
+            "shipping",
+            SHIPPING,
+            tuple(_shipped(one, place) for one in found.dispatch.leaving),
+            notes,
+        ),
     )
 
 
@@ -105,6 +115,8 @@ def xlsx(tables: Sequence[Sheet], made: datetime, title: str = "Traceability rec
                     sheet.write_number(row, column, cell)
                 else:
                     sheet.write_string(row, column, cell)
+        for row, words in enumerate(table.notes, start=max(1, len(table.rows)) + 2):
+            sheet.write_string(row, 0, words)  # below the filter, which would hide it
     book.close()
     return kept.getvalue()
 
@@ -115,10 +127,11 @@ def csv_of(table: Sheet) -> bytes:
     writer = csv.writer(text)
     writer.writerow(table.head)
     writer.writerows([_text(cell) for cell in row] for row in table.rows)
+    writer.writerows(note_rows(table.notes, len(table.head)))
     return text.getvalue().encode()
 
 
-def plain_text(found: Traceability, place: str) -> bytes:
+def plain_text(found: Traceability, place: str, gone: Sequence[GoneRun] = ()) -> bytes:
     """Return everything in one table, columns parted by tabs, in UTF-8."""
     rows: list[tuple[Cell, ...]] = []
     for receipt in found.receipts:
@@ -141,6 +154,7 @@ def plain_text(found: Traceability, place: str) -> bytes:
         )
         for one in found.dispatch.leaving
     ]  # fmt: skip
+    rows += [(words, *[""] * (len(PLAIN) - 1)) for words in table_notes(gone)]
     lines = ["\t".join(PLAIN), *("\t".join(_flat(cell) for cell in row) for row in rows)]
     return ("\r\n".join(lines) + "\r\n").encode()
 

@@ -198,7 +198,7 @@ class ManagerPage(DoorPage):
         """Show the figures of a period."""
         self._money = money
         self.figures.set(() if money is None else money.headline)
-        self._say("No bag is on record yet." if money is None else money.title)
+        self._say("No bag is on record yet." if money is None else _title(money))
         self._draw()
 
     @Slot(object)
@@ -335,8 +335,12 @@ class ManagerPage(DoorPage):
         if words:
             self._say(words)
         elif self._money is not None:
-            self._say(self._money.title)
+            self._say(_title(self._money))
 
     @Slot(str)
     def _say(self, words: str) -> None:
         self.reading.set(words)
+
+
+def _title(money: Money) -> str:
+    return "; ".join(filter(None, (money.title, money.gone)))

@@ -96,6 +96,7 @@ class Money:
         happenings: checks, lots, stops and holds.
         zone: of the plant.
         pan: the empty pan of the last run; None without readings.
+        gone: what was purged of these days, in words; empty for nothing.
     """
 
     title: str
@@ -107,6 +108,7 @@ class Money:
     happenings: tuple[Happening, ...]
     zone: tzinfo
     pan: Pan | None
+    gone: str = ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -12,7 +12,7 @@ from station.core.day_review import DayReview, DaySeen
 from station.core.inbox_items import Item
 from station.screens.quality_host import Host
 from station.screens.quality_sources import InboxSource
-from station.screens.quality_words import item_row
+from station.screens.quality_words import item_row, with_gone
 from station.screens.theme import Face, Palette, Ruler
 from station.screens.widgets.sheet import ScanField, Text
 from station.screens.widgets.touch_button import TouchButton
@@ -115,7 +115,7 @@ class InboxPanel(QWidget):
             words += f"; {len(review.open)} things open, not signed"
         else:
             words += f"; {signed.fact.result} by {signed.who}"
-        self.state.setText(words)
+        self.state.setText(with_gone(words, seen.gone))
         self.after_button.setEnabled(self.day < self._source.today)
         self._show()
 

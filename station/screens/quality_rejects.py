@@ -20,6 +20,7 @@ from station.screens.quality_words import (
     reject_filters,
     reject_row,
     reject_words,
+    with_gone,
 )
 from station.screens.theme import Face, Palette, Ruler
 from station.screens.widgets.sheet import Page, ScanField, Text
@@ -142,8 +143,8 @@ class RejectsPanel(QWidget):
         self.day = min(day, self._source.today)
         asked = self.day
 
-        def read() -> tuple[date, tuple[LedgerRow, ...], BinState]:
-            return asked, *self._source.day_seen(asked)
+        def read() -> tuple[date, tuple[LedgerRow, ...], BinState, str]:
+            return asked, *self._source.day_seen(asked), self._source.gone(asked)
 
         self._host.ask(read, self._show_day)
 
@@ -152,11 +153,11 @@ class RejectsPanel(QWidget):
         self._wanted = serial
         self._host.ask(lambda: self._source.day_of_bag(serial), self.go_to)
 
-    def _show_day(self, found: tuple[date, tuple[LedgerRow, ...], BinState]) -> None:
-        day, self.rows, state = found
+    def _show_day(self, found: tuple[date, tuple[LedgerRow, ...], BinState, str]) -> None:
+        day, self.rows, state, gone = found
         if day != self.day:
             return
-        self.bin_state.setText(bin_words(state))
+        self.bin_state.setText(with_gone(bin_words(state), gone))
         self.bin.show_day(day, state)
         self._show_rows()
         wanted, self._wanted = self._wanted, ""

@@ -68,6 +68,10 @@ class RejectsSource(Protocol):
         """The rejects of a day, and what lies in its bin; reads the record."""
         ...
 
+    def gone(self, day: date) -> str:
+        """What was purged of a day, in words; empty for nothing; reads the record."""
+        ...
+
     def serial(self, text: str) -> str:
         """The serial of a scanned ticket or label."""
         ...

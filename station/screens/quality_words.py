@@ -83,6 +83,11 @@ def bin_words(state: BinState) -> str:
     return f"{words}; counted {count.counted}, {count.difference:+d}: {count.explanation}"
 
 
+def with_gone(words: str, gone: str) -> str:
+    """What is said of a day, under what was purged of it."""
+    return f"{gone}\n{words}" if gone else words
+
+
 def reject_filters() -> tuple[tuple[str, Callable[[LedgerRow], str]], ...]:
     """Dimensions a day's rejects are filtered by, shift apart."""
     return (

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Collection
+from collections.abc import Callable, Collection, Sequence
 from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
@@ -92,6 +92,26 @@ def gone_with_lot(home: Path, code: str) -> tuple[GoneRun, ...]:
 def gone_between(home: Path, first: date, last: date) -> tuple[GoneRun, ...]:
     """Purged runs with a production day from ``first`` to ``last``, both counted in."""
     return _those(home, lambda run: run.first_day <= last and run.last_day >= first)
+
+
+def purge_words(gone: Sequence[GoneRun]) -> str:
+    """How many runs went when, and the export they are in; empty for none."""
+    if not gone:
+        return ""
+    runs, last = len(gone), gone[-1]
+    day, folder = last.day, last.purge.folder
+    if runs == 1:
+        return f"1 run was purged on {day}, export {folder}"
+    if any(one.purge.folder != folder for one in gone):
+        return f"{runs} runs were purged, the last on {day}, export {folder}"
+    return f"{runs} runs were purged on {day}, export {folder}"
+
+
+def table_notes(gone: Sequence[GoneRun]) -> tuple[str, ...]:
+    """Lines under a table of what is left: each purged run, so that none is missed unseen."""
+    if not gone:
+        return ()
+    return (f"NOT IN THIS TABLE: {purge_words(gone)}", *(one.words for one in gone))
 
 
 def refusal_of_bag(connection: Connection, serial: str) -> BadInput | None:

@@ -37,6 +37,13 @@ INBOX = (
     " same",
 )
 
+PURGED = (
+    "1 run was purged on {day}, export {folder}",
+    "{count} runs were purged on {day}, export {folder}",
+    "{count} runs were purged, the last on {day}, export {folder}",
+)
+"""What is missing from a day, here and at MANAGER and TRACE."""
+
 REJECTS = (
     *("check", "found", "allowed", "result", "note", "why", "now", "all", "none", "label", "day"),
     *("scan a ticket or label", "FILTER", "OPEN ONLY", "BIN", "ALL", "shift"),
@@ -178,4 +185,4 @@ INSPECTOR = (
     "name the inspector: scan or type who tests",
 )
 
-SENTENCES = (*TABS, *INBOX, *REJECTS, *HOLDS, *CHECKS, *LOOK_UP, *INSPECTOR)
+SENTENCES = (*TABS, *INBOX, *PURGED, *REJECTS, *HOLDS, *CHECKS, *LOOK_UP, *INSPECTOR)

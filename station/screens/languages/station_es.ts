@@ -20,6 +20,10 @@
         <translation type="unfinished">1 bolsa</translation>
     </message>
     <message>
+        <source>1 run was purged on {day}, export {folder}</source>
+        <translation type="unfinished">1 tanda borrada el {day}, exportación {folder}</translation>
+    </message>
+    <message>
         <source>100 % together</source>
         <translation type="unfinished">100 % en total</translation>
     </message>
@@ -5742,6 +5746,14 @@
     <message>
         <source>{count} rejects of {day} wait for a decision</source>
         <translation type="unfinished">{count} rechazos del {day} esperan decisión</translation>
+    </message>
+    <message>
+        <source>{count} runs were purged on {day}, export {folder}</source>
+        <translation type="unfinished">{count} tandas borradas el {day}, exportación {folder}</translation>
+    </message>
+    <message>
+        <source>{count} runs were purged, the last on {day}, export {folder}</source>
+        <translation type="unfinished">{count} tandas borradas, la última el {day}, exportación {folder}</translation>
     </message>
     <message>
         <source>{count} set aside</source>

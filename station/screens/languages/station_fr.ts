@@ -20,6 +20,10 @@
         <translation type="unfinished">1 sac</translation>
     </message>
     <message>
+        <source>1 run was purged on {day}, export {folder}</source>
+        <translation type="unfinished">1 série supprimée le {day}, export {folder}</translation>
+    </message>
+    <message>
         <source>100 % together</source>
         <translation type="unfinished">100 % au total</translation>
     </message>
@@ -5742,6 +5746,14 @@
     <message>
         <source>{count} rejects of {day} wait for a decision</source>
         <translation type="unfinished">{count} rebuts du {day} attendent une décision</translation>
+    </message>
+    <message>
+        <source>{count} runs were purged on {day}, export {folder}</source>
+        <translation type="unfinished">{count} séries supprimées le {day}, export {folder}</translation>
+    </message>
+    <message>
+        <source>{count} runs were purged, the last on {day}, export {folder}</source>
+        <translation type="unfinished">{count} séries supprimées, la dernière le {day}, export {folder}</translation>
     </message>
     <message>
         <source>{count} set aside</source>

@@ -20,6 +20,10 @@
         <translation type="unfinished">1 ਬੈਗ</translation>
     </message>
     <message>
+        <source>1 run was purged on {day}, export {folder}</source>
+        <translation type="unfinished">1 ਦੌਰ {day} ਨੂੰ ਮਿਟਾਇਆ, ਨਕਲ {folder}</translation>
+    </message>
+    <message>
         <source>100 % together</source>
         <translation type="unfinished">ਕੁੱਲ 100 %</translation>
     </message>
@@ -5742,6 +5746,14 @@
     <message>
         <source>{count} rejects of {day} wait for a decision</source>
         <translation type="unfinished">{day} ਦੇ {count} ਰੱਦ ਬੈਗ ਫੈਸਲੇ ਦੀ ਉਡੀਕ ਵਿੱਚ</translation>
+    </message>
+    <message>
+        <source>{count} runs were purged on {day}, export {folder}</source>
+        <translation type="unfinished">{count} ਦੌਰ {day} ਨੂੰ ਮਿਟਾਏ, ਨਕਲ {folder}</translation>
+    </message>
+    <message>
+        <source>{count} runs were purged, the last on {day}, export {folder}</source>
+        <translation type="unfinished">{count} ਦੌਰ ਮਿਟਾਏ, ਆਖਰੀ {day} ਨੂੰ, ਨਕਲ {folder}</translation>
     </message>
     <message>
         <source>{count} set aside</source>

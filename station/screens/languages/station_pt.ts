@@ -20,6 +20,10 @@
         <translation type="unfinished">1 saco</translation>
     </message>
     <message>
+        <source>1 run was purged on {day}, export {folder}</source>
+        <translation type="unfinished">1 série apagada em {day}, exportação {folder}</translation>
+    </message>
+    <message>
         <source>100 % together</source>
         <translation type="unfinished">100 % no total</translation>
     </message>
@@ -5742,6 +5746,14 @@
     <message>
         <source>{count} rejects of {day} wait for a decision</source>
         <translation type="unfinished">{count} rejeitados de {day} esperam decisão</translation>
+    </message>
+    <message>
+        <source>{count} runs were purged on {day}, export {folder}</source>
+        <translation type="unfinished">{count} séries apagadas em {day}, exportação {folder}</translation>
+    </message>
+    <message>
+        <source>{count} runs were purged, the last on {day}, export {folder}</source>
+        <translation type="unfinished">{count} séries apagadas, a última em {day}, exportação {folder}</translation>
     </message>
     <message>
         <source>{count} set aside</source>

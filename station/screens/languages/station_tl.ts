@@ -20,6 +20,10 @@
         <translation type="unfinished">1 bag</translation>
     </message>
     <message>
+        <source>1 run was purged on {day}, export {folder}</source>
+        <translation type="unfinished">1 run ang binura noong {day}, kopya {folder}</translation>
+    </message>
+    <message>
         <source>100 % together</source>
         <translation type="unfinished">100 % lahat</translation>
     </message>
@@ -5742,6 +5746,14 @@
     <message>
         <source>{count} rejects of {day} wait for a decision</source>
         <translation type="unfinished">{count} reject ng {day} ang naghihintay ng pasya</translation>
+    </message>
+    <message>
+        <source>{count} runs were purged on {day}, export {folder}</source>
+        <translation type="unfinished">{count} run ang binura noong {day}, kopya {folder}</translation>
+    </message>
+    <message>
+        <source>{count} runs were purged, the last on {day}, export {folder}</source>
+        <translation type="unfinished">{count} run ang binura, ang huli noong {day}, kopya {folder}</translation>
     </message>
     <message>
         <source>{count} set aside</source>

@@ -20,6 +20,10 @@
         <translation type="unfinished">1 túi</translation>
     </message>
     <message>
+        <source>1 run was purged on {day}, export {folder}</source>
+        <translation type="unfinished">1 đợt đã xóa ngày {day}, bản lưu {folder}</translation>
+    </message>
+    <message>
         <source>100 % together</source>
         <translation type="unfinished">tổng 100 %</translation>
     </message>
@@ -5742,6 +5746,14 @@
     <message>
         <source>{count} rejects of {day} wait for a decision</source>
         <translation type="unfinished">{count} túi loại ngày {day} chờ quyết định</translation>
+    </message>
+    <message>
+        <source>{count} runs were purged on {day}, export {folder}</source>
+        <translation type="unfinished">{count} đợt đã xóa ngày {day}, bản lưu {folder}</translation>
+    </message>
+    <message>
+        <source>{count} runs were purged, the last on {day}, export {folder}</source>
+        <translation type="unfinished">{count} đợt đã xóa, lần cuối ngày {day}, bản lưu {folder}</translation>
     </message>
     <message>
         <source>{count} set aside</source>

@@ -20,6 +20,10 @@
         <translation type="unfinished">1 袋</translation>
     </message>
     <message>
+        <source>1 run was purged on {day}, export {folder}</source>
+        <translation type="unfinished">{day} 已清除 1 次生产的记录，存于 {folder}</translation>
+    </message>
+    <message>
         <source>100 % together</source>
         <translation type="unfinished">合计 100 %</translation>
     </message>
@@ -5742,6 +5746,14 @@
     <message>
         <source>{count} rejects of {day} wait for a decision</source>
         <translation type="unfinished">{day} 的 {count} 个剔出袋等待决定</translation>
+    </message>
+    <message>
+        <source>{count} runs were purged on {day}, export {folder}</source>
+        <translation type="unfinished">{day} 已清除 {count} 次生产的记录，存于 {folder}</translation>
+    </message>
+    <message>
+        <source>{count} runs were purged, the last on {day}, export {folder}</source>
+        <translation type="unfinished">已清除 {count} 次生产的记录，最后一次 {day}，存于 {folder}</translation>
     </message>
     <message>
         <source>{count} set aside</source>

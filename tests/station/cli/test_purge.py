@@ -1,15 +1,18 @@
 """``station purge``: the whole way, on a record whose first runs ended six years ago."""
 
+import csv
 import re
 import sqlite3
 from contextlib import closing
 from dataclasses import replace
 from datetime import timedelta
+from io import StringIO
 from pathlib import Path
 from shutil import copytree
 from types import SimpleNamespace
 
 import pytest
+from openpyxl import load_workbook
 from pypdfium2 import PdfDocument
 
 from station.clock import SystemClock
@@ -222,6 +225,50 @@ def test_reports_of_purged_days_say_so(station, purge, old):
         assert "Not on this paper: 1 run was purged" in text, name
     today = station("giveaway", "--from", old.young.dating.production_day.isoformat(), *where)
     assert "purged" not in today.document
+
+
+def test_tables_of_purged_days_say_so(station, purge, old):
+    """CSV by Python's own reader, XLSX by openpyxl: a line under the table names each run."""
+    assert purge("--really", "--to", old.out, "--who", WHO, "--why", WHY).code == 0
+    day, lot = old.old.dating.production_day.isoformat(), old.old.lots[0].code
+    tables = {
+        "rejects": ("rejects", "--day", day, "--out"),
+        "giveaway": ("giveaway", "--out"),
+        "report": ("report", "--out"),
+        "recall": ("recall", "--lot", lot, "--csv"),
+        "export": ("export", "--kind", "sheet", "--lot", lot, "--out"),
+    }
+    for name, verb in tables.items():
+        made = [old.out.with_name(f"{name}.csv")]
+        station(*verb, made[0], "--home", old.home)
+        if not made[0].exists():  # a file for each table
+            made = sorted(old.out.parent.glob(f"{name}-*.csv"))
+        assert made, name
+        for file in made:
+            head, *rows = csv.reader(StringIO(file.read_text("utf-8")))
+            assert {len(row) for row in rows} == {len(head)}, file.name
+            notes = [row[0] for row in rows if "purge" in row[0]]
+            if file.name == "export-receiving.csv":  # lots stay
+                assert notes == []
+                continue
+            assert notes[0].startswith("NOT IN THIS TABLE: 1 run was purged on "), file.name
+            assert notes[0].endswith(f", export {old.out.name}"), file.name
+            assert old.old.id in notes[1], file.name
+    for name in ("rejects", "giveaway", "report", "export"):
+        file = old.out.with_name(f"{name}.xlsx")
+        station(*tables[name], file, "--home", old.home)
+        book = load_workbook(file)
+        for sheet in book.worksheets[1 if name == "export" else 0 :]:
+            cells = [str(row[0]) for row in sheet.iter_rows(values_only=True)]
+            assert cells[-2].startswith("NOT IN THIS TABLE: 1 run was purged on "), sheet.title
+            assert sheet.max_row > int(sheet.auto_filter.ref.rpartition(":")[2][1:]), sheet.title
+    plain = old.out.with_name("plain.txt")
+    station("export", "--kind", "plain", "--lot", lot, "--out", plain, "--home", old.home)
+    assert "NOT IN THIS TABLE: 1 run was purged on " in plain.read_text("utf-8")
+    young = old.out.with_name("young.csv")
+    today = old.young.dating.production_day.isoformat()
+    station("giveaway", "--from", today, "--out", young, "--home", old.home)
+    assert "purged" not in young.read_text("utf-8")
 
 
 @pytest.mark.parametrize(

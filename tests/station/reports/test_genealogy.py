@@ -175,7 +175,7 @@ def test_a_tree_of_what_was_purged_says_so(tmp_path):
     made.purge(tmp_path / "out")
     for asked in ("LF-101", "S-1", number(1)):
         assert tree_of(made.home, asked).answer.endswith(
-            "bags of 1 run were purged on 2032-03-02"
+            "; 1 run was purged on 2032-03-02, export out"
         ), asked
     for asked in (made.serials[1][0], made.runs[1].id, made.runs[1].blend_lot):
         with pytest.raises(BadInput, match="was purged"):

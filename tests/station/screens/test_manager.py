@@ -1,5 +1,6 @@
 """The manager's page on a simulated week: figures, charts, papers, signatures, lists."""
 
+from datetime import date
 from functools import partial
 from pathlib import Path
 from shutil import copytree
@@ -16,6 +17,7 @@ from station.screens.manager_source import GivenBy, Period
 from station.screens.widgets.chart import Chart
 from station.store.writer import StationStore
 from tests.station.screens.manager_rig import NOW, ManagerRig, hold
+from tests.station.store.old_runs import note_of_purge
 
 SIZES = [(1024, 768), (1280, 800), (1920, 1080)]
 PROPOSAL = {
@@ -232,3 +234,17 @@ def test_nothing_is_cut_off(shown, qtbot, size):
             if button.isVisible():
                 corner = button.mapTo(page, button.rect().bottomRight())
                 assert page.rect().contains(corner)
+
+
+@pytest.mark.parametrize(("asked", "named"), [(Period.ALL, True), (Period.DAY, False)])
+def test_a_period_names_what_was_purged_of_it(qtbot, week, tmp_path, asked, named):
+    home = copytree(week.home, tmp_path / "home")
+    with StationStore.open(home, "QH", "A1", SystemClock("Europe/Dublin")) as store:
+        at = Moment(NOW, 0, "Europe/Dublin", 0)
+        store.record((note_of_purge(date(2020, 3, 4)),), at, "M01")
+    rig = ManagerRig(home, tmp_path / "charts")
+    qtbot.addWidget(rig.page, before_close_func=lambda page: page.stop())
+    rig.page._period = asked
+    rig.show(partial(qtbot.waitUntil, timeout=60_000))
+    line = f"; 1 run was purged on {NOW:%Y-%m-%d}, export old-runs"
+    assert rig.page.reading.view.endswith(line) is named, rig.page.reading.view

@@ -11,9 +11,11 @@ from station.core.checks.suspect import Decision
 from station.core.dispositions import Disposition
 from station.core.holds import ScopeKind
 from station.core.journal import EntryKind
+from station.core.languages import Language
 from station.core.pack import LabelState, Quality
 from station.core.reference_test import AID
 from station.screens.doors import Door
+from station.screens.tongue import say, speak
 from station.screens.window import StationWindow
 from station.store.facts import facts
 from station.store.queries import trace_pack
@@ -22,6 +24,7 @@ from tests.station.screens.numbers_rig import touch
 from tests.station.screens.quality_rig import NINE, QualityRig
 from tests.station.screens.states import make_offer
 from tests.station.screens.test_work import AT_ONCE_S, count_all
+from tests.station.store.old_runs import note_of_purge
 
 pytestmark = pytest.mark.qt_log_ignore("propagateSizeHints")  # Qt's offscreen platform only
 INBOX, REJECTS, HOLDS, CHECKS, LOOK_UP, INSPECTOR, WHO = range(7)
@@ -630,3 +633,32 @@ def test_whoever_leaves_the_page_is_asked_nothing_more(rig):
     assert not rig.page.busy
     thread.join(5)
     assert not thread.is_alive()
+
+
+def test_a_day_names_what_was_purged_of_it(make):
+    """Never an emptier day without a word; in every language."""
+    rig = make()
+    day = NINE.date() - timedelta(days=1)
+    once, again = (note_of_purge(day, uid, uid) for uid in ("old-1", "old-2"))
+    rig.store.record((once,), rig.clock.now(), "M01")
+    inbox, rejects = (rig.page.panels[index] for index in (INBOX, REJECTS))
+    for panel in (inbox, rejects):
+        panel.go_to(day)
+        rig.settle()
+    shown = [inbox.state, rejects.bin_state]
+    line = "1 run was purged on 2026-11-25, export old-1"
+    assert [text.text().split("\n")[0] for text in shown] == [line] * 2
+    for language in Language:
+        speak(language)
+        words = say(inbox.state.text()).split("\n")[0]
+        assert "2026-11-25" in words
+        assert "old-1" in words
+        assert (words == line) is (language is Language.ENGLISH), words
+    speak(Language.ENGLISH)
+    rig.store.record((again,), rig.clock.now(), "M01")
+    rejects.go_to(day)
+    rig.settle()
+    assert rejects.bin_state.text().startswith("2 runs were purged, the last on 2026-11-25, export")
+    rejects.go_to(NINE.date())
+    rig.settle()
+    assert "purged" not in rejects.bin_state.text()

@@ -5,7 +5,7 @@ is of today and has lots of its own.
 """
 
 from dataclasses import dataclass, field, replace
-from datetime import date
+from datetime import UTC, date, datetime, time
 from pathlib import Path
 
 from station.core.dispositions import Decided, Disposition, disposition_fact
@@ -14,6 +14,7 @@ from station.core.journal import EntryKind
 from station.core.lot_set import LotSet, LotUse
 from station.core.lots import InputLot
 from station.core.pack import LabelState
+from station.core.purging import Purge, PurgedRun, purge_fact
 from station.core.run import Run
 from station.core.shipping import Shipment, UnitLabel
 from station.core.shipping_entries import case_fact, shipment_fact, unit_label_fact
@@ -142,3 +143,23 @@ def old_runs(world: World) -> OldRuns:
         made.pack(store, 2, 6)
         made.years_on(store)
     return made
+
+
+def note_of_purge(day: date, uid: str = "purge-1", folder: str = "old-runs") -> Fact:
+    """The entry of a purge of one invented run of a day; for what only tells of purges."""
+    run = PurgedRun(
+        uid=f"run-{uid}",
+        product="SLAW-340",
+        name="Coleslaw mix",
+        blend_lots=("L10000001",),
+        inputs=("LF-0",),
+        first_day=day,
+        last_day=day,
+        bags=12,
+        serials=(),
+        entries=(),
+        root="00" * 32,
+        kinds="00" * 32,
+    )
+    before = datetime.combine(day, time(), UTC)
+    return purge_fact(Purge(uid, before, KEEP, folder, "ab" * 32, WHY, 1, 1, (run,)))
