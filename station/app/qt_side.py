@@ -20,6 +20,7 @@ from station.app.sounds import Sounds, system_sink
 from station.config.packhouse import Packhouse
 from station.screens.bridge import Bridge
 from station.screens.sweep import swept
+from station.screens.theme import Ruler
 
 T = TypeVar("T")
 _LOG = logging.getLogger(__name__)
@@ -56,10 +57,12 @@ def application() -> Iterator[QApplication]:
     awake = QTimer()  # Python sees a signal only while Python runs
     awake.timeout.connect(_nothing)
     awake.start(_LOOK_MS)
+    Ruler.room = application.primaryScreen().availableGeometry().size()
     try:
         with swept():
             yield application
     finally:
+        Ruler.room = None
         awake.stop()
         application.removePostedEvents(application, QEvent.Type.Quit.value)
         sys.setswitchinterval(switch)

@@ -170,7 +170,7 @@ class PackerScreen(QWidget):
     @override
     def resizeEvent(self, event: QResizeEvent) -> None:
         self.unit = min(self.width() / WIDTH_MM, self.height() / HEIGHT_MM)
-        ruler = Ruler.of(self.screen())
+        ruler = Ruler.true(self.screen())
         unit = self.unit
         margin, gap = round(_MARGIN * unit), round(_GAP * unit)
         left, wide = margin, self.width() - 2 * margin

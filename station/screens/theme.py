@@ -13,7 +13,9 @@ from dataclasses import dataclass
 from enum import Enum
 from functools import cache
 from importlib.resources import as_file, files
+from typing import ClassVar
 
+from PySide6.QtCore import QSize
 from PySide6.QtGui import QFont, QFontDatabase, QFontMetricsF, QScreen
 
 MM_PER_INCH = 25.4
@@ -164,14 +166,35 @@ def font_of(face: Face, cap_px: float) -> QFont:
     return font
 
 
+PAGE_MM = (250.0, 200.0)
+"""Across and down, what a page takes. On a smaller screen it is drawn smaller, with all that is
+touched, because a window as large as its largest page would cut off the packer's screen."""
+
+
 @dataclass(frozen=True, slots=True)
 class Ruler:
-    """How many pixels a millimetre has on the screen a window stands on."""
+    """How many pixels a millimetre has on the screen a window stands on.
+
+    Attributes:
+        room: pixels of the screen that pages must lie within; None where that is not asked.
+    """
 
     px_per_mm: float
+    room: ClassVar[QSize | None] = None
 
     @classmethod
     def of(cls, screen: QScreen | None) -> Ruler:
+        """Return the ruler of a page: the true one, or a shorter one where the screen is small."""
+        true = cls.true(screen)
+        return true if cls.room is None else true.within(cls.room)
+
+    def within(self, room: QSize) -> Ruler:
+        """Return the ruler by which :data:`PAGE_MM` lie within so many pixels."""
+        wide, tall = PAGE_MM
+        return Ruler(min(self.px_per_mm, room.width() / wide, room.height() / tall))
+
+    @classmethod
+    def true(cls, screen: QScreen | None) -> Ruler:
         """Read the screen; where it tells an unbelievable size, take its logical resolution."""
         if screen is None:
             return cls(96.0 / MM_PER_INCH)

@@ -16,6 +16,7 @@ from dataclasses import dataclass
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 os.environ["QT_SCALE_FACTOR"] = "1"
 
+from PySide6.QtCore import QSize
 from PySide6.QtWidgets import QApplication
 
 from station.screens.bridge import Bridge
@@ -105,12 +106,13 @@ def reach(mm: float, minutes: float = LEAST_ARCMIN) -> float:
 @contextmanager
 def ruler_of(screen: Screen) -> Iterator[None]:
     """Let every window believe that it stands on a screen."""
-    real = Ruler.__dict__["of"]
-    Ruler.of = classmethod(lambda _, __: Ruler(screen.px_per_mm))  # type: ignore[method-assign]
+    real = Ruler.__dict__["true"]
+    Ruler.true = classmethod(lambda _, __: Ruler(screen.px_per_mm))  # type: ignore[method-assign]
+    Ruler.room = QSize(screen.wide, screen.tall)
     try:
         yield
     finally:
-        Ruler.of = real  # type: ignore[method-assign]
+        Ruler.true, Ruler.room = real, None  # type: ignore[method-assign]
 
 
 def heights(screen: Screen) -> dict[str, float]:

@@ -1,13 +1,15 @@
 """Contrast by the formula of WCAG 2.2, and sizes by the physical screen."""
 
 import itertools
+import math
 
 import pytest
-from PySide6.QtCore import QSizeF
+from PySide6.QtCore import QSize, QSizeF
 from PySide6.QtGui import QFontMetricsF
 
 from station.screens.theme import (
     LIGHT,
+    PAGE_MM,
     PALETTES,
     Face,
     Palette,
@@ -122,3 +124,22 @@ def test_an_unbelievable_screen_is_not_believed(told: float, used: float) -> Non
 
 def test_a_touched_side_is_never_rounded_down() -> None:
     assert Ruler(3.61).touch(30) == 109
+
+
+@pytest.mark.parametrize(
+    ("inch", "wide", "tall", "share"),
+    [
+        (10.1, 1280, 800, 0.68),
+        (12.1, 1280, 800, 0.82),
+        (12.1, 1024, 768, 0.92),
+        (24, 1920, 1080, 1),
+    ],
+)
+def test_on_a_small_screen_a_page_is_drawn_smaller(
+    inch: float, wide: int, tall: int, share: float
+) -> None:
+    true = Ruler(math.hypot(wide, tall) / inch / 25.4)
+    used = true.within(QSize(wide, tall))
+    assert PAGE_MM[0] * used.px_per_mm <= wide
+    assert PAGE_MM[1] * used.px_per_mm <= tall
+    assert used.px_per_mm / true.px_per_mm == pytest.approx(share, abs=0.005)

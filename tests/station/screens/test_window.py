@@ -17,8 +17,10 @@ from station.screens.widgets.touch_table import TouchTable
 from station.screens.window import StationWindow
 from tests.end_to_end.line import without_pins
 from tests.station.screens.fakes import FakeIntents
+from tests.station.screens.legibility import SCREENS, Screen, ruler_of
 from tests.station.screens.states import every_state, make_offer
 
+SMALL = tuple(one for one in SCREENS if one.inches in (10.1, 15.6))
 SIZES = ((1024, 768), (1280, 800), (1920, 1080))
 pytestmark = pytest.mark.qt_log_ignore("propagateSizeHints")  # Qt's offscreen platform only
 
@@ -153,7 +155,10 @@ def test_the_band_lies_over_nothing_to_touch_on_any_page(qtbot, tmp_path):
     station.store.close()
 
 
-def test_however_many_people_there_are_the_window_is_no_larger_than_its_screen(qtbot, tmp_path):
+@pytest.mark.parametrize("screen", SMALL, ids=str)
+def test_however_many_people_there_are_the_window_is_no_larger_than_its_screen(
+    qtbot, tmp_path, screen: Screen
+):
     house = without_pins(packhouse(demo_settings()))
     people = {
         f"{who}{number}": replace(one, id=f"{who}{number}")
@@ -162,18 +167,18 @@ def test_however_many_people_there_are_the_window_is_no_larger_than_its_screen(q
     }
     house = replace(house, people=people)
     station = Station(house, tmp_path / "home", PortSettings("none"), tmp_path / "labels")
-    window = station_window(Bridge(), station, house)
-    qtbot.addWidget(window)
-    window.make_pages()
-    wide, tall = SIZES[0]
-    for place in range(window.screens.count()):
-        page = window.screens.widget(place)
-        least = page.minimumSizeHint()
-        assert least.width() <= wide, page
-        assert least.height() <= tall, page
-    window.resize(wide, tall)
-    with qtbot.waitExposed(window):
-        window.show()
-    assert (window.width(), window.height()) == (wide, tall)
-    window.close()
+    with ruler_of(screen):
+        window = station_window(Bridge(), station, house)
+        qtbot.addWidget(window)
+        window.make_pages()
+        for place in range(window.screens.count()):
+            page = window.screens.widget(place)
+            least = page.minimumSizeHint()
+            assert least.width() <= screen.wide, page
+            assert least.height() <= screen.tall, page
+        window.resize(screen.wide, screen.tall)
+        with qtbot.waitExposed(window):
+            window.show()
+        assert (window.width(), window.height()) == (screen.wide, screen.tall)
+        window.close()
     station.store.close()
