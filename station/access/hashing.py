@@ -12,8 +12,15 @@ import hashlib
 import hmac
 
 from argon2 import PasswordHasher, Type
-from argon2.exceptions import InvalidHashError, VerificationError, VerifyMismatchError
-from argon2.low_level import hash_secret_raw
+from argon2.exceptions import (
+    HashingError,
+    InvalidHashError,
+    VerificationError,
+    VerifyMismatchError,
+)
+from argon2.low_level import error_to_str, hash_secret_raw
+
+from station.errors import EnvironmentFault
 
 PEPPER_BYTES = 32
 _PASSES, _KIB, _LANES, _TAG, _SALT = 3, 64 * 1024, 4, 32, 16
@@ -25,11 +32,20 @@ _HASHER = PasswordHasher(
     salt_len=_SALT,
     type=Type.ID,
 )
+_OF_THE_MACHINE = frozenset(map(error_to_str, (-22, -33)))
+"""Argon2's words for too little memory, and for threads that cannot be had."""
 
 
 def pin_hash(person: str, pin: str, pepper: bytes) -> str:
-    """Return the hash of a person's PIN, salted anew; takes about a tenth of a second."""
-    return _HASHER.hash(_keyed("pin", f"{person}\x00{pin}", pepper))
+    """Return the hash of a person's PIN, salted anew; takes about a tenth of a second.
+
+    Raises:
+        EnvironmentFault: there is too little memory for it.
+    """
+    try:
+        return _HASHER.hash(_keyed("pin", f"{person}\x00{pin}", pepper))
+    except HashingError as fault:
+        raise _unable(fault) from fault
 
 
 def pin_fits(kept: str, person: str, pin: str, pepper: bytes) -> bool:
@@ -37,23 +53,36 @@ def pin_fits(kept: str, person: str, pin: str, pepper: bytes) -> bool:
 
     Raises:
         ValueError: the kept hash is damaged.
+        EnvironmentFault: there is too little memory for it.
     """
     try:
         return _HASHER.verify(kept, _keyed("pin", f"{person}\x00{pin}", pepper))
     except VerifyMismatchError:
         return False
-    except (VerificationError, InvalidHashError) as damaged:
-        raise ValueError(f"the kept PIN of {person} is damaged: set it again") from damaged
+    except (VerificationError, InvalidHashError) as fault:
+        if str(fault) in _OF_THE_MACHINE:
+            raise _unable(fault) from fault
+        raise ValueError(f"the kept PIN of {person} is damaged: set it again") from fault
 
 
 def badge_hash(badge: str, pepper: bytes) -> str:
     """Return the hash of a badge's code, by which it is also found; as slow as that of a PIN.
 
     Its salt comes from the pepper and is one for all, so one hash tells whose badge it is.
+
+    Raises:
+        EnvironmentFault: there is too little memory for it.
     """
     salt = _keyed("badge salt", "", pepper)[:_SALT]
     code = _keyed("badge", badge, pepper)
-    return hash_secret_raw(code, salt, _PASSES, _KIB, _LANES, _TAG, Type.ID).hex()
+    try:
+        return hash_secret_raw(code, salt, _PASSES, _KIB, _LANES, _TAG, Type.ID).hex()
+    except HashingError as fault:
+        raise _unable(fault) from fault
+
+
+def _unable(fault: Exception) -> EnvironmentFault:
+    return EnvironmentFault("PINs and badges cannot be checked now, try again", str(fault))
 
 
 def _keyed(use: str, text: str, pepper: bytes) -> bytes:

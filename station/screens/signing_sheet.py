@@ -25,6 +25,7 @@ from station.screens.work import Work
 _PATIENCE_MS = 120_000
 _DOT = "●"
 _NONE_YET = mark("no PIN or badge yet")
+_CHECKING = mark("checking …")
 
 
 @dataclass(slots=True)
@@ -211,7 +212,7 @@ class SigningSheet(QWidget):
     def _try(self, task: Callable[[Callable[[int], None]], object]) -> None:
         if self.work.begin(task):
             self.pad.setEnabled(False)
-            self.message.say("checking …")
+            self.message.say(_CHECKING)
             self._patience.start()
 
     @Slot(object)
@@ -247,6 +248,8 @@ class SigningSheet(QWidget):
     @Slot()
     def _free(self) -> None:
         self.pad.setEnabled(True)
+        if self.message.text() == say(_CHECKING):  # nothing came of it
+            self.message.say("")
 
     @Slot(str)
     def _refuse(self, words: str) -> None:

@@ -4,7 +4,10 @@ import hashlib
 import hmac
 import json
 import re
+import resource
 import stat
+from contextlib import contextmanager
+from pathlib import Path
 
 import pytest
 from argon2.low_level import Type, hash_secret_raw
@@ -90,6 +93,34 @@ def test_a_damaged_hash_says_so(kept, tmp_path):
     file.write_text(file.read_text().replace("$argon2id$v=19", "$argon2id$v=x"))
     with pytest.raises(ValueError, match="PIN of L01 is damaged"):
         Credentials(tmp_path).pin_fits("L01", PIN)
+
+
+@contextmanager
+def memory_left(mib):
+    """Let this process take so little more; Argon2 wants 64 MiB at once."""
+    pages = int(Path("/proc/self/statm").read_text(encoding="ascii").split()[0])
+    soft, hard = resource.getrlimit(resource.RLIMIT_AS)
+    resource.setrlimit(resource.RLIMIT_AS, (pages * resource.getpagesize() + mib * 2**20, hard))
+    try:
+        yield
+    finally:
+        resource.setrlimit(resource.RLIMIT_AS, (soft, hard))
+
+
+@pytest.mark.parametrize(
+    "check",
+    [
+        lambda kept: kept.pin_fits("L01", PIN),
+        lambda kept: kept.owner_of(BADGE),
+        lambda kept: kept.set_pin("L02", PIN),
+    ],
+    ids=["PIN", "badge", "new PIN"],
+)
+def test_too_little_memory_is_not_taken_for_a_damaged_pin(kept, check):
+    kept.set_badge("L01", BADGE)
+    with memory_left(32), pytest.raises(EnvironmentFault, match=r"now, try again: Memory alloc"):
+        check(kept)
+    assert kept.pin_fits("L01", PIN)
 
 
 def test_a_pin_that_cannot_be_kept_leaves_the_old_one(kept, tmp_path):

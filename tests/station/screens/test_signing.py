@@ -142,6 +142,20 @@ def test_what_is_given_up_while_it_is_checked_signs_nothing(hands, monkeypatch):
     assert hands.asked == [("enter", ((GATE,), "L01"))]
 
 
+def test_a_check_that_ends_in_a_fault_lets_it_be_tried_again(hands, monkeypatch):
+    faults = []
+    monkeypatch.setattr("threading.excepthook", lambda args: faults.append(args.exc_value))
+    with monkeypatch.context() as broken:
+        broken.setattr(hands.source, "sign", lambda *_, **__: 1 // 0)
+        hands.intents.enter((GATE,), "L01")
+        hands.key_in(PINS["L01"])
+    hands.sheet.work.wait()
+    assert [type(one) for one in faults] == [ZeroDivisionError]
+    assert hands.sheet.message.text() == ""
+    hands.key_in(PINS["L01"])
+    assert hands.asked == [("enter", ((GATE,), "L01"))]
+
+
 def test_a_badge_signs_for_its_owner_whoever_was_touched(hands):
     hands.intents.enter((GATE,), "L01")
     hands.scan("BADGE-L02")
