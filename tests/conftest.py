@@ -171,7 +171,7 @@ def _loops_go_on(request: pytest.FixtureRequest) -> Iterator[None]:
     loop = QEventLoop()
     QTimer.singleShot(0, loop.quit)
     if loop.exec() == -1:
-        QTimer.singleShot(0, QCoreApplication.quit)
+        QTimer.singleShot(0, lambda: QCoreApplication.exit(0))  # a quit would close windows
         QCoreApplication.exec()
         pytest.fail("the test left a wish to quit behind: no loop of Qt's runs", pytrace=False)
 
