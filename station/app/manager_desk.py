@@ -91,9 +91,10 @@ class ManagerDesk:
         told(10)
         length = _DAYS.get(asked)
         first = None if length is None else days[-1] - timedelta(days=length - 1)
-        water = self._house.settings.lots.water
+        settings = self._house.settings
+        water, cut_off = settings.lots.water, settings.cut_off
         with share(10, 45):
-            return period(self._home, first, days[-1], self._house.prices, water)
+            return period(self._home, first, days[-1], self._house.prices, water, cut_off)
 
     def _written(self, folder: str, files: dict[str, bytes], told: Told) -> tuple[Path, ...]:
         place = self._home / folder

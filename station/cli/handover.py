@@ -8,6 +8,7 @@ from typing import Annotated
 import typer
 
 from station.cli.answer import Answer, Json, iso, run_verb
+from station.cli.cut_off import cut_off_of
 from station.cli.options import AsJson, Config, Force, Home, home_of, read_day
 from station.cli.outside import key_file
 from station.cli.page import Weight, facts, heading, note
@@ -34,7 +35,7 @@ def handover(
 
         if pdf is not None:
             check_free(pdf, force=force)
-        sheet = gather(folder, asked, key_file(folder, config))
+        sheet = gather(folder, asked, key_file(folder, config), cut_off_of(config))
         if pdf is not None:
             from station.reports.handover_pdf import handover_pdf
 

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from station.cli.answer import Answer, Json, run_verb
+from station.cli.cut_off import cut_off_of
 from station.cli.giveaway import First, Last, document, prices_of
 from station.cli.options import AsJson, Config, Force, Home, home_of, read_day
 from station.cli.page import facts, heading, listing, note
@@ -71,7 +72,7 @@ def _found(
     end = None if last is None else read_day("--to", last)
     if begin is not None and end is not None and begin > end:
         raise BadInput("--from", f"{begin} is later than --to {end}")
-    return period(home, begin, end, prices_of(config), _water(config))
+    return period(home, begin, end, prices_of(config), _water(config), cut_off_of(config))
 
 
 def _water(config: Path | None) -> Water | None:

@@ -10,10 +10,13 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass
-from datetime import date, datetime, time, timedelta
+from datetime import UTC, date, datetime, time, timedelta, tzinfo
 
 from station.core.lots import InputLot
 from station.core.product import Product
+
+MIDNIGHT = time()
+"""When a production day changes where no settings are at hand: the calendar's."""
 
 
 class DatingError(ValueError):
@@ -28,6 +31,20 @@ class Dating:
     use_by: date
     shortened_by: str
     """Lot code of the input lot that shortened the life; empty when the product's life holds."""
+
+
+def span_of_days(first: date, last: date, zone: tzinfo, cut_off: time) -> tuple[datetime, datetime]:
+    """Return the first and the last moment of production days: what is recorded then is theirs.
+
+    Args:
+        first: first production day.
+        last: last one, counted in.
+        zone: of the plant; a day of a change to or from summer time is as long as it is.
+        cut_off: wall-clock time at which the production day changes.
+    """
+    begin = datetime.combine(first, cut_off, zone)
+    end = datetime.combine(last + timedelta(days=1), cut_off, zone)
+    return begin, end.astimezone(UTC) - datetime.resolution
 
 
 def production_day(local: datetime, cut_off: time) -> date:

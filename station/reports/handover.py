@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from datetime import date, datetime, timedelta
+from datetime import date, time
 from pathlib import Path
 from zoneinfo import ZoneInfo
 
+from station.core.dating import MIDNIGHT, span_of_days
 from station.core.facts import FACT_KINDS, FactRecord
 from station.core.journal import EntryKind
 from station.core.pauses import Pause, pauses_of
@@ -20,8 +21,6 @@ from station.store.queries import in_doubt, run_tally
 from station.store.run_counts import count_run
 from station.store.run_evidence import runs_of_day
 from station.store.weighed import packs_of_run, plant_zone
-
-_DAY = timedelta(days=1)
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,13 +77,14 @@ class Handover:
         return tuple(points)
 
 
-def handover(home: Path, day: date, key: Path | None = None) -> Handover:
+def handover(home: Path, day: date, key: Path | None = None, cut_off: time = MIDNIGHT) -> Handover:
     """Gather the sheet of a production day.
 
     Args:
         home: folder of the record.
-        day: the production day; facts and stops are those of its calendar day at the plant.
+        day: the production day.
         key: file of the station's key, which signs the head on the sheet; None for none.
+        cut_off: when the day changes at the plant, for facts and stops.
     """
     zone = plant_zone(home)
     found = [packs_of_run(home, uid) for uid in runs_of_day(home, day)]
@@ -94,9 +94,9 @@ def handover(home: Path, day: date, key: Path | None = None) -> Handover:
         )
         for packs in found
     )
-    start = datetime(day.year, day.month, day.day, tzinfo=zone)
-    entered = facts(home, FACT_KINDS, since=start, until=start + _DAY)
-    stops = pauses_of(facts(home, (EntryKind.PAUSE,), since=start, until=start + _DAY))
+    start, end = span_of_days(day, day, zone, cut_off)
+    entered = facts(home, FACT_KINDS, since=start, until=end)
+    stops = pauses_of(facts(home, (EntryKind.PAUSE,), since=start, until=end))
     head = head_now(home, key)
     return Handover(
         day,

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from datetime import date, datetime, time, timedelta
+from datetime import date, time, timedelta
 from decimal import Decimal
 from fractions import Fraction
 from itertools import groupby
@@ -12,6 +12,7 @@ from pathlib import Path
 from zoneinfo import ZoneInfo
 
 from station.core.balance import Balance, Water, balance
+from station.core.dating import MIDNIGHT, span_of_days
 from station.core.facts import FACT_KINDS, FactRecord
 from station.core.journal import EntryKind
 from station.core.line_lots import line_of, move_of
@@ -27,7 +28,6 @@ from station.store.recall import frozen_runs
 from station.store.run_evidence import Place, run_evidence
 from station.store.weighed import plant_zone
 
-_DAY = timedelta(days=1)
 _HOUR = timedelta(hours=1)
 
 
@@ -130,6 +130,7 @@ def period(
     last: date | None,
     prices: Mapping[str, Decimal],
     water: Water | None = None,
+    cut_off: time = MIDNIGHT,
 ) -> Period:
     """Gather some production days.
 
@@ -139,6 +140,7 @@ def period(
         last: last one, counted in; None for the last on record.
         prices: of a kilogram, by article code.
         water: uptake between weighing a lot and weighing the bags.
+        cut_off: when a day changes at the plant, for entries and stops.
 
     Raises:
         BadInput: nothing was packed then.
@@ -147,8 +149,7 @@ def period(
     step(0)
     sums, zone = period_sums(home, first, last, prices), plant_zone(home)
     step(50)
-    begin = datetime.combine(sums.first, time(), zone)
-    end = datetime.combine(sums.last, time(), zone) + _DAY
+    begin, end = span_of_days(sums.first, sums.last, zone, cut_off)
     entered = facts(home, FACT_KINDS, since=begin, until=end)
     stops = pauses_of(tuple(one for one in entered if one.fact.kind is EntryKind.PAUSE))
     step(65)

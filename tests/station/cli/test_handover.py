@@ -1,14 +1,19 @@
 """``station handover``: what is open comes first, and the exit code says whether anything is."""
 
+from dataclasses import replace
+from datetime import UTC, date, datetime, time, timedelta
+from zoneinfo import ZoneInfo
+
 import pypdfium2
 
 from labels.readback import scan
+from station.config.load import load_settings
 from station.core.clearance import Reconciliation, reconciled_fact
 from station.core.facts import Fact
 from station.core.journal import EntryKind
 from station.core.pauses import Look, Pause, Reason, resume_fact, stop_fact
 from station.store.writer import StationStore
-from tests.station.cli.conftest import SteppingClock
+from tests.station.cli.conftest import DEMO, SteppingClock
 
 DAY = "2026-11-25"
 
@@ -85,3 +90,24 @@ def test_a_sheet_without_a_signature_says_why(station, home, tmp_path):
     done = station("handover", "--home", home, "--day", DAY, "--pdf", pdf, "--json")
     assert done.document["head"]["signed"] is False
     assert "NOT SIGNED: no entry of the record names a key" in text_of(pdf).replace("\n", " ")
+
+
+def test_a_night_belongs_to_the_day_it_began_on(station, home, packed):
+    """With settings the day changes at their cut-off, so a stop at two at night is of the day."""
+    cut_off = load_settings(DEMO).cut_off
+    assert cut_off > time(2)
+    clock = late_clock()
+    zone = ZoneInfo(clock.now().zone)
+    night = datetime.combine(date.fromisoformat(DAY) + timedelta(days=1), time(2), zone)
+    at = replace(clock.now(), utc=night.astimezone(UTC))
+    with StationStore.open(home, "QH", "A1", clock) as store:
+        store.record((stop_fact("p9", "L1", packed.run.id, Reason.FILM),), at, "L01")
+    next_day = night.date().isoformat()
+
+    def stops(day, *more):
+        found = station("handover", "--home", home, "--day", day, "--json", *more).document
+        return [stop["reason"] for stop in found["stops"]]
+
+    assert stops(DAY, "--config", DEMO) == ["film or labels"]
+    assert stops(next_day, "--config", DEMO) == []
+    assert (stops(DAY), stops(next_day)) == ([], ["film or labels"])

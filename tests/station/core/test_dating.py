@@ -7,6 +7,7 @@ it began on, are common practice.
 
 import calendar
 from datetime import UTC, date, datetime, time, timedelta
+from itertools import pairwise
 from zoneinfo import ZoneInfo
 
 import pytest
@@ -20,6 +21,7 @@ from station.core.dating import (
     first_off_stale,
     newest_day,
     production_day,
+    span_of_days,
 )
 from station.core.lots import InputLot
 from station.core.pack import Moment
@@ -193,3 +195,31 @@ def test_a_change_to_or_from_summer_time_makes_no_first_off_stale_before_the_cut
 )
 def test_a_day_and_month_are_of_the_newest_day_not_to_come(digits, day):
     assert newest_day(digits, date(2026, 11, 25)) == day
+
+
+@pytest.mark.parametrize(
+    ("day", "hours"),
+    [
+        (date(2026, 3, 28), 23),  # summer time began on 29 March 2026: Directive 2000/84/EC, art. 2
+        (date(2026, 10, 24), 25),  # and ended on 25 October 2026: art. 3
+        (date(2026, 6, 1), 24),
+    ],
+)
+def test_a_production_day_lasts_from_cut_off_to_cut_off_as_the_clock_goes(day, hours):
+    zone = ZoneInfo("Europe/Madrid")
+    begin, end = span_of_days(day, day, zone, time(4))
+    assert begin.astimezone(zone) == datetime.combine(day, time(4), zone)
+    passed = end - begin.astimezone(UTC)
+    assert passed + datetime.resolution == timedelta(hours=hours)
+    local = end.astimezone(zone).replace(tzinfo=None)
+    assert production_day(local, time(4)) == day
+    assert production_day(local + datetime.resolution, time(4)) == day + timedelta(days=1)
+
+
+def test_days_follow_each_other_without_a_gap():
+    zone = ZoneInfo("Europe/Dublin")
+    days = [date(2026, 3, 27) + timedelta(days=n) for n in range(4)]
+    spans = [span_of_days(day, day, zone, time(3, 30)) for day in days]
+    for (_, end), (begin, _) in pairwise(spans):
+        assert begin.astimezone(UTC) - end == datetime.resolution
+    assert span_of_days(days[0], days[-1], zone, time(3, 30)) == (spans[0][0], spans[-1][1])
