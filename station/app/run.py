@@ -116,7 +116,8 @@ def _run(config: Path, home: Path | None, record: Path | None, kiosk: bool) -> A
             raise BadInput("--kiosk", _NO_PINS)
         place = home_folder(home or house.settings.home)
         try:
-            show_station(house, place, record, config, kiosk=kiosk, shown=begun.leave)
+            shown = None if begun is None else begun.leave
+            show_station(house, place, record, config, kiosk=kiosk, shown=shown)
         except (PortError, RecordingError) as refused:  # as the settings or --record have it
             raise BadInput(refused.title, refused.detail) from refused
     return Answer({"home": str(place)}, ())

@@ -9,6 +9,7 @@ from pathlib import Path
 
 from station.app.qt_application import the_application
 from station.core.languages import Language
+from station.errors import EnvironmentFault
 from station.screens.start import StartScreen
 from station.screens.theme import LIGHT, PALETTES, Palette, register_fonts
 from station.screens.tongue import speak
@@ -17,17 +18,21 @@ _SETTINGS, _SCREEN = "station.toml", "screen"
 
 
 @contextmanager
-def starting(config: Path, *, full: bool) -> Iterator[StartScreen]:
+def starting(config: Path, *, full: bool) -> Iterator[StartScreen | None]:
     """Say that the station starts, while this lasts or until the screen is told to leave.
+
+    Where there is nothing to show a window on it is None: that is told after what is wrong with
+    the settings.
 
     Args:
         config: folder of the settings.
         full: fill the screen, as a kiosk will.
-
-    Raises:
-        EnvironmentFault: there is no screen to show a window on.
     """
-    the_application()
+    try:
+        the_application()
+    except EnvironmentFault:
+        yield None
+        return
     register_fonts()
     palette, language = look_of(config)
     speak(language)

@@ -47,6 +47,6 @@ def test_days_of_a_long_record_are_painted_and_timed(qapp, record):
     light = len(rejects_of_day(record.home, record.day - timedelta(days=1)))
     assert found["rejects_a_day"] == {"least": light, "most": light}
     assert light > 0
-    for name in ("day_touched_ms", "door_touched_ms", "first_screen_ms"):
+    for name in ("day_touched_ms", "door_touched_ms", "starting_ms", "first_screen_ms"):
         assert found[name]["count"] == 1
         assert found[name]["max"] > 0

@@ -51,9 +51,17 @@ def test_settings_that_are_not_there(tmp_path: Path) -> None:
 def test_it_is_seen_while_the_station_starts_and_gone_afterwards(qapp, settings) -> None:
     folder = settings('[screen]\nlanguage = "es"\n')
     with starting(folder, full=False) as screen:
+        assert screen is not None
         assert screen.is_painted
         assert screen.isVisible()
         assert spoken() is Language.SPANISH
     seen = [one for one in QApplication.topLevelWidgets() if isinstance(one, StartScreen)]
     assert not any(one.isVisible() for one in seen)
     speak(Language.ENGLISH)
+
+
+def test_without_a_screen_the_settings_are_still_looked_at(monkeypatch) -> None:
+    for name in ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"):
+        monkeypatch.delenv(name, raising=False)
+    with starting(DEMO, full=False) as screen:
+        assert screen is None
