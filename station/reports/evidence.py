@@ -18,7 +18,7 @@ from labels.release import ReleasedLabel, release
 from station.core.balance import Water
 from station.core.checks.rolls import RollAccount
 from station.core.checks.suspect import FiledWindow
-from station.core.facts import FACT_KINDS, FactRecord, texts_of
+from station.core.facts import FactRecord, texts_of
 from station.core.journal import EntryKind
 from station.core.long_work import share, step, steps
 from station.core.pack import Quality, Residue
@@ -26,13 +26,13 @@ from station.core.pauses import Pause, pauses_of
 from station.errors import BadInput, EnvironmentFault
 from station.line.suspected import Suspected
 from station.reports.batch import BatchRecord, batch_record
-from station.reports.evidence_facts import touching
+from station.reports.evidence_facts import entered_for
 from station.reports.evidence_proof import EntryProof, last_checked_copy, prove_run
 from station.reports.label_facts import design_of, specimen_label
 from station.reports.traceability import Traceability, of_lot, of_run
 from station.software_id import SoftwareId
 from station.store.bag_sums import RunSpan, run_spans
-from station.store.facts import facts
+from station.store.facts_from import FactsFrom
 from station.store.head_now import HeadNow, head_now
 from station.store.label_rolls import roll_accounts
 from station.store.own_entries import OwnEntries, own_entries
@@ -231,10 +231,10 @@ def _gathered(
     by: By,
 ) -> Evidence:
     spans = {span.run: span for span in run_spans(home, uids)}
-    every = facts(home, FACT_KINDS)
+    source = FactsFrom(home)
     with share(0, 100 * len(uids) / (len(uids) + 1)):
         now = _head_now(home, by.key)
-        runs = [_run(home, spans[uid], every, trace, now) for uid in steps(uids, len(uids))]
+        runs = [_run(home, spans[uid], source, trace, now) for uid in steps(uids, len(uids))]
         step(100)
     serials = frozenset(bag.serial for run in runs for bag in run.record.bags)
     windows = suspect_windows(home, serials=serials)
@@ -262,14 +262,14 @@ def _gathered(
 def _run(
     home: Path,
     span: RunSpan,
-    every: Sequence[FactRecord],
+    source: FactsFrom,
     trace: Traceability,
     now: HeadNow | None,
 ) -> RunEvidence:
     record = batch_record(home, packs_of_run(home, span.run))
     lots = {use.lot for one in trace.transformations if one.run.id == span.run
             for use in one.blend.uses}  # fmt: skip
-    entered = touching(record, span, every, lots)
+    entered = entered_for(record, span, source, lots)
     named = {one.fact.uid for one in entered}
     specimen, why = _specimen(record, trace)
     return RunEvidence(

@@ -10,6 +10,7 @@ from station.core.facts import FactRecord, texts_of
 from station.core.journal import EntryKind
 from station.reports.batch import BatchRecord
 from station.store.bag_sums import RunSpan
+from station.store.facts_from import FactsFrom
 
 _ABOUT_LOTS = frozenset({EntryKind.DELIVERY, EntryKind.HOLD, EntryKind.RELEASE})
 """Kinds that belong to a run because they name one of its lots, whenever they were entered."""
@@ -28,7 +29,7 @@ def touching(
     Args:
         record: of the run.
         span: when it was open.
-        every: all facts on record, in order.
+        every: facts on record, in order: all, or all that may belong.
         lots: codes of every lot that could be in its bags.
     """
     names = {record.run.id, *(bag.serial for bag in record.bags)}
@@ -58,6 +59,34 @@ def touching(
                 named |= said[fact.uid]
         grown = len(chosen) > before
     return tuple(one for one in every if one.fact.uid in chosen)
+
+
+def entered_for(
+    record: BatchRecord, span: RunSpan, source: FactsFrom, lots: Collection[str]
+) -> tuple[FactRecord, ...]:
+    """Return the facts of a run as :func:`touching` does, without reading all there are.
+
+    What names a run, its bags or an entry was entered after it. So facts are read from the run's
+    start on, or from the earliest one that belongs; earlier ones only where something that belongs
+    names them, where they are about its lots, or by the clock of its time.
+
+    Args:
+        record: of the run.
+        span: when it was open.
+        source: gives facts.
+        lots: codes of every lot that could be in its bags.
+    """
+    first = source.start_of(record.run.id)
+    named: frozenset[str] = frozenset()
+    while True:
+        found = source.touched(first, span, lots, _ABOUT_LOTS, named)
+        belong = touching(record, span, tuple(found.values()), lots)
+        uids = {one.fact.uid for one in belong}
+        earliest = min((at for at, one in found.items() if one.fact.uid in uids), default=first)
+        names = frozenset(text for one in belong for text in texts_of(one.fact.details))
+        if earliest >= first and names == named:
+            return belong
+        first, named = min(first, earliest), names
 
 
 def _ends(record: BatchRecord) -> tuple[str, int, int] | None:
