@@ -20,7 +20,7 @@ from station.core.metrology.verdict import Verdict, classify
 from station.core.pack import LabelState, Quality, Weighing
 from station.core.product import PackMode
 from station.core.run import Run
-from station.line.cycle_kept import bag_checked, bag_kept, taken_back
+from station.line.cycle_kept import bag_checked, bag_kept, bag_unseen, taken_back
 from station.line.cycle_labels import (
     bag_gone,
     label_failed,
@@ -308,6 +308,15 @@ def _run_ended(cycle: Cycle, event: RunEnded) -> Step:
     return ended, run_over(cycle)
 
 
+def _run_ended_unseen(cycle: Cycle, event: RunEnded) -> Step:
+    """A scale that is silent must not keep a run open for ever."""
+    if not cycle.trouble:
+        return cycle, ()
+    cycle, seen = bag_unseen(cycle)
+    ended, effects = _run_ended(cycle, event)
+    return ended, (*seen, *effects)
+
+
 def _set_aside_load(cycle: Cycle, event: SetAside) -> Step:
     assert cycle.load is not None
     return replace(cycle, load=replace(cycle.load, aside=event.reason)), ()
@@ -374,6 +383,7 @@ _TABLE: Mapping[tuple[Phase, type], Callable[..., Step]] = {
     (Phase.CLOSED, RunStarted): _run_started,
     (Phase.CLEAR_PAN, RunEnded): _run_ended,
     (Phase.READY, RunEnded): _run_ended,
+    (Phase.LIFT, RunEnded): _run_ended_unseen,
     (Phase.STOPPED, RunEnded): _run_ended,
     (Phase.STOPPED, Resumed): _resumed,
     (Phase.LOADED, SetAside): _set_aside_load,

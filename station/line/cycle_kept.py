@@ -13,13 +13,15 @@ from decimal import Decimal
 
 from drivers.steady import Reading
 from station.core.mass import Mass
+from station.core.pack import LabelState
 from station.core.run import Run
 from station.line.cycle_labels import without_bag
 from station.line.cycle_state import Cycle, Kept, LineRules, indication, load_threshold, net_of
-from station.line.effects import Cue, Effect, Note, Sound, TakeBack
+from station.line.effects import Cue, Effect, MarkLabel, Note, Sound, TakeBack
 
 CHANGED = "changed after weighing"
 """The reason on record of a bag that did not leave the pan as it was weighed."""
+_UNSEEN = "its run ended while the scale did not tell whether it was lifted"
 _PART = Decimal("0.25")
 
 _Step = tuple[Cycle, tuple[Effect, ...]]
@@ -71,6 +73,19 @@ def bag_checked(cycle: Cycle) -> _Step:
     if changed_words(cycle):
         return taken_back(replace(cycle, kept=None), CHANGED)
     return replace(cycle, kept=None), ()
+
+
+def bag_unseen(cycle: Cycle) -> _Step:
+    """The run ends while no reading tells whether its last bag left the pan.
+
+    A bag that was seen to change is taken back; of any other a person says what became of its
+    label.
+    """
+    cycle, taken = bag_checked(cycle)
+    last = cycle.last
+    if last is None or not cycle.last_is_good or last.serial in (cycle.coming, *cycle.reissued):
+        return cycle, taken
+    return cycle, (*taken, MarkLabel(last.serial, LabelState.IN_DOUBT, _UNSEEN))
 
 
 def taken_back(cycle: Cycle, reason: str) -> _Step:

@@ -388,7 +388,8 @@ class LineRunner:
         run = self._cycle.run
         if run is None:
             return RunAnswer(False, "no run is open")
-        if self._cycle.phase not in (Phase.CLEAR_PAN, Phase.READY, Phase.STOPPED):
+        unseen = self._cycle.phase is Phase.LIFT and self._cycle.trouble
+        if not unseen and self._cycle.phase not in (Phase.CLEAR_PAN, Phase.READY, Phase.STOPPED):
             return RunAnswer(False, "a bag is on the pan: finish it and lift it, then end the run")
         try:
             self._store.end_run(run.id, self._clock.now(), who)

@@ -5,7 +5,7 @@ import pytest
 from station.core.pack import LabelState
 from station.line.cycle_kept import CHANGED, allowance
 from station.line.effects import Cue, MarkLabel, Note, Sound, TakeBack
-from station.line.events import Labelled, SetAside
+from station.line.events import Labelled, LinkDown, RunEnded, SetAside
 from station.line.present import line_state
 from station.line.state import Phase, Verb
 from tests.station.line.scenario import grams, make_product, make_run
@@ -107,3 +107,23 @@ def test_a_reject_may_change_as_it_likes():
     line.record(effect)
     assert rest(line, 300) == []
     assert line.weigh(0) == ()
+
+
+def test_a_run_ends_under_a_bag_only_while_no_reading_tells_of_it():
+    line = accepted(Line())
+    assert line.do(RunEnded()) == ()
+    assert line.phase is Phase.LIFT
+    line.do(LinkDown("the cable is out"))
+    serial = line.records[-1].serial
+    [mark] = line.do(RunEnded())
+    assert (mark.serial, mark.state) == (serial, LabelState.IN_DOUBT)
+    assert "did not tell" in mark.why
+    assert (line.phase, line.cycle.run) == (Phase.CLOSED, None)
+
+
+def test_a_changed_bag_is_taken_back_with_a_run_that_ends_under_it():
+    line = accepted(Line())
+    rest(line, 284)
+    line.do(LinkDown("the cable is out"))
+    took = line.do(RunEnded())
+    assert took == (TakeBack(line.records[-1].serial, CHANGED), Sound(Cue.WRONG_WAY))

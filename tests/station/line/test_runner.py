@@ -429,6 +429,15 @@ def test_a_run_does_not_end_under_a_bag(rig):
     assert "end_run" not in rig.names()
 
 
+def test_a_run_ends_under_a_labelled_bag_where_the_scale_is_silent(rig):
+    rig.runner.post(Labelled(rig.good_bag()))
+    rig.runner.post(LinkDown("the cable is out"))
+    rig.settle()
+    assert ended(rig).started
+    assert rig.names()[-2:] == ["end_run", "mark_label"]
+    assert rig.state.phase is Phase.CLOSED
+
+
 def test_a_stopped_run_can_be_ended(rig):
     rig.good_bag()
     rig.runner.post(LabelFailed(SERIAL, "paper out"))
