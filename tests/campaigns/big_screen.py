@@ -53,7 +53,7 @@ from station.store.engine import database
 from tests.end_to_end.line import without_pins
 
 SHORT, FULL = 22_000, 10_000_000
-DAYS, STARTS = 20, 5
+DAYS, SHORT_DAYS, STARTS = 20, 3, 5
 MOST_REJECTS_MS, MOST_STARTING_MS, MOST_FIRST_MS = 100.0, 1000.0, 3000.0
 PATIENCE_S, START_S = 30.0, 120.0
 REJECTS = 1
@@ -288,7 +288,9 @@ def run(full: bool) -> int:
         home = Path(folder) / "home"
         home.mkdir()
         record = make_long_record(demo_settings(), home, FULL if full else SHORT)
-        return _told(measured(home, record.packs, record.day, 4 if not full else DAYS, cold=False))
+        return _told(
+            measured(home, record.packs, record.day, DAYS if full else SHORT_DAYS, cold=False)
+        )
 
 
 def main() -> int:
