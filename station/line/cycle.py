@@ -40,6 +40,7 @@ from station.line.cycle_state import (
     Load,
     indication,
     load_threshold,
+    may_end,
     net_of,
     order_done,
 )
@@ -309,8 +310,7 @@ def _run_ended(cycle: Cycle, event: RunEnded) -> Step:
 
 
 def _run_ended_unseen(cycle: Cycle, event: RunEnded) -> Step:
-    """A scale that is silent must not keep a run open for ever."""
-    if not cycle.trouble:
+    if not may_end(cycle):
         return cycle, ()
     cycle, seen = bag_unseen(cycle)
     ended, effects = _run_ended(cycle, event)

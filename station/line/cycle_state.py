@@ -131,6 +131,16 @@ def _threshold(tare: Decimal, tare_unit: Unit, interval: Decimal, unit: Unit) ->
     return max(half, Mass(interval, unit) * 2)
 
 
+def may_end(cycle: Cycle) -> bool:
+    """Whether the run may end: no bag is on the pan, or no reading tells whether the last one is.
+
+    A scale that is silent must not keep a run open for ever.
+    """
+    if cycle.phase is Phase.LIFT:
+        return bool(cycle.trouble)
+    return cycle.phase in (Phase.CLEAR_PAN, Phase.READY, Phase.STOPPED)
+
+
 def order_done(cycle: Cycle) -> bool:
     """Whether the run has all the good bags that were ordered; no more are taken then."""
     run = cycle.run

@@ -20,7 +20,7 @@ from station.core.label_life import Reprint, ReprintRule, Resolve
 from station.core.pack import Moment, PackRecord, Quality
 from station.core.rights import STATION
 from station.line.cycle import step
-from station.line.cycle_state import Cycle, LineRules
+from station.line.cycle_state import Cycle, LineRules, may_end
 from station.line.draft import draft_of
 from station.line.duties import Duties
 from station.line.effects import (
@@ -388,8 +388,7 @@ class LineRunner:
         run = self._cycle.run
         if run is None:
             return RunAnswer(False, "no run is open")
-        unseen = self._cycle.phase is Phase.LIFT and self._cycle.trouble
-        if not unseen and self._cycle.phase not in (Phase.CLEAR_PAN, Phase.READY, Phase.STOPPED):
+        if not may_end(self._cycle):
             return RunAnswer(False, "a bag is on the pan: finish it and lift it, then end the run")
         try:
             self._store.end_run(run.id, self._clock.now(), who)
