@@ -15,6 +15,7 @@ from station.core.long_work import go_on
 from station.store.bag_sums import RunSpan
 from station.store.engine import reading
 from station.store.facts import fact_record
+from station.store.halving import first_past
 from station.store.journal import read_entry
 from station.store.tables import fact, journal, run
 
@@ -90,17 +91,15 @@ _PIECE = 500
 
 def _first_after(connection: Connection, entry: int) -> int:
     """Place of the first fact recorded after an entry: facts stand in the order of the journal."""
-    low, high = 0, (connection.execute(select(func.max(fact.c.id))).scalar_one() or 0) + 1
-    while high - low > 1:
-        middle = (low + high) // 2
+
+    def look(place: int) -> tuple[int, bool] | None:
         found = connection.execute(
             select(fact.c.id, fact.c.entry_id)
-            .where(fact.c.id >= middle)
+            .where(fact.c.id >= place)
             .order_by(fact.c.id)
             .limit(1)
         ).first()
-        if found is None or found.entry_id > entry:
-            high = middle
-        else:
-            low = found.id
-    return high
+        return None if found is None else (found.id, found.entry_id > entry)
+
+    end = (connection.execute(select(func.max(fact.c.id))).scalar_one() or 0) + 1
+    return first_past(0, end, look)

@@ -16,6 +16,7 @@ from station.core.clock_guard import Found
 from station.core.journal import EntryKind
 from station.core.pack import PackId
 from station.store.columns import utc_text
+from station.store.halving import first_past
 from station.store.prepared import Prepared
 from station.store.tables import fact, pack
 
@@ -105,25 +106,20 @@ def _end(connection: Connection) -> int:
 
 def _first_after(connection: Connection, entry: int) -> int:
     """The first row of a bag recorded after an entry, or the one behind the last."""
-    low, high = 0, _end(connection)
-    while high - low > 1:  # a bag in a row up to low is not after the entry, one from high on is
-        middle = (low + high) // 2
-        found = _FIRST_FROM.execute(connection, {"row": middle}).fetchone()
-        if found is None or found[1] > entry:
-            high = middle
-        else:
-            low = found[0]
-    return high
+
+    def look(row: int) -> tuple[int, bool] | None:
+        found = _FIRST_FROM.execute(connection, {"row": row}).fetchone()
+        return None if found is None else (found[0], found[1] > entry)
+
+    return first_past(0, _end(connection), look)
 
 
 def _first_judged(connection: Connection, first: int, end: int, after: datetime) -> int:
     """The first row from one up to another, of rows in the order of time, after a moment."""
-    low, high, text = first - 1, end, utc_text(after)
-    while high - low > 1:
-        middle = (low + high) // 2
-        found = _FIRST_FROM.execute(connection, {"row": middle}).fetchone()
-        if found is None or found[0] >= high or found[2] > text:
-            high = middle
-        else:
-            low = found[0]
-    return high
+    text = utc_text(after)
+
+    def look(row: int) -> tuple[int, bool] | None:
+        found = _FIRST_FROM.execute(connection, {"row": row}).fetchone()
+        return None if found is None else (found[0], found[2] > text)
+
+    return first_past(first - 1, end, look)
