@@ -117,7 +117,7 @@ class PackerScreen(QWidget):
     def show_number(self, state: LineState) -> None:
         """Paint what hands follow, and nothing beside it; called in the GUI thread."""
         self._state = state
-        self.figure.set(instruction(state))
+        self.figure.set(instruction(state, self.figure.view.note))
 
     @Slot(object)
     def show_state(self, state: LineState) -> None:
@@ -127,7 +127,8 @@ class PackerScreen(QWidget):
             self.about.hide()  # what the bag needs comes before what can be read at leisure
         if state.verb in _BEFORE_ALL:
             self.aside_button.setChecked(False)
-        self.show_number(state)
+        self._state = state
+        self.figure.set(instruction(state))
         self.header.set(heading(state.run))
         self.counts.set(counted(state, _now()))
         self.strip.set(gap_view(state))

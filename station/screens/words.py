@@ -107,11 +107,17 @@ class Instruction:
     note: str
 
 
-def instruction(state: LineState) -> Instruction:
-    """Return the big row of a line's state."""
+def instruction(state: LineState, note: str | None = None) -> Instruction:
+    """Return the big row of a line's state.
+
+    Args:
+        state: of the line.
+        note: stands in it as it is; None for the one of the state.
+    """
     number = mass_text(state.amount).split("\u00a0")[0] if state.amount is not None else ""
     unit = str(state.amount.unit) if state.amount is not None else ""
-    return Instruction(state.verb, number, unit, upper_first(say(state.because)), _note(state))
+    because = upper_first(say(state.because))
+    return Instruction(state.verb, number, unit, because, _note(state) if note is None else note)
 
 
 def _note(state: LineState) -> str:

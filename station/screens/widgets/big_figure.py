@@ -61,117 +61,168 @@ SHOWN_AS: dict[Verb, tuple[Picture, Tone]] = {
 }
 
 
+_ROWS = 512
+"""Rows that are kept as they are set; a number that runs comes by again and again."""
+
+
 @dataclass(frozen=True)
-class _Set:
-    """The row as it is set."""
+class _Room:
+    """Where the parts of the row lie, and what they lie in.
+
+    Args:
+        size: of the whole, with its layout millimetre in pixels.
+        plate: with the picture on it.
+        sentence: from the foot of the plate on.
+    """
+
+    size: tuple[int, int, float]
+    plate: QRectF
+    sentence: QRect
+
+
+@dataclass(frozen=True)
+class _Row:
+    """Verb, number and unit as they are set, and the line they stand on.
+
+    Args:
+        verb: as it is set.
+        number: as it is set.
+        unit: as it is set.
+        baseline: on which verb and number stand; what reaches above or below a verb moves it.
+        left: of the number, in pixels.
+    """
 
     verb: Fitted
     number: Fitted
     unit: Fitted
+    baseline: float
+    left: float
+
+    def changed(self, before: _Row, room: _Room) -> QRect:
+        """Where it looks other than a row with the same verb."""
+        left, over = round(self.left), round(_ROUND_MM * room.size[2]) + 2
+        above = QRect(left - over, 0, room.size[0] - left + over, room.sentence.top())
+        number, was = self.number, before.number
+        if (number.cap, number.width) != (was.cap, was.width) or self.unit is not before.unit:
+            return above
+        ink = QRectF(left, self.baseline - number.cap, number.width, number.cap).toAlignedRect()
+        return ink.adjusted(-over, -over, over, over).intersected(above)
+
+
+@dataclass(frozen=True)
+class _Set:
+    """The row and its sentence as they are set."""
+
+    row: _Row
     sentence: Fitted
 
 
 class BigFigure(Painted[Instruction]):
     """Paints an Instruction."""
 
-    at_once = True
-
     def __init__(self, palette: Palette, parent: QWidget | None = None) -> None:
         self.texts: _Set | None = None
         self._was: _Set | None = None
         """As the row was set when it was last compared."""
+        self._room: _Room | None = None
+        self._rows: dict[tuple[str, str, str], _Row] = {}
         super().__init__(palette, Instruction(Verb.START_RUN, "", "", "", ""), parent)
 
     @property
-    def _row(self) -> float:
-        """Height of the row without the sentence, in pixels."""
-        return self.height() - (_ROUND_MM + SENTENCE_MM + 8.0) * self.unit
+    def room(self) -> _Room:
+        """Where the parts lie in the present size."""
+        size = (self.width(), self.height(), self.unit)
+        if self._room is None or self._room.size != size:
+            unit = self.unit
+            tall = self.height() - (_ROUND_MM + SENTENCE_MM + 8.0) * unit
+            plate = QRectF(0, _ROUND_MM * unit, tall, tall)
+            top = round(plate.bottom() + 2 * unit)
+            self._room = _Room(size, plate, QRect(0, top, self.width(), self.height() - top))
+            self._rows.clear()
+        return self._room
 
     @override
     def arrange(self) -> None:
-        view, unit = self.view, self.unit
-        word = tr(view.verb)
-        self.setAccessibleName(" ".join(filter(None, (word, view.number, view.unit))))
-        self.setAccessibleDescription(view.because)
-        plate = self._row
-        room = self.width() - plate - 9 * unit
-        share = 1.0
-        while True:
-            verb = fit(word, Face.VERB, VERB_MM * unit * share, room)
-            number = fit(view.number, Face.FIGURES, NUMBER_MM * unit * share, room)
-            measure = fit(view.unit, Face.FIGURES, UNIT_MM * unit * share, room)
-            wide = verb.width + number.width + measure.width + (16 * unit if view.number else 0)
-            tall = plate if view.number else plate + _SPARE_MM * unit
-            if (wide <= room and verb.rise + verb.descent <= tall) or share < 0.5:
-                break
-            share -= 0.03
+        view, room = self.view, self.room
+        key = (tr(view.verb), view.number, view.unit)
+        row = self._rows.get(key)
+        if row is None:
+            if len(self._rows) >= _ROWS:
+                self._rows.clear()
+            row = self._rows[key] = _row(*key, room)
+        wide, unit = self.width(), self.unit
         if view.because:
-            sentence = fit(view.because, Face.NARROW, SENTENCE_MM * unit, self.width(), least=0.6)
+            sentence = fit(view.because, Face.NARROW, SENTENCE_MM * unit, wide, least=0.6)
         else:
-            sentence = fit(view.note, Face.NARROW, NOTE_MM * unit, self.width(), least=0.6)
-        self.texts = _Set(verb, number, measure, sentence)
-
-    @property
-    def _plate(self) -> QRectF:
-        return QRectF(0, _ROUND_MM * self.unit, self._row, self._row)
-
-    @property
-    def baseline(self) -> float:
-        """On which verb and number stand; what reaches above or below a verb moves it."""
-        middle = self._plate.center().y()
-        if self.texts is None:
-            return middle
-        verb = self.texts.verb
-        if not self.view.number:
-            return middle + (verb.rise - verb.descent) / 2
-        low = middle + min(NUMBER_MM * self.unit, self.texts.number.cap) / 2
-        return min(low, self._sentence.top() + _SPARE_MM * self.unit / 2 - verb.descent)
-
-    @property
-    def _sentence(self) -> QRect:
-        """The sentence, from the foot of the plate on."""
-        top = round(self._plate.bottom() + 2 * self.unit)
-        return QRect(0, top, self.width(), self.height() - top)
+            sentence = fit(view.note, Face.NARROW, NOTE_MM * unit, wide, least=0.6)
+        self.texts = _Set(row, sentence)
+        self.setAccessibleName(" ".join(filter(None, key)))
+        self.setAccessibleDescription(view.because)
 
     @override
     def changed(self, before: Instruction) -> QRegion | None:
         """Only the number, its unit and a new sentence, while the verb stands as it stood."""
         view, texts, was = self.view, self.texts, self._was
         self._was = texts
-        if texts is None or was is None or texts.verb is not was.verb:
+        if texts is None or was is None or texts.row.verb is not was.row.verb:
             return None
         if view.verb is not before.verb or not (view.number and before.number):
             return None
-        left = round(self._plate.right() + 15 * self.unit + texts.verb.width)
-        row = QRect(left, 0, self.width() - left, self._sentence.top())
-        sentence = self._sentence if texts.sentence is not was.sentence else QRect()
-        return QRegion(row).united(sentence)
+        room, region = self.room, QRegion()
+        if texts.row is not was.row:
+            region = QRegion(texts.row.changed(was.row, room))
+        return region if texts.sentence is was.sentence else region.united(room.sentence)
+
+    @override
+    def at_once(self, before: Instruction) -> bool:
+        """A number hands follow does not wait."""
+        return self.view.number != before.number
 
     @override
     def paint(self, painter: QPainter) -> None:
         if self.texts is None:
             return
-        view, unit, texts = self.view, self.unit, self.texts
-        plate = self._plate
-        whole = self.within.intersects(plate.toRect())
-        if whole:
+        view, unit, row, room = self.view, self.unit, self.texts.row, self.room
+        plate, ink = room.plate, self.colours.ink
+        if self.within.intersects(plate.toRect()):
             paint_plate(painter, plate, *SHOWN_AS[view.verb], self.colours, unit)
-        baseline = self.baseline
-        left = plate.right() + 9 * unit
-        if whole:
-            draw(painter, texts.verb, left, baseline - texts.verb.cap, self.colours.ink)
+            draw(painter, row.verb, plate.right() + 9 * unit, row.baseline - row.verb.cap, ink)
         if view.number:
-            left += texts.verb.width + 11 * unit
-            top = baseline - texts.number.cap
-            draw_figures(painter, texts.number, left, top, self.colours.ink)
-            left += texts.number.width + 5 * unit
+            left, ground = row.left, self.colours.ground
+            draw_figures(painter, row.number, left, row.baseline - row.number.cap, ink, ground)
+            left += row.number.width + 5 * unit
             # A unit such as g stands on its descender, clear of the sentence below.
-            foot = baseline - texts.unit.descent
-            draw_figures(painter, texts.unit, left, foot - texts.unit.cap, self.colours.ink)
-        if not self.within.intersects(self._sentence):
+            foot = row.baseline - row.unit.descent
+            draw_figures(painter, row.unit, left, foot - row.unit.cap, ink, ground)
+        if not self.within.intersects(room.sentence):
             return
-        colour = self.colours.ink if view.because else self.colours.muted
-        draw(painter, texts.sentence, 0, plate.bottom() + SENTENCE_TOP_MM * unit, colour)
+        colour = ink if view.because else self.colours.muted
+        top = plate.bottom() + SENTENCE_TOP_MM * unit
+        draw(painter, self.texts.sentence, 0, top, colour)
+
+
+def _row(word: str, figures: str, measure: str, room: _Room) -> _Row:
+    """Set a verb, its number and the unit as large as the room takes them together."""
+    plate, unit = room.plate, room.size[2]
+    wide_most = room.size[0] - plate.width() - 9 * unit
+    tall_most = plate.height() + (0 if figures else _SPARE_MM * unit)
+    share = 1.0
+    while True:
+        verb = fit(word, Face.VERB, VERB_MM * unit * share, wide_most)
+        number = fit(figures, Face.FIGURES, NUMBER_MM * unit * share, wide_most)
+        mass_unit = fit(measure, Face.FIGURES, UNIT_MM * unit * share, wide_most)
+        wide = verb.width + number.width + mass_unit.width + (16 * unit if figures else 0)
+        if (wide <= wide_most and verb.rise + verb.descent <= tall_most) or share < 0.5:
+            break
+        share -= 0.03
+    middle = plate.center().y()
+    if figures:
+        low = middle + min(NUMBER_MM * unit, number.cap) / 2
+        baseline = min(low, room.sentence.top() + _SPARE_MM * unit / 2 - verb.descent)
+    else:
+        baseline = middle + (verb.rise - verb.descent) / 2
+    left = plate.right() + 20 * unit + verb.width
+    return _Row(verb, number, mass_unit, baseline, left)
 
 
 def paint_plate(

@@ -26,9 +26,6 @@ class Painted(QWidget, Generic[View]):
         within: what lies outside of it need not be painted now.
     """
 
-    at_once = False
-    """A small change is painted as soon as it is set, before what else changed."""
-
     def __init__(self, palette: Palette, view: View, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.colours = palette
@@ -51,7 +48,7 @@ class Painted(QWidget, Generic[View]):
         changed = self.changed(before)
         if changed is None:
             self.update()
-        elif self.at_once:
+        elif self.at_once(before):
             self.repaint(changed)
         else:
             self.update(changed)
@@ -65,6 +62,10 @@ class Painted(QWidget, Generic[View]):
     def changed(self, before: View) -> QRegion | None:
         """Where the view, as it is arranged now, looks other than ``before``; None for all over."""
         return None
+
+    def at_once(self, before: View) -> bool:
+        """Whether what changed since ``before`` is painted now, ahead of all else that changed."""
+        return False
 
     def arrange(self) -> None:
         """Fit the texts of the view into the part's present size."""

@@ -146,9 +146,9 @@ def _texts(page: PackerScreen) -> Iterator[tuple[str, float]]:
         return
     texts = page.figure.texts
     assert texts is not None
-    yield "verb", texts.verb.cap
+    yield "verb", texts.row.verb.cap
     if page.figure.view.number:
-        yield "number", texts.number.cap
+        yield "number", texts.row.number.cap
     if page.figure.view.because:
         yield "reason", texts.sentence.cap
     for _, _, mass in page.strip.labels:

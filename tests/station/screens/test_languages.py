@@ -47,9 +47,9 @@ def texts(screen: PackerScreen) -> list[tuple[str, Fitted, float]]:
         for kind, text in screen.header.texts.items()
     ]
     if figure.isVisible() and figure.texts is not None:
-        rows += [("verb", figure.texts.verb, wide), ("sentence", figure.texts.sentence, wide)]
+        rows += [("verb", figure.texts.row.verb, wide), ("sentence", figure.texts.sentence, wide)]
         if figure.view.number:
-            rows.append(("number", figure.texts.number, wide))
+            rows.append(("number", figure.texts.row.number, wide))
     if card.isVisible():
         assert card.word is not None
         assert card.reason is not None
@@ -107,15 +107,17 @@ def check_figure(screen: PackerScreen) -> None:
     figure = screen.figure
     if not figure.isVisible() or figure.texts is None:
         return
-    verb, number = figure.texts.verb, figure.texts.number
-    assert figure.baseline - verb.rise >= -3.5 * screen.unit
+    verb, number = figure.texts.row.verb, figure.texts.row.number
+    assert figure.texts.row.baseline - verb.rise >= -3.5 * screen.unit
     if figure.view.number:
-        assert verb.width + number.width + figure.texts.unit.width < figure.width()
+        assert verb.width + number.width + figure.texts.row.unit.width < figure.width()
     sentence = figure.texts.sentence
     if sentence.lines != ("",):
         plate = figure.height() - (SENTENCE_TOP_MM + 2.8 + 7.5) * screen.unit
         top = plate + SENTENCE_TOP_MM * screen.unit + sentence.cap - sentence.rise
-        assert figure.baseline + verb.descent <= top + 1, f"{verb.lines} over {sentence.lines}"
+        assert figure.texts.row.baseline + verb.descent <= top + 1, (
+            f"{verb.lines} over {sentence.lines}"
+        )
 
 
 def check_header(screen: PackerScreen) -> None:

@@ -64,9 +64,10 @@ def test_the_number_is_painted_alone_and_the_rest_with_the_whole_state(screen) -
     first, then = (state(Phase.LOADED, Verb.ADD, net) for net in (228, 230))
     screen.show_state(first)
     screen.show_number(then)
-    assert screen.figure.view == instruction(then)
+    assert screen.figure.view == instruction(then, note=instruction(first).note)
     assert screen.strip.view == gap_view(first)
     screen.show_state(then)
+    assert screen.figure.view == instruction(then)
     assert screen.strip.view == gap_view(then)
 
 
@@ -207,7 +208,7 @@ def test_main_number_can_be_read_at_two_metres(screen: PackerScreen, wide: int, 
     for name in ("short_t1", "over_far"):
         screen.show_state(STATES[name])
         assert screen.figure.texts is not None
-        cap_mm = screen.figure.texts.number.cap / ruler.px_per_mm
+        cap_mm = screen.figure.texts.row.number.cap / ruler.px_per_mm
         assert cap_mm >= LEAST_NUMBER_MM
         if screen.unit >= ruler.px_per_mm:
             assert cap_mm >= 50.0
@@ -220,8 +221,8 @@ def texts_with_room(screen: PackerScreen) -> list[tuple[str, Fitted, float]]:
     rows += [(f"counts {k}", v, counts.width()) for k, v in counts.texts.items()]
     if figure.isVisible() and figure.texts is not None:
         rows += [
-            ("verb", figure.texts.verb, figure.width()),
-            ("number", figure.texts.number, figure.width()),
+            ("verb", figure.texts.row.verb, figure.width()),
+            ("number", figure.texts.row.number, figure.width()),
             ("sentence", figure.texts.sentence, figure.width()),
         ]
     if screen.card.isVisible():
@@ -275,7 +276,9 @@ def test_the_row_fits_with_the_longest_verb_and_number(screen: PackerScreen) -> 
     screen.show_state(STATES["over_far"])
     texts = screen.figure.texts
     assert texts is not None
-    assert texts.verb.width + texts.number.width + texts.unit.width < screen.figure.width()
+    assert (
+        texts.row.verb.width + texts.row.number.width + texts.row.unit.width < screen.figure.width()
+    )
 
 
 DIFFERENT_PIXELS = 0.012

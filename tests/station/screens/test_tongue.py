@@ -177,7 +177,7 @@ def test_a_switch_reaches_what_is_on_screen_at_once(qtbot) -> None:
         figure = screen.figure
         assert figure.accessibleName() == f"{tr('ADD')} 14 g"
         assert figure.texts is not None
-        assert figure.texts.verb.lines == (tr("ADD"),)
+        assert figure.texts.row.verb.lines == (tr("ADD"),)
         assert button.text() == "SET ASIDE"  # the key stays, for whoever asks the button
         assert button.accessibleName() == tr("SET ASIDE")
         assert words.text() == tr("Run open")

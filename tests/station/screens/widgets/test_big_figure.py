@@ -34,7 +34,7 @@ def test_the_unit_does_not_reach_the_sentence(qtbot, mass_unit, number, unit):
     picture = grey(row.grab().toImage())
     bottom = row.height() - (SENTENCE_MM + 8.0) * unit  # of the plate
     top = bottom + _SENTENCE_BELOW_PLATE * unit - _CLEAR * unit
-    right_of_plate = round(row._row + 9 * unit)
+    right_of_plate = round(row.room.plate.right() + 9 * unit)
     band = picture[round(top) : round(top + unit), right_of_plate:]
     assert band.size > 0
     assert np.ptp(band.astype(int)) == 0, "ink between the row and the sentence"
