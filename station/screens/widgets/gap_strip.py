@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen, QPixmap, QPolygonF
+from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen, QPixmap, QPolygonF, QRegion
 from PySide6.QtWidgets import QWidget
 from typing_extensions import override
 
@@ -27,6 +27,8 @@ _CHEVRON = 1.25
 """Width of a chevron with its air, in heights of a capital."""
 _LIP = 3.2
 """How far the slot's rails stand above and below the slab."""
+_TEXT = 45.0
+"""More than an amount on the strip is ever wide."""
 _STEPS, _LEAST = 20, 0.3
 """Sizes of the amount on the strip, and the smallest as a part of the largest."""
 _DEPTHS = (0.86, 0.58, 0.3, 0.0)
@@ -54,6 +56,18 @@ class GapStrip(Painted[GapView]):
             )
             for mark in self.view.landmarks
         )
+
+    @override
+    def changed(self, before: GapView) -> QRegion | None:
+        """While a bag is filled: from where its edge was, or is, to the end of the slot."""
+        view = self.view
+        if not view.body is before.body is Body.SHORT:
+            return None
+        if (view.slot, view.landmarks) != (before.slot, before.landmarks):
+            return None
+        left = min(min(one.reach.left, one.slab.right - one.comb.width) for one in (view, before))
+        edge = min(self.along(left), self.along(view.slot.right) - _TEXT * self.unit)
+        return QRegion(self.band.adjusted(edge - self.unit, 0, 0, 0).toAlignedRect())
 
     @property
     def band(self) -> QRectF:

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QPainter, QPainterPath
+from PySide6.QtCore import QLineF, QPointF, QRectF, QSize, Qt
+from PySide6.QtGui import QColor, QPainter, QPainterPath, QPixmap
 from PySide6.QtWidgets import QWidget
 from typing_extensions import override
 
@@ -16,6 +16,8 @@ MOST = 6
 """More leaves are not counted at a glance; so many stand for all that is more."""
 WIDE_MM, HIGH_MM = 9.5, 13.0
 """Of one leaf with its air, and of the row."""
+_MOST_KEPT = 8
+"""Pictures of leaves: whole and half, missing and too much, of two sizes."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,6 +42,7 @@ class HandfulLeaves(Painted[LeavesView]):
     """Hollow leaves are missing, hatched ones too much; a half leaf is half a handful."""
 
     def __init__(self, palette: Palette, parent: QWidget | None = None) -> None:
+        self._kept: dict[tuple[bool, bool, int, int, float], QPixmap] = {}
         super().__init__(palette, LeavesView(), parent)
         self.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
 
@@ -59,10 +62,28 @@ class HandfulLeaves(Painted[LeavesView]):
         half = view.halves % 2 == 1 and view.halves < 2 * MOST
         for number in range(view.leaves):
             left = self.width() - (view.leaves - number) * wide
-            box = QRectF(left + 0.12 * wide, 0.6 * self.unit, 0.76 * wide, self.height() * 0.86)
-            self._leaf(painter, box, half=half and number == view.leaves - 1)
+            cut = half and number == view.leaves - 1
+            painter.drawPixmap(QPointF(round(left), 0), self._leaf(half=cut))
 
-    def _leaf(self, painter: QPainter, box: QRectF, *, half: bool) -> None:
+    def _leaf(self, *, half: bool) -> QPixmap:
+        """A leaf with its air, drawn once for a size: the row is painted with every handful."""
+        wide, tall, ratio = round(WIDE_MM * self.unit), self.height(), self.devicePixelRatioF()
+        key = (half, self.view.over, wide, tall, ratio)
+        kept = self._kept.get(key)
+        if kept is None:
+            if len(self._kept) >= _MOST_KEPT:
+                self._kept.clear()
+            kept = self._kept[key] = QPixmap(QSize(wide, tall) * ratio)
+            kept.setDevicePixelRatio(ratio)
+            kept.fill(QColor(self.colours.ground))
+            painter = QPainter(kept)
+            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+            box = QRectF(0.12 * wide, 0.6 * self.unit, 0.76 * wide, tall * 0.86)
+            self._draw_leaf(painter, box, half=half)
+            painter.end()
+        return kept
+
+    def _draw_leaf(self, painter: QPainter, box: QRectF, *, half: bool) -> None:
         colours, pen = self.colours, stroke(self.colours.ink, 0.55 * self.unit)
         stem = QLineF(box.center().x(), box.top(), box.center().x(), box.bottom())
         leaf = _outline(box)
