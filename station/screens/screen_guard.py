@@ -49,9 +49,8 @@ class ScreenGuard(QObject):
         self._look.setInterval(_LOOK_MS)
         self._look.timeout.connect(self.look)
         self._look.start()
-        application = QApplication.instance()
-        assert application is not None
-        application.installEventFilter(self)
+        screens.currentChanged.connect(self._listen)
+        self._listen()
 
     @property
     def signed_on(self) -> str:
@@ -81,12 +80,24 @@ class ScreenGuard(QObject):
         self._look.stop()
         self.sheet.drop()
         self.sheet.work.wait()
+        self._listen()
+
+    @Slot()
+    def _listen(self) -> None:
+        """Hear touches while another page than the packer's is shown.
+
+        Whoever listens is asked about every event of the application; on the packer's screen that
+        would hold the number up for nothing.
+        """
         application = QApplication.instance()
-        if application is not None:
-            application.removeEventFilter(self)
+        if application is None:
+            return
+        application.removeEventFilter(self)
+        if self._look.isActive() and self._screens.currentWidget() is not self._packer:
+            application.installEventFilter(self)
 
     @override
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        if event.type() in _TOUCHES and self._screens.currentWidget() is not self._packer:
+        if event.type() in _TOUCHES:
             self._source.touch()
         return False

@@ -14,6 +14,7 @@ from station.core.label_life import Fate, Resolve
 from station.line.state import EntryAnswer, RunAnswer, RunChoice
 from station.screens.bridge import Bridge
 from station.screens.doors import Door, DoorPage
+from station.screens.screen_guard import ScreenGuard
 from station.screens.signing import SignedIntents
 from station.screens.signing_sheet import SigningSheet
 from station.screens.theme import LIGHT, TOUCH_MM, Ruler
@@ -314,6 +315,26 @@ def test_touches_of_the_packer_keep_nobody_signed_on(qtbot, window):
     before = window.source.touches
     qtbot.mouseClick(window.lead, Qt.MouseButton.LeftButton)
     assert window.source.touches > before
+
+
+def test_nobody_is_asked_about_events_while_the_packers_screen_is_shown(
+    qtbot, monkeypatch, request
+):
+    asked, own = [], ScreenGuard.eventFilter
+    monkeypatch.setattr(
+        ScreenGuard, "eventFilter", lambda self, *event: asked.append(event) or own(self, *event)
+    )
+    window = request.getfixturevalue("window")
+    qtbot.mouseClick(window.packer, Qt.MouseButton.LeftButton)
+    assert not asked
+    window.show_lead()
+    unlocked(qtbot, window)
+    qtbot.mouseClick(window.lead, Qt.MouseButton.LeftButton)
+    assert asked
+    window.show_packer()
+    asked.clear()
+    qtbot.mouseClick(window.packer, Qt.MouseButton.LeftButton)
+    assert not asked
 
 
 def test_a_scan_goes_to_the_badge_field_while_somebody_must_sign(qtbot, window):
