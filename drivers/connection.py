@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import queue
 import threading
+import time
 from collections.abc import Callable
 from dataclasses import dataclass, field, replace
 from typing import Protocol
@@ -82,7 +83,7 @@ class LinkRules:
     most_bytes_per_s: int = 40_000
     outcome: Callable[[bytes, Item], Outcome | None] = outcome
     name_of: Callable[[bytes], str] = name_of
-    gulp_ns: int = 3_000_000
+    gulp_ns: int = 4_000_000
     warm_up_ns: int = 0
 
 
@@ -176,7 +177,7 @@ class Connection:
             elif chunk:
                 self._take(chunk)
                 if self._quick:
-                    stopping.wait(self._line.rules.gulp_ns / 1e9)
+                    time.sleep(self._line.rules.gulp_ns / 1e9)
             elif self._conversation.is_silence_to_tell(self._read_ns):
                 self._tell_silence()
 

@@ -203,6 +203,15 @@ class LineRunner:
 
     def _take(self, message: Message) -> None:
         self._watch()
+        if isinstance(message, Weighed):  # first of all: it comes by the hundred a second
+            self._show(Disturbed(_BEHIND) if self._is_old(message.reading) else message)
+        else:
+            self._take_wish(message)
+        if self._clock.monotonic_ns() - self._duties_seen_ns >= _DUTIES_NS:
+            self._ask_duties()
+
+    def _take_wish(self, message: Message) -> None:
+        """Take in what a person wants, or the printer answers, or that nothing came."""
         unsigned = unsigned_words(message, self._proofs)
         match message:
             case _ if unsigned:
@@ -223,12 +232,8 @@ class LineRunner:
                 self._enter((ticket,), "station")
             case Idle():
                 self._show(Tick(self._clock.monotonic_ns()))
-            case Weighed(reading) if self._is_old(reading):
-                self._show(Disturbed(_BEHIND))
             case _:
                 self._show(message)
-        if self._clock.monotonic_ns() - self._duties_seen_ns >= _DUTIES_NS:
-            self._ask_duties()
 
     def _watch(self) -> None:
         """Record what the station finds out by itself, before a bag is judged by it."""

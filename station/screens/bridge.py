@@ -14,8 +14,8 @@ from PySide6.QtCore import QObject, Qt, QTimer, Signal, Slot
 
 from station.line.state import EntryAnswer, LineState, RunAnswer
 
-FRAME_NS = 4_000_000
-"""Two paintings are never closer than this, a quarter of a frame of a screen, so that a number
+FRAME_NS = 2_000_000
+"""Two paintings are never closer than this, an eighth of a frame of a screen, so that a number
 that comes right after another need not wait for a whole one."""
 FOLLOW_MS = 33
 """While nothing but the reading is new, whoever does not show it large follows this often."""
@@ -25,7 +25,7 @@ class Bridge(QObject):
     """Carries frozen values from any thread to the GUI thread. Make it in the GUI thread.
 
     Signals:
-        state_changed: LineState, the newest; at most 250 times a second: for the number itself.
+        state_changed: LineState, the newest; at most 500 times a second: for the number itself.
         followed: LineState, the newest, after ``state_changed``: at once where more than its
             reading is new, else at most 30 times a second; for all that need not keep up with it.
         label_changed: bytes, the PDF of the last label.
