@@ -12,7 +12,7 @@ from collections.abc import Callable
 
 from PySide6.QtCore import QEvent, QObject, Qt, QTimer, Slot
 from PySide6.QtGui import QGuiApplication, QKeyEvent
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QWidget
 from typing_extensions import override
 
 from station.core.facts import Fact
@@ -96,7 +96,9 @@ class Kiosk(QObject):
         self._keeper = ScreenKeeper(window, full=True)
         application = QApplication.instance()
         assert isinstance(application, QApplication)
-        application.installEventFilter(self)
+        window.installEventFilter(self)
+        self._hear(None, application.focusWidget())
+        application.focusChanged.connect(self._hear)
         application.applicationStateChanged.connect(self._stay)
 
     def show(self) -> None:
@@ -139,7 +141,7 @@ class Kiosk(QObject):
         self._keeper.stop()
         application = QApplication.instance()
         if isinstance(application, QApplication):
-            application.removeEventFilter(self)
+            application.focusChanged.disconnect(self._hear)
             application.applicationStateChanged.disconnect(self._stay)
 
     def _leave(self) -> None:
@@ -160,6 +162,16 @@ class Kiosk(QObject):
             self._keeper.fill()
             self._window.raise_()
             self._window.activateWindow()
+
+    @Slot(QWidget, QWidget)
+    def _hear(self, _: QWidget | None, has_focus: QWidget | None) -> None:
+        """Hear the keys of whoever gets them, and what becomes of the window.
+
+        Whoever hears the application itself is asked about every event of every widget, and the
+        number on the packer's screen waits for the answers.
+        """
+        if has_focus is not None:
+            has_focus.installEventFilter(self)
 
     @override
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:

@@ -6,7 +6,7 @@ Which keys change or close windows differs from system to system; those here are
 import pytest
 from PySide6.QtCore import QCoreApplication, QEvent, Qt
 from PySide6.QtGui import QCloseEvent, QGuiApplication, QKeyEvent
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QLineEdit
 
 from station.core.people import left_fact
 from station.core.rights import Act, signers
@@ -89,6 +89,18 @@ def test_keys_that_lead_out_end_in_the_kiosk(window, kiosk, key, modifiers):
     assert heard == []
     assert window.isVisible()
     assert window.isFullScreen()
+
+
+def test_keys_that_lead_out_end_in_the_kiosk_whoever_has_the_focus(qtbot, window, kiosk):
+    field = QLineEdit("Harbour leaf mix", window)
+    field.show()
+    window.activateWindow()
+    field.setFocus()
+    qtbot.waitUntil(field.hasFocus)
+    qtbot.keyClick(field, Key.Key_Backspace, Mod.ControlModifier)
+    assert field.text() == "Harbour leaf mix"
+    qtbot.keyClick(field, Key.Key_Backspace)
+    assert field.text() == "Harbour leaf mi"
 
 
 @pytest.mark.parametrize(("key", "modifiers"), IN)
