@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from datetime import date, timedelta
+from datetime import date
 from functools import partial
 from pathlib import Path
 
@@ -12,20 +12,16 @@ from station.app.lots_desk import LotsDesk
 from station.config.packhouse import Packhouse
 from station.core.ids import new_uid
 from station.core.journal import EntryKind
-from station.core.line_lots import lots_after
 from station.core.run import Run
 from station.line.lot_book import LotBook
 from station.line.lot_change import LotChanges
 from station.line.lot_duty import LotDuty
 from station.line.opening import calendar_day
 from station.line.ports import Clock
+from station.store.line_past import LinePast
 from station.store.lot_reach import bags_with
 from station.store.lot_shelf import lot_on_record, lots_on_the_shelf
-from station.store.lot_usage import packed_at
-from station.store.standing import moves_at, standing_facts
-
-REWORK_DAYS = timedelta(days=7)
-"""Rework is younger: for bags packed longer ago than this nobody asks which lots were together."""
+from station.store.standing import standing_facts
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,18 +52,16 @@ def lot_gates(
     """
     settings = house.settings
     line, lots = settings.line, settings.lots
-    moves, today = moves_at(home, line), calendar_day(clock.now())
+    today = calendar_day(clock.now())
     book = LotBook(
         lots_on_the_shelf(home, today, house.lots, house.components.values()),
         standing_facts(home, EntryKind.HOLD),
         partial(lot_on_record, home),
     )
-    on_line = lots_after(moves, line).uses
     duty = LotDuty(
         line,
         book,
-        moves,
-        packed_at(home, on_line, today - REWORK_DAYS) if on_line else (),
+        LinePast(home, line),
         lots.water,
         lots.on and settings.checks.clearance,
         lots.long_overlap,

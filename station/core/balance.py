@@ -67,12 +67,14 @@ class PackedSum:
         lot_set: every lot that could be in them.
         kept: micrograms of net in bags that stayed whole.
         rejected: micrograms in bags set aside; their content may be back on the line.
+        again: micrograms out of such bags that went back on the line and did not come off it.
     """
 
     product: Product
     lot_set: LotSet
     kept: int = 0
     rejected: int = 0
+    again: int = 0
 
 
 def together(packed: Iterable[PackedSum]) -> dict[str, PackedSum]:
@@ -82,8 +84,12 @@ def together(packed: Iterable[PackedSum]) -> dict[str, PackedSum]:
         key = packed_key(one.product, one.lot_set)
         there = found.get(key)
         if there is not None:
-            kept, rejected = there.kept + one.kept, there.rejected + one.rejected
-            one = replace(there, kept=kept, rejected=rejected)
+            one = replace(
+                there,
+                kept=there.kept + one.kept,
+                rejected=there.rejected + one.rejected,
+                again=there.again + one.again,
+            )
         found[key] = one
     return found
 
@@ -138,24 +144,19 @@ def balance(
         lot: its code.
         component: its component.
         moves: all moves at the line, of any lot.
-        packed: all bags whose set holds it, the newest behind; of older ones the set may name the
-            lots of its component alone.
+        packed: all bags whose set holds it; the set may name the lots of its component alone.
         water: uptake between weighing the lot and weighing the bags.
     """
-    all_moves = tuple(moves)
     used = Span()
-    held: list[tuple[LotSet, Share]] = []
     for row in packed:
         lots = row.lot_set.lots_of(component)
         share = share_of(row.product, component)
         if share is None or lot not in lots:
             continue
-        held.append((row.lot_set, share))
         used += _taken(row.kept, share, len(lots), water, certain=len(lots) == 1)
         used += _taken(row.rejected, share, len(lots), water, certain=False)
-    if held:
-        used += -_put_back(lot, component, all_moves, held, water)
-    return Balance(lot, _loaded(lot, all_moves), used)
+        used += -_taken(row.again, share, len(lots), water, certain=False)
+    return Balance(lot, _loaded(lot, moves), used)
 
 
 def share_of(product: Product, component: str) -> Share | None:
@@ -163,7 +164,17 @@ def share_of(product: Product, component: str) -> Share | None:
     return next((one for one in product.recipe if one.component.code == component), None)
 
 
-def _loaded(lot: str, moves: tuple[LotMove, ...]) -> Fraction | None:
+def put_back(move: LotMove) -> int:
+    """Micrograms out of bags that a move puts on the line, less than 0 where it takes some off."""
+    if move.component or move.quantity is None:
+        return 0
+    return _OUT_OF_BAGS.get(move.move, 0) * move.quantity.micrograms
+
+
+_OUT_OF_BAGS = {Move.REWORK: 1, Move.WASTED: -1, Move.RETURNED: -1}
+
+
+def _loaded(lot: str, moves: Iterable[LotMove]) -> Fraction | None:
     total, weighed, last = Fraction(0), True, False
     for move in moves:
         if move.lot != lot or move.move is Move.REWORK:
@@ -188,28 +199,6 @@ def _taken(micrograms: int, share: Share, rivals: int, water: Water, *, certain:
     low = wettest * Fraction(share.low) / _HUNDRED if certain else Fraction(0)
     likely = (wettest + driest) / 2 * Fraction(share.percent) / _HUNDRED / rivals
     return Span(low, likely, driest * Fraction(share.high) / _HUNDRED)
-
-
-def _put_back(
-    lot: str,
-    component: str,
-    moves: tuple[LotMove, ...],
-    held: list[tuple[LotSet, Share]],
-    water: Water,
-) -> Span:
-    """What rework brought back on the line of a lot, by the recipe of the bags it came from."""
-    again = Span()
-    for move in moves:
-        members = set(move.members)
-        if move.move is not Move.REWORK or all(use.lot != lot for use in members):
-            continue
-        newest_first = reversed(held)
-        of_its_bags = (share for lots, share in newest_first if members.issuperset(lots.uses))
-        share = next(of_its_bags, held[-1][1])
-        rivals = sum(use.component == component for use in members)
-        micrograms = 0 if move.quantity is None else move.quantity.micrograms
-        again += _taken(micrograms, share, rivals, water, certain=False)
-    return again
 
 
 def _grams(mass: Mass | None) -> Fraction:

@@ -7,7 +7,7 @@ overlap: both stand in the set of each bag. Wide and true beats narrow and wrong
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass, replace
 from datetime import date, datetime, timedelta
 from enum import StrEnum
@@ -173,6 +173,18 @@ class LineLots:
             for one in self.lots
         )
         return LineLots(lots, tuple(replace(one, bags=one.bags + 1) for one in self.reworks))
+
+    def with_bags(self, since: Callable[[datetime], int]) -> LineLots:
+        """The line with its bags counted anew.
+
+        Args:
+            since: how many bags were packed since a move, by its time.
+        """
+        lots = tuple(
+            one if one.finishing_since is None else replace(one, bags=since(one.finishing_since))
+            for one in self.lots
+        )
+        return LineLots(lots, tuple(replace(one, bags=since(one.since)) for one in self.reworks))
 
     def run_clear(self, rule: Overlap, now: datetime) -> tuple[str, ...]:
         """Codes of finishing lots and of rework that the rule takes for gone."""

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime
-from typing import Protocol
+from typing import Protocol, runtime_checkable
 
 from station.core.facts import FactRecord
 from station.core.pack import PackRecord
@@ -47,6 +47,15 @@ class Duty(Protocol):
         ...
 
 
+@runtime_checkable
+class KnowsWorth(Protocol):
+    """A duty that counts bags by what they are worth."""
+
+    def taken_back(self, serial: str) -> None:
+        """A bag was set aside after it was recorded."""
+        ...
+
+
 @dataclass(slots=True)
 class Duties:
     """All duties of a line, asked together; asked only while a run is open."""
@@ -62,6 +71,12 @@ class Duties:
         """Tell every duty that a bag was recorded."""
         for duty in self.all:
             duty.packed(record)
+
+    def taken_back(self, serial: str) -> None:
+        """Tell those it is about that a recorded bag was set aside."""
+        for duty in self.all:
+            if isinstance(duty, KnowsWorth):
+                duty.taken_back(serial)
 
     def noted(self, record: FactRecord) -> None:
         """Tell every duty that a fact was recorded."""

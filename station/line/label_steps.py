@@ -22,6 +22,8 @@ from station.core.label_life import (
     reprint_fact,
 )
 from station.core.pack import LabelState, Moment, Quality
+from station.core.rights import STATION
+from station.core.run import Run
 from station.line.duties import Duties
 from station.line.events import Event, Reissued, Settled
 from station.line.ports import Clock, LabelDesk, Store, StoreFault
@@ -75,8 +77,20 @@ class LabelSteps:
     def _resolve(self, answer: Resolve) -> Answered:
         bag = settle(self._store, answer, self._clock.now())
         state = STATE_AFTER[answer.fate]
+        if _is_taken_back(bag, state):
+            self._duties.taken_back(bag.serial)
         said = f"the label of bag {bag.serial} is {state}: {FATE_WORDS[answer.fate]}"
         return EntryAnswer((bag.serial,), True, said), Settled(bag, state)
+
+    def take_back(self, serial: str, reason: str, run: Run | None) -> None:
+        """Record that a labelled bag was set aside after all.
+
+        Raises:
+            StoreFault: it could not be recorded.
+        """
+        who = STATION if run is None else run.operator
+        self._store.take_back(serial, reason, self._clock.now(), who)
+        self._duties.taken_back(serial)
 
 
 def settle(store: Store, answer: Resolve, at: Moment) -> LabelledBag:
@@ -95,8 +109,12 @@ def settle(store: Store, answer: Resolve, at: Moment) -> LabelledBag:
     if not answer.who:
         raise LabelLifeError("an answer needs the id of who looked")
     state, words = STATE_AFTER[answer.fate], FATE_WORDS[answer.fate]
-    if state is LabelState.VOIDED and bag.quality is Quality.GOOD:
+    if _is_taken_back(bag, state):
         store.take_back(bag.serial, words, at, answer.who)
     else:
         store.mark_label(bag.serial, state, at, answer.who, words)
     return bag
+
+
+def _is_taken_back(bag: LabelledBag, state: LabelState) -> bool:
+    return state is LabelState.VOIDED and bag.quality is Quality.GOOD

@@ -5,9 +5,10 @@ It also keeps the live balance of each lot on the line and asks when one should 
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Collection, Iterable, Mapping
 from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
+from typing import Protocol
 
 from station.core.balance import (
     Balance,
@@ -21,8 +22,8 @@ from station.core.balance import (
 from station.core.blend_change import change_of
 from station.core.facts import FactRecord
 from station.core.journal import EntryKind
-from station.core.line_lots import LineLots, LotMove, line_of, lots_after, move_of
-from station.core.lot_set import LotSet
+from station.core.line_lots import LineLots, line_of, lots_after, move_of
+from station.core.lot_set import LotSet, LotUse
 from station.core.lots import LotStatus
 from station.core.pack import PackRecord, Quality
 from station.core.run import Run
@@ -47,14 +48,36 @@ class LotRow:
     balance: Balance
 
 
+class LotRecord(Protocol):
+    """Knows what is on record of the lots on a line. Asked on the line's thread."""
+
+    def moves(self) -> Iterable[FactRecord]:
+        """The moves that tell which lots are there and what became of them, oldest first."""
+        ...
+
+    def packed(self, uses: Collection[LotUse]) -> Iterable[PackedSum]:
+        """The bags that could hold one of these lots, summed."""
+        ...
+
+    def bags_since(self, move: str) -> int:
+        """How many bags were recorded after a move, by its uid."""
+        ...
+
+    def newest(self) -> int:
+        """Number of the newest entry in the journal of its epoch."""
+        ...
+
+
 class LotDuty:
     """Implements station.line.duties.Duty. Written by the line's thread; any thread may read.
+
+    Bags are counted here; whatever else changes what a lot gave (a move, a bag that becomes worth
+    something else) is asked of the record, so that a start says the same.
 
     Args:
         line: short code of the line.
         book: the lots there are; kept up here.
-        past: moves that tell which lots are on the line and what was done with them, oldest first.
-        packed: bags on record that could hold a lot of the line.
+        record: what is on record of the lots on the line.
         water: uptake between weighing a lot and weighing the bags.
         on: whether a lot on the line that the run's bags do not name closes acceptance.
         long_overlap: a lot that finishes for longer should be asked about.
@@ -66,22 +89,22 @@ class LotDuty:
         self,
         line: str,
         book: LotBook,
-        past: Iterable[FactRecord] = (),
-        packed: Iterable[PackedSum] = (),
+        record: LotRecord,
         water: Water | None = None,
         on: bool = True,
         long_overlap: timedelta = LONG_OVERLAP,
     ) -> None:
-        records = tuple(past)
+        past = tuple(record.moves())
         self._long_overlap = long_overlap
         self._code, self.book, self._on = line, book, on
-        self._water = water or Water()
-        self.line: LineLots = lots_after(records, line)
+        self._record, self._water = record, water or Water()
+        self._packed: Mapping[str, PackedSum] = {}
+        made = {one.at.utc: one.fact.uid for one in past}
+        self.line: LineLots = lots_after(past, line).with_bags(
+            lambda since: record.bags_since(made[since])
+        )
         """The lots on the line now."""
-        moves = (move_of(one.fact) for one in records if self._is_mine(one))
-        there = set(self.line.codes) | {one.lot for one in self.line.reworks}
-        self._moves: tuple[LotMove, ...] = tuple(one for one in moves if one.lot in there)
-        self._packed = together(packed)
+        self._ask_record()
         self._sets: Mapping[str, LotSet] = {}
         self._run: Run | None = None
         self._set: LotSet | None = None
@@ -97,7 +120,7 @@ class LotDuty:
         """Count a bag for its lots."""
         self.line = self.line.packed()
         lot_set = self._sets.get(record.draft.lot_set)
-        if self._run is None or lot_set is None:
+        if self._run is None or lot_set is None or record.entry_seq <= self._seen:
             return
         key = packed_key(self._run.product, lot_set)
         before = self._packed.get(key) or PackedSum(self._run.product, lot_set)
@@ -112,15 +135,21 @@ class LotDuty:
     def noted(self, record: FactRecord) -> None:
         """See moves, deliveries, holds and releases."""
         self.book.noted(record)
-        if not self._is_mine(record):
+        moved = self._is_mine(record)
+        is_new = record.seq > self._seen  # with the first fact of a commit all of it was seen
+        if is_new and (moved or record.fact.kind is EntryKind.DISPOSITION):
+            self._ask_record()
+        if not moved:
             return
-        move = move_of(record.fact)
-        self.line = self.line.after(move, record.at.utc)
-        self._moves = (*self._moves, move)
+        self.line = self.line.after(move_of(record.fact), record.at.utc)
         change = change_of(record.fact)
         if change is not None and self._run is not None and record.fact.run == self._run.id:
             self._set = change.lot_set
             self._sets = {**self._sets, change.lot_set.key: change.lot_set}
+
+    def taken_back(self, serial: str) -> None:
+        """A bag was set aside after it was recorded."""
+        self._ask_record()
 
     def closing(self, now: datetime) -> str:
         """A held lot first, then one that no label names."""
@@ -183,6 +212,13 @@ class LotDuty:
     def balance(self, lot: str, component: str) -> Balance:
         """What a lot should have left."""
         return balance(lot, component, self._moves, self._packed.values(), self._water)
+
+    def _ask_record(self) -> None:
+        """See all that is on record now; bags recorded before this are not counted again."""
+        self._seen = self._record.newest()
+        moves = tuple(self._record.moves())
+        self._moves = tuple(move_of(one.fact) for one in moves)
+        self._packed = together(self._record.packed(lots_after(moves, self._code).uses))
 
     def _held(self, code: str) -> bool:
         lot = self.book.get(code)

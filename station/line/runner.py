@@ -332,9 +332,7 @@ class LineRunner:
             case MarkLabel(serial, state, why):
                 self._store.mark_label(serial, state, self._clock.now(), "station", why)
             case TakeBack(serial, reason):
-                run = self._cycle.run
-                who = run.operator if run is not None else "station"
-                self._store.take_back(serial, reason, self._clock.now(), who)
+                self._labels.take_back(serial, reason, self._cycle.run)
                 self._ticket(self._cycle.last, reason)
             case Note(words, who):
                 self._store.note(words, self._clock.now(), who)

@@ -121,12 +121,11 @@ class _Entries:
 
     @classmethod
     def of(cls, reaches: Sequence[tuple[Path, Reach]], wanted: Collection[str]) -> _Entries:
-        """Read them; product put back on a line is known by the blend it came from."""
+        """Read them."""
         found: list[FactRecord] = []
         packed: list[PackedSum] = []
-        for home, reach in reaches:
-            codes = {one.code for one in reach.blends}
-            found += entries_about(home, {*wanted, *codes})
+        for home, _ in reaches:
+            found += entries_about(home, wanted)
             packed += packed_with(home, wanted)
         found.sort(key=lambda one: one.at.utc)
         of = {kind: [one.fact for one in found if one.fact.kind is kind] for kind in EntryKind}

@@ -61,6 +61,11 @@ def rows_after(connection: Connection, entry: int) -> ColumnElement[bool]:
     return pack.c.id >= _first_after(connection, entry)
 
 
+def bags_after(connection: Connection, entry: int) -> int:
+    """How many bags were recorded after an entry, by its row in the journal: rows have no gaps."""
+    return _end(connection) - max(_first_after(connection, entry), 1)
+
+
 def rows_judged(
     connection: Connection, after: datetime, until: datetime
 ) -> tuple[ColumnElement[bool], ...]:

@@ -196,6 +196,7 @@ class Room:
     def set_aside(self, serial: str, reason: str) -> None:
         """Set a labelled bag aside; its label is void."""
         self.store.take_back(serial, reason, self.clock.now(), self.run.operator)
+        self.duties.taken_back(serial)
 
     def _rehearse(self, run: Run) -> None:
         self.labels.specimen(run)

@@ -8,7 +8,7 @@ from fractions import Fraction
 
 import pytest
 
-from station.core.balance import PackedSum, Water, balance
+from station.core.balance import PackedSum, Water, balance, put_back
 from station.core.line_lots import LotMove, Move
 from station.core.lot_set import LotSet, LotUse
 from station.core.mass import Mass
@@ -122,19 +122,33 @@ def test_rework_of_a_lot_in_two_products_is_reckoned_by_the_recipe_it_came_from(
     )
     of_slaw = LotSet.of([LotUse("CAR", "CAR-7"), LotUse("CAB", "CAB-1")])
     packed = [
-        PackedSum(slaw, of_slaw, kept=20 * KG, rejected=10 * KG),
+        PackedSum(slaw, of_slaw, kept=20 * KG, rejected=10 * KG, again=10 * KG),
         PackedSum(PRODUCT, lot_set("ROM-1"), kept=10 * KG),
     ]
-    again = LotMove(
-        Move.REWORK,
-        "L1",
-        quantity=Mass.parse("10 kg"),
-        members=of_slaw.uses,
-        use_by=date(2026, 11, 30),
-        packed_at=datetime(2026, 11, 25, 9, tzinfo=UTC),
-    )
-    found = balance("CAR-7", "CAR", [again], packed, Water())
+    found = balance("CAR-7", "CAR", [], packed, Water())
     assert found.used.likely == 12_000 + 6_000 + 3_000 - 6_000
+
+
+@pytest.mark.parametrize(
+    ("move", "component", "kilograms"),
+    [
+        (Move.REWORK, "", 10),
+        (Move.WASTED, "", -10),
+        (Move.RETURNED, "", -10),
+        (Move.EMPTY, "", 0),
+        (Move.WASTED, "ROM", 0),
+    ],
+)
+def test_what_came_off_the_line_out_of_bags_is_not_back_on_it(move, component, kilograms):
+    """A move of rework names no component; waste of a lot is no waste of rework."""
+    of_bags = {
+        "members": lot_set("A").uses,
+        "use_by": date(2026, 11, 30),
+        "packed_at": datetime(2026, 11, 25, 9, tzinfo=UTC),
+    }
+    moved = LotMove(move, "L1", component, Mass.parse("10 kg"), **of_bags)
+    assert put_back(moved) == kilograms * KG
+    assert put_back(replace(moved, quantity=None, move=Move.RETURNED)) == 0
 
 
 def test_bounds_of_a_share_must_enclose_it():

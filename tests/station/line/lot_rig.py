@@ -25,6 +25,7 @@ from station.line.messages import Enter, Start
 from station.line.opening import Catalogue
 from station.line.runner import LineRunner
 from station.line.state import RunChoice
+from station.store.line_past import LinePast
 from station.store.lot_reach import bags_with
 from station.store.queries import trace_lot
 from station.store.writer import StationStore
@@ -75,7 +76,7 @@ class LotLine:
         self.store = StationStore.open(home, "QH", station, self.clock)
         self.store.add_lots(lots, self.clock.now(), "station")
         self.book = LotBook(lots)
-        self.duty = LotDuty("A", self.book, on=on)
+        self.duty = LotDuty("A", self.book, LinePast(home, "A"), on=on)
         self.changes = LotChanges(
             line="A",
             on_line=self.duty,

@@ -47,6 +47,19 @@ def test_every_reason_is_given_and_the_earliest_duty_stands_first():
     assert [notice.at for notice in seen.due] == [NOON, NOON + timedelta(hours=1)]
 
 
+class KnowsBags(UntilChecked):
+    """Counts bags by what they are worth."""
+
+    def taken_back(self, serial):
+        self.told.append(("taken back", serial))
+
+
+def test_a_bag_taken_back_is_told_to_those_who_count_by_worth_alone():
+    knows, does_not = KnowsBags(), UntilChecked()
+    Duties((does_not, knows)).taken_back("A1-00-000007")
+    assert (knows.told, does_not.told) == ([("taken back", "A1-00-000007")], [])
+
+
 @pytest.fixture
 def duty():
     return UntilChecked()

@@ -3,7 +3,6 @@
 import random
 import sqlite3
 from contextlib import closing
-from datetime import timedelta
 
 import pytest
 
@@ -77,28 +76,26 @@ def test_sums_follow_every_bag_and_are_the_same_rebuilt(world, seed):
     assert ask(world.database, SUMS) == truth
 
 
-@pytest.mark.parametrize("days", [0, 1], ids=["today with its sets", "all by component"])
-def test_balances_are_the_same_by_component_as_by_set(world, days):
+def test_balances_are_the_same_by_component_as_by_set(world):
     packed_by_turns(world, 4)
     whole = packed_with(world.home, [use.lot for use in USES])
     assert len(whole) == 3
-    at = packed_at(world.home, USES, world.day + timedelta(days=days))
+    at = packed_at(world.home, USES)
     for use in USES:
         told = [balance(use.lot, use.component, (), packed, Water()) for packed in (whole, at)]
         assert told[0] == told[1]
         assert told[0].used.high > 0
 
 
-def test_days_that_differ_in_other_lots_are_one_sum(world):
+def test_runs_that_differ_in_other_lots_are_one_sum(world):
     store = world.stocked()
     for number, leaf in enumerate(("LF-101", "LF-102", "LF-101"), start=1):
         world.fill(store, world.start(store, number, (leaf, "CR-201")), 3)
     store.close()
     cress = USES[-1:]
     assert len(packed_with(world.home, ["CR-201"])) == 3
-    (one,) = packed_at(world.home, cress, world.day + timedelta(days=1))
+    (one,) = packed_at(world.home, cress)
     assert one.lot_set.uses == cress
-    assert len(packed_at(world.home, cress, world.day)) == 2
 
 
 def test_a_changed_sum_is_named(world):
