@@ -21,9 +21,10 @@ from station.core.label_life import (
     next_copy,
     reprint_fact,
 )
-from station.core.pack import LabelState, Moment, Quality
+from station.core.pack import LabelState, Moment, PackRecord, Quality
 from station.core.rights import STATION
 from station.core.run import Run
+from station.line.cycle_state import Cycle
 from station.line.duties import Duties
 from station.line.events import Event, Reissued, Settled
 from station.line.ports import Clock, LabelDesk, Store, StoreFault
@@ -82,15 +83,21 @@ class LabelSteps:
         said = f"the label of bag {bag.serial} is {state}: {FATE_WORDS[answer.fate]}"
         return EntryAnswer((bag.serial,), True, said), Settled(bag, state)
 
-    def take_back(self, serial: str, reason: str, run: Run | None) -> None:
-        """Record that a labelled bag was set aside after all.
+    def take_back(self, serial: str, reason: str, cycle: Cycle) -> None:
+        """Record that the last bag, which has a label, was set aside after all.
 
         Raises:
             StoreFault: it could not be recorded.
         """
-        who = STATION if run is None else run.operator
+        who = STATION if cycle.run is None else cycle.run.operator
         self._store.take_back(serial, reason, self._clock.now(), who)
         self._duties.taken_back(serial)
+        self.ticket(cycle.last, cycle.run, reason)
+
+    def ticket(self, bag: PackRecord | None, run: Run | None, reason: str) -> None:
+        """Print the ticket of a bag that was set aside."""
+        if bag is not None and run is not None:
+            self._desk.ticket(bag, run, reason)
 
 
 def settle(store: Store, answer: Resolve, at: Moment) -> LabelledBag:

@@ -17,7 +17,7 @@ from drivers.steady import Reading
 from station.core.dispositions import ticket_fact
 from station.core.facts import Fact
 from station.core.label_life import Reprint, ReprintRule, Resolve
-from station.core.pack import Moment, PackRecord, Quality
+from station.core.pack import Moment, Quality
 from station.core.rights import STATION
 from station.line.cycle import step
 from station.line.cycle_state import Cycle, LineRules, may_end
@@ -332,8 +332,7 @@ class LineRunner:
             case MarkLabel(serial, state, why):
                 self._store.mark_label(serial, state, self._clock.now(), "station", why)
             case TakeBack(serial, reason):
-                self._labels.take_back(serial, reason, self._cycle.run)
-                self._ticket(self._cycle.last, reason)
+                self._labels.take_back(serial, reason, self._cycle)
             case Note(words, who):
                 self._store.note(words, self._clock.now(), who)
             case Sound():
@@ -355,13 +354,9 @@ class LineRunner:
             durable = self._clock.monotonic_ns()
             self._waiting[record.serial] = (effect.reading.seen_at_ns, durable)
         else:
-            self._ticket(record, draft.reason)
+            self._labels.ticket(record, run, draft.reason)
         self._duties.packed(record)
         self._show(Recorded(record))
-
-    def _ticket(self, record: PackRecord | None, reason: str) -> None:
-        if record is not None and self._cycle.run is not None:
-            self._desk.ticket(record, self._cycle.run, reason)
 
     def _open(self, choice: RunChoice) -> RunAnswer:
         if self._cycle.phase is not Phase.CLOSED:
