@@ -18,6 +18,7 @@ from collections.abc import Callable, Generator, Iterator
 import pytest
 from hypothesis import settings
 from pytestqt.exceptions import TimeoutError as WaitRanOut
+from pytestqt.qtbot import QtBot
 
 # Read by Qt when the application object is made; without a platform it aborts the whole run.
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
@@ -87,7 +88,17 @@ def pytest_make_collect_report() -> Generator[None, pytest.CollectReport, pytest
     return report
 
 
-# --- What everybody did when a wait ran out ----------------------------------------------
+# --- How long tests wait for Qt, and what everybody did when a wait ran out ---------------
+
+PATIENCE_MS = 60_000
+"""Of each wait for a signal, a window or a state that names no time: the 5 s of pytest-qt are soon
+over on a machine that others use too, and who is not waited for in vain waits no longer."""
+
+for _wait in (
+    *(QtBot.waitSignal, QtBot.waitSignals, QtBot.waitUntil, QtBot.waitCallback),
+    *(QtBot.waitActive, QtBot.waitExposed),
+):
+    _wait.__kwdefaults__["timeout"] = PATIENCE_MS
 
 INNERMOST = 12
 """Calls shown of each thread."""

@@ -89,6 +89,7 @@ class Watch:
                     return state
                 moved = partial(self._moved, holds, _count(state))
                 if not any(self._changed.wait_for(moved, turn) for turn in turns(timeout_s)):
+                    state = self._state
                     said = "" if state is None else f"{state.verb}: {state.because}"
                     raise EnvironmentFault(f"the line stands still for {timeout_s:g} s", said)
 

@@ -163,8 +163,9 @@ class LeadPanel(QWidget):
         had_run, self._has_run, self._phase = self._has_run, state.run is not None, state.phase
         self.run.show_state(state)
         if had_run != self._has_run:
+            if not self._looks_behind:  # whoever went on to the doors meanwhile stays there
+                self.pages.setCurrentWidget(self.run if self._has_run else self.products)
             self._refresh()
-            self.pages.setCurrentWidget(self.run if self._has_run else self.products)
         self.resume_button.setEnabled(self._phase is Phase.STOPPED)
 
     @Slot(object)
@@ -203,9 +204,13 @@ class LeadPanel(QWidget):
     def _show_more(self) -> None:
         """Show all doors, or what was to be done here again."""
         before = self.run if self._has_run else self.products
-        shown = self.pages.currentWidget() in (self.door_grid, self.languages)
-        self.pages.setCurrentWidget(before if shown else self.door_grid)
+        self.pages.setCurrentWidget(before if self._looks_behind else self.door_grid)
         self._refresh()
+
+    @property
+    def _looks_behind(self) -> bool:
+        """Whether what is behind MORE is shown."""
+        return self.pages.currentWidget() in (self.door_grid, self.languages)
 
     @Slot()
     def _show_languages(self) -> None:
@@ -261,8 +266,7 @@ class LeadPanel(QWidget):
         for index, step in enumerate(self.steps):
             step.setEnabled(not open_run)
             step.setChecked(not open_run and self.pages.currentIndex() == index)
-        behind = (self.door_grid, self.languages)
-        self.more_button.setChecked(self.pages.currentWidget() in behind)
+        self.more_button.setChecked(self._looks_behind)
         self.start_button.setVisible(not open_run)
         self.end_button.setVisible(open_run)
         self.resume_button.setVisible(open_run)

@@ -14,7 +14,7 @@ from drivers.frames.scp0499 import Scp0499Parser, render
 from drivers.link import LinkDegraded, LinkDown, LinkItem, LinkUp, ScaleLink
 from drivers.steady import Reading, SteadyRules
 
-LIMIT_S = 10.0
+LIMIT_S = 60.0
 GRAMS = SteadyRules(interval=Decimal(1), unit="g")
 
 

@@ -18,7 +18,7 @@ from drivers.steady import Reading, SteadyRules
 from tests.drivers.listening import linked
 
 
-def until(true: Callable[[], bool], limit_s: float = 5.0) -> None:
+def until(true: Callable[[], bool], limit_s: float = 60.0) -> None:
     deadline = time.monotonic() + limit_s
     while not true():
         assert time.monotonic() < deadline, "did not happen in time"
@@ -135,7 +135,7 @@ class Host:
 
     def hear(self, count: int) -> list[Item]:
         items: list[Item] = []
-        deadline = time.monotonic() + 5
+        deadline = time.monotonic() + 60
         while len(items) < count:
             assert time.monotonic() < deadline, f"only {items}"
             items += self.parser.feed(self.port.read())

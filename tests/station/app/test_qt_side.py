@@ -20,4 +20,4 @@ def test_an_application_that_ended_ends_no_later_loop(qtbot):
     qt.processEvents()
     heard = []
     QTimer.singleShot(0, lambda: heard.append(True))
-    qtbot.waitUntil(lambda: bool(heard), timeout=1000)
+    qtbot.waitUntil(lambda: bool(heard))

@@ -22,7 +22,7 @@ from tests.station.line.scenario import MS, grams, make_moment, make_product, ma
 RULES = LineRules(interval=grams(1), dwell_ns=300 * MS, stale_ns=500 * MS)
 CHOICE = RunChoice("HARBOUR-250", 1, ("ROM-1", "CAR-7"), "P01", "P02")
 ANYBODY_ONCE = ReprintRule()
-DEADLINE_S = 5.0
+DEADLINE_S = 60.0
 
 
 class HandClock:

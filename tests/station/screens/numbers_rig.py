@@ -42,7 +42,7 @@ class Shown:
         qtbot.waitUntil(lambda: not self.page._looking.busy)
 
     def work_out(self) -> None:
-        with self.qtbot.waitSignal(self.page._advising.ended, timeout=5000):
+        with self.qtbot.waitSignal(self.page._advising.ended):
             touch(self.qtbot, self.page.work_button)
 
 

@@ -9,7 +9,7 @@ from station.core.pauses import LOOKS, Reason
 from station.line.state import EntryAnswer
 from station.screens.bridge import Bridge
 from station.screens.change import ChangePage
-from station.screens.theme import HOLD_MS, Ruler
+from station.screens.theme import Ruler
 from station.screens.widgets.touch_button import TouchButton
 from tests.station.screens.change_states import LEADS, SEALS, SigningSource
 from tests.station.screens.fakes import FakeIntents
@@ -34,7 +34,7 @@ class Worked:
         self.qtbot.mouseClick(button, Qt.MouseButton.LeftButton)
 
     def hold(self, button):
-        with self.qtbot.waitSignal(button.held, timeout=3 * HOLD_MS):
+        with self.qtbot.waitSignal(button.held):
             self.qtbot.mousePress(button, Qt.MouseButton.LeftButton)
         self.qtbot.mouseRelease(button, Qt.MouseButton.LeftButton)
 

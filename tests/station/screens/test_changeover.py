@@ -25,7 +25,6 @@ from station.core.mass import Unit
 from station.line.lot_offer import free_lots
 from station.line.opening import calendar_day
 from station.line.state import Phase, Verb
-from station.screens.theme import HOLD_MS
 from station.store.facts import facts
 from station.store.queries import last_run, trace_lot
 
@@ -105,7 +104,7 @@ class Hands:
 
     def hold(self, button):
         self._reach(button)
-        with self.qtbot.waitSignal(button.held, timeout=3 * HOLD_MS):
+        with self.qtbot.waitSignal(button.held):
             self.qtbot.mousePress(button, Qt.MouseButton.LeftButton)
         self.qtbot.mouseRelease(button, Qt.MouseButton.LeftButton)
         self.count.touches += 1

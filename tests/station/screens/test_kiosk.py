@@ -15,7 +15,7 @@ from station.screens.bridge import Bridge
 from station.screens.kiosk import HOW, LEAVE, Kiosk, leads_out
 from station.screens.screen_keeper import ScreenKeeper
 from station.screens.signing import SignedIntents
-from station.screens.theme import HOLD_MS, LIGHT, Ruler
+from station.screens.theme import LIGHT, Ruler
 from station.screens.window import StationWindow
 from tests.station.screens.fakes import FakeIntents
 from tests.station.screens.signing_rig import CREW, PINS, PinSource
@@ -137,7 +137,7 @@ def test_somebody_with_the_right_leaves_with_a_pin(qtbot, window, kiosk, monkeyp
     window.screens.setCurrentWidget(window.lead)
     window.lead.more_button.click()
     assert min(button.width(), button.height()) >= Ruler.of(window.screen()).touch()
-    with qtbot.waitSignal(button.held, timeout=3 * HOLD_MS):
+    with qtbot.waitSignal(button.held):
         qtbot.mousePress(button, Qt.MouseButton.LeftButton)
     qtbot.mouseRelease(button, Qt.MouseButton.LeftButton)
     sheet = window.guard.sheet

@@ -14,7 +14,7 @@ from station.line.state import EntryAnswer
 from station.screens.bridge import Bridge
 from station.screens.labels import LabelsPage
 from station.screens.labels_doubt import AGAIN
-from station.screens.theme import HOLD_MS, Ruler
+from station.screens.theme import Ruler
 from station.screens.widgets.touch_button import TouchButton
 from tests.station.screens.fakes import FakeIntents
 from tests.station.screens.labels_states import (
@@ -60,7 +60,7 @@ class Worked:
 
     def sign(self):
         button = self.page.sign_button
-        with self.qtbot.waitSignal(button.held, timeout=3 * HOLD_MS):
+        with self.qtbot.waitSignal(button.held):
             self.qtbot.mousePress(button, Qt.MouseButton.LeftButton)
         self.qtbot.mouseRelease(button, Qt.MouseButton.LeftButton)
 

@@ -6,8 +6,9 @@ from PySide6.QtWidgets import QAbstractButton, QLabel
 
 from station.line.state import RunAnswer, RunChoice
 from station.screens.bridge import Bridge
+from station.screens.doors import Door, DoorPage
 from station.screens.lead import LeadPanel
-from station.screens.theme import HOLD_MS, KEY_MM, Ruler
+from station.screens.theme import KEY_MM, LIGHT, Ruler
 from tests.station.screens.fakes import FakeIntents
 from tests.station.screens.states import every_state, make_offer
 
@@ -146,7 +147,7 @@ def test_end_run_is_held_not_tapped(qtbot, panel: LeadPanel, intents: FakeIntent
     panel.show_state(STATES["bag_on"])
     touch(qtbot, panel.end_button)
     assert intents.asked == []
-    with qtbot.waitSignal(panel.end_button.held, timeout=5 * HOLD_MS):
+    with qtbot.waitSignal(panel.end_button.held):
         qtbot.mousePress(panel.end_button, Qt.MouseButton.LeftButton)
     qtbot.mouseRelease(panel.end_button, Qt.MouseButton.LeftButton)
     assert intents.asked == [("end_run", "P01")]
@@ -166,6 +167,22 @@ def test_after_a_run_the_products_are_offered_again(panel: LeadPanel) -> None:
     panel.show_state(STATES["start_run"])
     assert panel.pages.currentWidget() is panel.products
     assert panel.start_button.isVisible()
+
+
+@pytest.mark.parametrize(("before", "after"), [("start_run", "bag_on"), ("bag_on", "start_run")])
+def test_whoever_went_on_to_the_doors_stays_there_when_the_line_answers_late(
+    qtbot, panel: LeadPanel, before: str, after: str
+) -> None:
+    door = panel.add_door(Door("CHANGE", Qt.Key.Key_F8, lambda: DoorPage(LIGHT)))
+    panel.show_state(STATES[before])
+    touch(qtbot, panel.more_button)
+    panel.show_state(STATES[after])
+    assert door.isVisible()
+    assert panel.more_button.isChecked()
+    touch(qtbot, panel.more_button)
+    shown = panel.run if after == "bag_on" else panel.products
+    assert panel.pages.currentWidget() is shown
+    assert not panel.more_button.isChecked()
 
 
 def test_a_new_offer_keeps_what_is_still_there(qtbot, panel: LeadPanel) -> None:

@@ -143,7 +143,7 @@ def test_keys_do_what_buttons_do(show, qtbot):
     for key, index in ((Qt.Key.Key_W, 1), (Qt.Key.Key_D, 2), (Qt.Key.Key_T, 0)):
         qtbot.keyClick(page, key)
         assert page.pages.currentIndex() == index
-    with qtbot.waitSignal(page._advising.done, timeout=5000):
+    with qtbot.waitSignal(page._advising.done):
         qtbot.keyClick(page, Qt.Key.Key_O)
     qtbot.waitUntil(lambda: page.record_button.isEnabled())
     qtbot.keyClick(page, Qt.Key.Key_R)
@@ -198,7 +198,7 @@ def test_long_work_shows_how_far_it_is_and_is_given_up(show):
     touch(one.qtbot, one.page.work_button)
     one.qtbot.waitUntil(lambda: "tried" in one.page.message.view)
     assert one.page.work_button.text() == "GIVE UP"
-    with one.qtbot.waitSignal(one.page._advising.ended, timeout=5000):
+    with one.qtbot.waitSignal(one.page._advising.ended):
         touch(one.qtbot, one.page.work_button)
     assert one.page.work_button.text() == "WORK OUT"
     assert one.page.message.view == "Given up."

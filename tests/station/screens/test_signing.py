@@ -24,7 +24,7 @@ from tests.station.screens.signing_rig import CREW, PINS, PinSource
 from tests.station.screens.states import every_state, make_offer
 
 pytestmark = pytest.mark.qt_log_ignore("propagateSizeHints")  # Qt's offscreen platform only
-PATIENCE_S = 10.0
+PATIENCE_S = 60.0
 GATE = Fact(EntryKind.GATE, "g1", "cleared", "signed")
 FREE = Fact(EntryKind.RELEASE, "f1", "ROM-1", "released")
 HOLD = Fact(EntryKind.HOLD, "h1", "ROM-1", "held")
