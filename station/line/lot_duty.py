@@ -94,17 +94,16 @@ class LotDuty:
         on: bool = True,
         long_overlap: timedelta = LONG_OVERLAP,
     ) -> None:
-        past = tuple(record.moves())
         self._long_overlap = long_overlap
         self._code, self.book, self._on = line, book, on
         self._record, self._water = record, water or Water()
         self._packed: Mapping[str, PackedSum] = {}
+        past = self._ask_record()
         made = {one.at.utc: one.fact.uid for one in past}
         self.line: LineLots = lots_after(past, line).with_bags(
             lambda since: record.bags_since(made[since])
         )
         """The lots on the line now."""
-        self._ask_record()
         self._sets: Mapping[str, LotSet] = {}
         self._run: Run | None = None
         self._set: LotSet | None = None
@@ -213,12 +212,13 @@ class LotDuty:
         """What a lot should have left."""
         return balance(lot, component, self._moves, self._packed.values(), self._water)
 
-    def _ask_record(self) -> None:
-        """See all that is on record now; bags recorded before this are not counted again."""
+    def _ask_record(self) -> tuple[FactRecord, ...]:
+        """See all that is on record now, and return the moves; its bags are not counted again."""
         self._seen = self._record.newest()
         moves = tuple(self._record.moves())
         self._moves = tuple(move_of(one.fact) for one in moves)
         self._packed = together(self._record.packed(lots_after(moves, self._code).uses))
+        return moves
 
     def _held(self, code: str) -> bool:
         lot = self.book.get(code)

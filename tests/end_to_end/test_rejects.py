@@ -4,9 +4,12 @@ from dataclasses import replace
 
 import pytest
 
+from drivers.port import PortSettings
 from labels.readback import scan
+from station.app.assembly import Station
 from station.core.dispositions import Disposition
 from station.core.journal import EntryKind
+from station.core.line_lots import LotMove, Move
 from station.core.pack import Quality
 from station.line.state import Verb
 from station.store.facts import facts
@@ -89,3 +92,27 @@ def test_rework_goes_on_the_line_with_the_union_of_lots_and_the_earliest_use_by(
         assert set(decided.lots) == set(row.lots)
         assert decided.use_by == min(one.use_by for one in rows)
     assert {use.lot for use in line.watch.newest.run.lot_set.uses} >= {use.lot for use in row.lots}
+
+
+def test_a_station_started_anew_shows_the_lots_it_showed_after_rework_and_waste(tmp_path):
+    with bench_line(tmp_path, changed=with_tickets) as line:
+        line.open_run(PRODUCT)
+        light, burst = weigh(line, 2240), weigh(line, 2281)
+        line.station.line.set_aside("burst seal")
+        line.until(lambda _: trace_pack(line.station.home, burst).quality is Quality.REJECT)
+        desk, lots = line.station.quality.rejects, line.station.lots
+        rows = {row.serial: row for row in desk.rows(desk.today)}
+        enter(line, desk.decide([rows[light]], Disposition.REWORK, "L01", "opened"), "L01")
+        enter(line, desk.decide([rows[burst]], Disposition.DUMP, "L01", "wet", "P01"), "L01")
+        weigh(line, 2281)
+        blend = trace_pack(line.station.home, light).record.draft.blend_lot
+        enter(line, lots.moves((LotMove(Move.EMPTY, blend),)), "L01")
+        before, on_line = lots.rows(), {row.lot for row in lots.rows()}
+        assert blend not in on_line
+        assert any(row.balance.used.high > 0 for row in before)
+    anew = Station(line.house, tmp_path, PortSettings("none"), tmp_path / "labels")
+    after = {row.lot: row for row in anew.lots.rows()}
+    anew.store.close()
+    for row in before:
+        assert after.pop(row.lot) == replace(row, listed=False), row.lot  # no run is open yet
+    assert not after
