@@ -57,6 +57,7 @@ def lot_gates(
         lots_on_the_shelf(home, today, house.lots, house.components.values()),
         standing_facts(home, EntryKind.HOLD),
         partial(lot_on_record, home),
+        house.lots.values(),
     )
     duty = LotDuty(
         line,

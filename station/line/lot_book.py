@@ -27,6 +27,7 @@ class LotBook(Mapping[str, InputLot]):
         lots: as the record knows them at the start.
         past: holds that nobody released, oldest first.
         on_record: asks for a lot that is not among ``lots``, once for each code; any thread.
+        given: lots as the settings have them; what they hold no person's release lets go.
     """
 
     def __init__(
@@ -34,9 +35,11 @@ class LotBook(Mapping[str, InputLot]):
         lots: Iterable[InputLot],
         past: Iterable[FactRecord] = (),
         on_record: Callable[[str], InputLot | None] = _nothing_on_record,
+        given: Iterable[InputLot] = (),
     ) -> None:
         self._lots = {lot.code: lot for lot in lots}
         self._on_record = on_record
+        self._held_by_settings = {lot.code for lot in given if lot.status is LotStatus.HELD}
         self._asked: dict[str, InputLot | None] = {}
         self._holds = {
             code: {one.fact.uid: one for one in found}
@@ -84,7 +87,8 @@ class LotBook(Mapping[str, InputLot]):
         lot = self.get(code)
         if lot is None or lot.status is LotStatus.EXPIRED:
             return
-        self._put(replace(lot, status=LotStatus.HELD if holds else LotStatus.FREE))
+        held = holds or code in self._held_by_settings
+        self._put(replace(lot, status=LotStatus.HELD if held else LotStatus.FREE))
 
     def _put(self, lot: InputLot) -> None:
         self._lots = {**self._lots, lot.code: lot}  # anew: another thread may be going through it

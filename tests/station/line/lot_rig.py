@@ -75,7 +75,7 @@ class LotLine:
         self.desk = CommandDesk(self.log)
         self.store = StationStore.open(home, "QH", station, self.clock)
         self.store.add_lots(lots, self.clock.now(), "station")
-        self.book = LotBook(lots)
+        self.book = LotBook(lots, given=lots)
         self.duty = LotDuty("A", self.book, LinePast(home, "A"), on=on)
         self.changes = LotChanges(
             line="A",
