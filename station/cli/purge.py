@@ -74,9 +74,12 @@ def purge(
 def _listed(house: Packhouse, home: Path) -> Answer:
     from station.clock import SystemClock
     from station.store.engine import reading
+    from station.store.place import standing
     from station.store.purge_plan import plan_purge
 
     keep = house.settings.record.keep_years
+    with reading(home) as connection:
+        standing(connection)  # what cannot be read is told before the centre is asked
     sent = _at_centre(house, home)
     tell("looking at old runs")
     with reading(home) as connection:

@@ -24,7 +24,7 @@ from station.errors import BadInput, EnvironmentFault
 from station.store.chain import Chain
 from station.store.damage import Damage
 from station.store.durable import sync_folder
-from station.store.engine import database, read_only_uri, reading_file
+from station.store.engine import read_only_uri, reading_file, record_in, shaped
 from station.store.faults import explain, means_damage
 from station.store.place import Standing, standing
 from station.store.tree import BLOCK
@@ -89,7 +89,7 @@ def back_up(home: Path, folder: Path, at: Moment, told: Told = _ignore) -> Backu
         EnvironmentFault: the folder is not there or full, the medium fails, or the copy is not
             whole; no file of that name is left.
     """
-    source = database(home).resolve()
+    source = record_in(home)
     _check(source, home, folder)
     unfinished = folder / f".{home.name}.{os.getpid()}.unfinished"
     try:
@@ -115,10 +115,12 @@ def check_file(path: Path, told: Told = _ignore) -> tuple[Standing, int]:
         Where its journal stands, and how many entries it has.
 
     Raises:
+        BadInput: it is no record that this program can read or bring up to date.
         EnvironmentFault: it is not whole; the message names the entry.
     """
     try:
         with reading_file(path) as connection:
+            shaped(connection, path, older_too=True)
             place = standing(connection)
             (found,) = connection.exec_driver_sql("PRAGMA integrity_check(1)").one()
             if found != "ok":
@@ -156,8 +158,6 @@ def drop_oldest(folder: Path, site: str, station: str, keep: int) -> tuple[Path,
 
 
 def _check(source: Path, home: Path, folder: Path) -> None:
-    if not source.is_file():
-        raise BadInput(f"no station record in {home}", "give the folder that holds station.sqlite")
     if not folder.is_dir():
         raise EnvironmentFault(
             f"the backup folder {folder} is not there",

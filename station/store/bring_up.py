@@ -9,12 +9,10 @@ from __future__ import annotations
 from sqlalchemy import Connection
 
 from station.store.blend_sums import add_up_all
+from station.store.shape import KEPT
 from station.store.standing import stand_moves
 from station.store.tables import FILLING
 from station.store.tree import keep_subtrees
-
-KEPT = 3
-"""The ``user_version`` of a file that has all of it."""
 
 _BAGS_OF_BLENDS = (
     "ALTER TABLE blend ADD COLUMN first_bag INTEGER",

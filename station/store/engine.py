@@ -30,8 +30,9 @@ from sqlalchemy.exc import DBAPIError
 
 from station.core.long_work import GivenUp, still_wanted
 from station.errors import BadInput, EnvironmentFault
-from station.store.faults import explain
+from station.store.faults import explain, means_damage
 from station.store.prepared import driver_of
+from station.store.shape import check_shape
 
 _LOOK_OPS = 20_000
 """Steps of the database, about a millisecond, between two looks whether its answer is wanted."""
@@ -130,14 +131,43 @@ def reading(home: Path) -> Iterator[Connection]:
     """Give one consistent view of the station's database, read-only.
 
     Raises:
-        BadInput: there is no database in ``home``.
+        BadInput: there is no database in ``home``, or it is none of the shape this program reads.
         EnvironmentFault: the file cannot be read.
+    """
+    path = record_in(home)
+    with reading_file(path) as connection:
+        shaped(connection, path)
+        yield connection
+
+
+def record_in(home: Path) -> Path:
+    """Return the whole path of the station's database file.
+
+    Raises:
+        BadInput: there is none.
     """
     path = database(home).resolve()
     if not path.is_file():
         raise BadInput(f"no station record in {home}", "give the folder that holds station.sqlite")
-    with reading_file(path) as connection:
-        yield connection
+    return path
+
+
+def shaped(connection: Connection, path: Path, *, older_too: bool = False) -> None:
+    """See that a file has the shape this program reads; damage is left to whoever reads it.
+
+    Args:
+        connection: to the file.
+        path: of the file, for words.
+        older_too: an older shape will do.
+
+    Raises:
+        BadInput: it has not; says what it is and what to do.
+    """
+    try:
+        check_shape(driver_of(connection), path, older_too=older_too)
+    except sqlite3.Error as fault:
+        if not means_damage(fault):
+            raise
 
 
 @contextmanager
@@ -157,10 +187,7 @@ def reading_file(path: Path) -> Iterator[Connection]:
     except (DBAPIError, sqlite3.Error) as fault:
         if wanted is not None and not wanted():
             raise GivenUp from None
-        words = explain(fault).words
-        if "no such table" in words or "no such column" in words:
-            words = "it has another shape than this program: start the station once with it"
-        raise EnvironmentFault(f"cannot read {path}", words) from fault
+        raise EnvironmentFault(f"cannot read {path}", explain(fault).words) from fault
 
 
 def read_only_uri(path: Path) -> str:

@@ -45,7 +45,12 @@ _RULES = (  # first fitting start of SQLite's error name
     ("SQLITE_TOOBIG", "an entry is too long, nothing was recorded", False),
     ("SQLITE_CANTOPEN", "the file cannot be opened: check the folder and its rights", True),
     ("SQLITE_CORRUPT", "the file is damaged: keep it as it is and restore the last backup", True),
-    ("SQLITE_NOTADB", "the file is no station record: give the right folder", True),
+    (
+        "SQLITE_NOTADB",
+        "the file is no station record, or its head is damaged: give the right folder, or keep the "
+        "file as it is and restore the last backup",
+        True,
+    ),
     (
         "SQLITE_IOERR",
         "the disk failed, and whether the last entry was recorded is not known: check the disk, "

@@ -11,6 +11,9 @@ from pathlib import Path
 
 from station.errors import EnvironmentFault
 
+LOCK = "station.lock"
+"""The file in the home; made by the first lock."""
+
 
 class HomeLock:
     """Held from construction to :meth:`release`.
@@ -20,7 +23,7 @@ class HomeLock:
     """
 
     def __init__(self, home: Path) -> None:
-        path = home / "station.lock"
+        path = home / LOCK
         try:
             self._connection = sqlite3.connect(
                 path, isolation_level=None, timeout=0, check_same_thread=False

@@ -16,13 +16,11 @@ from pathlib import Path
 from sqlalchemy import Connection
 from sqlalchemy.exc import DBAPIError
 
-from station.errors import BadInput, EnvironmentFault
-from station.store.bring_up import KEPT, bring_up
+from station.errors import EnvironmentFault
+from station.store.bring_up import bring_up
 from station.store.engine import migration_engine, read_only_uri
 from station.store.faults import explain
-
-HEAD = "0003"
-"""The newest shape; equal to alembic's head in ``SCRIPTS``."""
+from station.store.shape import HEAD, Shape, check_shape
 
 # Alembic tells its progress from its first import on; that belongs on no one's screen.
 logging.getLogger("alembic").setLevel(logging.WARNING)
@@ -51,17 +49,12 @@ def upgrade(path: Path, scripts: Path = SCRIPTS, head: str = HEAD) -> Path | Non
         EnvironmentFault: the disk does not serve; the file is as it was.
     """
     try:
-        found, kept = _revision(path)
-        if found == head:
-            if kept < KEPT:
+        found = _found(path)
+        if found is not None and found.number == head:
+            if found.older:
                 _run(path, scripts, head)  # no table changes: there is nothing to back up for
             return None
-        if found is not None and not _knows(scripts, found):
-            raise BadInput(
-                f"{path} was written by a newer program (shape {found}, this one knows {head})",
-                "install the newer program; the file was not touched",
-            )
-        backup = None if found is None else _back_up(path, found)
+        backup = None if found is None else _back_up(path, found.number)
         _run(path, scripts, head)
         return backup
     except (DBAPIError, sqlite3.Error) as fault:
@@ -70,25 +63,25 @@ def upgrade(path: Path, scripts: Path = SCRIPTS, head: str = HEAD) -> Path | Non
         raise EnvironmentFault(f"cannot back up {path}", str(fault)) from fault
 
 
-def _revision(path: Path) -> tuple[str | None, int]:
-    """Return the shape of the file, None for a missing or empty one, and its ``user_version``."""
+def look(path: Path) -> None:
+    """See that a file can be opened for writing, or made, without changing anything.
+
+    Raises:
+        BadInput: the file is no station record, or another program than this one wrote it.
+        EnvironmentFault: it cannot be read.
+    """
+    try:
+        _found(path)
+    except sqlite3.Error as fault:
+        raise EnvironmentFault(f"cannot read {path}", explain(fault).words) from fault
+
+
+def _found(path: Path) -> Shape | None:
+    """Return the shape of the file, None for a missing or empty one."""
     if not path.exists():
-        return None, 0
-    with closing(sqlite3.connect(read_only_uri(path), uri=True)) as connection:
-        tables = {name for (name,) in connection.execute("SELECT name FROM sqlite_schema")}
-        if not tables:
-            return None, 0
-        if "alembic_version" not in tables:
-            raise BadInput(f"{path} is no station record", "give the station's own folder")
-        row = connection.execute("SELECT version_num FROM alembic_version").fetchone()
-        (kept,) = connection.execute("PRAGMA user_version").fetchone()
-        return None if row is None else str(row[0]), kept
-
-
-def _knows(scripts: Path, revision: str) -> bool:
-    from alembic.script import ScriptDirectory
-
-    return any(script.revision == revision for script in ScriptDirectory(scripts).walk_revisions())
+        return None
+    with closing(sqlite3.connect(read_only_uri(path), uri=True)) as driver:
+        return check_shape(driver, path.resolve(), older_too=True)
 
 
 def _back_up(path: Path, revision: str) -> Path:

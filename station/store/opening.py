@@ -17,7 +17,7 @@ from station.errors import BadInput, EnvironmentFault
 from station.store import journal as j
 from station.store.bodies import Body
 from station.store.heads import SeenHead
-from station.store.migrate import HEAD
+from station.store.shape import HEAD
 from station.store.tables import identity, journal, pack
 
 TAIL = 1000

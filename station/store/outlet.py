@@ -20,9 +20,10 @@ from sqlalchemy.exc import DBAPIError
 from station.core.journal import GENESIS
 from station.core.training import CODE
 from station.errors import BadInput, EnvironmentFault
-from station.store.engine import database, reader_engine
+from station.store.engine import reader_engine, record_in
 from station.store.faults import explain
 from station.store.prepared import driver_of
+from station.store.shape import check_shape
 
 _PIECE = "SELECT seq, kind, hash, canonical FROM journal WHERE id > ? AND id <= ? ORDER BY id"
 _AT = "SELECT epoch, seq, hash FROM journal WHERE id = ?"
@@ -70,20 +71,21 @@ class JournalOutlet:
         home: the station's folder.
 
     Raises:
-        BadInput: there is no record.
+        BadInput: there is no record, or it has another shape than this program reads.
         EnvironmentFault: it cannot be read.
     """
 
     def __init__(self, home: Path) -> None:
-        path = database(home).resolve()
-        if not path.is_file():
-            raise BadInput(
-                f"no station record in {home}", "give the folder that holds station.sqlite"
-            )
-        self._path = path
-        self._engine: Engine = reader_engine(path)
+        self._path = record_in(home)
+        self._engine: Engine = reader_engine(self._path)
         with self._faults():
             self._connection: Connection = self._engine.connect()
+        try:
+            with self._faults():
+                check_shape(driver_of(self._connection), self._path)
+        except BaseException:
+            self._connection.close()
+            raise
 
     def owner(self) -> Owner:
         """Whose record it is, and its present epoch.

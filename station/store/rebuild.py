@@ -8,10 +8,10 @@ from pathlib import Path
 from sqlalchemy import delete
 from sqlalchemy.exc import DBAPIError
 
-from station.errors import BadInput, EnvironmentFault
+from station.errors import EnvironmentFault
 from station.store.chain import Chain
 from station.store.damage import Damage
-from station.store.engine import database, writer_engine
+from station.store.engine import database, reading, writer_engine
 from station.store.faults import explain
 from station.store.heads import read_head
 from station.store.lock import HomeLock
@@ -30,13 +30,12 @@ def rebuild(home: Path) -> int:
         The number of journal entries they were built from.
 
     Raises:
-        BadInput: there is no record in ``home``.
+        BadInput: there is no record in ``home``, or it has another shape.
         JournalBroken: the journal does not hold; the file is as it was.
         EnvironmentFault: the station is running or the disk does not serve; the file is as it was.
     """
-    path = database(home)
-    if not path.is_file():
-        raise BadInput(f"no station record in {home}", "give the folder that holds station.sqlite")
+    with reading(home):  # a file of another shape is left as it is
+        path = database(home)
     lock = HomeLock(home)
     engine = writer_engine(path)
     try:

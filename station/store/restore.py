@@ -85,12 +85,14 @@ def restore(
         told: hears how far it has come.
 
     Raises:
-        BadInput: no such file, or another station's.
+        BadInput: no such file, another station's, or a newer program's.
         EnvironmentFault: the backup is not whole, the station runs, or the disk does not serve;
             the home is as it was.
     """
     if not backup.is_file():
         raise BadInput(f"--from {backup}", "is no file: name a backup")
+    if not backup.stat().st_size:
+        raise BadInput(f"--from {backup}", "is empty: name another backup")
     place, entries = check_file(backup, told)
     if (place.site, place.station) != names:
         raise BadInput(

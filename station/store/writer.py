@@ -34,9 +34,9 @@ from station.store.hold_ranges import UnknownFact
 from station.store.journal import ChainFault, Head, Journal
 from station.store.label_steps import check_label, on_their_way
 from station.store.labelled import labelled_pack
-from station.store.lock import HomeLock
+from station.store.lock import LOCK, HomeLock
 from station.store.lot_intake import News, news_of
-from station.store.migrate import upgrade
+from station.store.migrate import look, upgrade
 from station.store.opening import establish, start_body
 from station.store.prepared import driver_of
 from station.store.projections import Projections
@@ -95,7 +95,7 @@ class StationStore:
             key: file of the key that signs heads, made where it is missing; None for none.
 
         Raises:
-            BadInput: the record belongs to another station or a newer program.
+            BadInput: the record belongs to another station or program.
             EnvironmentFault: the disk does not serve, the folder is in use, or the end of the
                 journal does not hold.
         """
@@ -103,6 +103,8 @@ class StationStore:
             home.mkdir(parents=True, exist_ok=True)
         except OSError as fault:
             raise EnvironmentFault(f"cannot make the folder {home}", str(fault)) from fault
+        if not (home / LOCK).exists():
+            look(database(home))  # a folder that is no station's is left without a lock
         lock = HomeLock(home)
         store = None
         try:

@@ -266,6 +266,31 @@ def test_a_backup_of_an_older_shape_is_restored(world, second, tmp_path):
     assert verify(world.home).whole
 
 
+@pytest.mark.parametrize(
+    ("change", "words"),
+    [
+        ("UPDATE alembic_version SET version_num = '0004'", "newer shape 0004"),
+        ("DROP TABLE standing", "without table standing"),
+        (None, "is empty"),
+    ],
+)
+def test_what_cannot_be_brought_up_to_date_is_not_restored(world, second, tmp_path, change, words):
+    with world.stocked():
+        pass
+    done = back_up(world.home, second, world.clock.now())
+    if change is None:
+        done.backup.path.write_bytes(b"")
+    else:
+        with closing(sqlite3.connect(done.backup.path)) as connection:
+            connection.execute(change)
+            connection.commit()
+    before = world.database.read_bytes()
+    with pytest.raises(BadInput, match=words):
+        put_back(world, done.backup.path)
+    assert world.database.read_bytes() == before
+    assert not world.home.with_name(f"{world.home.name}.restoring").exists()
+
+
 def test_no_mark_comes_twice():
     # 1024 marks; epochs whose first ten bits are all but one of them leave that one
     used = [top << 53 | 1 for top in range(1024) if top != 77]
