@@ -96,7 +96,12 @@ def test_no_question_of_a_start_goes_through_a_table(monkeypatch, tmp_path):
     with monkeypatch.context() as patched:
         watched = Watched(patched)
         started(home, tmp_path)
-    questions = [one for one in watched.asked if one.lstrip().startswith("SELECT")]
+    of_the_shape = re.compile("alembic_version|sqlite_schema")  # no bag adds a row to them
+    questions = [
+        one
+        for one in watched.asked
+        if one.lstrip().startswith("SELECT") and not of_the_shape.search(one)
+    ]
     assert len(questions) > 30
     through = []
     with closing(sqlite3.connect(database(home))) as connection:
