@@ -60,7 +60,7 @@ class QaPanel(QWidget):
         for field in (self.note, self.instrument, self.action):
             field.setMaxLength(120)
         self.table = TouchTable(palette, _COLUMNS)
-        self.list_button = TouchButton(palette, "RECORD", small="checks made")
+        self.list_button = TouchButton(palette, "HISTORY", small="checks made")
         self.enter_button = TouchButton(palette, "ENTER", small="hold down", hold=True)
         self.side = QStackedWidget()
         self._compose()

@@ -184,10 +184,10 @@ def standing_words(test: ReferenceTest, judged: Judgement | None) -> str:
     if judged is None:
         return "\n".join(lines)
     unit = test.nominal.unit
-    holds = "holds" if judged.mean_ok else "DOES NOT HOLD"
+    met = "met" if judged.mean_ok else "NOT MET"
     lines += [
         f"mean {decimal_of(judged.mean, _PLACES)} {unit}, s {round(judged.s, _PLACES)} {unit}",
-        f"mean + {plan.factor} s ≥ {test.nominal}: {holds} so far",
+        f"mean + {plan.factor} s ≥ {test.nominal}: {met} so far",
         f"below T1: {judged.t1_count} of at most {judged.t1_accept}",
         f"below T2: {judged.t2_count}"
         + ("" if plan.t2_accept is None else f" of at most {plan.t2_accept}"),

@@ -112,7 +112,7 @@ def _filled(source: str, match: re.Match[str] | None, language: Language) -> str
         return ""
     taken = match.groupdict()
     ends = match.string[-1] in _STOPS and source[-1] == "}"
-    if ends or any(map(_NEXT.search, taken.values())):  # a hole takes no end of a sentence
+    if ends or any(map(_NO_HOLE.search, taken.values())):
         return ""
     return words.format(**{name: _said(one, language) for name, one in taken.items()})
 
@@ -120,12 +120,12 @@ def _filled(source: str, match: re.Match[str] | None, language: Language) -> str
 def _in_parts(sentence: str, language: Language) -> str:
     """Each part of what is put together of sentences, words and codes, by itself."""
     for sign in _SIGNS:
-        parts = sign.split(sentence)
+        parts, between = sign.split(sentence), sign.findall(sentence)
         if len(parts) > 1:
+            parts, between = _together(parts, between, language)
             said = [_said(part, language) for part in parts]
             if said == parts:
                 continue
-            between = sign.findall(sentence)
             if language is Language.CHINESE:
                 between = [_CHINESE_SIGNS.get(one, one) for one in between]
             ends = (*between, "")
@@ -133,9 +133,25 @@ def _in_parts(sentence: str, language: Language) -> str:
     return sentence
 
 
+def _together(
+    parts: list[str], between: list[str], language: Language
+) -> tuple[list[str], list[str]]:
+    """Join the parts of what is listed as one sentence although the gap stands in it."""
+    for long in range(min(len(parts) - 1, _MOST_PARTS), 1, -1):
+        for at in range(len(parts) - long + 1):
+            end = at + long
+            gaps = (*between[at : end - 1], "")
+            one = "".join(map(str.__add__, parts[at:end], gaps))
+            if _whole(one, language):
+                return [*parts[:at], one, *parts[end:]], [*between[:at], *between[end - 1 :]]
+    return parts, between
+
+
+_MOST_PARTS = 3
 _END = r"(?<=[.?!]) (?=[^a-z])"
 """A blank behind which the next sentence begins."""
-_NEXT = re.compile(_END)
+_NO_HOLE = re.compile(rf"{_END}|,$")
+"""What no hole takes: the end of a sentence, and a part up to its comma."""
 _GAPS = (_END, "^[\u2013\u25b6!] +", " {2,}", "; ", " [\u2013\u00b7] ", ": ", ", ")
 _SIGNS = tuple(map(re.compile, _GAPS))
 """What stands between the parts of a text, the widest gap first."""
@@ -172,14 +188,17 @@ def _rank(one: tuple[int, str, re.Pattern[str]]) -> int:
 
 @cache
 def _by_word() -> dict[str, list[tuple[int, str, re.Pattern[str]]]]:
-    """Every sentence with holes under its longest word that touches no hole."""
+    """Every sentence with holes under its longest word that touches no hole.
+
+    Of two with as many words of their own, the one whose holes take less comes first.
+    """
     found: dict[str, list[tuple[int, str, re.Pattern[str]]]] = {}
     for source in filter(holes, SENTENCES):
         own = _HOLE.sub("\0", source)
         words = re.findall(r"(?<![\w\0])\w+(?![\w\0])", own)
         if not words:
             raise ValueError(f"sentence {source!r} has no word of its own: list it without holes")
-        rank = -len(own.replace("\0", ""))
+        rank = 2 * -len(own.replace("\0", "")) + (".+?" in pattern_of(source))
         found.setdefault(max(words, key=len), []).append(
             (rank, source, re.compile(pattern_of(source)))
         )
@@ -195,8 +214,10 @@ _TAKES = {
     ("count", "number", "whole"): r"[-+\u2212]?[\d.:]+|\u2026",
     ("code",): r"\S+",
     ("begin_code", "end_code"): r"\S*\d\S*",
+    ("mass",): r"[-+\u2212]?\d.*?|\u2026.*?",
 }
-"""Holes that take figures alone, one word, or a code with a figure in it; others take anything."""
+"""Holes that take figures alone, one word, a code with a figure in it, or what begins with a
+figure; others take anything."""
 
 
 def pattern_of(source: str) -> str:

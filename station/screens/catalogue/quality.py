@@ -129,7 +129,7 @@ HOLDS = (
 
 CHECKS = (
     "SEAL CHECK",
-    *("PASSED", "FAILED", "RECORD", "ENTER", "checks made", "instrument", "failed: what is done"),
+    *("PASSED", "FAILED", "HISTORY", "ENTER", "checks made", "instrument", "failed: what is done"),
     "bag, record",
     *("passed", "failed", "good", "touch when thrown out"),
     "{what}: no checks in the settings",
@@ -174,7 +174,7 @@ INSPECTOR = (
     "{kind}: {count} packs, then {second} more, at most {most} below T1 ({clause})",
     "mean {mean}, s {spread}",
     "mean + {factor} s ≥ {nominal}: {holds} so far",
-    *("holds", "DOES NOT HOLD"),
+    *("met", "NOT MET"),
     "below T1: {count} of at most {most}",
     "below T2: {count} of at most {most}",
     "below T2: {count}",

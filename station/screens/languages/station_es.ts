@@ -129,7 +129,7 @@
     </message>
     <message>
         <source>BIN</source>
-        <translation type="unfinished">CAJÓN</translation>
+        <translation type="unfinished">CUBO</translation>
     </message>
     <message>
         <source>BLEND LOT</source>
@@ -316,10 +316,6 @@
         <translation type="unfinished">NO FIRMAR</translation>
     </message>
     <message>
-        <source>DOES NOT HOLD</source>
-        <translation type="unfinished">NO CUMPLE</translation>
-    </message>
-    <message>
         <source>DOES NOT SUIT</source>
         <translation type="unfinished">NO SIRVE</translation>
     </message>
@@ -482,6 +478,10 @@
     <message>
         <source>HELD</source>
         <translation type="unfinished">RETENIDO</translation>
+    </message>
+    <message>
+        <source>HISTORY</source>
+        <translation type="unfinished">HISTORIAL</translation>
     </message>
     <message>
         <source>HOLD</source>
@@ -661,7 +661,7 @@
     </message>
     <message>
         <source>LISTEN to the scale, or open a RECORDING; put a known weight on the pan and TAKE a line.</source>
-        <translation type="unfinished">ESCUCHE la báscula o abra una GRABACIÓN; ponga un peso conocido y TOME una línea.</translation>
+        <translation type="unfinished">Toque ESCUCHAR o abra una GRABACIÓN; ponga un peso conocido y toque TOMAR LÍNEA.</translation>
     </message>
     <message>
         <source>LOAD</source>
@@ -669,7 +669,7 @@
     </message>
     <message>
         <source>LOAD AGAIN</source>
-        <translation type="unfinished">CARGAR OTRA VEZ</translation>
+        <translation type="unfinished">OTRA VEZ</translation>
     </message>
     <message>
         <source>LOAD CLEAN</source>
@@ -866,6 +866,10 @@
     <message>
         <source>NONE</source>
         <translation type="unfinished">NINGUNA</translation>
+    </message>
+    <message>
+        <source>NOT MET</source>
+        <translation type="unfinished">NO SE CUMPLE</translation>
     </message>
     <message>
         <source>NOW</source>
@@ -1073,7 +1077,7 @@
     </message>
     <message>
         <source>PROPOSE when they differ enough.</source>
-        <translation type="unfinished">PROPONGA cuando difieran bastante.</translation>
+        <translation type="unfinished">PROPONER cuando difieran bastante.</translation>
     </message>
     <message>
         <source>PUT AN EMPTY BAG ON</source>
@@ -1157,7 +1161,7 @@
     </message>
     <message>
         <source>RECORD</source>
-        <translation type="unfinished">REGISTRAR</translation>
+        <translation type="unfinished">GRABAR</translation>
     </message>
     <message>
         <source>RECORD PROPOSAL</source>
@@ -1637,7 +1641,7 @@
     </message>
     <message>
         <source>THIN</source>
-        <translation type="unfinished">JUSTO</translation>
+        <translation type="unfinished">AL LÍMITE</translation>
     </message>
     <message>
         <source>THIS HOUR</source>
@@ -2377,7 +2381,7 @@
     </message>
     <message>
         <source>below floor</source>
-        <translation type="unfinished">bajo el suelo</translation>
+        <translation type="unfinished">bajo el mínimo</translation>
     </message>
     <message>
         <source>below the lowest of the description, {number}</source>
@@ -3100,6 +3104,10 @@
         <translation type="unfinished">falló el control con pesas: hágala ajustar y contrólela otra vez</translation>
     </message>
     <message>
+        <source>it is held until a person releases it</source>
+        <translation type="unfinished">está retenida hasta que alguien la libere</translation>
+    </message>
+    <message>
         <source>it is no serial port</source>
         <translation type="unfinished">no es un puerto serie</translation>
     </message>
@@ -3122,6 +3130,22 @@
     <message>
         <source>it reached the scale damaged, nothing was done</source>
         <translation type="unfinished">llegó dañada a la báscula, no se hizo nada</translation>
+    </message>
+    <message>
+        <source>it was cancelled</source>
+        <translation type="unfinished">se canceló</translation>
+    </message>
+    <message>
+        <source>it was cancelled before printing</source>
+        <translation type="unfinished">se canceló antes de imprimir</translation>
+    </message>
+    <message>
+        <source>it was not out after {seconds} s</source>
+        <translation type="unfinished">no había salido tras {seconds} s</translation>
+    </message>
+    <message>
+        <source>it was not out after {seconds} s ({why})</source>
+        <translation type="unfinished">no había salido tras {seconds} s ({why})</translation>
     </message>
     <message>
         <source>it was not out after {seconds} s: look whether it comes out</source>
@@ -3344,6 +3368,10 @@
         <translation type="unfinished">mire si salió una etiqueta</translation>
     </message>
     <message>
+        <source>look whether it comes out</source>
+        <translation type="unfinished">mire si sale</translation>
+    </message>
+    <message>
         <source>look whether the label is whole</source>
         <translation type="unfinished">mire si la etiqueta está entera</translation>
     </message>
@@ -3530,6 +3558,10 @@
     <message>
         <source>mean {number}</source>
         <translation type="unfinished">media {number}</translation>
+    </message>
+    <message>
+        <source>met</source>
+        <translation type="unfinished">se cumple</translation>
     </message>
     <message>
         <source>metal detector</source>
@@ -3937,7 +3969,7 @@
     </message>
     <message>
         <source>on the {count} bags to come, any above the floor will do</source>
-        <translation type="unfinished">en las {count} bolsas que faltan, basta pasar el suelo</translation>
+        <translation type="unfinished">en las {count} bolsas que faltan, basta pasar el mínimo</translation>
     </message>
     <message>
         <source>one new bag stands for one reject: touch one alone</source>
@@ -4861,7 +4893,7 @@
     </message>
     <message>
         <source>the floor</source>
-        <translation type="unfinished">el suelo</translation>
+        <translation type="unfinished">el mínimo</translation>
     </message>
     <message>
         <source>the folder for labels is gone: make {folder} again</source>
@@ -4960,6 +4992,10 @@
         <translation type="unfinished">la impresora desistió</translation>
     </message>
     <message>
+        <source>the printer gives no known job state</source>
+        <translation type="unfinished">la impresora no da un estado conocido del trabajo</translation>
+    </message>
+    <message>
         <source>the printer has stopped: see its panel</source>
         <translation type="unfinished">la impresora se paró: mire su panel</translation>
     </message>
@@ -4978,6 +5014,10 @@
     <message>
         <source>the printer needs somebody</source>
         <translation type="unfinished">la impresora necesita a alguien</translation>
+    </message>
+    <message>
+        <source>the printer says that it is out, but its reply to the page was lost</source>
+        <translation type="unfinished">la impresora dice que salió, pero se perdió su respuesta a la página</translation>
     </message>
     <message>
         <source>the printer: {why}</source>
@@ -6198,6 +6238,14 @@
     <message>
         <source>{who} signs first: another person signs second</source>
         <translation type="unfinished">{who} firma primero: otra persona firma después</translation>
+    </message>
+    <message>
+        <source>{why}, after a page was out</source>
+        <translation type="unfinished">{why}, después de salir una página</translation>
+    </message>
+    <message>
+        <source>{why}, after printing may have begun</source>
+        <translation type="unfinished">{why}, cuando la impresión quizá ya había empezado</translation>
     </message>
     <message>
         <source>{why}: two people approve the label at {where}</source>

@@ -169,7 +169,7 @@
     </message>
     <message>
         <source>Bags since the last good check of the scale before are covered by no check of it any more: QA decides about them.</source>
-        <translation type="unfinished">Les sachets depuis le dernier bon contrôle de la balance d'avant ne sont plus couverts : la qualité décide.</translation>
+        <translation type="unfinished">Les sacs depuis le dernier bon contrôle de la balance d'avant ne sont plus couverts : la qualité décide.</translation>
     </message>
     <message>
         <source>Below T1</source>
@@ -189,7 +189,7 @@
     </message>
     <message>
         <source>CALL LEAD</source>
-        <translation type="unfinished">APPEL CHEF</translation>
+        <translation type="unfinished">APPELEZ CHEF</translation>
     </message>
     <message>
         <source>CAME BACK</source>
@@ -314,10 +314,6 @@
     <message>
         <source>DO NOT SIGN</source>
         <translation type="unfinished">NE PAS SIGNER</translation>
-    </message>
-    <message>
-        <source>DOES NOT HOLD</source>
-        <translation type="unfinished">NE TIENT PAS</translation>
     </message>
     <message>
         <source>DOES NOT SUIT</source>
@@ -482,6 +478,10 @@
     <message>
         <source>HELD</source>
         <translation type="unfinished">BLOQUÉ</translation>
+    </message>
+    <message>
+        <source>HISTORY</source>
+        <translation type="unfinished">HISTORIQUE</translation>
     </message>
     <message>
         <source>HOLD</source>
@@ -661,7 +661,7 @@
     </message>
     <message>
         <source>LISTEN to the scale, or open a RECORDING; put a known weight on the pan and TAKE a line.</source>
-        <translation type="unfinished">ÉCOUTEZ la balance, ou ouvrez un ENREGISTREMENT ; posez un poids connu et PRENEZ une ligne.</translation>
+        <translation type="unfinished">Touchez ÉCOUTER, ou ouvrez un ENREGISTREMENT ; posez un poids connu et touchez PRENDRE LIGNE.</translation>
     </message>
     <message>
         <source>LOAD</source>
@@ -669,7 +669,7 @@
     </message>
     <message>
         <source>LOAD AGAIN</source>
-        <translation type="unfinished">RECHARGER</translation>
+        <translation type="unfinished">REPOSER</translation>
     </message>
     <message>
         <source>LOAD CLEAN</source>
@@ -765,7 +765,7 @@
     </message>
     <message>
         <source>MANAGER</source>
-        <translation type="unfinished">GÉRANT</translation>
+        <translation type="unfinished">RESPONSABLE</translation>
     </message>
     <message>
         <source>METAL DETECTOR</source>
@@ -849,7 +849,7 @@
     </message>
     <message>
         <source>NO READING</source>
-        <translation type="unfinished">SANS POIDS</translation>
+        <translation type="unfinished">SANS LECTURE</translation>
     </message>
     <message>
         <source>NO RUN IS OPEN</source>
@@ -866,6 +866,10 @@
     <message>
         <source>NONE</source>
         <translation type="unfinished">AUCUNE</translation>
+    </message>
+    <message>
+        <source>NOT MET</source>
+        <translation type="unfinished">NON RESPECTÉ</translation>
     </message>
     <message>
         <source>NOW</source>
@@ -1073,7 +1077,7 @@
     </message>
     <message>
         <source>PROPOSE when they differ enough.</source>
-        <translation type="unfinished">PROPOSEZ quand elles diffèrent assez.</translation>
+        <translation type="unfinished">PROPOSER quand elles diffèrent assez.</translation>
     </message>
     <message>
         <source>PUT AN EMPTY BAG ON</source>
@@ -1253,7 +1257,7 @@
     </message>
     <message>
         <source>Reading the record</source>
-        <translation type="unfinished">Lecture de l'enregistrement</translation>
+        <translation type="unfinished">Lecture du registre</translation>
     </message>
     <message>
         <source>Record</source>
@@ -1509,7 +1513,7 @@
     </message>
     <message>
         <source>Settings and record are being read: no bag is taken yet</source>
-        <translation type="unfinished">Lecture des réglages et de l'enregistrement : aucun sachet n'est encore accepté</translation>
+        <translation type="unfinished">Lecture des réglages et du registre : aucun sac n'est encore accepté</translation>
     </message>
     <message>
         <source>Shipment {number} is on record.</source>
@@ -1637,7 +1641,7 @@
     </message>
     <message>
         <source>THIN</source>
-        <translation type="unfinished">JUSTE</translation>
+        <translation type="unfinished">LIMITE</translation>
     </message>
     <message>
         <source>THIS HOUR</source>
@@ -2105,7 +2109,7 @@
     </message>
     <message>
         <source>about {mass} in bags of {loaded} loaded</source>
-        <translation type="unfinished">environ {mass} en sachets sur {loaded} chargés</translation>
+        <translation type="unfinished">environ {mass} en sacs sur {loaded} chargés</translation>
     </message>
     <message>
         <source>above the highest of the description, {number}</source>
@@ -2353,7 +2357,7 @@
     </message>
     <message>
         <source>before bag {count}</source>
-        <translation type="unfinished">avant le sachet {count}</translation>
+        <translation type="unfinished">avant le sac {count}</translation>
     </message>
     <message>
         <source>below T1</source>
@@ -2717,7 +2721,7 @@
     </message>
     <message>
         <source>empty bag</source>
-        <translation type="unfinished">sachet vide</translation>
+        <translation type="unfinished">sac vide</translation>
     </message>
     <message>
         <source>empty by now?</source>
@@ -3100,6 +3104,10 @@
         <translation type="unfinished">elle a échoué au contrôle avec poids étalons : faites-la régler, puis recontrôlez</translation>
     </message>
     <message>
+        <source>it is held until a person releases it</source>
+        <translation type="unfinished">elle est retenue jusqu'à ce que quelqu'un la libère</translation>
+    </message>
+    <message>
         <source>it is no serial port</source>
         <translation type="unfinished">ce n'est pas un port série</translation>
     </message>
@@ -3122,6 +3130,22 @@
     <message>
         <source>it reached the scale damaged, nothing was done</source>
         <translation type="unfinished">arrivé abîmé à la balance, rien n'a été fait</translation>
+    </message>
+    <message>
+        <source>it was cancelled</source>
+        <translation type="unfinished">elle a été annulée</translation>
+    </message>
+    <message>
+        <source>it was cancelled before printing</source>
+        <translation type="unfinished">elle a été annulée avant l'impression</translation>
+    </message>
+    <message>
+        <source>it was not out after {seconds} s</source>
+        <translation type="unfinished">elle n'était pas sortie après {seconds} s</translation>
+    </message>
+    <message>
+        <source>it was not out after {seconds} s ({why})</source>
+        <translation type="unfinished">elle n'était pas sortie après {seconds} s ({why})</translation>
     </message>
     <message>
         <source>it was not out after {seconds} s: look whether it comes out</source>
@@ -3344,6 +3368,10 @@
         <translation type="unfinished">regardez si une étiquette est sortie</translation>
     </message>
     <message>
+        <source>look whether it comes out</source>
+        <translation type="unfinished">regardez si elle sort</translation>
+    </message>
+    <message>
         <source>look whether the label is whole</source>
         <translation type="unfinished">regardez si l'étiquette est entière</translation>
     </message>
@@ -3477,7 +3505,7 @@
     </message>
     <message>
         <source>manager</source>
-        <translation type="unfinished">gérant</translation>
+        <translation type="unfinished">responsable</translation>
     </message>
     <message>
         <source>mark no control characters, and nothing after the end</source>
@@ -3530,6 +3558,10 @@
     <message>
         <source>mean {number}</source>
         <translation type="unfinished">moyenne {number}</translation>
+    </message>
+    <message>
+        <source>met</source>
+        <translation type="unfinished">respecté</translation>
     </message>
     <message>
         <source>metal detector</source>
@@ -3629,7 +3661,7 @@
     </message>
     <message>
         <source>no bag is on record yet</source>
-        <translation type="unfinished">aucun sachet enregistré</translation>
+        <translation type="unfinished">aucun sac enregistré</translation>
     </message>
     <message>
         <source>no bag is taken: {why}</source>
@@ -4960,6 +4992,10 @@
         <translation type="unfinished">l'imprimante a abandonné</translation>
     </message>
     <message>
+        <source>the printer gives no known job state</source>
+        <translation type="unfinished">l'imprimante ne donne aucun état connu du travail</translation>
+    </message>
+    <message>
         <source>the printer has stopped: see its panel</source>
         <translation type="unfinished">l'imprimante s'est arrêtée : voyez son panneau</translation>
     </message>
@@ -4978,6 +5014,10 @@
     <message>
         <source>the printer needs somebody</source>
         <translation type="unfinished">l'imprimante a besoin de quelqu'un</translation>
+    </message>
+    <message>
+        <source>the printer says that it is out, but its reply to the page was lost</source>
+        <translation type="unfinished">l'imprimante dit qu'elle est sortie, mais sa réponse à la page s'est perdue</translation>
     </message>
     <message>
         <source>the printer: {why}</source>
@@ -5913,11 +5953,11 @@
     </message>
     <message>
         <source>{name} waits: a bag is on the pan</source>
-        <translation type="unfinished">{name} attend : un sachet est sur le plateau</translation>
+        <translation type="unfinished">{name} attend : un sac est sur le plateau</translation>
     </message>
     <message>
         <source>{name} would change what the bags of the open run weigh: end the run</source>
-        <translation type="unfinished">{name} changerait le poids des sachets de la série ouverte : terminez la série</translation>
+        <translation type="unfinished">{name} changerait le poids des sacs de la série ouverte : terminez la série</translation>
     </message>
     <message>
         <source>{name}: mean {mean}, spread {spread}</source>
@@ -6198,6 +6238,14 @@
     <message>
         <source>{who} signs first: another person signs second</source>
         <translation type="unfinished">{who} signe d'abord : une autre personne signe ensuite</translation>
+    </message>
+    <message>
+        <source>{why}, after a page was out</source>
+        <translation type="unfinished">{why}, après la sortie d'une page</translation>
+    </message>
+    <message>
+        <source>{why}, after printing may have begun</source>
+        <translation type="unfinished">{why}, alors que l'impression avait peut-être commencé</translation>
     </message>
     <message>
         <source>{why}: two people approve the label at {where}</source>

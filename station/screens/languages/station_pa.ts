@@ -129,7 +129,7 @@
     </message>
     <message>
         <source>BIN</source>
-        <translation type="unfinished">ਡੱਬਾ</translation>
+        <translation type="unfinished">ਰੱਦ ਡੱਬਾ</translation>
     </message>
     <message>
         <source>BLEND LOT</source>
@@ -169,7 +169,7 @@
     </message>
     <message>
         <source>Bags since the last good check of the scale before are covered by no check of it any more: QA decides about them.</source>
-        <translation type="unfinished">ਪਿਛਲੇ ਕੰਡੇ ਦੀ ਆਖਰੀ ਚੰਗੀ ਜਾਂਚ ਮਗਰੋਂ ਦੀਆਂ ਥੈਲੀਆਂ ਦਾ ਫ਼ੈਸਲਾ QA ਕਰੇਗਾ।</translation>
+        <translation type="unfinished">ਪਿਛਲੇ ਕੰਡੇ ਦੀ ਆਖਰੀ ਚੰਗੀ ਜਾਂਚ ਮਗਰੋਂ ਦੇ ਬੈਗਾਂ ਦਾ ਫੈਸਲਾ QA ਕਰੇਗਾ।</translation>
     </message>
     <message>
         <source>Below T1</source>
@@ -285,7 +285,7 @@
     </message>
     <message>
         <source>Choose cells, then say what they are: VALUE and, where they are there, UNIT, FLAG, CHECK. Type the digits of the scale's display, its unit, and what else is true now.</source>
-        <translation type="unfinished">ਖਾਨੇ ਚੁਣੋ, ਫਿਰ ਦੱਸੋ ਕੀ ਹਨ: ਮੁੱਲ ਤੇ, ਜੇ ਹੋਣ, ਇਕਾਈ, ਝੰਡਾ, ਜਾਂਚ। ਕੰਡੇ ਦੇ ਅੰਕ, ਇਕਾਈ ਤੇ ਹੋਰ ਜੋ ਸੱਚ ਹੈ ਲਿਖੋ।</translation>
+        <translation type="unfinished">ਖਾਨੇ ਚੁਣੋ, ਫਿਰ ਦੱਸੋ ਕੀ ਹਨ: ਮੁੱਲ ਤੇ, ਜੇ ਹੋਣ, ਇਕਾਈ, ਫਲੈਗ, ਜਾਂਚ। ਕੰਡੇ ਦੇ ਅੰਕ, ਇਕਾਈ ਤੇ ਹੋਰ ਜੋ ਸੱਚ ਹੈ ਲਿਖੋ।</translation>
     </message>
     <message>
         <source>Choose the cells first: touch them, or use the arrow keys.</source>
@@ -314,10 +314,6 @@
     <message>
         <source>DO NOT SIGN</source>
         <translation type="unfinished">ਦਸਤਖਤ ਨਹੀਂ</translation>
-    </message>
-    <message>
-        <source>DOES NOT HOLD</source>
-        <translation type="unfinished">ਠੀਕ ਨਹੀਂ</translation>
     </message>
     <message>
         <source>DOES NOT SUIT</source>
@@ -365,7 +361,7 @@
     </message>
     <message>
         <source>EMPTY PAN</source>
-        <translation type="unfinished">ਪੈਨ ਖਾਲੀ ਕਰੋ</translation>
+        <translation type="unfinished">ਪੱਲਾ ਖਾਲੀ ਕਰੋ</translation>
     </message>
     <message>
         <source>EMPTY THE PAN</source>
@@ -425,7 +421,7 @@
     </message>
     <message>
         <source>FLAG</source>
-        <translation type="unfinished">ਝੰਡਾ</translation>
+        <translation type="unfinished">ਫਲੈਗ</translation>
     </message>
     <message>
         <source>Fri {number}</source>
@@ -482,6 +478,10 @@
     <message>
         <source>HELD</source>
         <translation type="unfinished">ਰੋਕਿਆ</translation>
+    </message>
+    <message>
+        <source>HISTORY</source>
+        <translation type="unfinished">ਪਿਛਲਾ ਰਿਕਾਰਡ</translation>
     </message>
     <message>
         <source>HOLD</source>
@@ -593,7 +593,7 @@
     </message>
     <message>
         <source>Key in how many bags lie in the bin.</source>
-        <translation type="unfinished">ਡੱਬੇ ਵਿੱਚ ਕਿੰਨੇ ਬੈਗ ਹਨ, ਭਰੋ।</translation>
+        <translation type="unfinished">ਰੱਦ ਡੱਬੇ ਵਿੱਚ ਕਿੰਨੇ ਬੈਗ ਹਨ, ਭਰੋ।</translation>
     </message>
     <message>
         <source>LABEL ON BAG</source>
@@ -669,7 +669,7 @@
     </message>
     <message>
         <source>LOAD AGAIN</source>
-        <translation type="unfinished">ਦੁਬਾਰਾ ਲੱਦੋ</translation>
+        <translation type="unfinished">ਦੁਬਾਰਾ ਰੱਖੋ</translation>
     </message>
     <message>
         <source>LOAD CLEAN</source>
@@ -866,6 +866,10 @@
     <message>
         <source>NONE</source>
         <translation type="unfinished">ਕੋਈ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>NOT MET</source>
+        <translation type="unfinished">ਪੂਰੀ ਨਹੀਂ</translation>
     </message>
     <message>
         <source>NOW</source>
@@ -1677,7 +1681,7 @@
     </message>
     <message>
         <source>The bin of {day} is counted: {count}.</source>
-        <translation type="unfinished">{day} ਦਾ ਡੱਬਾ ਗਿਣਿਆ: {count}।</translation>
+        <translation type="unfinished">{day} ਦਾ ਰੱਦ ਡੱਬਾ ਗਿਣਿਆ: {count}।</translation>
     </message>
     <message>
         <source>The clock</source>
@@ -1869,7 +1873,7 @@
     </message>
     <message>
         <source>WIPE PAN</source>
-        <translation type="unfinished">ਪੈਨ ਪੂੰਝੋ</translation>
+        <translation type="unfinished">ਪੱਲਾ ਪੂੰਝੋ</translation>
     </message>
     <message>
         <source>WIRE</source>
@@ -1973,7 +1977,7 @@
     </message>
     <message>
         <source>a bag is on the pan: finish it and lift it, then end the run</source>
-        <translation type="unfinished">ਪੈਨ 'ਤੇ ਬੈਗ ਹੈ: ਪੂਰਾ ਕਰੋ, ਚੁੱਕੋ, ਫਿਰ ਦੌਰ ਖਤਮ ਕਰੋ</translation>
+        <translation type="unfinished">ਪੱਲੇ 'ਤੇ ਬੈਗ ਹੈ: ਪੂਰਾ ਕਰੋ, ਚੁੱਕੋ, ਫਿਰ ਦੌਰ ਖਤਮ ਕਰੋ</translation>
     </message>
     <message>
         <source>a bag that is {what} has no new bag</source>
@@ -2105,7 +2109,7 @@
     </message>
     <message>
         <source>about {mass} in bags of {loaded} loaded</source>
-        <translation type="unfinished">ਪਾਏ {loaded} ਵਿੱਚੋਂ ਲਗਭਗ {mass} ਥੈਲੀਆਂ ਵਿੱਚ</translation>
+        <translation type="unfinished">ਪਾਏ {loaded} ਵਿੱਚੋਂ ਲਗਭਗ {mass} ਬੈਗਾਂ ਵਿੱਚ</translation>
     </message>
     <message>
         <source>above the highest of the description, {number}</source>
@@ -2353,7 +2357,7 @@
     </message>
     <message>
         <source>before bag {count}</source>
-        <translation type="unfinished">ਥੈਲੀ {count} ਤੋਂ ਪਹਿਲਾਂ</translation>
+        <translation type="unfinished">ਬੈਗ {count} ਤੋਂ ਪਹਿਲਾਂ</translation>
     </message>
     <message>
         <source>below T1</source>
@@ -2393,7 +2397,7 @@
     </message>
     <message>
         <source>bin count</source>
-        <translation type="unfinished">ਡੱਬੇ ਦੀ ਗਿਣਤੀ</translation>
+        <translation type="unfinished">ਰੱਦ ਡੱਬੇ ਦੀ ਗਿਣਤੀ</translation>
     </message>
     <message>
         <source>blend</source>
@@ -2717,7 +2721,7 @@
     </message>
     <message>
         <source>empty bag</source>
-        <translation type="unfinished">ਖਾਲੀ ਥੈਲੀ</translation>
+        <translation type="unfinished">ਖਾਲੀ ਬੈਗ</translation>
     </message>
     <message>
         <source>empty by now?</source>
@@ -2841,11 +2845,11 @@
     </message>
     <message>
         <source>flag</source>
-        <translation type="unfinished">ਝੰਡਾ</translation>
+        <translation type="unfinished">ਫਲੈਗ</translation>
     </message>
     <message>
         <source>flags that contradict</source>
-        <translation type="unfinished">ਝੰਡੇ ਆਪਸ ਵਿੱਚ ਟਕਰਾਉਂਦੇ</translation>
+        <translation type="unfinished">ਫਲੈਗ ਆਪਸ ਵਿੱਚ ਟਕਰਾਉਂਦੇ</translation>
     </message>
     <message>
         <source>floor {mass}</source>
@@ -3100,6 +3104,10 @@
         <translation type="unfinished">ਵੱਟਿਆਂ ਨਾਲ ਜਾਂਚ ਫੇਲ੍ਹ: ਠੀਕ ਕਰਵਾਓ, ਫਿਰ ਜਾਂਚੋ</translation>
     </message>
     <message>
+        <source>it is held until a person releases it</source>
+        <translation type="unfinished">ਰੁਕਿਆ ਹੈ ਜਦ ਤੱਕ ਕੋਈ ਨਾ ਛੱਡੇ</translation>
+    </message>
+    <message>
         <source>it is no serial port</source>
         <translation type="unfinished">ਸੀਰੀਅਲ ਪੋਰਟ ਨਹੀਂ</translation>
     </message>
@@ -3122,6 +3130,22 @@
     <message>
         <source>it reached the scale damaged, nothing was done</source>
         <translation type="unfinished">ਕੰਡੇ ਤੱਕ ਖਰਾਬ ਪਹੁੰਚਿਆ, ਕੁਝ ਨਹੀਂ ਹੋਇਆ</translation>
+    </message>
+    <message>
+        <source>it was cancelled</source>
+        <translation type="unfinished">ਰੱਦ ਕੀਤਾ ਗਿਆ</translation>
+    </message>
+    <message>
+        <source>it was cancelled before printing</source>
+        <translation type="unfinished">ਛਪਣ ਤੋਂ ਪਹਿਲਾਂ ਰੱਦ ਕੀਤਾ ਗਿਆ</translation>
+    </message>
+    <message>
+        <source>it was not out after {seconds} s</source>
+        <translation type="unfinished">{seconds} s ਬਾਅਦ ਵੀ ਨਹੀਂ ਨਿਕਲਿਆ</translation>
+    </message>
+    <message>
+        <source>it was not out after {seconds} s ({why})</source>
+        <translation type="unfinished">{seconds} s ਬਾਅਦ ਵੀ ਨਹੀਂ ਨਿਕਲਿਆ ({why})</translation>
     </message>
     <message>
         <source>it was not out after {seconds} s: look whether it comes out</source>
@@ -3344,6 +3368,10 @@
         <translation type="unfinished">ਦੇਖੋ ਲੇਬਲ ਨਿਕਲਿਆ ਕਿ ਨਹੀਂ</translation>
     </message>
     <message>
+        <source>look whether it comes out</source>
+        <translation type="unfinished">ਦੇਖੋ ਕਿ ਨਿਕਲਦਾ ਹੈ ਜਾਂ ਨਹੀਂ</translation>
+    </message>
+    <message>
         <source>look whether the label is whole</source>
         <translation type="unfinished">ਦੇਖੋ ਲੇਬਲ ਪੂਰਾ ਹੈ</translation>
     </message>
@@ -3532,6 +3560,10 @@
         <translation type="unfinished">ਔਸਤ {number}</translation>
     </message>
     <message>
+        <source>met</source>
+        <translation type="unfinished">ਪੂਰੀ ਹੈ</translation>
+    </message>
+    <message>
         <source>metal detector</source>
         <translation type="unfinished">ਧਾਤ ਡਿਟੈਕਟਰ</translation>
     </message>
@@ -3629,7 +3661,7 @@
     </message>
     <message>
         <source>no bag is on record yet</source>
-        <translation type="unfinished">ਅਜੇ ਕੋਈ ਥੈਲੀ ਦਰਜ ਨਹੀਂ</translation>
+        <translation type="unfinished">ਅਜੇ ਕੋਈ ਬੈਗ ਦਰਜ ਨਹੀਂ</translation>
     </message>
     <message>
         <source>no bag is taken: {why}</source>
@@ -3725,7 +3757,7 @@
     </message>
     <message>
         <source>no reading with a bag on the pan</source>
-        <translation type="unfinished">ਪੈਨ 'ਤੇ ਬੈਗ ਪਰ ਰੀਡਿੰਗ ਨਹੀਂ</translation>
+        <translation type="unfinished">ਪੱਲੇ 'ਤੇ ਬੈਗ ਪਰ ਰੀਡਿੰਗ ਨਹੀਂ</translation>
     </message>
     <message>
         <source>no roll is in</source>
@@ -3797,7 +3829,7 @@
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished">ਕੋਈ ਨਹੀਂ</translation>
+        <translation type="unfinished">ਨਹੀਂ</translation>
     </message>
     <message>
         <source>none left on line</source>
@@ -4853,11 +4885,11 @@
     </message>
     <message>
         <source>the empty pan does not show zero</source>
-        <translation type="unfinished">ਖਾਲੀ ਪੈਨ ਜ਼ੀਰੋ ਨਹੀਂ ਦੱਸਦਾ</translation>
+        <translation type="unfinished">ਖਾਲੀ ਪੱਲਾ ਜ਼ੀਰੋ ਨਹੀਂ ਦੱਸਦਾ</translation>
     </message>
     <message>
         <source>the empty pan shows {mass}: wipe it, then zero the scale</source>
-        <translation type="unfinished">ਖਾਲੀ ਪੈਨ {mass} ਦੱਸਦਾ ਹੈ: ਪੂੰਝੋ, ਫਿਰ ਜ਼ੀਰੋ ਕਰੋ</translation>
+        <translation type="unfinished">ਖਾਲੀ ਪੱਲਾ {mass} ਦੱਸਦਾ ਹੈ: ਪੂੰਝੋ, ਫਿਰ ਜ਼ੀਰੋ ਕਰੋ</translation>
     </message>
     <message>
         <source>the floor</source>
@@ -4941,7 +4973,7 @@
     </message>
     <message>
         <source>the pan must be empty before the next bag counts</source>
-        <translation type="unfinished">ਅਗਲੇ ਬੈਗ ਤੋਂ ਪਹਿਲਾਂ ਪੈਨ ਖਾਲੀ ਹੋਵੇ</translation>
+        <translation type="unfinished">ਅਗਲੇ ਬੈਗ ਤੋਂ ਪਹਿਲਾਂ ਪੱਲਾ ਖਾਲੀ ਹੋਵੇ</translation>
     </message>
     <message>
         <source>the plan takes {count} packs, the batch will have only {lot}</source>
@@ -4958,6 +4990,10 @@
     <message>
         <source>the printer gave up</source>
         <translation type="unfinished">ਪ੍ਰਿੰਟਰ ਨੇ ਛੱਡ ਦਿੱਤਾ</translation>
+    </message>
+    <message>
+        <source>the printer gives no known job state</source>
+        <translation type="unfinished">ਪ੍ਰਿੰਟਰ ਕੰਮ ਦਾ ਹਾਲ ਨਹੀਂ ਦੱਸਦਾ</translation>
     </message>
     <message>
         <source>the printer has stopped: see its panel</source>
@@ -4978,6 +5014,10 @@
     <message>
         <source>the printer needs somebody</source>
         <translation type="unfinished">ਪ੍ਰਿੰਟਰ ਨੂੰ ਕਿਸੇ ਦੀ ਲੋੜ ਹੈ</translation>
+    </message>
+    <message>
+        <source>the printer says that it is out, but its reply to the page was lost</source>
+        <translation type="unfinished">ਪ੍ਰਿੰਟਰ ਕਹਿੰਦਾ ਹੈ ਕਿ ਨਿਕਲ ਗਿਆ, ਪਰ ਪੰਨੇ ਦਾ ਜਵਾਬ ਗੁਆਚ ਗਿਆ</translation>
     </message>
     <message>
         <source>the printer: {why}</source>
@@ -5497,7 +5537,7 @@
     </message>
     <message>
         <source>wipe the pan, then zero the scale</source>
-        <translation type="unfinished">ਪੈਨ ਪੂੰਝੋ, ਫਿਰ ਜ਼ੀਰੋ ਕਰੋ</translation>
+        <translation type="unfinished">ਪੱਲਾ ਪੂੰਝੋ, ਫਿਰ ਜ਼ੀਰੋ ਕਰੋ</translation>
     </message>
     <message>
         <source>with a witness</source>
@@ -5913,11 +5953,11 @@
     </message>
     <message>
         <source>{name} waits: a bag is on the pan</source>
-        <translation type="unfinished">{name} ਰੁਕਿਆ: ਪੱਲੇ ਤੇ ਥੈਲੀ ਹੈ</translation>
+        <translation type="unfinished">{name} ਰੁਕਿਆ: ਪੱਲੇ 'ਤੇ ਬੈਗ ਹੈ</translation>
     </message>
     <message>
         <source>{name} would change what the bags of the open run weigh: end the run</source>
-        <translation type="unfinished">{name} ਖੁੱਲ੍ਹੇ ਦੌਰ ਦੀਆਂ ਥੈਲੀਆਂ ਦਾ ਭਾਰ ਬਦਲੇਗਾ: ਦੌਰ ਖਤਮ ਕਰੋ</translation>
+        <translation type="unfinished">{name} ਖੁੱਲ੍ਹੇ ਦੌਰ ਦੇ ਬੈਗਾਂ ਦਾ ਭਾਰ ਬਦਲੇਗਾ: ਦੌਰ ਖਤਮ ਕਰੋ</translation>
     </message>
     <message>
         <source>{name}: mean {mean}, spread {spread}</source>
@@ -6198,6 +6238,14 @@
     <message>
         <source>{who} signs first: another person signs second</source>
         <translation type="unfinished">{who} ਪਹਿਲਾਂ ਦਸਤਖਤ ਕਰੇ: ਦੂਜਾ ਬੰਦਾ ਬਾਅਦ ਵਿੱਚ</translation>
+    </message>
+    <message>
+        <source>{why}, after a page was out</source>
+        <translation type="unfinished">{why}, ਇੱਕ ਪੰਨਾ ਨਿਕਲਣ ਤੋਂ ਬਾਅਦ</translation>
+    </message>
+    <message>
+        <source>{why}, after printing may have begun</source>
+        <translation type="unfinished">{why}, ਛਪਾਈ ਸ਼ਾਇਦ ਸ਼ੁਰੂ ਹੋ ਚੁੱਕੀ ਸੀ</translation>
     </message>
     <message>
         <source>{why}: two people approve the label at {where}</source>

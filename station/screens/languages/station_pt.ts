@@ -57,7 +57,7 @@
     </message>
     <message>
         <source>ADD</source>
-        <translation type="unfinished">PONHA</translation>
+        <translation type="unfinished">JUNTE</translation>
     </message>
     <message>
         <source>ALARMS</source>
@@ -129,7 +129,7 @@
     </message>
     <message>
         <source>BIN</source>
-        <translation type="unfinished">CAIXA</translation>
+        <translation type="unfinished">CESTO</translation>
     </message>
     <message>
         <source>BLEND LOT</source>
@@ -316,10 +316,6 @@
         <translation type="unfinished">NÃO ASSINAR</translation>
     </message>
     <message>
-        <source>DOES NOT HOLD</source>
-        <translation type="unfinished">NÃO CUMPRE</translation>
-    </message>
-    <message>
         <source>DOES NOT SUIT</source>
         <translation type="unfinished">NÃO SERVE</translation>
     </message>
@@ -484,6 +480,10 @@
         <translation type="unfinished">RETIDO</translation>
     </message>
     <message>
+        <source>HISTORY</source>
+        <translation type="unfinished">HISTÓRICO</translation>
+    </message>
+    <message>
         <source>HOLD</source>
         <translation type="unfinished">RETER</translation>
     </message>
@@ -641,7 +641,7 @@
     </message>
     <message>
         <source>LIFT BAG</source>
-        <translation type="unfinished">LEVE O SACO</translation>
+        <translation type="unfinished">RETIRE SACO</translation>
     </message>
     <message>
         <source>LIFT THE BAG OFF</source>
@@ -661,7 +661,7 @@
     </message>
     <message>
         <source>LISTEN to the scale, or open a RECORDING; put a known weight on the pan and TAKE a line.</source>
-        <translation type="unfinished">OUÇA a balança, ou abra uma GRAVAÇÃO; ponha um peso conhecido e TOME uma linha.</translation>
+        <translation type="unfinished">Toque em OUVIR, ou abra uma GRAVAÇÃO; ponha um peso conhecido e toque em TOMAR LINHA.</translation>
     </message>
     <message>
         <source>LOAD</source>
@@ -669,7 +669,7 @@
     </message>
     <message>
         <source>LOAD AGAIN</source>
-        <translation type="unfinished">CARREGAR DE NOVO</translation>
+        <translation type="unfinished">OUTRA VEZ</translation>
     </message>
     <message>
         <source>LOAD CLEAN</source>
@@ -765,7 +765,7 @@
     </message>
     <message>
         <source>MANAGER</source>
-        <translation type="unfinished">GERENTE</translation>
+        <translation type="unfinished">GESTOR</translation>
     </message>
     <message>
         <source>METAL DETECTOR</source>
@@ -866,6 +866,10 @@
     <message>
         <source>NONE</source>
         <translation type="unfinished">NENHUMA</translation>
+    </message>
+    <message>
+        <source>NOT MET</source>
+        <translation type="unfinished">NÃO SE CUMPRE</translation>
     </message>
     <message>
         <source>NOW</source>
@@ -1073,7 +1077,7 @@
     </message>
     <message>
         <source>PROPOSE when they differ enough.</source>
-        <translation type="unfinished">PROPONHA quando forem bem diferentes.</translation>
+        <translation type="unfinished">PROPOR quando forem bem diferentes.</translation>
     </message>
     <message>
         <source>PUT AN EMPTY BAG ON</source>
@@ -1157,7 +1161,7 @@
     </message>
     <message>
         <source>RECORD</source>
-        <translation type="unfinished">REGISTAR</translation>
+        <translation type="unfinished">GRAVAR</translation>
     </message>
     <message>
         <source>RECORD PROPOSAL</source>
@@ -1365,7 +1369,7 @@
     </message>
     <message>
         <source>SERIALS</source>
-        <translation type="unfinished">SÉRIES</translation>
+        <translation type="unfinished">NÚMEROS</translation>
     </message>
     <message>
         <source>SERVICE</source>
@@ -1485,7 +1489,7 @@
     </message>
     <message>
         <source>Scan a label, or type a serial or a blend lot.</source>
-        <translation type="unfinished">Leia uma etiqueta, ou escreva uma série ou um lote de mistura.</translation>
+        <translation type="unfinished">Leia uma etiqueta, ou escreva um número ou um lote de mistura.</translation>
     </message>
     <message>
         <source>Scan the bags, type first..last, or touch NEXT CASE</source>
@@ -2829,7 +2833,7 @@
     </message>
     <message>
         <source>first serial</source>
-        <translation type="unfinished">primeira série</translation>
+        <translation type="unfinished">primeiro número</translation>
     </message>
     <message>
         <source>first-off</source>
@@ -3100,6 +3104,10 @@
         <translation type="unfinished">falhou o controlo com pesos: mande ajustar e controle de novo</translation>
     </message>
     <message>
+        <source>it is held until a person releases it</source>
+        <translation type="unfinished">está retida até alguém a libertar</translation>
+    </message>
+    <message>
         <source>it is no serial port</source>
         <translation type="unfinished">não é uma porta série</translation>
     </message>
@@ -3122,6 +3130,22 @@
     <message>
         <source>it reached the scale damaged, nothing was done</source>
         <translation type="unfinished">chegou danificado à balança, nada se fez</translation>
+    </message>
+    <message>
+        <source>it was cancelled</source>
+        <translation type="unfinished">foi anulada</translation>
+    </message>
+    <message>
+        <source>it was cancelled before printing</source>
+        <translation type="unfinished">foi anulada antes de imprimir</translation>
+    </message>
+    <message>
+        <source>it was not out after {seconds} s</source>
+        <translation type="unfinished">não tinha saído ao fim de {seconds} s</translation>
+    </message>
+    <message>
+        <source>it was not out after {seconds} s ({why})</source>
+        <translation type="unfinished">não tinha saído ao fim de {seconds} s ({why})</translation>
     </message>
     <message>
         <source>it was not out after {seconds} s: look whether it comes out</source>
@@ -3257,7 +3281,7 @@
     </message>
     <message>
         <source>last serial</source>
-        <translation type="unfinished">última série</translation>
+        <translation type="unfinished">último número</translation>
     </message>
     <message>
         <source>last {what}</source>
@@ -3342,6 +3366,10 @@
     <message>
         <source>look whether a label came out</source>
         <translation type="unfinished">veja se saiu uma etiqueta</translation>
+    </message>
+    <message>
+        <source>look whether it comes out</source>
+        <translation type="unfinished">veja se sai</translation>
     </message>
     <message>
         <source>look whether the label is whole</source>
@@ -3477,7 +3505,7 @@
     </message>
     <message>
         <source>manager</source>
-        <translation type="unfinished">gerente</translation>
+        <translation type="unfinished">gestor</translation>
     </message>
     <message>
         <source>mark no control characters, and nothing after the end</source>
@@ -3530,6 +3558,10 @@
     <message>
         <source>mean {number}</source>
         <translation type="unfinished">média {number}</translation>
+    </message>
+    <message>
+        <source>met</source>
+        <translation type="unfinished">cumpre-se</translation>
     </message>
     <message>
         <source>metal detector</source>
@@ -4449,7 +4481,7 @@
     </message>
     <message>
         <source>scan the label, or type its serial</source>
-        <translation type="unfinished">leia a etiqueta, ou escreva a série</translation>
+        <translation type="unfinished">leia a etiqueta, ou escreva o número</translation>
     </message>
     <message>
         <source>scan the last label</source>
@@ -4493,7 +4525,7 @@
     </message>
     <message>
         <source>serial</source>
-        <translation type="unfinished">série</translation>
+        <translation type="unfinished">número</translation>
     </message>
     <message>
         <source>serial number on its plate</source>
@@ -4505,11 +4537,11 @@
     </message>
     <message>
         <source>serial {code}</source>
-        <translation type="unfinished">série {code}</translation>
+        <translation type="unfinished">número {code}</translation>
     </message>
     <message>
         <source>serials</source>
-        <translation type="unfinished">séries</translation>
+        <translation type="unfinished">números</translation>
     </message>
     <message>
         <source>service</source>
@@ -4917,7 +4949,7 @@
     </message>
     <message>
         <source>the new bag has a serial of its own: scan its label</source>
-        <translation type="unfinished">o saco novo tem série própria: leia a sua etiqueta</translation>
+        <translation type="unfinished">o saco novo tem número próprio: leia a sua etiqueta</translation>
     </message>
     <message>
         <source>the new film or roll is the right one</source>
@@ -4960,6 +4992,10 @@
         <translation type="unfinished">a impressora desistiu</translation>
     </message>
     <message>
+        <source>the printer gives no known job state</source>
+        <translation type="unfinished">a impressora não dá um estado conhecido do trabalho</translation>
+    </message>
+    <message>
         <source>the printer has stopped: see its panel</source>
         <translation type="unfinished">a impressora parou: veja o painel dela</translation>
     </message>
@@ -4978,6 +5014,10 @@
     <message>
         <source>the printer needs somebody</source>
         <translation type="unfinished">a impressora precisa de alguém</translation>
+    </message>
+    <message>
+        <source>the printer says that it is out, but its reply to the page was lost</source>
+        <translation type="unfinished">a impressora diz que saiu, mas perdeu-se a resposta à página</translation>
     </message>
     <message>
         <source>the printer: {why}</source>
@@ -5853,7 +5893,7 @@
     </message>
     <message>
         <source>{last} comes before {first}: give the first serial first</source>
-        <translation type="unfinished">{last} vem antes de {first}: dê primeiro a primeira série</translation>
+        <translation type="unfinished">{last} vem antes de {first}: dê primeiro o primeiro número</translation>
     </message>
     <message>
         <source>{mass} DOES NOT FIT ({against})</source>
@@ -5905,7 +5945,7 @@
     </message>
     <message>
         <source>{name} serial {code}</source>
-        <translation type="unfinished">{name} série {code}</translation>
+        <translation type="unfinished">{name} n.º {code}</translation>
     </message>
     <message>
         <source>{name} stands for {first} and for {second}: look at the case and keep one</source>
@@ -6089,7 +6129,7 @@
     </message>
     <message>
         <source>{text} is no serial of a bag, such as A1-7K-000042</source>
-        <translation type="unfinished">{text} não é série de saco, como A1-7K-000042</translation>
+        <translation type="unfinished">{text} não é número de saco, como A1-7K-000042</translation>
     </message>
     <message>
         <source>{text} is no time: write {form}</source>
@@ -6198,6 +6238,14 @@
     <message>
         <source>{who} signs first: another person signs second</source>
         <translation type="unfinished">{who} assina primeiro: outra pessoa assina depois</translation>
+    </message>
+    <message>
+        <source>{why}, after a page was out</source>
+        <translation type="unfinished">{why}, depois de sair uma página</translation>
+    </message>
+    <message>
+        <source>{why}, after printing may have begun</source>
+        <translation type="unfinished">{why}, quando a impressão talvez já tivesse começado</translation>
     </message>
     <message>
         <source>{why}: two people approve the label at {where}</source>

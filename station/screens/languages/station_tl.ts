@@ -105,7 +105,7 @@
     </message>
     <message>
         <source>Arrived at</source>
-        <translation type="unfinished">Dumating na</translation>
+        <translation type="unfinished">Dumating sa</translation>
     </message>
     <message>
         <source>BACK</source>
@@ -169,7 +169,7 @@
     </message>
     <message>
         <source>Bags since the last good check of the scale before are covered by no check of it any more: QA decides about them.</source>
-        <translation type="unfinished">Ang mga supot mula sa huling mabuting tsek ng dating timbangan ay wala nang saklaw: QA ang magpapasya.</translation>
+        <translation type="unfinished">Ang mga bag mula sa huling mabuting tsek ng dating timbangan ay wala nang saklaw: QA ang magpapasya.</translation>
     </message>
     <message>
         <source>Below T1</source>
@@ -189,7 +189,7 @@
     </message>
     <message>
         <source>CALL LEAD</source>
-        <translation type="unfinished">TAWAG LEAD</translation>
+        <translation type="unfinished">TAWAGIN LEAD</translation>
     </message>
     <message>
         <source>CAME BACK</source>
@@ -285,7 +285,7 @@
     </message>
     <message>
         <source>Choose cells, then say what they are: VALUE and, where they are there, UNIT, FLAG, CHECK. Type the digits of the scale's display, its unit, and what else is true now.</source>
-        <translation type="unfinished">Pumili ng mga cell, tapos sabihin kung ano: HALAGA at, kung mayroon, YUNIT, BANDILA, TSEK. I-type ang digit ng timbangan, yunit, at iba pang totoo ngayon.</translation>
+        <translation type="unfinished">Pumili ng mga cell, tapos sabihin kung ano: HALAGA at, kung mayroon, YUNIT, FLAG, TSEK. I-type ang digit ng timbangan, yunit, at iba pang totoo ngayon.</translation>
     </message>
     <message>
         <source>Choose the cells first: touch them, or use the arrow keys.</source>
@@ -314,10 +314,6 @@
     <message>
         <source>DO NOT SIGN</source>
         <translation type="unfinished">HUWAG PUMIRMA</translation>
-    </message>
-    <message>
-        <source>DOES NOT HOLD</source>
-        <translation type="unfinished">HINDI PASADO</translation>
     </message>
     <message>
         <source>DOES NOT SUIT</source>
@@ -357,7 +353,7 @@
     </message>
     <message>
         <source>EMPTY</source>
-        <translation type="unfinished">UBOS NA</translation>
+        <translation type="unfinished">WALANG LAMAN</translation>
     </message>
     <message>
         <source>EMPTY BAG</source>
@@ -425,7 +421,7 @@
     </message>
     <message>
         <source>FLAG</source>
-        <translation type="unfinished">BANDILA</translation>
+        <translation type="unfinished">FLAG</translation>
     </message>
     <message>
         <source>Fri {number}</source>
@@ -482,6 +478,10 @@
     <message>
         <source>HELD</source>
         <translation type="unfinished">NAKA-HOLD</translation>
+    </message>
+    <message>
+        <source>HISTORY</source>
+        <translation type="unfinished">KASAYSAYAN</translation>
     </message>
     <message>
         <source>HOLD</source>
@@ -669,7 +669,7 @@
     </message>
     <message>
         <source>LOAD AGAIN</source>
-        <translation type="unfinished">ULITIN KARGA</translation>
+        <translation type="unfinished">ILAGAY MULI</translation>
     </message>
     <message>
         <source>LOAD CLEAN</source>
@@ -868,6 +868,10 @@
         <translation type="unfinished">WALA</translation>
     </message>
     <message>
+        <source>NOT MET</source>
+        <translation type="unfinished">HINDI PASOK</translation>
+    </message>
+    <message>
         <source>NOW</source>
         <translation type="unfinished">NGAYON</translation>
     </message>
@@ -1037,7 +1041,7 @@
     </message>
     <message>
         <source>PAN WHEN EMPTY</source>
-        <translation type="unfinished">PLATO KAPAG WALA</translation>
+        <translation type="unfinished">PAN NA WALANG LAMAN</translation>
     </message>
     <message>
         <source>PAPER</source>
@@ -1645,7 +1649,7 @@
     </message>
     <message>
         <source>TIME</source>
-        <translation type="unfinished">PANAHON</translation>
+        <translation type="unfinished">ORAS</translation>
     </message>
     <message>
         <source>TOPPED UP</source>
@@ -1961,7 +1965,7 @@
     </message>
     <message>
         <source>YIELD OF LOTS</source>
-        <translation type="unfinished">ANI NG MGA LOT</translation>
+        <translation type="unfinished">YIELD NG MGA LOT</translation>
     </message>
     <message>
         <source>ZERO</source>
@@ -2105,7 +2109,7 @@
     </message>
     <message>
         <source>about {mass} in bags of {loaded} loaded</source>
-        <translation type="unfinished">mga {mass} sa supot mula sa {loaded} na ikinarga</translation>
+        <translation type="unfinished">mga {mass} sa bag mula sa {loaded} na ikinarga</translation>
     </message>
     <message>
         <source>above the highest of the description, {number}</source>
@@ -2353,7 +2357,7 @@
     </message>
     <message>
         <source>before bag {count}</source>
-        <translation type="unfinished">bago ang supot {count}</translation>
+        <translation type="unfinished">bago ang bag {count}</translation>
     </message>
     <message>
         <source>below T1</source>
@@ -2497,7 +2501,7 @@
     </message>
     <message>
         <source>changed after weighing: {net} is recorded, {found} is on the pan</source>
-        <translation type="unfinished">nagbago matapos timbangin: {net} ang nakatala, {found} ang nasa plato</translation>
+        <translation type="unfinished">nagbago matapos timbangin: {net} ang nakatala, {found} ang nasa pan</translation>
     </message>
     <message>
         <source>check</source>
@@ -2717,7 +2721,7 @@
     </message>
     <message>
         <source>empty bag</source>
-        <translation type="unfinished">walang lamang supot</translation>
+        <translation type="unfinished">bag na walang laman</translation>
     </message>
     <message>
         <source>empty by now?</source>
@@ -2841,11 +2845,11 @@
     </message>
     <message>
         <source>flag</source>
-        <translation type="unfinished">bandila</translation>
+        <translation type="unfinished">flag</translation>
     </message>
     <message>
         <source>flags that contradict</source>
-        <translation type="unfinished">nagsasalungat na bandila</translation>
+        <translation type="unfinished">nagsasalungat na flag</translation>
     </message>
     <message>
         <source>floor {mass}</source>
@@ -3100,6 +3104,10 @@
         <translation type="unfinished">bumagsak sa tsek gamit ang panubok: ipaayos, tapos i-tsek ulit</translation>
     </message>
     <message>
+        <source>it is held until a person releases it</source>
+        <translation type="unfinished">naka-hold hanggang may mag-release</translation>
+    </message>
+    <message>
         <source>it is no serial port</source>
         <translation type="unfinished">hindi ito serial port</translation>
     </message>
@@ -3122,6 +3130,22 @@
     <message>
         <source>it reached the scale damaged, nothing was done</source>
         <translation type="unfinished">sira nang dumating sa timbangan, walang nangyari</translation>
+    </message>
+    <message>
+        <source>it was cancelled</source>
+        <translation type="unfinished">kinansela ito</translation>
+    </message>
+    <message>
+        <source>it was cancelled before printing</source>
+        <translation type="unfinished">kinansela bago ma-print</translation>
+    </message>
+    <message>
+        <source>it was not out after {seconds} s</source>
+        <translation type="unfinished">hindi lumabas pagkalipas ng {seconds} s</translation>
+    </message>
+    <message>
+        <source>it was not out after {seconds} s ({why})</source>
+        <translation type="unfinished">hindi lumabas pagkalipas ng {seconds} s ({why})</translation>
     </message>
     <message>
         <source>it was not out after {seconds} s: look whether it comes out</source>
@@ -3344,6 +3368,10 @@
         <translation type="unfinished">tingnan kung may lumabas na label</translation>
     </message>
     <message>
+        <source>look whether it comes out</source>
+        <translation type="unfinished">tingnan kung lalabas</translation>
+    </message>
+    <message>
         <source>look whether the label is whole</source>
         <translation type="unfinished">tingnan kung buo ang label</translation>
     </message>
@@ -3532,6 +3560,10 @@
         <translation type="unfinished">average {number}</translation>
     </message>
     <message>
+        <source>met</source>
+        <translation type="unfinished">pasok</translation>
+    </message>
+    <message>
         <source>metal detector</source>
         <translation type="unfinished">metal detector</translation>
     </message>
@@ -3629,7 +3661,7 @@
     </message>
     <message>
         <source>no bag is on record yet</source>
-        <translation type="unfinished">wala pang supot na nakatala</translation>
+        <translation type="unfinished">wala pang bag na nakatala</translation>
     </message>
     <message>
         <source>no bag is taken: {why}</source>
@@ -3969,7 +4001,7 @@
     </message>
     <message>
         <source>or scan a badge</source>
-        <translation type="unfinished">o mag-scan ng badge</translation>
+        <translation type="unfinished">o i-scan ang badge</translation>
     </message>
     <message>
         <source>or the day</source>
@@ -4960,6 +4992,10 @@
         <translation type="unfinished">sumuko ang printer</translation>
     </message>
     <message>
+        <source>the printer gives no known job state</source>
+        <translation type="unfinished">walang ibinigay na kilalang estado ng trabaho ang printer</translation>
+    </message>
+    <message>
         <source>the printer has stopped: see its panel</source>
         <translation type="unfinished">huminto ang printer: tingnan ang panel nito</translation>
     </message>
@@ -4978,6 +5014,10 @@
     <message>
         <source>the printer needs somebody</source>
         <translation type="unfinished">kailangan ng tao sa printer</translation>
+    </message>
+    <message>
+        <source>the printer says that it is out, but its reply to the page was lost</source>
+        <translation type="unfinished">sabi ng printer ay lumabas na, pero nawala ang sagot nito sa pahina</translation>
     </message>
     <message>
         <source>the printer: {why}</source>
@@ -5057,7 +5097,7 @@
     </message>
     <message>
         <source>the scale refused to set zero: empty the pan</source>
-        <translation type="unfinished">ayaw mag-zero ng timbangan: alisan ng laman ang plato</translation>
+        <translation type="unfinished">ayaw mag-zero ng timbangan: alisan ng laman ang pan</translation>
     </message>
     <message>
         <source>the scale shows a net weight: clear its tare, the station subtracts the bag itself</source>
@@ -5913,7 +5953,7 @@
     </message>
     <message>
         <source>{name} waits: a bag is on the pan</source>
-        <translation type="unfinished">naghihintay ang {name}: may supot sa plato</translation>
+        <translation type="unfinished">naghihintay ang {name}: may bag sa pan</translation>
     </message>
     <message>
         <source>{name} would change what the bags of the open run weigh: end the run</source>
@@ -6198,6 +6238,14 @@
     <message>
         <source>{who} signs first: another person signs second</source>
         <translation type="unfinished">si {who} ang unang pipirma: iba ang ikalawa</translation>
+    </message>
+    <message>
+        <source>{why}, after a page was out</source>
+        <translation type="unfinished">{why}, pagkalabas ng isang pahina</translation>
+    </message>
+    <message>
+        <source>{why}, after printing may have begun</source>
+        <translation type="unfinished">{why}, pagkatapos na maaaring nagsimula ang pag-print</translation>
     </message>
     <message>
         <source>{why}: two people approve the label at {where}</source>

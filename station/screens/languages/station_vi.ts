@@ -113,7 +113,7 @@
     </message>
     <message>
         <source>BAG AGAIN</source>
-        <translation type="unfinished">TÚI LẠI</translation>
+        <translation type="unfinished">LÀM LẠI TÚI</translation>
     </message>
     <message>
         <source>BAG ON</source>
@@ -316,10 +316,6 @@
         <translation type="unfinished">KHÔNG KÝ</translation>
     </message>
     <message>
-        <source>DOES NOT HOLD</source>
-        <translation type="unfinished">KHÔNG ĐẠT</translation>
-    </message>
-    <message>
         <source>DOES NOT SUIT</source>
         <translation type="unfinished">KHÔNG HỢP</translation>
     </message>
@@ -357,7 +353,7 @@
     </message>
     <message>
         <source>EMPTY</source>
-        <translation type="unfinished">HẾT</translation>
+        <translation type="unfinished">TRỐNG</translation>
     </message>
     <message>
         <source>EMPTY BAG</source>
@@ -482,6 +478,10 @@
     <message>
         <source>HELD</source>
         <translation type="unfinished">BỊ GIỮ</translation>
+    </message>
+    <message>
+        <source>HISTORY</source>
+        <translation type="unfinished">LỊCH SỬ</translation>
     </message>
     <message>
         <source>HOLD</source>
@@ -669,7 +669,7 @@
     </message>
     <message>
         <source>LOAD AGAIN</source>
-        <translation type="unfinished">CÂN LẠI</translation>
+        <translation type="unfinished">ĐẶT LẠI</translation>
     </message>
     <message>
         <source>LOAD CLEAN</source>
@@ -866,6 +866,10 @@
     <message>
         <source>NONE</source>
         <translation type="unfinished">KHÔNG</translation>
+    </message>
+    <message>
+        <source>NOT MET</source>
+        <translation type="unfinished">KHÔNG ĐẠT</translation>
     </message>
     <message>
         <source>NOW</source>
@@ -1237,7 +1241,7 @@
     </message>
     <message>
         <source>RUN, then SERVICE (F9), SWAP</source>
-        <translation type="unfinished">ĐỢT, rồi DỊCH VỤ (F9), ĐỔI CÂN</translation>
+        <translation type="unfinished">ĐỢT, rồi BẢO TRÌ (F9), ĐỔI CÂN</translation>
     </message>
     <message>
         <source>RUN, then {door} ({key})</source>
@@ -2377,7 +2381,7 @@
     </message>
     <message>
         <source>below floor</source>
-        <translation type="unfinished">dưới sàn</translation>
+        <translation type="unfinished">dưới mức tối thiểu</translation>
     </message>
     <message>
         <source>below the lowest of the description, {number}</source>
@@ -3100,6 +3104,10 @@
         <translation type="unfinished">không đạt kiểm tra bằng quả cân: cho chỉnh rồi kiểm lại</translation>
     </message>
     <message>
+        <source>it is held until a person releases it</source>
+        <translation type="unfinished">đang giữ cho đến khi có người cho chạy</translation>
+    </message>
+    <message>
         <source>it is no serial port</source>
         <translation type="unfinished">không phải cổng nối tiếp</translation>
     </message>
@@ -3122,6 +3130,22 @@
     <message>
         <source>it reached the scale damaged, nothing was done</source>
         <translation type="unfinished">đến cân bị hỏng, chưa làm gì</translation>
+    </message>
+    <message>
+        <source>it was cancelled</source>
+        <translation type="unfinished">đã bị hủy</translation>
+    </message>
+    <message>
+        <source>it was cancelled before printing</source>
+        <translation type="unfinished">đã bị hủy trước khi in</translation>
+    </message>
+    <message>
+        <source>it was not out after {seconds} s</source>
+        <translation type="unfinished">sau {seconds} s vẫn chưa ra</translation>
+    </message>
+    <message>
+        <source>it was not out after {seconds} s ({why})</source>
+        <translation type="unfinished">sau {seconds} s vẫn chưa ra ({why})</translation>
     </message>
     <message>
         <source>it was not out after {seconds} s: look whether it comes out</source>
@@ -3344,6 +3368,10 @@
         <translation type="unfinished">xem nhãn có ra không</translation>
     </message>
     <message>
+        <source>look whether it comes out</source>
+        <translation type="unfinished">xem có in ra không</translation>
+    </message>
+    <message>
         <source>look whether the label is whole</source>
         <translation type="unfinished">xem nhãn có nguyên vẹn không</translation>
     </message>
@@ -3530,6 +3558,10 @@
     <message>
         <source>mean {number}</source>
         <translation type="unfinished">trung bình {number}</translation>
+    </message>
+    <message>
+        <source>met</source>
+        <translation type="unfinished">đạt</translation>
     </message>
     <message>
         <source>metal detector</source>
@@ -3801,7 +3833,7 @@
     </message>
     <message>
         <source>none left on line</source>
-        <translation type="unfinished">không còn trên dây chuyền</translation>
+        <translation type="unfinished">đã hết trên chuyền</translation>
     </message>
     <message>
         <source>none of what was heard is a weight by this description</source>
@@ -3937,7 +3969,7 @@
     </message>
     <message>
         <source>on the {count} bags to come, any above the floor will do</source>
-        <translation type="unfinished">trên {count} túi còn lại, trên sàn là đủ</translation>
+        <translation type="unfinished">{count} túi còn lại: trên mức tối thiểu là đủ</translation>
     </message>
     <message>
         <source>one new bag stands for one reject: touch one alone</source>
@@ -4861,7 +4893,7 @@
     </message>
     <message>
         <source>the floor</source>
-        <translation type="unfinished">sàn</translation>
+        <translation type="unfinished">mức tối thiểu</translation>
     </message>
     <message>
         <source>the folder for labels is gone: make {folder} again</source>
@@ -4960,6 +4992,10 @@
         <translation type="unfinished">máy in đã bỏ cuộc</translation>
     </message>
     <message>
+        <source>the printer gives no known job state</source>
+        <translation type="unfinished">máy in không cho biết trạng thái lệnh in</translation>
+    </message>
+    <message>
         <source>the printer has stopped: see its panel</source>
         <translation type="unfinished">máy in đã dừng: xem bảng của máy</translation>
     </message>
@@ -4978,6 +5014,10 @@
     <message>
         <source>the printer needs somebody</source>
         <translation type="unfinished">máy in cần người</translation>
+    </message>
+    <message>
+        <source>the printer says that it is out, but its reply to the page was lost</source>
+        <translation type="unfinished">máy in báo đã ra, nhưng mất hồi đáp cho trang</translation>
     </message>
     <message>
         <source>the printer: {why}</source>
@@ -6198,6 +6238,14 @@
     <message>
         <source>{who} signs first: another person signs second</source>
         <translation type="unfinished">{who} ký trước: người khác ký sau</translation>
+    </message>
+    <message>
+        <source>{why}, after a page was out</source>
+        <translation type="unfinished">{why}, sau khi đã ra một trang</translation>
+    </message>
+    <message>
+        <source>{why}, after printing may have begun</source>
+        <translation type="unfinished">{why}, khi có thể đã bắt đầu in</translation>
     </message>
     <message>
         <source>{why}: two people approve the label at {where}</source>

@@ -49,7 +49,7 @@
     </message>
     <message>
         <source>A new scale: connect it, touch LOOK, then check it with the test weights.</source>
-        <translation type="unfinished">新秤：接好，点 查看，再用标准重块检查。</translation>
+        <translation type="unfinished">新秤：接好，点 查看，再用标准砝码检查。</translation>
     </message>
     <message>
         <source>A scale that is to be asked needs its request above.</source>
@@ -165,11 +165,11 @@
     </message>
     <message>
         <source>Bag {serial} was not set aside: LOOK UP shows it.</source>
-        <translation type="unfinished">袋 {serial} 没有另放：见 查找。</translation>
+        <translation type="unfinished">袋 {serial} 没有另放：见 查询。</translation>
     </message>
     <message>
         <source>Bags since the last good check of the scale before are covered by no check of it any more: QA decides about them.</source>
-        <translation type="unfinished">旧秤上次合格检查之后的袋子不再有检查覆盖：由 QA 决定。</translation>
+        <translation type="unfinished">旧秤上次合格检查之后的袋子不再有检查覆盖：由质检决定。</translation>
     </message>
     <message>
         <source>Below T1</source>
@@ -269,7 +269,7 @@
     </message>
     <message>
         <source>CUT ON</source>
-        <translation type="unfinished">切割日</translation>
+        <translation type="unfinished">采收日</translation>
     </message>
     <message>
         <source>Came</source>
@@ -316,10 +316,6 @@
         <translation type="unfinished">不签名</translation>
     </message>
     <message>
-        <source>DOES NOT HOLD</source>
-        <translation type="unfinished">不满足</translation>
-    </message>
-    <message>
         <source>DOES NOT SUIT</source>
         <translation type="unfinished">不适用</translation>
     </message>
@@ -341,7 +337,7 @@
     </message>
     <message>
         <source>DUMPED</source>
-        <translation type="unfinished">倒掉</translation>
+        <translation type="unfinished">已倒掉</translation>
     </message>
     <message>
         <source>Decided: {decision}.</source>
@@ -482,6 +478,10 @@
     <message>
         <source>HELD</source>
         <translation type="unfinished">已扣留</translation>
+    </message>
+    <message>
+        <source>HISTORY</source>
+        <translation type="unfinished">历史</translation>
     </message>
     <message>
         <source>HOLD</source>
@@ -649,7 +649,7 @@
     </message>
     <message>
         <source>LIFT THE WEIGHTS OFF</source>
-        <translation type="unfinished">拿开重块</translation>
+        <translation type="unfinished">拿开砝码</translation>
     </message>
     <message>
         <source>LINE</source>
@@ -669,7 +669,7 @@
     </message>
     <message>
         <source>LOAD AGAIN</source>
-        <translation type="unfinished">重新加载</translation>
+        <translation type="unfinished">重新放上</translation>
     </message>
     <message>
         <source>LOAD CLEAN</source>
@@ -866,6 +866,10 @@
     <message>
         <source>NONE</source>
         <translation type="unfinished">无</translation>
+    </message>
+    <message>
+        <source>NOT MET</source>
+        <translation type="unfinished">不满足</translation>
     </message>
     <message>
         <source>NOW</source>
@@ -1117,7 +1121,7 @@
     </message>
     <message>
         <source>QA check</source>
-        <translation type="unfinished">QA 检查</translation>
+        <translation type="unfinished">质检</translation>
     </message>
     <message>
         <source>QA decides</source>
@@ -1157,7 +1161,7 @@
     </message>
     <message>
         <source>RECORD</source>
-        <translation type="unfinished">记录</translation>
+        <translation type="unfinished">录制</translation>
     </message>
     <message>
         <source>RECORD PROPOSAL</source>
@@ -2005,7 +2009,7 @@
     </message>
     <message>
         <source>a check needs test weights: name at least one</source>
-        <translation type="unfinished">检查需要标准重块：至少填一个</translation>
+        <translation type="unfinished">检查需要标准砝码：至少填一个</translation>
     </message>
     <message>
         <source>a copy was printed</source>
@@ -3097,7 +3101,11 @@
     </message>
     <message>
         <source>it failed its check with test weights: have it adjusted, then check it again</source>
-        <translation type="unfinished">用标准重块检查不合格：请调整后再检查</translation>
+        <translation type="unfinished">用标准砝码检查不合格：请调整后再检查</translation>
+    </message>
+    <message>
+        <source>it is held until a person releases it</source>
+        <translation type="unfinished">被挂起，等人放行</translation>
     </message>
     <message>
         <source>it is no serial port</source>
@@ -3122,6 +3130,22 @@
     <message>
         <source>it reached the scale damaged, nothing was done</source>
         <translation type="unfinished">到达秤时已损坏，未执行</translation>
+    </message>
+    <message>
+        <source>it was cancelled</source>
+        <translation type="unfinished">已取消</translation>
+    </message>
+    <message>
+        <source>it was cancelled before printing</source>
+        <translation type="unfinished">打印前已取消</translation>
+    </message>
+    <message>
+        <source>it was not out after {seconds} s</source>
+        <translation type="unfinished">{seconds} s 后仍未出来</translation>
+    </message>
+    <message>
+        <source>it was not out after {seconds} s ({why})</source>
+        <translation type="unfinished">{seconds} s 后仍未出来（{why}）</translation>
     </message>
     <message>
         <source>it was not out after {seconds} s: look whether it comes out</source>
@@ -3344,6 +3368,10 @@
         <translation type="unfinished">看标签是否出来</translation>
     </message>
     <message>
+        <source>look whether it comes out</source>
+        <translation type="unfinished">看它是否出来</translation>
+    </message>
+    <message>
         <source>look whether the label is whole</source>
         <translation type="unfinished">看标签是否完整</translation>
     </message>
@@ -3532,6 +3560,10 @@
         <translation type="unfinished">均值 {number}</translation>
     </message>
     <message>
+        <source>met</source>
+        <translation type="unfinished">满足</translation>
+    </message>
+    <message>
         <source>metal detector</source>
         <translation type="unfinished">金属探测器</translation>
     </message>
@@ -3597,7 +3629,7 @@
     </message>
     <message>
         <source>net fill</source>
-        <translation type="unfinished">净灌装量</translation>
+        <translation type="unfinished">净装量</translation>
     </message>
     <message>
         <source>net {mass}: {verdict}</source>
@@ -3753,11 +3785,11 @@
     </message>
     <message>
         <source>no single test weight of {mass}: use 1, 2 or 5 times a power of ten from 1 g to 20 kg</source>
-        <translation type="unfinished">没有 {mass} 的单个标准重块：用 1 g 至 20 kg 的 1、2、5 乘十的幂</translation>
+        <translation type="unfinished">没有 {mass} 的单个标准砝码：用 1 g 至 20 kg 的 1、2、5 乘十的幂</translation>
     </message>
     <message>
         <source>no target meets every clause: the fills scatter too much</source>
-        <translation type="unfinished">没有目标能满足全部条款：灌装差异太大</translation>
+        <translation type="unfinished">没有目标能满足全部条款：装袋差异太大</translation>
     </message>
     <message>
         <source>no time service has kept the clock right for {time}</source>
@@ -4625,7 +4657,7 @@
     </message>
     <message>
         <source>spread of the fills</source>
-        <translation type="unfinished">灌装离散</translation>
+        <translation type="unfinished">装袋离散</translation>
     </message>
     <message>
         <source>spread {spread}: a mean of {mean} or more, by the {what} rule</source>
@@ -4769,7 +4801,7 @@
     </message>
     <message>
         <source>test weights of class {code} for {mass} may be wrong by {own}, more than a third of the {allowed} the scale may be: use a finer class</source>
-        <translation type="unfinished">{code} 级标准重块在 {mass} 可差 {own}，超过秤允许的 {allowed} 的三分之一：用更高等级</translation>
+        <translation type="unfinished">{code} 级标准砝码在 {mass} 可差 {own}，超过秤允许的 {allowed} 的三分之一：用更高等级</translation>
     </message>
     <message>
         <source>the bag on the pan may hold lot {lot}, which is held: set it aside and lift it, then change the lot</source>
@@ -4960,6 +4992,10 @@
         <translation type="unfinished">打印机放弃了</translation>
     </message>
     <message>
+        <source>the printer gives no known job state</source>
+        <translation type="unfinished">打印机没有给出已知的任务状态</translation>
+    </message>
+    <message>
         <source>the printer has stopped: see its panel</source>
         <translation type="unfinished">打印机停了：看它的面板</translation>
     </message>
@@ -4978,6 +5014,10 @@
     <message>
         <source>the printer needs somebody</source>
         <translation type="unfinished">打印机需要人</translation>
+    </message>
+    <message>
+        <source>the printer says that it is out, but its reply to the page was lost</source>
+        <translation type="unfinished">打印机说已打出，但对该页的回复丢失</translation>
     </message>
     <message>
         <source>the printer: {why}</source>
@@ -5129,7 +5169,7 @@
     </message>
     <message>
         <source>the test weights come to {total} for the load {load} of {mass}: at least {percent} of it are needed</source>
-        <translation type="unfinished">载荷 {load} {mass} 的标准重块合计 {total}：至少需要 {percent}</translation>
+        <translation type="unfinished">载荷 {load} {mass} 的标准砝码合计 {total}：至少需要 {percent}</translation>
     </message>
     <message>
         <source>the year {year} is not believed</source>
@@ -5685,7 +5725,7 @@
     </message>
     <message>
         <source>{count} fills are too few for a proposal: weigh {least} or more</source>
-        <translation type="unfinished">{count} 次灌装太少，无法提议：至少称 {least}</translation>
+        <translation type="unfinished">{count} 袋太少，无法提议：至少称 {least} 袋</translation>
     </message>
     <message>
         <source>{count} held or set aside</source>
@@ -6198,6 +6238,14 @@
     <message>
         <source>{who} signs first: another person signs second</source>
         <translation type="unfinished">{who} 先签：另一人再签</translation>
+    </message>
+    <message>
+        <source>{why}, after a page was out</source>
+        <translation type="unfinished">{why}，已经出了一页</translation>
+    </message>
+    <message>
+        <source>{why}, after printing may have begun</source>
+        <translation type="unfinished">{why}，可能已经开始打印</translation>
     </message>
     <message>
         <source>{why}: two people approve the label at {where}</source>

@@ -71,11 +71,13 @@ class CountRow(Painted[Counted]):
             of = tr("of {count} bags").format(count=view.order_size)
         aside = tr("{count} set aside").format(count=view.rejects) if view.rejects else ""
         words = fit(of, Face.TEXT, WORDS_MM * unit, wide - good.width - 4 * unit)
+        beside = fit(aside, Face.NARROW, WORDS_MM * unit, wide * 0.48)
+        room = wide - (beside.width + 3 * unit if aside else 0.0)
         self.texts = {
             "good": good,
             "of": words,
-            "aside": fit(aside, Face.NARROW, WORDS_MM * unit, wide * 0.48),
-            "last": fit(view.last, Face.NARROW, WORDS_MM * unit, wide * 0.5),
+            "aside": beside,
+            "last": fit(view.last, Face.NARROW, WORDS_MM * unit, room),
             "due": fit(view.due, Face.VERB, WORDS_MM * unit, wide - _EDGE_MM * unit),
         }
         said = (str(view.good), of, aside, view.last, view.due)

@@ -13,9 +13,13 @@ from station.screens.tongue import say
 from station.screens.widgets.lettering import Fitted, draw, draw_right, fit
 from station.screens.widgets.painted import Painted, hatch, stroke
 
-_NAME = 0.2
+_NAME = 0.25
 _VALUE = 0.3
-_NOTE = 0.16
+_NOTE = 0.2
+"""Capitals, of the height of a row."""
+_LEAST = 0.4
+"""Of their size, what a long name or note may shrink to."""
+_PAD = 0.11
 _LINE_MM = 20.0
 """Height of a row of weight 1 where there is room for it."""
 
@@ -44,8 +48,8 @@ class FigureList(Painted[tuple[Row, ...]]):
             box = QRectF(0, top, wide, share * row.weight)
             top = box.bottom()
             tall, room = box.height(), wide - (inset if row.attend else 0.0)
-            name = fit(say(row.name), Face.NARROW, tall * _NAME, room * 0.34)
-            note = fit(say(row.note), Face.NARROW, tall * _NOTE, room)
+            name = fit(say(row.name), Face.NARROW, tall * _NAME, room * 0.34, least=_LEAST)
+            note = fit(say(row.note), Face.NARROW, tall * _NOTE, room, least=_LEAST)
             value = fit(
                 say(row.value),
                 Face.FIGURES,
@@ -63,7 +67,7 @@ class FigureList(Painted[tuple[Row, ...]]):
                 edge = QRectF(box.left(), box.top() + 2, 2.5 * self.unit, box.height() - 4)
                 hatch(painter, edge, self.colours.attend, self.colours.on_attend, 2.5 * self.unit)
                 left = 4.0 * self.unit
-            pad = 0.14 * box.height()
+            pad = _PAD * box.height()
             value_top = box.top() + pad
             draw_right(painter, value, box.right(), value_top, self.colours.ink)
             # The name stands on the line of its value.

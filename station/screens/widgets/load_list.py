@@ -45,11 +45,11 @@ class LoadList(Painted[tuple[LoadRow, ...]]):
                 (
                     box,
                     (
-                        fit(say(row.name), Face.VERB, high * 0.2, room * 0.5),
+                        fit(say(row.name), Face.VERB, high * 0.2, room * 0.43),
                         fit(say(row.weights), Face.NARROW, high * 0.16, room * 0.5),
                         fit(row.shown, Face.FIGURES, high * 0.3, room * 0.26),
                         fit(say(row.error), Face.NARROW, high * 0.15, room * 0.5),
-                        fit(say(_word(row)), Face.VERB, high * 0.26, room * 0.23, least=0.4),
+                        fit(say(_word(row)), Face.VERB, high * 0.26, room * 0.3, least=0.4),
                     ),
                 )
             )
@@ -65,7 +65,7 @@ class LoadList(Painted[tuple[LoadRow, ...]]):
             draw(painter, name, left, top, colour)
             draw(painter, weights, left, low - weights.height, colour)
             draw_right(painter, word, right, top, colour)
-            draw_right(painter, shown, right - box.width() * 0.24, top, colour)
+            draw_right(painter, shown, right - box.width() * 0.3, top, colour)
             draw_right(painter, error, right, low - error.height, colour)
 
     def _plate(self, painter: QPainter, box: QRectF, row: LoadRow) -> str:

@@ -36,11 +36,18 @@ class OutlookPlate(Painted[Shown]):
 
     @override
     def arrange(self) -> None:
+        unit = self.unit
+        tall = self.height() - 2 * (_EDGE_MM + 1) * unit
+        for step in range(20):  # letters that reach far above and below their line need more room
+            self.texts = self._lettered(tall * (1 - 0.03 * step))
+            if self._ink() <= tall:
+                return
+
+    def _lettered(self, tall: float) -> dict[str, Fitted]:
         view, unit = self.view, self.unit
         room = self.width() - 2 * (_EDGE_MM + 4) * unit
-        tall = self.height() - 2 * (_EDGE_MM + 1) * unit
         small = min(UNDER_MM * unit, tall * 0.09)
-        self.texts = {
+        return {
             "title": fit(say(_TITLE), Face.NARROW, small, room),
             "chance": fit(view.chance, Face.FIGURES, min(CHANCE_MM * unit, tall * 0.40), room),
             "word": fit(say(view.word), Face.VERB, min(WORD_MM * unit, tall * 0.24), room),
@@ -49,16 +56,23 @@ class OutlookPlate(Painted[Shown]):
             ),
         }
 
+    def _shown(self) -> list[Fitted]:
+        return [text for text in self.texts.values() if text.lines != ("",)]
+
+    def _ink(self) -> float:
+        """Height of all texts, from the top of their ink to its bottom."""
+        return sum(
+            max(text.rise, text.cap) - text.cap + text.height + text.descent
+            for text in self._shown()
+        )
+
     @override
     def paint(self, painter: QPainter) -> None:
         if not self.texts:
             return
         colour = self._ground(painter, QRectF(self.rect()))
-        shown = [text for text in self.texts.values() if text.lines != ("",)]
-        ink = sum(
-            max(text.rise, text.cap) - text.cap + text.height + text.descent for text in shown
-        )
-        gap = (self.height() - 2 * _EDGE_MM * self.unit - ink) / (len(shown) + 1)
+        shown = self._shown()
+        gap = (self.height() - 2 * _EDGE_MM * self.unit - self._ink()) / (len(shown) + 1)
         top = _EDGE_MM * self.unit + gap
         for text in shown:
             top += max(text.rise, text.cap) - text.cap

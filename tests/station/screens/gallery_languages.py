@@ -12,6 +12,8 @@ from station.screens.lead import LeadPanel
 from station.screens.packer import PackerScreen
 from station.screens.signing import SignedIntents
 from station.screens.signing_sheet import SigningSheet
+from station.screens.start import StartScreen
+from station.screens.theme import LIGHT
 from station.screens.tongue import speak
 from tests.station.screens import gallery_manager, gallery_office, gallery_pages
 from tests.station.screens.fakes import FakeIntents
@@ -29,6 +31,19 @@ PAGES = (
 """The pages behind the lead's doors."""
 MAIN = ("short_t1", "over_far", "seal", "wipe_pan", "stopped")
 """The states of which every language is looked at."""
+
+
+def packing(
+    folder: Path, shoot: Callable[[QWidget, Path], None], sizes: tuple[tuple[int, int], ...] = SIZES
+) -> None:
+    """Every state of the packer's screen, what it says of itself, and what comes before it."""
+    for wide, tall in sizes:
+        start = StartScreen(LIGHT)
+        start.resize(wide, tall)
+        start.show()
+        shoot(start, folder / f"starting_{wide}.png")
+        start.leave()
+        _packer(folder, str(wide), (wide, tall), shoot)
 
 
 def draw_languages(

@@ -191,7 +191,8 @@ def every_state(run: Run | None = None) -> dict[str, LineState]:
             Verb.CALL_LEAD,
             253,
             run=run,
-            because="label P1-7K-000131 is in doubt: the printer's line broke while it was sent",
+            because="label P1-7K-000131 is in doubt: labels are jammed: clear them, after a page "
+            "was out: look whether the label is whole",
         ),
     }
 

@@ -14,14 +14,17 @@ from PySide6.QtGui import QRawFont, QTextLayout
 from PySide6.QtWidgets import QApplication
 
 from station.core.languages import Language
+from station.core.metrology.forecast import Outlook
 from station.screens.bridge import Bridge
+from station.screens.numbers_words import Shown
 from station.screens.packer import PackerScreen
 from station.screens.signing import SignedIntents
 from station.screens.signing_sheet import SigningSheet
-from station.screens.theme import Face, font_of
+from station.screens.theme import LIGHT, Face, font_of
 from station.screens.tongue import speak, tr
 from station.screens.widgets.big_figure import SENTENCE_TOP_MM
 from station.screens.widgets.lettering import Fitted, fit
+from station.screens.widgets.outlook_plate import OutlookPlate
 from station.screens.widgets.touch_button import TouchButton
 from station.screens.words import long_date, narrow_date
 from tests.station.screens.fakes import FakeIntents
@@ -167,6 +170,24 @@ def test_every_letter_is_in_the_fonts_that_ship(qapp, language: Language) -> Non
             assert fonts[-1].familyName().startswith("Pack Line")
         lacking = {one for one in letters if not any(f.supportsCharacter(ord(one)) for f in fonts)}
         assert not lacking, f"cut the fonts anew (cut_fonts): {sorted(lacking)}"
+
+
+@pytest.mark.parametrize("language", Language)
+def test_the_word_of_a_forecast_stands_clear(qtbot, language: Language) -> None:
+    """Of the figure above it and of what it is about, in scripts that reach far below the line."""
+    speak(language)
+    plate = OutlookPlate(LIGHT)
+    qtbot.addWidget(plate)
+    plate.set_unit(3.2)
+    plate.resize(380, 224)
+    for outlook in Outlook:
+        plate.set(Shown(outlook, "0.9122", outlook.name, "whole run: all 900 bags"))
+        ink = sum(
+            max(one.rise, one.cap) - one.cap + one.height + one.descent
+            for one in plate.texts.values()
+        )
+        assert ink <= plate.height() - 32
+        assert plate.texts["word"].cap > 24
 
 
 def glyphs(text: str) -> list[tuple[int, float]]:

@@ -18,7 +18,13 @@ from station.screens import tongue
 from station.screens.theme import LIGHT, Face, font_of
 from station.screens.tongue import say, speak
 from station.screens.widgets.touch_table import Column, TableRow, TouchTable
-from tests.station.screens import gallery_manager, gallery_office, gallery_pages, messages
+from tests.station.screens import (
+    gallery_languages,
+    gallery_manager,
+    gallery_office,
+    gallery_pages,
+    messages,
+)
 from tests.station.screens.checks_rig import ChecksRig
 from tests.station.screens.messages import TRANSLATED, compile_to, file_of, read, sources, write
 from tests.station.screens.shown import Shown
@@ -31,7 +37,7 @@ PAGES = (
     *(gallery_pages.checks, gallery_pages.change, gallery_pages.lots, gallery_pages.labels),
     *(gallery_pages.signing, gallery_office.alarms, gallery_office.training),
     *(gallery_office.service, gallery_manager.manager, gallery_manager.clock),
-    gallery_manager.leaving,
+    *(gallery_manager.leaving, gallery_languages.packing),
 )
 NAMES = (
     *("Ilse Marrow", "Bram Okafor", "Ines Calder", "Maud Ferris", "Wren Calder", "Io Marsh"),
@@ -48,6 +54,7 @@ NAMES = (
     *("Amaru Welkin", "Ilse Varnholm", "Teodor Quay", "Dag Ormskerry", "Noor Tallow"),
     *("Wren Ashby", "Wharfe W3", "bench scale 1", "x.rec", "lantern.toml"),
     *("mean 5.4 g of 25 bags with label", "film lot F-0917", "rounded up to 1 g"),
+    *("bench scale, serial 0007", "76/211/EEC as amended to", "transcription"),
     *("invented study", "common practice for local sale", "common practice"),
 )
 """People, products, suppliers, customers and remarks of the states; they are data."""
