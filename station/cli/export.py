@@ -130,7 +130,7 @@ def _files(
 
         if gln is None:
             raise BadInput("--gln", "EPCIS names the place: give its 13-digit location number")
-        return {out: epcis_document(found, gln, made)}
+        return {out: epcis_document(found, gln, made, gone)}
     tables = sheets(found, place, gone)
     if out.suffix == ".xlsx":
         return {out: xlsx(tables, made)}

@@ -7,12 +7,18 @@ article number is named below the location number of the packhouse. Event ids fo
 record, so that the same bags exported twice are the same events. Bags that were labelled and taken
 out again later make the first count of their blend wrong: that event is declared in error and a
 corrective one follows it (EPCIS 2.0 errorDeclaration, reason of the Core Business Vocabulary).
+
+No event tells of a purged run: its times and quantities are gone, and an event is never made up.
+That an event is missing does not take back one that was sent before, so nothing is declared in
+error either. The document names such runs beside its body, in an extension of our own namespace
+(allowed by EPCISDocumentType of the XML schema and epcisDocument of the JSON one); a partner that
+keeps events alone does not keep it.
 """
 
 from __future__ import annotations
 
 import json
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 from urllib.parse import quote
@@ -25,6 +31,7 @@ from station.core.metrology.exact import decimal_of, plain
 from station.errors import BadInput
 from station.reports.epcis_dispatch import STEM, Body, dispatch_events, offset
 from station.reports.traceability import Output, Receipt, Traceability, Transformation
+from station.store.purged import GoneRun
 
 _CONTEXT = "https://ref.gs1.org/standards/epcis/2.0.0/epcis-context.jsonld"
 _NAMES = UUID("6f1d3a52-7b8e-5c4f-9a60-2d1e8c7b9f34")
@@ -38,13 +45,16 @@ class Number:
     digits: str
 
 
-def epcis_document(found: Traceability, gln: str, made: datetime) -> bytes:
+def epcis_document(
+    found: Traceability, gln: str, made: datetime, gone: Sequence[GoneRun] = ()
+) -> bytes:
     """Return an EPCIS document in UTF-8.
 
     Args:
         found: what to tell.
         gln: location number of the packhouse, 13 digits.
         made: when it is made, aware.
+        gone: purged runs that belong to what was asked.
 
     Raises:
         BadInput: the location number's check digit is wrong, or a code no link can carry.
@@ -61,6 +71,8 @@ def epcis_document(found: Traceability, gln: str, made: datetime) -> bytes:
         "creationDate": made.isoformat(timespec="milliseconds"),
         "epcisBody": {"eventList": events},
     }
+    if gone:
+        document["packhouse:purgedRuns"] = [_purged(one) for one in gone]
     return (_written(document) + "\n").encode()
 
 
@@ -148,6 +160,24 @@ def _transformed(
         "packhouse:netKilograms": plain(output.kilograms),
         "packhouse:useBy": blend.use_by.isoformat(),
         "packhouse:inputQuantities": "estimates of the recipe's shares",
+    }
+
+
+def _purged(gone: GoneRun) -> Body:
+    """A run without events, and where its entries went; who purged it is no partner's business."""
+    run = gone.run
+    return {
+        "packhouse:run": run.uid,
+        "packhouse:product": run.product,
+        "packhouse:blendLots": list(run.blend_lots),
+        "packhouse:inputLots": list(run.inputs),
+        "packhouse:firstProductionDay": run.first_day.isoformat(),
+        "packhouse:lastProductionDay": run.last_day.isoformat(),
+        "packhouse:bags": Number(str(run.bags)),
+        "packhouse:purged": gone.record.at.utc.isoformat(timespec="milliseconds"),
+        "packhouse:keptYears": Number(str(gone.purge.keep_years)),
+        "packhouse:export": gone.purge.folder,
+        "packhouse:manifestSha256": gone.purge.digest,
     }
 
 

@@ -1,6 +1,7 @@
 """``station purge``: the whole way, on a record whose first runs ended six years ago."""
 
 import csv
+import json
 import re
 import sqlite3
 from contextlib import closing
@@ -33,6 +34,7 @@ YEARS = timedelta(days=6 * 366)
 _SLAW = (r"SM-WC", r"PW/WCA/", r"SM-RC", r"SM-C\d")
 PIN, PIN_TWICE = "482913", "482913\n482913\n"
 WHO, WHY = "M01", "the years are over"
+GLN = "9521234000006"  # GS1's example prefix 952; check digit by GenSpecs 7.9.1
 
 
 class BackClock:
@@ -269,6 +271,43 @@ def test_tables_of_purged_days_say_so(station, purge, old):
     today = old.young.dating.production_day.isoformat()
     station("giveaway", "--from", today, "--out", young, "--home", old.home)
     assert "purged" not in young.read_text("utf-8")
+
+
+def test_an_epcis_document_names_purged_runs_beside_its_events(station, purge, old):
+    """Bags, days and lots as they were before the purge; nobody's name goes to a partner."""
+    day, lot = old.old.dating.production_day.isoformat(), old.old.lots[0].code
+    gtin = old.old.product.gtin.zfill(14)
+    link = f"https://id.gs1.org/01/{gtin}/10/{old.old.blend_lot}"
+
+    def exported(name, code):
+        file = old.out.with_name(name)
+        words = ("--kind", "epcis", "--lot", code, "--gln", GLN, "--out", file)
+        assert station("export", *words, "--home", old.home).code == 0
+        return json.loads(file.read_bytes())
+
+    def made(document):
+        return [
+            one
+            for event in document["epcisBody"]["eventList"]
+            if event["type"] == "TransformationEvent" and event["packhouse:run"] == old.old.id
+            for one in event["outputQuantityList"]
+        ]
+
+    before = exported("before.json", lot)
+    assert "packhouse:purgedRuns" not in before
+    told = made(before)
+    assert {one["epcClass"] for one in told} == {link}
+    done = purge("--really", "--to", old.out, "--who", WHO, "--why", WHY)
+    after = exported("after.json", lot)
+    assert made(after) == []
+    (gone,) = after["packhouse:purgedRuns"]
+    assert gone["packhouse:run"] == old.old.id
+    assert gone["packhouse:blendLots"] == [old.old.blend_lot]
+    assert gone["packhouse:firstProductionDay"] == gone["packhouse:lastProductionDay"] == day
+    assert gone["packhouse:bags"] >= sum(one["quantity"] for one in told)
+    assert lot in gone["packhouse:inputLots"]
+    assert (gone["packhouse:export"], WHO in json.dumps(after)) == (old.out.name, False)
+    assert done.code == 0
 
 
 @pytest.mark.parametrize(

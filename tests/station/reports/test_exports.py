@@ -7,7 +7,7 @@ import os
 import shutil
 import subprocess
 import zipfile
-from datetime import UTC, datetime
+from datetime import UTC, date, datetime
 from decimal import Decimal
 from pathlib import Path
 
@@ -16,13 +16,17 @@ import openpyxl
 import pytest
 
 from station.core.balance import Water
+from station.core.facts import FactRecord
 from station.core.mass import Mass
+from station.core.pack import Moment
+from station.core.purging import Purge, PurgedRun, purge_fact
 from station.core.receiving import Delivery, delivery_fact
 from station.errors import BadInput
 from station.line.events import SetAside
 from station.reports.epcis import epcis_document
 from station.reports.traceability import of_day, of_lot, of_run
 from station.reports.traceability_sheet import csv_of, plain_text, sheets, xlsx
+from station.store.purged import GoneRun
 from tests.station.line.lot_rig import DAY, LotLine, lot
 
 GLN = "9521234000006"  # GS1's example prefix 952; check digit by GenSpecs 7.9.1
@@ -75,18 +79,74 @@ def events(document, kind):
     return [one for one in document["epcisBody"]["eventList"] if one["type"] == kind]
 
 
-def test_the_document_is_valid_by_the_published_schema_with_formats_checked(document, found):
+def published():
+    """What checks a document by the published schema, formats too."""
     schema = next((one / SCHEMA for one in FOLDERS if (one / SCHEMA).is_file()), None)
     if schema is None:
         pytest.xfail(f"{SCHEMA} is not here: name its folder in EPCIS_SCHEMAS")
     rules = json.loads(schema.read_text(encoding="utf-8"))
-    check = jsonschema.Draft7Validator(
+    return jsonschema.Draft7Validator(
         rules, format_checker=jsonschema.Draft7Validator.FORMAT_CHECKER
     )
+
+
+def test_the_document_is_valid_by_the_published_schema_with_formats_checked(document, found):
+    check = published()
     whole = json.loads(epcis_document(found, GLN, MADE))
     assert [f"{list(e.absolute_path)} {e.message}" for e in check.iter_errors(whole)] == []
     whole["epcisBody"]["eventList"][0]["eventTime"] = "2026-11-25T09:00:00"  # without its zone
     assert not check.is_valid(whole), "formats are checked"
+
+
+def gone():
+    """A purged run."""
+    run = PurgedRun(
+        uid="01980000-0000-7000-8000-000000000002",
+        product="HA-250",
+        name="Leaf 250 g",
+        blend_lots=("L1-1", "L1-2"),
+        inputs=("CAR-7", "ROM-1"),
+        first_day=date(2020, 11, 25),
+        last_day=date(2020, 11, 26),
+        bags=70,
+        serials=(("A1-AB", 1, 70),),
+        entries=((7, 2, 281),),
+        root="0" * 64,
+        kinds="1" * 64,
+    )
+    purge = Purge("p1", MADE, 3, "out", "a" * 64, "the years are over", 1, 1, (run,))
+    at = Moment(MADE, 0, "UTC", 0)
+    return GoneRun(run, purge, FactRecord(purge_fact(purge), at, "M01", 9))
+
+
+def test_purged_runs_stand_beside_the_events_in_a_namespace_of_ours(found):
+    """As the schema's names of a document's properties allow it: its own, or a URI with a colon."""
+    document = json.loads(epcis_document(found, GLN, MADE, (gone(),)))
+    plain = json.loads(epcis_document(found, GLN, MADE))
+    assert document["epcisBody"] == plain["epcisBody"]
+    (told,) = document["packhouse:purgedRuns"]
+    assert told == {
+        "packhouse:run": "01980000-0000-7000-8000-000000000002",
+        "packhouse:product": "HA-250",
+        "packhouse:blendLots": ["L1-1", "L1-2"],
+        "packhouse:inputLots": ["CAR-7", "ROM-1"],
+        "packhouse:firstProductionDay": "2020-11-25",
+        "packhouse:lastProductionDay": "2020-11-26",
+        "packhouse:bags": 70,
+        "packhouse:purged": "2026-11-25T18:00:00.000+00:00",
+        "packhouse:keptYears": 3,
+        "packhouse:export": "out",
+        "packhouse:manifestSha256": "a" * 64,
+    }
+    assert document["@context"][1]["packhouse"] == f"https://id.gs1.org/414/{GLN}#"
+
+
+def test_a_document_that_names_purged_runs_is_valid_by_the_published_schema(found):
+    check = published()
+    document = json.loads(epcis_document(found, GLN, MADE, (gone(),)))
+    assert [f"{list(e.absolute_path)} {e.message}" for e in check.iter_errors(document)] == []
+    document["purgedRuns"] = document.pop("packhouse:purgedRuns")
+    assert not check.is_valid(document), "a name without a namespace is none of an extension"
 
 
 def test_a_delivery_is_received_with_its_exact_kilograms(document):
