@@ -2,8 +2,8 @@
 
 Two numbers say what shape a file has: alembic's, and ``PRAGMA user_version`` for what the newest
 shape gained since homes were first made with it (see ``bring_up``). A build between two releases
-may have changed tables under the same numbers, so the columns are compared too, once for each file
-and each change of its schema.
+may have changed tables under the same numbers, so the columns are compared too. A file is looked at
+once, and again when SQLite's own count says that its schema was changed since.
 """
 
 from __future__ import annotations
@@ -27,10 +27,7 @@ KEPT = 3
 ADDED = frozenset(("blend", column) for column in ("first_bag", "last_bag", "kept_ug", "aside_ug"))
 """Columns that ``bring_up`` adds."""
 
-_ASK = (
-    "SELECT version_num, user_version, schema_version"
-    " FROM alembic_version, pragma_user_version, pragma_schema_version"
-)
+_ASK = "SELECT version_num, user_version FROM alembic_version, pragma_user_version"
 _TABLES = "SELECT name FROM sqlite_schema WHERE type = 'table' ORDER BY name"
 _COLUMNS = (
     "SELECT m.name, c.name FROM sqlite_schema AS m, pragma_table_info(m.name) AS c"
@@ -40,6 +37,9 @@ _LAST_START = "SELECT canonical FROM journal WHERE kind = 'start' ORDER BY id DE
 _RECORD = {"identity", "journal", "alembic_version"}
 _NAMED = 3
 """Tables of another program that are named."""
+
+_WHOLE: set[tuple[Path, int]] = set()
+"""Files that were found to be of this shape, with SQLite's count of changes of their schema."""
 
 Column = tuple[str, str]
 """Names of a table and of a column of it."""
@@ -52,12 +52,10 @@ class Shape:
     Args:
         number: four digits.
         kept: how much of the newest shape it has.
-        schema: SQLite's own count of changes of the schema.
     """
 
     number: str
     kept: int
-    schema: int
 
     @property
     def older(self) -> bool:
@@ -73,7 +71,7 @@ class Shape:
         return self.number if self.number != HEAD else f"{self.number}.{self.kept}"
 
 
-THIS = Shape(HEAD, KEPT, 0)
+THIS = Shape(HEAD, KEPT)
 """The shape this program reads."""
 
 
@@ -88,10 +86,10 @@ def shape_of(driver: sqlite3.Connection, path: Path) -> Shape | None:
         BadInput: it is a database of something else.
         sqlite3.Error: it cannot be read.
     """
-    row: tuple[str, int, int] | None = None
+    row: tuple[str, int] | None = None
     with suppress(sqlite3.OperationalError):  # there may be no such table
         row = driver.execute(_ASK).fetchone()
-    if row is not None and row[:2] == (HEAD, KEPT):
+    if row is not None and row == (HEAD, KEPT):
         return Shape(*row)
     tables = [name for (name,) in driver.execute(_TABLES)]
     if not tables:
@@ -123,6 +121,9 @@ def check_shape(driver: sqlite3.Connection, path: Path, *, older_too: bool = Fal
         BadInput: it cannot; says what the file is and what to do.
         sqlite3.Error: the file cannot be read at all.
     """
+    (schema,) = driver.execute("PRAGMA schema_version").fetchone()
+    if (path, schema) in _WHOLE:
+        return THIS
     shape = shape_of(driver, path)
     if shape is None:
         if older_too:
@@ -137,7 +138,7 @@ def check_shape(driver: sqlite3.Connection, path: Path, *, older_too: bool = Fal
             f"{path} is a record of the newer shape {shape}{_opened(driver)}",
             f"this program reads {THIS}: install the newer one; nothing was changed",
         )
-    lacks = _lacks(driver, path, shape)
+    lacks = lacking(driver, ADDED if shape.older else ()) if shape.number == HEAD else ""
     if lacks:
         raise BadInput(
             f"{path} is a record of shape {shape} without {lacks}{_opened(driver)}",
@@ -150,6 +151,8 @@ def check_shape(driver: sqlite3.Connection, path: Path, *, older_too: bool = Fal
             f"this program reads {THIS}: start the station once (`station run`), which brings the "
             f"record up to date{' after a backup' * (shape.number != HEAD)}; nothing was changed",
         )
+    if not shape.older:
+        _WHOLE.add((path, schema))
     return shape
 
 
@@ -168,19 +171,6 @@ def lacking(driver: sqlite3.Connection, but: Collection[Column] = ()) -> str:
         if (table, column) not in there and (table, column) not in but:
             return f"column {column} of table {table}"
     return ""
-
-
-_WHOLE: set[tuple[Path, int]] = set()
-"""Files, and counts of changes of their schema, that lack nothing."""
-
-
-def _lacks(driver: sqlite3.Connection, path: Path, shape: Shape) -> str:
-    if shape.number != HEAD or (path, shape.schema) in _WHOLE:
-        return ""
-    lacks = lacking(driver, ADDED if shape.older else ())
-    if not lacks and not shape.older:
-        _WHOLE.add((path, shape.schema))
-    return lacks
 
 
 @lru_cache(maxsize=1)
