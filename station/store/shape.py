@@ -89,8 +89,8 @@ def shape_of(driver: sqlite3.Connection, path: Path) -> Shape | None:
     row: tuple[str, int] | None = None
     with suppress(sqlite3.OperationalError):  # there may be no such table
         row = driver.execute(_ASK).fetchone()
-    if row is not None and row == (HEAD, KEPT):
-        return Shape(*row)
+    if row == (HEAD, KEPT):
+        return THIS
     tables = [name for (name,) in driver.execute(_TABLES)]
     if not tables:
         return None
