@@ -84,6 +84,6 @@ def test_longest_changing_fields_take_one_pass() -> None:
     pattern = "".join(f"{{space:0-40}}{c}" for c in "abcdefgh") + "{value:1-40}"
     expression = compiled(parts_of(pattern))
     line = b"".join(b" " * 40 + c.encode() for c in "abcdefgh") + b"1" * 40 + b"x"
-    began = time.perf_counter()
+    began = time.process_time()
     assert expression.fullmatch(line) is None
-    assert time.perf_counter() - began < 0.5
+    assert time.process_time() - began < 0.5

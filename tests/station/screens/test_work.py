@@ -1,13 +1,14 @@
 """Work beside the screen: told, given up at once, and broken off inside the record."""
 
+import threading
 import time
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QEvent, QObject, Qt
 from PySide6.QtWidgets import QWidget
 from sqlalchemy import text
 
-from station.core.long_work import GivenUp, go_on
+from station.core.long_work import GivenUp
 from station.errors import BadInput
 from station.screens.theme import LIGHT, Ruler
 from station.screens.widgets.wait_card import LEAST_SHOWN_MS, SHOWN_AFTER_MS, WaitCard
@@ -15,6 +16,7 @@ from station.screens.work import Work
 from station.store.engine import reading
 
 AT_ONCE_S = 0.2
+"""Of the processor, which an endless question uses up; others on the machine add nothing to it."""
 ENDLESS = text("SELECT count(*) FROM journal a, journal b, journal c, journal d")
 """Thousands of millions of rows of the smallest record."""
 
@@ -40,12 +42,12 @@ def test_a_question_to_the_record_is_broken_off(work, week, qtbot):
     [thread] = work._threads
     qtbot.wait(50)
     assert thread.is_alive()
-    began = time.monotonic()
+    began = time.process_time()
     work.stop()
     assert not work.busy
-    thread.join(5)
+    thread.join(60)
     assert not thread.is_alive()
-    assert time.monotonic() - began < AT_ONCE_S
+    assert time.process_time() - began < AT_ONCE_S
     assert work.begin(lambda _: "next")
     qtbot.waitUntil(lambda: not work.busy)
     assert heard == ["next"]
@@ -120,31 +122,41 @@ def test_a_long_one_shows_how_far_it_is_and_is_given_up(page, work, week, qtbot)
     work.begin(task)
     qtbot.waitUntil(card.isVisible)
     assert time.monotonic() - began >= SHOWN_AFTER_MS / 1000 - 0.05
-    assert card.bar.value() == 40
+    qtbot.waitUntil(lambda: card.bar.value() == 40)
     assert page.rect().contains(card.geometry())
     least = Ruler.of(page.screen()).touch()
     assert min(card.button.width(), card.button.height()) >= least
-    began = time.monotonic()
+    began = time.process_time()
     qtbot.mouseClick(card.button, Qt.MouseButton.LeftButton)
     assert card.isHidden()
     assert not work.busy
-    assert time.monotonic() - began < AT_ONCE_S
+    assert time.process_time() - began < AT_ONCE_S
+
+
+class Seen(QObject):
+    """When a card came and went."""
+
+    def __init__(self):
+        super().__init__()
+        self.at = {}
+
+    def eventFilter(self, watched, event):  # noqa: N802  Qt's name
+        self.at[event.type()] = time.monotonic()
+        return False
 
 
 def test_a_card_that_came_stays_long_enough_to_be_seen(page, work, qtbot):
+    seen = Seen()
+    page.card.installEventFilter(seen)
     page.card._coming.setInterval(0)
-    work.begin(lambda _: busy_for(0.1))
+    go_on = threading.Event()
+    work.begin(lambda _: go_on.wait(60))
     qtbot.waitUntil(page.card.isVisible)
-    began = time.monotonic()
+    go_on.set()
     qtbot.waitUntil(page.card.isHidden)
     assert not work.busy
-    assert time.monotonic() - began > LEAST_SHOWN_MS / 1000 - 0.1
-
-
-def busy_for(seconds):
-    end = time.monotonic() + seconds
-    while time.monotonic() < end:
-        go_on()
+    shown_s = seen.at[QEvent.Type.Hide] - seen.at[QEvent.Type.Show]
+    assert shown_s > LEAST_SHOWN_MS / 1000 - 0.05
 
 
 def test_whoever_leaves_the_page_gives_its_work_up(page, work, week, qtbot):
@@ -152,5 +164,5 @@ def test_whoever_leaves_the_page_gives_its_work_up(page, work, week, qtbot):
     [thread] = work._threads
     page.hide()
     assert not work.busy
-    thread.join(5)
+    thread.join(60)
     assert not thread.is_alive()
