@@ -5,7 +5,7 @@ from __future__ import annotations
 import sqlite3
 from pathlib import Path
 
-from sqlalchemy import delete
+from sqlalchemy import delete, select
 from sqlalchemy.exc import DBAPIError
 
 from station.errors import EnvironmentFault
@@ -15,7 +15,7 @@ from station.store.engine import database, reading, writer_engine
 from station.store.faults import explain
 from station.store.heads import read_head
 from station.store.lock import HomeLock
-from station.store.tables import PROJECTIONS
+from station.store.tables import PROJECTIONS, identity
 from station.store.verify import replay
 
 
@@ -34,8 +34,9 @@ def rebuild(home: Path) -> int:
         JournalBroken: the journal does not hold; the file is as it was.
         EnvironmentFault: the station is running or the disk does not serve; the file is as it was.
     """
-    with reading(home):  # a file of another shape is left as it is
-        path = database(home)
+    path = database(home)
+    with reading(home) as connection:  # what is no record of this shape is left without a lock
+        connection.execute(select(identity)).first()
     lock = HomeLock(home)
     engine = writer_engine(path)
     try:

@@ -226,7 +226,7 @@ def files(home):
     return {
         path: path.read_bytes()
         for path in sorted(home.rglob("*"))
-        if path.is_file() and not (path.name.endswith("-shm") or not path.stat().st_size)
+        if path.is_file() and not path.name.endswith(("-shm", "-wal"))
     }
 
 
