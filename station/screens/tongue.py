@@ -126,8 +126,8 @@ def _in_parts(sentence: str, language: Language) -> str:
             said = [_said(part, language) for part in parts]
             if said == parts:
                 continue
-            if language is Language.CHINESE:
-                between = [_CHINESE_SIGNS.get(one, one) for one in between]
+            signs = _SIGNS_OF.get(language, {})
+            between = [signs.get(one, one) for one in between]
             ends = (*between, "")
             return "".join(part + end for part, end in zip(said, ends, strict=True))
     return sentence
@@ -157,10 +157,13 @@ _SIGNS = tuple(map(re.compile, _GAPS))
 """What stands between the parts of a text, the widest gap first."""
 _STOPS = {
     ".": {Language.CHINESE: "\u3002", Language.PUNJABI: "\u0964"},
-    ":": {Language.CHINESE: "\uff1a"},
+    ":": {Language.CHINESE: "\uff1a", Language.FRENCH: "\u00a0:"},
 }
-_CHINESE_SIGNS = {" ": "", "; ": "\uff1b", ": ": "\uff1a", ", ": "\uff0c"}
-"""GB/T 15834."""
+_SIGNS_OF = {
+    Language.CHINESE: {" ": "", "; ": "\uff1b", ": ": "\uff1a", ", ": "\uff0c"},
+    Language.FRENCH: {"; ": "\u00a0; ", ": ": "\u00a0: "},
+}
+"""Chinese: GB/T 15834; French: a blank that does not break before both, as French is set."""
 
 
 Pattern = tuple[str, re.Pattern[str]]

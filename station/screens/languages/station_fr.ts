@@ -1361,11 +1361,11 @@
     </message>
     <message>
         <source>SEAL</source>
-        <translation type="unfinished">SCELLEZ</translation>
+        <translation type="unfinished">SOUDEZ</translation>
     </message>
     <message>
         <source>SEAL CHECK</source>
-        <translation type="unfinished">SCELLAGE</translation>
+        <translation type="unfinished">SOUDURE</translation>
     </message>
     <message>
         <source>SERIALS</source>
@@ -2413,7 +2413,7 @@
     </message>
     <message>
         <source>blend {lot}, use-by {day}</source>
-        <translation type="unfinished">mélange {lot}, à consommer avant {day}</translation>
+        <translation type="unfinished">mélange {lot}, à consommer jusqu'au {day}</translation>
     </message>
     <message>
         <source>both on the label</source>
@@ -3921,7 +3921,7 @@
     </message>
     <message>
         <source>now</source>
-        <translation type="unfinished">maintenant</translation>
+        <translation type="unfinished">état</translation>
     </message>
     <message>
         <source>now {number}</source>
@@ -4505,11 +4505,11 @@
     </message>
     <message>
         <source>seal in doubt</source>
-        <translation type="unfinished">scellage douteux</translation>
+        <translation type="unfinished">soudure douteuse</translation>
     </message>
     <message>
         <source>seal open</source>
-        <translation type="unfinished">scellage ouvert</translation>
+        <translation type="unfinished">soudure ouverte</translation>
     </message>
     <message>
         <source>seen on its bag</source>
@@ -5349,7 +5349,7 @@
     </message>
     <message>
         <source>use by {day}</source>
-        <translation type="unfinished">à consommer {day}</translation>
+        <translation type="unfinished">à consommer jusqu'au {day}</translation>
     </message>
     <message>
         <source>used to set the printer up</source>
@@ -6173,7 +6173,7 @@
     </message>
     <message>
         <source>{what} is on record.</source>
-        <translation type="unfinished">{what} enregistré.</translation>
+        <translation type="unfinished">Enregistré : {what}.</translation>
     </message>
     <message>
         <source>{what} keeps no bag any more: release the hold</source>

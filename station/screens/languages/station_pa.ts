@@ -1813,11 +1813,11 @@
     </message>
     <message>
         <source>Use by</source>
-        <translation type="unfinished">ਇਸ ਤੋਂ ਪਹਿਲਾਂ ਵਰਤੋ</translation>
+        <translation type="unfinished">ਇਸ ਦਿਨ ਤੱਕ ਵਰਤੋ</translation>
     </message>
     <message>
         <source>Use by {day}</source>
-        <translation type="unfinished">ਇਸ ਤੋਂ ਪਹਿਲਾਂ ਵਰਤੋ: {day}</translation>
+        <translation type="unfinished">ਇਸ ਦਿਨ ਤੱਕ ਵਰਤੋ: {day}</translation>
     </message>
     <message>
         <source>VALUE</source>
@@ -2413,7 +2413,7 @@
     </message>
     <message>
         <source>blend {lot}, use-by {day}</source>
-        <translation type="unfinished">ਮਿਸ਼ਰਣ {lot}, ਵਰਤੋਂ ਤੱਕ {day}</translation>
+        <translation type="unfinished">ਮਿਸ਼ਰਣ {lot}, {day} ਤੱਕ ਵਰਤੋ</translation>
     </message>
     <message>
         <source>both on the label</source>

@@ -1813,11 +1813,11 @@
     </message>
     <message>
         <source>Use by</source>
-        <translation type="unfinished">Gamitin bago</translation>
+        <translation type="unfinished">Gamitin hanggang</translation>
     </message>
     <message>
         <source>Use by {day}</source>
-        <translation type="unfinished">Gamitin bago {day}</translation>
+        <translation type="unfinished">Gamitin hanggang {day}</translation>
     </message>
     <message>
         <source>VALUE</source>
@@ -2413,7 +2413,7 @@
     </message>
     <message>
         <source>blend {lot}, use-by {day}</source>
-        <translation type="unfinished">blend {lot}, gamitin bago {day}</translation>
+        <translation type="unfinished">blend {lot}, gamitin hanggang {day}</translation>
     </message>
     <message>
         <source>both on the label</source>
@@ -2981,7 +2981,7 @@
     </message>
     <message>
         <source>hold down</source>
-        <translation type="unfinished">idiin</translation>
+        <translation type="unfinished">matagal na diin</translation>
     </message>
     <message>
         <source>hold stays</source>
@@ -5345,11 +5345,11 @@
     </message>
     <message>
         <source>use by</source>
-        <translation type="unfinished">gamitin bago</translation>
+        <translation type="unfinished">gamitin hanggang</translation>
     </message>
     <message>
         <source>use by {day}</source>
-        <translation type="unfinished">gamitin bago {day}</translation>
+        <translation type="unfinished">gamitin hanggang {day}</translation>
     </message>
     <message>
         <source>used to set the printer up</source>

@@ -43,18 +43,19 @@ APART = (
 """What stands together on a screen, or would be done wrong if it were taken for another."""
 RIVALS = {
     Language.SPANISH: ("suelo", "cajón"),
-    Language.FRENCH: ("sachet", "gérant"),
-    Language.PUNJABI: ("ਥੈਲ", "ਪੈਨ ", "ਝੰਡ"),
+    Language.FRENCH: ("sachet", "gérant", "scell", "consommer avant"),
+    Language.PUNJABI: ("ਥੈਲ", "ਪੈਨ ", "ਝੰਡ", "ਪਹਿਲਾਂ ਵਰਤੋ"),
     Language.VIETNAMESE: ("dưới sàn", "trên sàn"),
     Language.CHINESE: ("重块", "切割", "加载"),
-    Language.TAGALOG: ("supot", "plato", "bandila", "panahon"),
+    Language.TAGALOG: ("supot", "plato", "bandila", "panahon", "gamitin bago"),
     Language.PORTUGUESE: (
         "gerente",
         "série de saco",
     ),
 }
-"""Other words for bag, bin, pan, floor, serial, flag, manager, weight or a page than the one that
-the language has chosen; two words for one thing are two things to whoever reads them."""
+"""Other words for bag, seal, bin, pan, floor, serial, flag, manager or weight than the one that the
+language has chosen: two words for one thing are two things to whoever reads them. And "before" for
+a use-by date, which is itself the last day (Regulation (EU) No 1169/2011, article 24)."""
 FLOOR_OF_THE_ROOM = "no old product on line, pan or floor"
 
 
