@@ -15,11 +15,11 @@ from station.screens.widgets.touch_button import TouchButton
 from station.screens.widgets.touch_table import Column, TouchTable
 
 _COLUMNS = (
-    Column("time", 4),
-    Column("serial", 5),
-    Column("net", 3, figures=True),
-    Column("now", 3),
-    Column("label", 3),
+    Column("time", 7),
+    Column("serial", 12),
+    Column("net", 5, figures=True),
+    Column("now", 6),
+    Column("label", 6),
 )
 
 

@@ -107,14 +107,15 @@ def _whole(sentence: str, language: Language) -> str | None:
 
 def _filled(source: str, match: re.Match[str] | None, language: Language) -> str:
     """The translation of a sentence with holes that matched; empty where it is none."""
-    words = source if match is None else tr(source)
-    if match is None or words == source:
+    if match is None:
         return ""
+    words = tr(source)
     taken = match.groupdict()
     ends = match.string[-1] in _STOPS and source[-1] == "}"
     if ends or any(map(_NO_HOLE.search, taken.values())):
         return ""
-    return words.format(**{name: _said(one, language) for name, one in taken.items()})
+    said = words.format(**{name: _said(one, language) for name, one in taken.items()})
+    return "" if said == match.string else said
 
 
 def _in_parts(sentence: str, language: Language) -> str:
@@ -142,7 +143,7 @@ def _together(
             end = at + long
             gaps = (*between[at : end - 1], "")
             one = "".join(map(str.__add__, parts[at:end], gaps))
-            if _whole(one, language):
+            if parts[at] and parts[end - 1] and _whole(one, language):
                 return [*parts[:at], one, *parts[end:]], [*between[:at], *between[end - 1 :]]
     return parts, between
 

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from functools import cached_property, lru_cache
 
 from PySide6.QtCore import QPointF, QRectF
-from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QTextLayout
 
 from station.screens.theme import Face, font_of
 
@@ -58,6 +58,30 @@ class Fitted:
         """How far the ink of the first line reaches above its baseline."""
         ink = QFontMetricsF(self.font).tightBoundingRect(self.lines[0])
         return max(0.0, -ink.top())
+
+
+def ink_of(fitted: Fitted) -> tuple[float, float]:
+    """How far the ink of a text reaches above its first baseline and below its last.
+
+    Glyph by glyph, since Qt's tight rectangle leaves out signs that a script sets above and below
+    its letters.
+    """
+    boxes = (_ink(fitted.lines[0], fitted.font), _ink(fitted.lines[-1], fitted.font))
+    return max(0.0, -boxes[0].top()), max(0.0, boxes[1].bottom())
+
+
+def _ink(line: str, font: QFont) -> QRectF:
+    """The ink of a line, from its baseline."""
+    layout = QTextLayout(line, font)
+    layout.beginLayout()
+    set_line = layout.createLine()
+    layout.endLayout()
+    box = QRectF()
+    for run in layout.glyphRuns():
+        raw, places = run.rawFont(), run.positions()
+        for glyph, place in zip(run.glyphIndexes(), places, strict=True):
+            box |= raw.boundingRect(glyph).translated(place.x(), place.y() - set_line.ascent())
+    return box
 
 
 def text_width(text: str, font: QFont) -> float:

@@ -11,7 +11,7 @@ from station.core.metrology.forecast import Outlook
 from station.screens.numbers_words import Shown
 from station.screens.theme import Face, Palette
 from station.screens.tongue import mark, say
-from station.screens.widgets.lettering import Fitted, draw, fit
+from station.screens.widgets.lettering import Fitted, draw, fit, ink_of
 from station.screens.widgets.painted import Painted, barred_frame, hatch, stroke
 
 CHANCE_MM = 22.0
@@ -56,28 +56,31 @@ class OutlookPlate(Painted[Shown]):
             ),
         }
 
-    def _shown(self) -> list[Fitted]:
-        return [text for text in self.texts.values() if text.lines != ("",)]
+    def _inked(self) -> list[tuple[Fitted, float, float]]:
+        """Texts on show, each with its ink above its capitals and below its last line."""
+        shown = [text for text in self.texts.values() if text.lines != ("",)]
+        inks = map(ink_of, shown)
+        return [
+            (text, max(0.0, rise - text.cap), below)
+            for text, (rise, below) in zip(shown, inks, strict=True)
+        ]
 
     def _ink(self) -> float:
         """Height of all texts, from the top of their ink to its bottom."""
-        return sum(
-            max(text.rise, text.cap) - text.cap + text.height + text.descent
-            for text in self._shown()
-        )
+        return sum(above + text.height + below for text, above, below in self._inked())
 
     @override
     def paint(self, painter: QPainter) -> None:
         if not self.texts:
             return
         colour = self._ground(painter, QRectF(self.rect()))
-        shown = self._shown()
-        gap = (self.height() - 2 * _EDGE_MM * self.unit - self._ink()) / (len(shown) + 1)
+        inked = self._inked()
+        gap = (self.height() - 2 * _EDGE_MM * self.unit - self._ink()) / (len(inked) + 1)
         top = _EDGE_MM * self.unit + gap
-        for text in shown:
-            top += max(text.rise, text.cap) - text.cap
+        for text, above, below in inked:
+            top += above
             draw(painter, text, (self.width() - text.width) / 2, top, colour)
-            top += text.height + text.descent + gap
+            top += text.height + below + gap
 
     def _ground(self, painter: QPainter, box: QRectF) -> str:
         """Paint the plate; returns the colour of what stands on it."""

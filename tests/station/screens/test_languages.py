@@ -23,7 +23,7 @@ from station.screens.signing_sheet import SigningSheet
 from station.screens.theme import LIGHT, Face, font_of
 from station.screens.tongue import speak, tr
 from station.screens.widgets.big_figure import SENTENCE_TOP_MM
-from station.screens.widgets.lettering import Fitted, fit
+from station.screens.widgets.lettering import Fitted, fit, ink_of
 from station.screens.widgets.outlook_plate import OutlookPlate
 from station.screens.widgets.touch_button import TouchButton
 from station.screens.words import long_date, narrow_date
@@ -182,10 +182,8 @@ def test_the_word_of_a_forecast_stands_clear(qtbot, language: Language) -> None:
     plate.resize(380, 224)
     for outlook in Outlook:
         plate.set(Shown(outlook, "0.9122", outlook.name, "whole run: all 900 bags"))
-        ink = sum(
-            max(one.rise, one.cap) - one.cap + one.height + one.descent
-            for one in plate.texts.values()
-        )
+        inks = [(one, *ink_of(one)) for one in plate.texts.values()]
+        ink = sum(max(0, rise - one.cap) + one.height + below for one, rise, below in inks)
         assert ink <= plate.height() - 32
         assert plate.texts["word"].cap > 24
 

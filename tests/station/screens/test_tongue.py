@@ -148,6 +148,20 @@ def test_what_is_put_together_of_sentences_is_said_part_by_part(qapp) -> None:
     assert say("Rest of Gorse Hill") == "Rest of Gorse Hill"  # a hole for figures takes no name
 
 
+def test_a_part_with_a_gap_of_its_own_is_said_as_one(qapp) -> None:
+    """And blanks around a sentence, a comma before it, or a pattern said alike change nothing."""
+    speak(Language.SPANISH)
+    whole = say("labels are jammed: clear them")
+    assert whole in say("label A1 is in doubt: labels are jammed: clear them")
+    assert say("   target 252 now   ") == f"   {say('target 252 now')}   "
+    speak(Language.PUNJABI)
+    assert ",," not in say("2026-11-25 09:24:00, shift 04:00-12:00, by P01")
+    speak(Language.TAGALOG)
+    assert say("label applied") == f"label {say('applied')}"
+    speak(Language.FRENCH)
+    assert "\u00a0: " in say("seal: failed")
+
+
 def test_codes_figures_and_names_of_a_table_cost_no_pattern(qapp) -> None:
     """Hundreds of rows change each second; only sentences may be tried one by one."""
     rows = ("A1-7K-000041", "252.5", "09:41:07", "Harbour leaf mix", "ROM-26327-B", "Io Marsh")
