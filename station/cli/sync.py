@@ -60,14 +60,15 @@ def drain(
 
     def work() -> Answer:
         from drivers.backoff import Backoff
+        from station.sync.errors import CentreGone
 
         backoff, end, sent = Backoff(0.5, 30.0), time.monotonic() + minutes * 60, 0
         while True:
             try:
                 outcome = _once(config, home, lambda sender: sender.drain())
-            except EnvironmentFault:
+            except EnvironmentFault as fault:
                 wait = backoff.next_s()
-                if time.monotonic() + wait > end:
+                if not isinstance(fault.__cause__, CentreGone) or time.monotonic() + wait > end:
                     raise
                 time.sleep(wait)
                 continue

@@ -173,3 +173,11 @@ def test_a_centre_nobody_answers_at_is_a_fault_of_the_surroundings(station):
     refused = station("centre", "stations", "--centre", "postgresql://a@127.0.0.1:1/c", *PLAIN)
     assert refused.code == 3
     assert "does not serve" in refused.err
+
+
+def test_a_drain_waits_for_the_centre_and_for_nothing_else(station, shop, tmp_path):
+    _, config, _, _ = shop
+    (tmp_path / "station.sqlite").write_bytes(b"no database " * 1000)
+    drained = station("sync", "drain", "--config", config, "--home", tmp_path)
+    assert drained.code == 3
+    assert "station.sqlite" in drained.err
