@@ -193,8 +193,8 @@ class SimulatedPacker:
         habits = self._habits
         error = self._chance.gauss(0.0, habits.handful_g + habits.handful_share * wanted)
         self._reach()
-        if self._stopping.is_set():
-            return
+        if self._stopping.is_set() or self._see() != cue:
+            return  # eyes stay on the screen while the hand goes
         move(max(0.5, wanted + error))
         self.handfuls += 1
         self._await_screen(cue)
