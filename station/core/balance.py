@@ -168,10 +168,11 @@ def put_back(move: LotMove) -> int:
     """Micrograms out of bags that a move puts on the line, less than 0 where it takes some off."""
     if move.component or move.quantity is None:
         return 0
-    return _OUT_OF_BAGS.get(move.move, 0) * move.quantity.micrograms
+    return OUT_OF_BAGS.get(move.move, 0) * move.quantity.micrograms
 
 
-_OUT_OF_BAGS = {Move.REWORK: 1, Move.WASTED: -1, Move.RETURNED: -1}
+OUT_OF_BAGS = {Move.REWORK: 1, Move.WASTED: -1, Move.RETURNED: -1}
+"""Moves of what came out of bags: onto the line, or off it."""
 
 
 def _loaded(lot: str, moves: Iterable[LotMove]) -> Fraction | None:

@@ -9,10 +9,10 @@ from typing import Any
 
 from sqlalchemy import Connection, Select, and_, func, join, literal_column, or_, select
 
-from station.core.balance import PackedSum, put_back, together
+from station.core.balance import OUT_OF_BAGS, PackedSum, put_back, together
 from station.core.facts import FactRecord
 from station.core.journal import EntryKind
-from station.core.line_lots import Move, move_of
+from station.core.line_lots import move_of
 from station.core.lot_set import LotSet, LotUse
 from station.core.product import Product
 from station.store.blend_sums import sums_of_blend
@@ -24,7 +24,6 @@ from station.store.tables import blend, fact, journal, lot_use, run
 
 _IS_MOVE = func.likelihood(fact.c.kind == EntryKind.LOT_MOVE, literal_column("0.9"))
 """Blends are few and moves of other lots many; else SQLite would begin with all moves on record."""
-_OUT_OF_BAGS = (Move.REWORK, Move.WASTED, Move.RETURNED)
 
 
 def packed_with(home: Path, lots: Collection[str]) -> tuple[PackedSum, ...]:
@@ -147,7 +146,7 @@ def _put_back(connection: Connection, asked: Select[Any]) -> Counter[tuple[Any, 
     """
     moves = asked.join(fact, and_(fact.c.subject == blend.c.code, _IS_MOVE))
     its_entry = journal.c.id == fact.c.entry_id
-    out_of_bags = moves.join(journal, its_entry).where(fact.c.result.in_(_OUT_OF_BAGS))
+    out_of_bags = moves.join(journal, its_entry).where(fact.c.result.in_(tuple(OUT_OF_BAGS)))
     found: Counter[tuple[Any, ...]] = Counter()
     for *key, canonical in connection.execute(out_of_bags):
         found[tuple(key)] += put_back(move_of(fact_record(read_entry(canonical)).fact))

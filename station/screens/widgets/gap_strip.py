@@ -239,13 +239,7 @@ class GapStrip(Painted[GapView]):
         ratio = self.devicePixelRatioF()
         of = (self.view.landmarks, self.size(), self.unit, ratio)
         if self._backdrop is None or self._backdrop_of != of:
-            self._backdrop = QPixmap(self.size() * ratio)
-            self._backdrop.setDevicePixelRatio(ratio)
-            self._backdrop.fill(QColor(self.colours.ground))
-            painter = QPainter(self._backdrop)
-            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-            self._quay(painter, self.view)
-            painter.end()
+            self._backdrop = self.drawn(self.size(), lambda one: self._quay(one, self.view))
             self._backdrop_of = of
         return self._backdrop
 

@@ -73,14 +73,10 @@ class HandfulLeaves(Painted[LeavesView]):
         if kept is None:
             if len(self._kept) >= _MOST_KEPT:
                 self._kept.clear()
-            kept = self._kept[key] = QPixmap(QSize(wide, tall) * ratio)
-            kept.setDevicePixelRatio(ratio)
-            kept.fill(QColor(self.colours.ground))
-            painter = QPainter(kept)
-            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
             box = QRectF(0.12 * wide, 0.6 * self.unit, 0.76 * wide, tall * 0.86)
-            self._draw_leaf(painter, box, half=half)
-            painter.end()
+            kept = self._kept[key] = self.drawn(
+                QSize(wide, tall), lambda painter: self._draw_leaf(painter, box, half=half)
+            )
         return kept
 
     def _draw_leaf(self, painter: QPainter, box: QRectF, *, half: bool) -> None:

@@ -21,6 +21,10 @@ _TITLE = mark("chance to pass the official test")
 _EDGE_MM = 5.0
 
 
+_Inked = tuple[Fitted, float, float]
+"""A text with its ink above its capitals and below its last line."""
+
+
 class OutlookPlate(Painted[Shown]):
     """Safe is a solid plate, thin a plate with a hatched edge, failing a frame of bars."""
 
@@ -40,7 +44,7 @@ class OutlookPlate(Painted[Shown]):
         tall = self.height() - 2 * (_EDGE_MM + 1) * unit
         for step in range(20):  # letters that reach far above and below their line need more room
             self.texts = self._lettered(tall * (1 - 0.03 * step))
-            if self._ink() <= tall:
+            if _height(self._inked()) <= tall:
                 return
 
     def _lettered(self, tall: float) -> dict[str, Fitted]:
@@ -56,7 +60,7 @@ class OutlookPlate(Painted[Shown]):
             ),
         }
 
-    def _inked(self) -> list[tuple[Fitted, float, float]]:
+    def _inked(self) -> list[_Inked]:
         """Texts on show, each with its ink above its capitals and below its last line."""
         shown = [text for text in self.texts.values() if text.lines != ("",)]
         inks = map(ink_of, shown)
@@ -65,17 +69,13 @@ class OutlookPlate(Painted[Shown]):
             for text, (rise, below) in zip(shown, inks, strict=True)
         ]
 
-    def _ink(self) -> float:
-        """Height of all texts, from the top of their ink to its bottom."""
-        return sum(above + text.height + below for text, above, below in self._inked())
-
     @override
     def paint(self, painter: QPainter) -> None:
         if not self.texts:
             return
         colour = self._ground(painter, QRectF(self.rect()))
         inked = self._inked()
-        gap = (self.height() - 2 * _EDGE_MM * self.unit - self._ink()) / (len(inked) + 1)
+        gap = (self.height() - 2 * _EDGE_MM * self.unit - _height(inked)) / (len(inked) + 1)
         top = _EDGE_MM * self.unit + gap
         for text, above, below in inked:
             top += above
@@ -100,3 +100,8 @@ class OutlookPlate(Painted[Shown]):
         painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.drawRect(box.adjusted(line / 2, line / 2, -line / 2, -line / 2))
         return colours.ink
+
+
+def _height(inked: list[_Inked]) -> float:
+    """Of all texts, from the top of their ink to its bottom."""
+    return sum(above + text.height + below for text, above, below in inked)

@@ -2,10 +2,20 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from typing import Generic, TypeVar
 
-from PySide6.QtCore import QEvent, QRectF, Qt
-from PySide6.QtGui import QBrush, QColor, QPainter, QPaintEvent, QPen, QRegion, QResizeEvent
+from PySide6.QtCore import QEvent, QRectF, QSize, Qt
+from PySide6.QtGui import (
+    QBrush,
+    QColor,
+    QPainter,
+    QPaintEvent,
+    QPen,
+    QPixmap,
+    QRegion,
+    QResizeEvent,
+)
 from PySide6.QtWidgets import QWidget
 from typing_extensions import override
 
@@ -73,6 +83,18 @@ class Painted(QWidget, Generic[View]):
     def paint(self, painter: QPainter) -> None:
         """Paint the view; the ground is already there."""
         raise NotImplementedError
+
+    def drawn(self, size: QSize, draw: Callable[[QPainter], None]) -> QPixmap:
+        """A picture on the part's ground, for whoever keeps it and lays it down again and again."""
+        ratio = self.devicePixelRatioF()
+        picture = QPixmap(size * ratio)
+        picture.setDevicePixelRatio(ratio)
+        picture.fill(QColor(self.colours.ground))
+        painter = QPainter(picture)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        draw(painter)
+        painter.end()
+        return picture
 
     @override
     def resizeEvent(self, event: QResizeEvent) -> None:
