@@ -8,6 +8,7 @@ from pathlib import Path
 from xml.etree import ElementTree
 
 import pytest
+from PySide6.QtWidgets import QApplication
 
 TESTS = Path(__file__).parent
 
@@ -170,12 +171,8 @@ def test_under_ci_a_skip_is_a_failure(tmp_path: Path) -> None:
 
 
 @pytest.mark.gui
-def test_screen_is_in_memory_unless_chosen() -> None:
+def test_screen_is_in_memory_unless_chosen(qapp: QApplication) -> None:
     """The run shows no window by itself; a platform set by hand is kept."""
     chosen = os.environ["QT_QPA_PLATFORM"]
     assert chosen
-    from PySide6.QtGui import QGuiApplication
-
-    application = QGuiApplication.instance() or QGuiApplication([])
-    assert isinstance(application, QGuiApplication)
-    assert application.platformName() == chosen.partition(":")[0]
+    assert qapp.platformName() == chosen.partition(":")[0]
