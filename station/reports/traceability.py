@@ -17,6 +17,8 @@ from station.core.pack import LabelState, Quality
 from station.core.receiving import Delivery, delivery_of
 from station.core.run import Run
 from station.reports.dispatch import Dispatch, dispatch_of
+from station.store.blend_sums import ASIDE, ELSEWHERE
+from station.store.lot_usage import taken_by
 from station.store.recall import (
     BlendLine,
     PackRow,
@@ -28,8 +30,8 @@ from station.store.recall import (
     reach_of_run,
 )
 
-GONE = frozenset(map(str, (Quality.REJECT, Quality.REWORKED, Quality.DUMPED)))
-"""Bags that are no product any more."""
+GONE = (*ASIDE, *ELSEWHERE, Quality.DUMPED, Quality.SAMPLED)
+"""Bags that are no product any more; what was downgraded is given away, so it is still eaten."""
 _MICRO_TO_KILO = Decimal("1e-9")
 
 
@@ -143,7 +145,16 @@ def _gathered(home: Path, reach: Reach, water: Water) -> Traceability:
     packs: dict[int, list[PackRow]] = {one.id: [] for one in reach.blends}
     for row in reach.packs:
         packs[row.blend_id].append(row)
-    made = (_made(each, runs[each.run.uid], packs[each.id], lots, water) for each in reach.blends)
+    taken = taken_by(home, packs.keys())
+    made = []
+    for each in reach.blends:
+        run = runs[each.run.uid]
+        summed = PackedSum(run.product, LotSet(each.uses), *taken[each.id])
+        inputs = tuple(
+            (lots[use.lot], balance(use.lot, use.component, (), (summed,), water).used)
+            for use in each.uses
+        )
+        made.append(_made(each, run, packs[each.id], inputs))
     receipts = sorted(
         (Receipt(lot, entries.get(code)) for code, lot in lots.items()),
         key=lambda one: (one.lot.received, one.lot.code),
@@ -161,26 +172,20 @@ def _made(
     blend: BlendLine,
     run: Run,
     packs: Sequence[PackRow],
-    lots: dict[str, InputLot],
-    water: Water,
+    inputs: tuple[tuple[InputLot, Span], ...],
 ) -> Transformation | None:
     labelled = [row for row in packs if row.label != LabelState.NONE]
     if not labelled:
         return None
     kept = [row for row in labelled if row.quality not in GONE]
-    all_net, kept_net = _net(packs), _net(kept)
-    summed = PackedSum(run.product, LotSet(blend.uses), kept_net, all_net - kept_net)
     return Transformation(
         blend=blend,
         run=run,
         began=labelled[0].at,
         completed=labelled[-1].at,
         labelled=Output(len(labelled), _net(labelled)),
-        kept=Output(len(kept), kept_net),
-        inputs=tuple(
-            (lots[use.lot], balance(use.lot, use.component, (), (summed,), water).used)
-            for use in blend.uses
-        ),
+        kept=Output(len(kept), _net(kept)),
+        inputs=inputs,
     )
 
 

@@ -13,18 +13,22 @@ from station.store.prepared import driver_of
 from station.store.tables import blend, pack
 
 ASIDE = (Quality.REJECT, Quality.REWORKED)
-"""Bags whose content may be back on the line; what all others took of a lot is gone."""
+"""Bags whose content may be back on the line."""
+ELSEWHERE = (Quality.REPACKED,)
+"""Bags whose content is weighed with the bag that stands for them. What all others took of a lot
+is gone."""
 
-_WORDS = ", ".join(f"'{word}'" for word in ASIDE)
+_ASIDE = ", ".join(f"'{word}'" for word in ASIDE)
+_NOT_KEPT = ", ".join(f"'{word}'" for word in (*ASIDE, *ELSEWHERE))
 _SUMS = f"""
-    SELECT coalesce(sum(CASE WHEN quality IN ({_WORDS}) THEN 0 ELSE net_ug END), 0),
-        coalesce(sum(CASE WHEN quality IN ({_WORDS}) THEN net_ug ELSE 0 END), 0)
+    SELECT coalesce(sum(CASE WHEN quality IN ({_NOT_KEPT}) THEN 0 ELSE net_ug END), 0),
+        coalesce(sum(CASE WHEN quality IN ({_ASIDE}) THEN net_ug ELSE 0 END), 0)
     FROM pack WHERE pack.id BETWEEN blend.first_bag AND blend.last_bag AND blend_id = blend.id
 """
 _ADD_UP = f"UPDATE blend SET (kept_ug, aside_ug) = ({_SUMS}) WHERE first_bag IS NOT NULL"
 _MOVE = """
-    UPDATE blend SET kept_ug = kept_ug - moved.ug, aside_ug = aside_ug + moved.ug
-    FROM (SELECT blend_id, ? * net_ug AS ug FROM pack WHERE id = ?) AS moved
+    UPDATE blend SET kept_ug = kept_ug + ? * moved.ug, aside_ug = aside_ug + ? * moved.ug
+    FROM (SELECT blend_id, net_ug AS ug FROM pack WHERE id = ?) AS moved
     WHERE blend.id = moved.blend_id
 """  # what a blend has not, NULL, stays NULL
 
@@ -41,9 +45,14 @@ class BlendSums:
 
     def judged(self, row: int, before: str, after: str) -> None:
         """See that a bag of this row is worth something else now."""
-        way = (after in ASIDE) - (before in ASIDE)
-        if way:
-            self._execute(_MOVE, (way, row))
+        aside = (after in ASIDE) - (before in ASIDE)
+        kept = _is_kept(after) - _is_kept(before)
+        if aside or kept:
+            self._execute(_MOVE, (kept, aside, row))
+
+
+def _is_kept(quality: str) -> bool:
+    return quality not in ASIDE and quality not in ELSEWHERE
 
 
 def add_up_all(connection: Connection, filling: int) -> None:
@@ -54,6 +63,7 @@ def add_up_all(connection: Connection, filling: int) -> None:
 def sums_of_blend() -> tuple[ColumnElement[int], ColumnElement[int]]:
     """Columns of a question to ``blend``: micrograms kept, and micrograms set aside."""
     aside = pack.c.quality.in_(ASIDE)
+    not_kept = pack.c.quality.in_((*ASIDE, *ELSEWHERE))
 
     def summed(kept: ColumnElement[int], mine: ColumnElement[int]) -> ColumnElement[int]:
         of_its_bags = (
@@ -69,6 +79,6 @@ def sums_of_blend() -> tuple[ColumnElement[int], ColumnElement[int]]:
         return func.coalesce(kept, of_its_bags, 0)
 
     return (
-        summed(blend.c.kept_ug, case((aside, 0), else_=pack.c.net_ug)),
+        summed(blend.c.kept_ug, case((not_kept, 0), else_=pack.c.net_ug)),
         summed(blend.c.aside_ug, case((aside, pack.c.net_ug), else_=0)),
     )

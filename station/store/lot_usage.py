@@ -49,6 +49,23 @@ def packed_at(home: Path, uses: Collection[LotUse]) -> tuple[PackedSum, ...]:
     return tuple(together(distinct).values())
 
 
+def taken_by(home: Path, blends: Collection[int]) -> dict[int, tuple[int, int, int]]:
+    """Return what the bags of some blends weigh: micrograms kept, set aside, and put back.
+
+    Args:
+        home: folder of the record.
+        blends: row numbers.
+    """
+    its = blend.c.id.in_(blends)
+    sums = select(blend.c.id, *sums_of_blend()).where(its)
+    with reading(home) as connection:
+        moved = select(blend.c.id, journal.c.canonical).select_from(blend)
+        again = _put_back(connection, moved.where(its))
+        return {
+            which: (kept, aside, again[(which,)]) for which, kept, aside in connection.execute(sums)
+        }
+
+
 def moves_of(home: Path, runs: Collection[str], lots: Collection[str]) -> tuple[FactRecord, ...]:
     """Return all moves of lots and of those moved in runs, oldest first."""
     moved = select(fact.c.subject).where(

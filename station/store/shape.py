@@ -21,7 +21,7 @@ from station.errors import BadInput
 HEAD = "0003"
 """The newest shape; equal to alembic's head. Shapes are numbered by four digits, in order."""
 
-KEPT = 3
+KEPT = 4
 """The ``user_version`` of a file that has all that ``bring_up`` adds."""
 
 ADDED = frozenset(("blend", column) for column in ("first_bag", "last_bag", "kept_ug", "aside_ug"))

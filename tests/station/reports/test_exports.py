@@ -16,7 +16,10 @@ import openpyxl
 import pytest
 
 from station.core.balance import Water
+from station.core.dispositions import Decided, Disposition, disposition_fact
 from station.core.facts import FactRecord
+from station.core.ids import new_uid
+from station.core.line_lots import LotMove, Move
 from station.core.mass import Mass
 from station.core.pack import Moment
 from station.core.purging import Purge, PurgedRun, purge_fact
@@ -27,6 +30,7 @@ from station.reports.epcis import epcis_document
 from station.reports.traceability import of_day, of_lot, of_run
 from station.reports.traceability_sheet import csv_of, plain_text, sheets, xlsx
 from station.store.purged import GoneRun
+from station.store.queries import trace_pack
 from tests.station.line.lot_rig import DAY, LotLine, lot
 
 GLN = "9521234000006"  # GS1's example prefix 952; check digit by GenSpecs 7.9.1
@@ -258,6 +262,41 @@ def test_plain_text_is_one_table_that_standard_software_reads(found):
     came = next(row for row in rows if row["lot_code"] == "ROM-9")
     packed = {row["lot_code"] for row in rows if row["record"] == "packed"}
     assert set(came["made_into_lot_code"].split()) <= packed
+
+
+def test_bags_count_once_where_others_stand_for_them_or_their_content_went_back(tmp_path):
+    """Whatever became of a bag, what was packed is told as what is in bags, and no gram twice."""
+    line = LotLine(tmp_path / "home")
+    line.start("ROM-1", "CAR-7")
+    topped, sampled, given, reworked = (line.bag_aside() for _ in range(4))
+    new = line.bags(3)[0]
+    for serial, end, into in (
+        (topped, Disposition.TOP_UP, new),
+        (sampled, Disposition.SAMPLE, ""),
+        (given, Disposition.DOWNGRADE, ""),
+    ):
+        decided = Decided(serial, end, "burst seal", into=into)
+        made = disposition_fact(decided, new_uid(line.clock.now()), line.run.id)
+        assert line.enter(made).recorded
+    bag = trace_pack(line.home, reworked).record.draft
+    back = LotMove(
+        Move.REWORK,
+        bag.blend_lot,
+        quantity=bag.weighing.net,
+        members=line.run.lot_set.uses,
+        use_by=bag.use_by,
+        packed_at=bag.judged_at.utc,
+        serials=(reworked,),
+    )
+    assert line.move(back).recorded
+    line.bag()
+    run = line.run.id
+    line.end()
+    line.close()
+    made = of_run(line.home, run, Water()).transformations
+    assert sum(one.kept.bags for one in made) == 3 + 1 + 1  # good, what holds rework, given away
+    used = sum(span.likely for one in made for _, span in one.inputs)
+    assert used == (3 + 1 + 1 + 1) * 252  # and the sample; not the bag that was filled again
 
 
 def test_a_lot_alone_tells_only_what_could_hold_it(packed):

@@ -7,21 +7,24 @@ from contextlib import closing
 import pytest
 
 from station.core.balance import Water, balance
-from station.core.dispositions import Decided, Disposition
+from station.core.dispositions import LINKED, Decided, Disposition
 from station.core.lot_set import LotUse
 from station.core.pack import LabelState
 from station.store.lot_usage import packed_at, packed_with
 from station.store.rebuild import rebuild
+from station.store.shape import KEPT
 from station.store.verify import verify
 from tests.station.store.old_runs import disposition_fact
 
 SUMS = "SELECT id, kept_ug, aside_ug FROM blend ORDER BY id"
 TRUTH = """
-    SELECT blend.id, sum(iif(quality IN ('reject', 'reworked'), 0, net_ug)),
+    SELECT blend.id, sum(iif(quality IN ('reject', 'reworked', 'repacked'), 0, net_ug)),
         sum(iif(quality IN ('reject', 'reworked'), net_ug, 0))
     FROM blend JOIN pack ON pack.blend_id = blend.id GROUP BY blend.id ORDER BY blend.id
 """
 SETS = (("LF-101", "CR-201"), ("LF-102", "CR-201"), ("LF-101", "LF-102", "CR-201"))
+NET, LIGHT_NET = 252_500_000, 240_500_000
+"""Micrograms in a bag of the world's, and in a light one."""
 USES = (LotUse("LEAF", "LF-101"), LotUse("LEAF", "LF-102"), LotUse("CRESS", "CR-201"))
 
 
@@ -53,8 +56,9 @@ def packed_by_turns(world, seed):
             aside.append(back)
         if aside and drawn.random() < 0.3:
             serial, its = aside.pop(drawn.randrange(len(aside)))
-            what = drawn.choice((Disposition.DUMP, Disposition.SAMPLE))
-            decided = Decided(serial, what, "seal", witness="p.marsh")
+            what = drawn.choice((Disposition.DUMP, Disposition.SAMPLE, Disposition.TOP_UP))
+            into = store.add_pack(world.draft(its)).serial if what in LINKED else ""
+            decided = Decided(serial, what, "seal", witness="p.marsh", into=into)
             fact = disposition_fact(decided, f"d{turn}", its.id)
             store.record((fact,), world.clock.now(), "q.wren")
     store.close()
@@ -96,6 +100,41 @@ def test_runs_that_differ_in_other_lots_are_one_sum(world):
     assert len(packed_with(world.home, ["CR-201"])) == 3
     (one,) = packed_at(world.home, cress)
     assert one.lot_set.uses == cress
+
+
+def test_a_reject_that_another_bag_stands_for_takes_nothing_of_its_lots_twice(world):
+    store = world.stocked()
+    run = world.start(store, 1, SETS[0])
+    light = store.add_pack(world.draft(run, "0.2405", "too light"))
+    (whole,) = packed_with(world.home, ["LF-101"])
+    assert (whole.kept, whole.rejected) == (0, LIGHT_NET)
+    new = store.add_pack(world.draft(run))
+    for corrects, what, kept in (
+        ("", Disposition.TOP_UP, NET),
+        ("d0", Disposition.DUMP, NET + LIGHT_NET),
+        ("d1", Disposition.REWEIGH, NET),
+    ):
+        into = new.serial if what in LINKED else ""
+        decided = Decided(light.serial, what, "light", into=into, corrects=corrects)
+        uid = f"d{int(corrects[1:]) + 1}" if corrects else "d0"
+        store.record((disposition_fact(decided, uid, run.id),), world.clock.now(), "q.wren")
+        (whole,) = packed_with(world.home, ["LF-101"])
+        assert (whole.kept, whole.rejected) == (kept, 0)
+    world.fill(store, world.start(store, 2, SETS[0]), 1)  # the sums of the first stand now
+    assert ask(world.database, SUMS)[0] == (1, NET, 0)
+    store.close()
+
+
+def test_sums_of_an_older_file_are_made_anew(world):
+    packed_by_turns(world, 6)
+    right = ask(world.database, SUMS)
+    world.tamper(
+        "UPDATE blend SET kept_ug = kept_ug + 1",
+        "DROP INDEX ix_journal_purge",  # so that a file looked at before is looked at again
+        f"PRAGMA user_version = {KEPT - 1}",
+    )
+    world.open().close()
+    assert ask(world.database, SUMS) == right
 
 
 def test_a_changed_sum_is_named(world):
