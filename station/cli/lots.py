@@ -195,9 +195,15 @@ def release(
                 )
             except (LotError, StoreFault) as refused:
                 raise BadInput(f"lot {code}", str(refused)) from refused
+        taken_off = f"{len(found)} holds were taken off it"
+        given = house.lots.get(code)
+        if given is not None and given.status is LotStatus.HELD:
+            status, title = "held", heading(f"LOT {code} IS STILL HELD", Weight.STOP)
+            taken_off += "; lots.toml holds it too, and is to be changed there"
+        else:
+            status, title = "free", heading(f"Lot {code} is free")
         return Answer(
-            {"lot": code, "status": "free", "released": len(found)},
-            (heading(f"Lot {code} is free"), note(f"{len(found)} holds were taken off it")),
+            {"lot": code, "status": status, "released": len(found)}, (title, note(taken_off))
         )
 
     run_verb(as_json, work)

@@ -7,7 +7,7 @@ acknowledged before the commit was synced. How faults end is decided in ``faults
 from __future__ import annotations
 
 import sqlite3
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from contextlib import suppress
 from datetime import date
 from pathlib import Path
@@ -20,8 +20,9 @@ from station.core.facts import Fact, FactRecord
 from station.core.ids import new_uid
 from station.core.journal import EntryKind, JournalError, Value
 from station.core.label_life import LabelledBag
-from station.core.lots import InputLot
+from station.core.lots import InputLot, LotStatus
 from station.core.pack import LabelState, Moment, PackDraft, PackId, PackRecord, Quality
+from station.core.receiving import held_lot
 from station.core.run import Run
 from station.errors import BadInput, EnvironmentFault
 from station.line.ports import Clock, StoreFault
@@ -67,6 +68,8 @@ class StationStore:
         self._lock = lock
         self._commits = 0
         self._packs = 0
+        self._held: dict[str, InputLot] = {}
+        """Lots that the settings hold."""
         self._engine: Engine = writer_engine(database(home))
         self._connection: Connection = self._engine.connect()
         self._driver = driver_of(self._connection)
@@ -146,7 +149,8 @@ class StationStore:
     def add_lots(self, lots: Sequence[InputLot], at: Moment, who: str) -> int:
         """Record input lots that are not known yet, and known ones whose status changed.
 
-        A lot that a person holds stays held whatever comes with it.
+        A lot that a person holds stays held whatever comes with it, and one that comes held is
+        held again whenever a person's last hold is taken off it.
 
         Returns:
             How many were new.
@@ -155,13 +159,19 @@ class StationStore:
             StoreFault: also when a known code comes with another component, supplier or date: two
                 deliveries under one code cannot be traced apart.
         """
-        new = 0
         with self._transaction:
-            for given in lots:
-                news = news_of(self._connection, self._projections.lots, given)
-                if news is not None:
-                    new += news is News.NEW
-                    self._append(EntryKind.LOT, at, who, bodies.lot_body(given))
+            new = self._intake(lots, at, who)
+            told = self._held | {given.code: given for given in lots}
+        self._held = {code: one for code, one in told.items() if one.status is LotStatus.HELD}
+        return new
+
+    def _intake(self, lots: Iterable[InputLot], at: Moment, who: str) -> int:
+        new = 0
+        for given in lots:
+            news = news_of(self._connection, self._projections.lots, given)
+            if news is not None:
+                new += news is News.NEW
+                self._append(EntryKind.LOT, at, who, bodies.lot_body(given))
         return new
 
     def next_blend_number(self, line: str, day: date) -> int:
@@ -258,6 +268,8 @@ class StationStore:
         """
         with self._transaction:
             heads = [self._append(fact.kind, at, who, fact.body()) for fact in facts]
+            let_go = {held_lot(fact): None for fact in facts if fact.kind is EntryKind.RELEASE}
+            self._intake([self._held[code] for code in let_go if code in self._held], at, "station")
         return tuple(
             FactRecord(fact, at, who, head.seq) for fact, head in zip(facts, heads, strict=True)
         )

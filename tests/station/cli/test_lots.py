@@ -62,6 +62,17 @@ def test_a_lot_is_held_by_anyone_and_released_by_qa_alone(lots, tmp_path):
     assert (none.code, "no person holds it" in none.err) == (2, True)
 
 
+def test_a_persons_release_does_not_free_what_the_settings_hold(lots, tmp_path):
+    Credentials(tmp_path / "home").set_pin("Q01", "615204")
+    lots("receive", *HAND)
+    (code,) = [one["code"] for one in lots("list").document["lots"] if one["status"] == "held"]
+    lots("hold", code, "--why", "the grower called", "--who", "L01")
+    freed = lots("release", code, "--why", "well", "--who", "Q01", keyed="615204\n")
+    assert freed.document == {"lot": code, "status": "held", "released": 1}
+    rows = {one["code"]: one for one in lots("list").document["lots"]}
+    assert (rows[code]["status"], rows[code]["holds"]) == ("held", [])
+
+
 @pytest.mark.parametrize(
     ("arguments", "words"),
     [

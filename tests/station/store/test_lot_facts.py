@@ -141,6 +141,22 @@ def test_what_a_person_holds_no_settings_file_lets_go(world):
             record(world, store, hold_lot_fact("h2", "LF-999", "wash water"))
 
 
+def test_what_the_settings_hold_is_held_again_after_a_persons_release(world):
+    held = replace(next(one for one in world.lots if one.code == "LF-102"), status=LotStatus.HELD)
+    with world.stocked() as store:
+        record(world, store, hold_lot_fact("h1", "LF-102", "wash water"))
+        store.add_lots((held,), world.clock.now(), "station")  # as at a start: a person's holds
+        record(world, store, release_lot_fact("r1", "LF-102", "h1", "well"))
+        assert statuses(world)["LF-102"] is LotStatus.HELD
+        record(world, store, hold_lot_fact("h2", "LF-102", "wash water"))
+        store.add_lots((replace(held, status=LotStatus.FREE),), world.clock.now(), "station")
+        record(world, store, release_lot_fact("r2", "LF-102", "h2", "well"))
+        assert statuses(world)["LF-102"] is LotStatus.FREE
+    before = dump(world.database)
+    rebuild(world.home)
+    assert dump(world.database) == before
+
+
 def test_a_record_rebuilt_has_the_same_lots_holds_and_blends(world):
     with world.stocked() as store:
         record(world, store, delivery_fact(Delivery(NEW), "d1"))
