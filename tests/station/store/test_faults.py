@@ -131,7 +131,7 @@ def test_a_record_locked_by_another_process_is_a_fault_in_time(world, monkeypatc
             began = time.monotonic()
             with pytest.raises(StoreFault, match="another program holds the record locked"):
                 store.add_pack(world.draft(run))
-            assert 0.25 < time.monotonic() - began < 5
+            assert 0.25 < time.monotonic() - began < 30  # the other never lets go by itself
             other.stdin.close()
         assert store.add_pack(world.draft(run)).id.number == 1
     assert verify(world.home).whole
