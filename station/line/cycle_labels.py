@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from station.core.mass import Mass
-from station.core.pack import LabelState, Quality
+from station.core.pack import IN_THE_BATCH, LabelState
 from station.core.run import Run
 from station.line.cycle_state import Cycle
 from station.line.effects import Cue, Effect, MarkLabel, Sound
@@ -94,9 +94,9 @@ def reissued(cycle: Cycle, event: Reissued) -> _Step:
 
 
 def settled(cycle: Cycle, event: Settled) -> _Step:
-    """A bag whose label is void is no good bag of its run any more."""
+    """A bag whose label is void is no good bag of its run any more, a held one neither."""
     bag, run = event.bag, cycle.run
-    counted = bag.quality is Quality.GOOD and event.state is LabelState.VOIDED
+    counted = bag.quality in IN_THE_BATCH and event.state is LabelState.VOIDED
     if run is None or bag.run.id != run.id or not counted:
         return cycle, ()
     is_last = cycle.last is not None and cycle.last.serial == bag.serial

@@ -21,7 +21,7 @@ from station.core.label_life import (
     next_copy,
     reprint_fact,
 )
-from station.core.pack import LabelState, Moment, PackRecord, Quality
+from station.core.pack import IN_THE_BATCH, LabelState, Moment, PackRecord
 from station.core.rights import STATION
 from station.core.run import Run
 from station.line.cycle_state import Cycle
@@ -101,7 +101,7 @@ class LabelSteps:
 
 
 def settle(store: Store, answer: Resolve, at: Moment) -> LabelledBag:
-    """Record what became of a label; a good bag whose label is void becomes a reject.
+    """Record what became of a label; a bag of the batch whose label is void becomes a reject.
 
     Returns:
         The bag as it was before the answer.
@@ -124,4 +124,4 @@ def settle(store: Store, answer: Resolve, at: Moment) -> LabelledBag:
 
 
 def _is_taken_back(bag: LabelledBag, state: LabelState) -> bool:
-    return state is LabelState.VOIDED and bag.quality is Quality.GOOD
+    return state is LabelState.VOIDED and bag.quality in IN_THE_BATCH

@@ -9,7 +9,7 @@ from sqlalchemy import Connection, bindparam, select, update
 
 from station.core.journal import Entry
 from station.core.label_life import LabelLifeError, may_become, refuse_copy
-from station.core.pack import LabelState, Quality
+from station.core.pack import IN_THE_BATCH, LabelState, Quality
 from station.line.ports import StoreFault
 from station.store.hold_ranges import UnknownFact
 from station.store.prepared import Prepared
@@ -37,6 +37,17 @@ def check_label(connection: Connection, serial: str, state: LabelState) -> Quali
     except LabelLifeError as refused:
         raise StoreFault(str(refused)) from refused
     return Quality(row[1])
+
+
+def check_taken_back(connection: Connection, serial: str) -> None:
+    """Pass when a labelled bag may be set aside; a held or released one leaves the count too.
+
+    Raises:
+        StoreFault: the bag is unknown or out of the count, or its label is void already.
+    """
+    quality = check_label(connection, serial, LabelState.VOIDED)
+    if quality not in IN_THE_BATCH:
+        raise StoreFault(f"bag {serial} is {quality}: only a bag in the count can be set aside")
 
 
 def on_their_way(connection: Connection) -> tuple[str, ...]:

@@ -33,7 +33,7 @@ from station.store.faults import explain
 from station.store.heads import LastEntry, SeenHead, read_head, write_head
 from station.store.hold_ranges import UnknownFact
 from station.store.journal import ChainFault, Head, Journal
-from station.store.label_steps import check_label, on_their_way
+from station.store.label_steps import check_label, check_taken_back, on_their_way
 from station.store.labelled import labelled_pack
 from station.store.lock import LOCK, HomeLock
 from station.store.lot_intake import News, news_of
@@ -233,9 +233,7 @@ class StationStore:
         if not reason:
             raise StoreFault(f"setting bag {serial} aside needs a reason: choose one")
         with self._transaction:
-            quality = check_label(self._connection, serial, LabelState.VOIDED)
-            if quality is not Quality.GOOD:
-                raise StoreFault(f"bag {serial} is {quality}: only a good bag can be set aside")
+            check_taken_back(self._connection, serial)
             body: bodies.Body = {
                 "serial": serial,
                 "label": str(LabelState.VOIDED),

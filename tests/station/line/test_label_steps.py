@@ -156,9 +156,20 @@ def test_a_bag_of_another_run_does_not_touch_the_open_runs_figures(rig):
     assert rig.state.tally.good == 1
 
 
-def test_a_held_bag_stays_held_when_its_label_is_void(rig):
+@pytest.mark.parametrize("quality", [Quality.HELD, Quality.RELEASED])
+def test_a_held_bag_leaves_the_count_too_when_its_label_is_void(rig, quality):
+    """Else a release would let go a bag without a label, which nobody could decide about."""
     serial = applied_bag(rig)
-    keep(rig, serial, LabelState.IN_DOUBT, quality=Quality.HELD)
+    keep(rig, serial, LabelState.IN_DOUBT, quality=quality)
+    assert ask(rig, Resolve(serial, Fate.DESTROYED, "P02")).recorded
+    assert rig.log == [("take_back", serial, "label destroyed", "P02")]
+    rig.settle()
+    assert (rig.state.tally.good, rig.state.tally.rejects) == (0, 1)
+
+
+def test_the_label_of_a_bag_that_left_the_count_is_void_and_nothing_else_changes(rig):
+    serial = applied_bag(rig)
+    keep(rig, serial, LabelState.IN_DOUBT, quality=Quality.DUMPED)
     assert ask(rig, Resolve(serial, Fate.DESTROYED, "P02")).recorded
     assert rig.log == [("mark_label", serial, "voided", "label destroyed")]
 

@@ -16,6 +16,7 @@ from station.line.lot_change import LotRules
 from station.line.ports import LabelRefused
 from station.line.state import Verb
 from station.store.queries import trace_pack
+from station.store.run_counts import count_run
 from tests.station.line.lot_rig import LOTS, LotLine, PlantClock, lot, with_shares
 from tests.station.line.scenario import make_product
 
@@ -196,6 +197,19 @@ def test_a_bag_on_the_pan_that_may_hold_a_held_lot_is_set_aside_first(line):
     line.weigh(0)
     assert line.move(*clean).recorded
     assert line.recall("ROM-1") != []
+
+
+def test_a_held_bag_that_bursts_is_set_aside_and_no_release_lets_it_go(line):
+    run = line.start("ROM-1", "CAR-7")
+    held = line.bags(3)
+    line.hold("ROM-1")
+    line.take(SetAside("burst seal"))
+    assert (line.state.tally.good, line.state.tally.rejects) == (2, 1)
+    assert qualities(line, held[:2]) == {"held"}
+    line.release("ROM-1")
+    assert qualities(line, held[:2]) == {"released"}
+    assert qualities(line, held[2:]) == {"reject"}
+    assert count_run(line.home, run.id).bags == 2
 
 
 def test_a_held_lot_of_an_earlier_run_holds_its_bags_too(line):
