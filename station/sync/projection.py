@@ -10,6 +10,7 @@ from collections.abc import Callable, Iterable, Mapping
 from datetime import date, datetime
 from typing import Any
 
+from station.core.dispositions import QUALITY_AFTER, Disposition
 from station.core.facts import FACT_KINDS
 from station.core.journal import Entry, EntryKind, JournalError
 from station.core.pack import Quality
@@ -167,6 +168,9 @@ class Projection:
                 self._put("hold_range", entry, body["uid"], int(epoch), first, last)
         elif entry.kind is EntryKind.RELEASE:
             self._put("hold_end", entry, details["hold"])
+        elif entry.kind is EntryKind.DISPOSITION:
+            quality = QUALITY_AFTER[Disposition(body["result"])]
+            self._change(entry, body["subject"], str(quality), details["reason"])
         elif entry.kind is EntryKind.LOT_MOVE:
             for serial in details["serials"]:
                 self._change(entry, serial, str(Quality.REWORKED), "went back on the line")

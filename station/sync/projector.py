@@ -31,6 +31,10 @@ _READ: LiteralString = """
 _GAP: LiteralString = """
     SELECT hash FROM centre.quarantine WHERE site = %s AND station = %s AND epoch = %s AND seq = %s
     ORDER BY found_at LIMIT 1"""
+_WITHOUT_DECISIONS: LiteralString = """
+    SELECT FROM (SELECT * FROM centre.fact WHERE kind = 'disposition' ORDER BY at LIMIT 1) f
+    WHERE NOT EXISTS (SELECT FROM centre.pack_change c WHERE c.site = f.site
+        AND c.station = f.station AND c.epoch = f.epoch AND c.seq = f.seq)"""
 _CLAIM: LiteralString = """
     UPDATE centre.projected SET seq = %s, hash = %s
     WHERE site = %s AND station = %s AND epoch = %s AND seq = %s"""
@@ -55,11 +59,17 @@ class BroughtUp:
 def bring_up(connection: CentreConnection) -> BroughtUp:
     """Read every entry that is not in the tables yet.
 
+    Tables an older program filled know no decision about a bag: they are made anew.
+
     Raises:
         CentreGone: the connection was lost, or the role may not write the tables; what was
             brought up until then stays.
     """
     entries = noted = 0
+    with connection.within(_WAIT_S):
+        older = connection.execute(_WITHOUT_DECISIONS).fetchone() is not None
+    if older:
+        start_over(connection)
     with connection.within(_WAIT_S):
         behind = connection.execute(_BEHIND, (GENESIS,)).fetchall()
     for site, station, epoch, seq, digest, upto in behind:

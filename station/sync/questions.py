@@ -192,7 +192,8 @@ _REJECTS: LiteralString = """
     SELECT site, station, line, serial, at, offset_minutes, product, net_ug,
         CASE WHEN quality = 'reject' THEN reason ELSE coalesce((SELECT c.reason
             FROM centre.pack_change c WHERE c.site = p.site AND c.station = p.station
-            AND c.serial = p.serial ORDER BY c.at, c.seq LIMIT 1), '') END AS reason,
+            AND c.serial = p.serial
+            ORDER BY max(c.at) OVER (PARTITION BY c.epoch), c.seq LIMIT 1), '') END AS reason,
         now, operator
     FROM centre.pack_now p WHERE production_day = %s AND (quality = 'reject' OR EXISTS (
         SELECT FROM centre.pack_change c WHERE c.site = p.site AND c.station = p.station

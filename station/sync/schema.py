@@ -105,7 +105,7 @@ TABLES: tuple[LiteralString, ...] = (
         SELECT p.*, coalesce(
             (SELECT c.quality FROM centre.pack_change c WHERE c.site = p.site
                 AND c.station = p.station AND c.serial = p.serial
-                ORDER BY c.at DESC, c.seq DESC LIMIT 1),
+                ORDER BY max(c.at) OVER (PARTITION BY c.epoch) DESC, c.seq DESC LIMIT 1),
             CASE WHEN p.quality <> 'good' THEN p.quality
                 WHEN EXISTS (SELECT FROM centre.hold_range r WHERE r.site = p.site
                     AND r.station = p.station AND r.pack_epoch = p.epoch

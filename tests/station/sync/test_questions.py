@@ -6,8 +6,10 @@ from pathlib import Path
 
 import pytest
 
+from station.core.dispositions import Decided, Disposition, disposition_fact
 from station.core.journal import entry_hash
 from station.core.receiving import hold_lot_fact, release_lot_fact
+from station.reports.giveaway import period_sums
 from station.reports.recall import Scope, recall
 from station.store.lot_reach import bags_with
 from station.store.queries import rejects_of_day
@@ -118,6 +120,63 @@ def test_holds_and_releases_change_what_bags_are_worth(three, centre):
     mine = {g.now: g.bags for g in groups if (g.site, g.station) == ("HA", "L1A")}
     found = recall([world.home], Scope.LOT, "LF-101", world.clock.now().utc)
     assert mine == dict(found.total.counts) == {"released": 4, "reject": 3}
+
+
+def test_what_became_of_bags_is_told_as_their_station_tells_it(three, centre):
+    """Every decision and a correction after the clock went back; the station is the measure."""
+    decide_all(three[0])
+    send_all(three[0].home, centre.station("HA", "L1A"))
+    told_alike(three[0], centre)
+    centre.tell("DELETE FROM centre.pack_change WHERE quality NOT IN ('reject', 'reworked')")
+    told_alike(three[0], centre)  # tables of a program that knew no decisions
+
+
+def decide_all(world: World) -> None:
+    with world.open() as store:
+        run = world.start(store, 5)
+
+        def decide(serial, end, uid, into="", corrects=""):
+            decided = Decided(serial, end, "light", "p.marsh", into=into, corrects=corrects)
+            return disposition_fact(decided, uid, run.id)
+
+        def enter(*facts):
+            store.record(facts, world.clock.now(), "q.rush")
+
+        serials = world.fill(store, run, 9)  # every third is a reject
+        for place, end in ((2, Disposition.SAMPLE), (5, Disposition.DUMP)):
+            enter(decide(serials[place], end, f"d{place}"))
+        whole = bags_with(world.home, "LF-101")
+        enter(hold_lot_fact("h-9", "LF-101", "metal", whole))
+        enter(decide(serials[0], Disposition.DUMP, "d0"))
+        enter(decide(serials[1], Disposition.DOWNGRADE, "d1"))
+        enter(release_lot_fact("h-10", "LF-101", "h-9", "looked at"))
+        enter(decide(serials[8], Disposition.REWEIGH, "d8", into=world.fill(store, run, 1)[0]))
+        world.clock.count -= 40
+        enter(decide(serials[5], Disposition.DOWNGRADE, "d9", corrects="d5"))
+
+
+def told_alike(world: World, centre: Centre) -> None:
+    groups = plant(centre, lambda all_: all_.recall("LF-101")).groups
+    theirs: Counter[str] = Counter()
+    for group in groups:
+        if (group.site, group.station) == ("HA", "L1A"):
+            theirs[group.now] += group.bags
+    found = recall([world.home], Scope.LOT, "LF-101", world.clock.now().utc)
+    assert theirs == found.total.counts
+    assert {"dumped", "sampled", "repacked", "downgraded", "released"} <= theirs.keys()
+    aside = plant(centre, lambda all_: all_.rejects(DAY))
+    assert {(row.serial, row.reason, row.now) for row in aside if row.site == "HA"
+            and row.station == "L1A"} == {
+        (row.serial, row.reason, row.quality) for row in rejects_of_day(world.home, DAY)
+    }  # fmt: skip
+    (given,) = (
+        row
+        for row in plant(centre, lambda all_: all_.given_away(DAY))
+        if (row.site, row.station) == ("HA", "L1A")
+    )
+    whole = period_sums(world.home, DAY, DAY, {}).whole
+    assert (given.bags, given.net_ug) == (whole.in_batch, whole.net)
+    assert given.nominal_ug == whole.nominal
 
 
 def test_tables_made_anew_are_the_same(three, centre):
