@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from datetime import UTC, datetime
 from typing import Any
 
@@ -12,7 +13,8 @@ from typing_extensions import override
 
 from station.line.state import Intents, LineState, Verb
 from station.screens.bridge import Bridge
-from station.screens.theme import HEIGHT_MM, LIGHT, WIDTH_MM, Palette, Ruler
+from station.screens.theme import HEIGHT_MM, LIGHT, WIDTH_MM, Face, Palette, Ruler, font_of
+from station.screens.tongue import say
 from station.screens.widgets.about_panel import AboutPanel, about
 from station.screens.widgets.aside_panel import AsidePanel
 from station.screens.widgets.big_figure import BigFigure
@@ -20,6 +22,7 @@ from station.screens.widgets.count_row import CountRow, counted
 from station.screens.widgets.gap_geometry import gap_view
 from station.screens.widgets.gap_strip import GapStrip
 from station.screens.widgets.label_preview import LabelPreview
+from station.screens.widgets.lettering import text_width
 from station.screens.widgets.notice_card import Notice, NoticeCard
 from station.screens.widgets.painted import Painted
 from station.screens.widgets.pictograms import Picture
@@ -31,6 +34,10 @@ _MARGIN, _TOP, _HEADER, _FIGURE, _BOTTOM, _GAP = 7.0, 3.5, 33.0, 66.7, 33.0, 3.5
 
 _COUNTS, _LEAST_LABEL = 100.0, 30.0
 """Width the counts keep, and what the picture of the label needs to show anything."""
+
+_LETTERS, _SIDES, _WIDEST = 6.0, 0.22, 64.0
+"""Capitals on the buttons, what stays free beside the words in heights of a button, and the width
+no button passes."""
 
 NO_BAG_TO_GUIDE = (Verb.CALL_LEAD, Verb.NO_READING, Verb.START_RUN, Verb.ORDER_DONE)
 """With these verbs a card with the reason stands in place of figure and strip."""
@@ -77,6 +84,8 @@ class PackerScreen(QWidget):
         self._whole: LineState | None = None
         """The state that the parts beside the number show."""
         self.unit = 4.0
+        self._row: QRect | None = None
+        """Where the counts and buttons stand, once they do."""
         self.header = RunHeader(palette, self)
         self.figure = BigFigure(palette, self)
         self.strip = GapStrip(palette, self)
@@ -138,8 +147,13 @@ class PackerScreen(QWidget):
 
     @override
     def changeEvent(self, event: QEvent) -> None:
-        if event.type() is QEvent.Type.LanguageChange and self._state is not None:
+        if event.type() is not QEvent.Type.LanguageChange:
+            return
+        if self._state is not None:
             self.show_state(self._state)
+        if self._row is not None:  # the words of another language are as wide as they are
+            self._place_bottom(self._row, Ruler.true(self.screen()))
+            self.arranged.emit()
 
     @Slot()
     def toggle_about(self) -> None:
@@ -187,7 +201,8 @@ class PackerScreen(QWidget):
         self.card.setGeometry(middle)
         self.aside_panel.setGeometry(middle)
         self.about.setGeometry(middle)
-        self._place_bottom(QRect(left, bottom_top, wide, bottom), ruler)
+        self._row = QRect(left, bottom_top, wide, bottom)
+        self._place_bottom(self._row, ruler)
         for part in self._parts:
             part.set_unit(unit)
         self.aside_panel.set_unit(unit)
@@ -197,7 +212,13 @@ class PackerScreen(QWidget):
         """From the left: counts, last label; from the right: lead, call, set aside."""
         unit = self.unit
         side = max(row.height(), ruler.touch())
-        critical = max(round(40 * unit), ruler.touch(40))
+        letters = _LETTERS * unit
+        words = max(
+            text_width(say(word), font_of(Face.VERB, letters))
+            for word in ("SET ASIDE", "BACK", "CALL LEAD")
+        )
+        words = min(math.ceil(words + _SIDES * row.height()), round(_WIDEST * unit))
+        critical = max(round(40 * unit), ruler.touch(40), words)
         gap, apart = max(round(6 * unit), ruler.touch(6)), max(round(10 * unit), ruler.touch(6))
         right = row.right() + 1
         for button, wide, space in (
@@ -206,8 +227,12 @@ class PackerScreen(QWidget):
             (self.aside_button, critical, apart),
         ):
             button.setGeometry(right - wide, row.top(), wide, row.height())
-            button.cap_px = 6.0 * unit
+            button.cap_px = letters
             right -= wide + space
+        row_of_three = self.run_button, self.call_button, self.aside_button
+        least = min(button.lettering()[0].cap for button in row_of_three)
+        for button in row_of_three:  # one size, so that none looks less than its neighbour
+            button.cap_px = least
         label = round(row.height() * 100 / 60)
         room = right - row.left()
         if room - label < _COUNTS * unit:  # the counts are read, the label is only looked at

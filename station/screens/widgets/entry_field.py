@@ -20,6 +20,7 @@ class EntryField(HintedField):
         self.setMinimumHeight(ruler.touch(KEY_MM))
         self.setStyleSheet(
             f"QLineEdit {{ color: {palette.ink}; background: {palette.paper};"
+            f" placeholder-text-color: {palette.muted};"
             f" border: 2px solid {palette.ink}; padding: 0 {round(ruler.px(2))}px; }}"
             f"QLineEdit:focus {{ border: 4px solid {palette.act}; }}"
         )

@@ -23,6 +23,7 @@ from station.screens.theme import Face, Palette, Ruler, font_of
 from station.screens.tongue import say
 from station.screens.widgets.hinted_field import HintedField
 from station.screens.widgets.lettering import draw, fit
+from station.screens.widgets.scroll_bar import scroll_bar
 
 _MOST_KEYS = 400
 _WEDGE = WedgeRules(shortest=2)
@@ -109,16 +110,11 @@ class Page(QScrollArea):
     def __init__(self, palette: Palette, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         ruler = Ruler.of(self.screen())
-        bar = round(ruler.px(7))
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setWidgetResizable(True)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setStyleSheet(
-            f"QScrollArea {{ background: {palette.ground}; }}"
-            f"QScrollBar:vertical {{ background: {palette.quiet}; width: {bar}px; }}"
-            f"QScrollBar::handle:vertical {{ background: {palette.edge};"
-            f" min-height: {bar * 2}px; }}"
-            "QScrollBar::add-line, QScrollBar::sub-line { height: 0; }"
+            f"QScrollArea {{ background: {palette.ground}; }}" + scroll_bar(palette, ruler)
         )
         self.body = QWidget()
         self.body.setStyleSheet(f"background: {palette.ground};")
@@ -194,6 +190,7 @@ class ScanField(HintedField):
         self.setMinimumHeight(self._side)
         self.setStyleSheet(
             f"QLineEdit {{ color: {palette.ink}; background: {palette.paper};"
+            f" placeholder-text-color: {palette.muted};"
             f" border: 2px solid {palette.ink}; padding: 0 {round(ruler.px(4))}px; }}"
             f"QLineEdit:focus {{ border: 4px solid {palette.act}; }}"
         )

@@ -35,6 +35,7 @@ from typing_extensions import override
 
 from station.screens.theme import Face, Palette, Ruler, font_of
 from station.screens.tongue import say
+from station.screens.widgets.scroll_bar import scroll_bar
 
 _Index = QModelIndex | QPersistentModelIndex
 _ROW_MM = 11.0
@@ -225,7 +226,7 @@ class TouchTable(QTableView):
             f"QTableView {{ background: {palette.ground}; border: 1px solid {edge};"
             f" color: {palette.ink}; gridline-color: {palette.quiet}; }}"
             f"QHeaderView::section {{ background: {palette.quiet}; color: {palette.ink};"
-            f" border: none; padding: {round(ruler.px(1))}px; }}"
+            f" border: none; padding: {round(ruler.px(1))}px; }}" + scroll_bar(palette, ruler)
         )
         self.clicked.connect(self._click)
         self.activated.connect(self._click)

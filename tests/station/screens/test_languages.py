@@ -28,6 +28,7 @@ from station.screens.widgets.outlook_plate import OutlookPlate
 from station.screens.widgets.touch_button import TouchButton
 from station.screens.words import long_date, narrow_date
 from tests.station.screens.fakes import FakeIntents
+from tests.station.screens.legibility import SCREENS, Screen, ruler_of
 from tests.station.screens.messages import TRANSLATED, file_of, read
 from tests.station.screens.signing_rig import CREW, PinSource
 from tests.station.screens.states import LONG_NAME, every_state, make_product, make_run
@@ -103,6 +104,28 @@ def test_nothing_is_cut_and_all_is_large_enough(
     assert about.notice is not None
     assert about.notice.whole
     assert all(name.whole and fact.whole for name, fact in about.texts)
+
+
+@pytest.mark.parametrize("size", SCREENS, ids=str)
+def test_the_buttons_of_the_packer_s_row_are_lettered_alike(qtbot, size: Screen) -> None:
+    """One size in every language, 6 mm of the layout, also when the language changes."""
+    with ruler_of(size):
+        screen = PackerScreen(Bridge(), FakeIntents())
+        qtbot.addWidget(screen)
+        screen.resize(size.wide, size.tall)
+        screen.show()
+        for language in Language:
+            speak(language)
+            QApplication.processEvents()
+            row = screen.run_button, screen.call_button, screen.aside_button
+            for aside in (True, False):
+                screen.aside_button.setChecked(aside)
+                caps = {button.lettering()[0].cap for button in row}
+                assert len(caps) == 1, (language, caps)
+                assert caps.pop() == pytest.approx(6.0 * screen.unit), language
+                check_buttons(list(row))
+            assert screen.counts.width() >= 92 * screen.unit, language
+            assert screen.counts.geometry().right() <= screen.label.geometry().left()
 
 
 def check_figure(screen: PackerScreen) -> None:
