@@ -220,6 +220,7 @@ class Connection:
         self._parser = self._line.new_parser()
         self._line.reader.disturbed()
         self._started = False
+        self._conversation.heard_answer(self._read_ns)  # it was thrown away
         if self._read_ns - self._told_ns >= _TELL_AGAIN_NS or why != self._told:
             self._told, self._told_ns = why, self._read_ns
             self._line.say(LinkDegraded(self._budget.bad, self._budget.total, why))
@@ -237,14 +238,15 @@ class Connection:
             self._discovery.heard(item)
         elif self._command is not None:
             self._hear_outcome(self._command[0], item)
+        if isinstance(item, Garbage) and item.raw == self._sent:
+            return  # an echo
+        self._conversation.heard_answer(self._read_ns)
         match item:
             case WeightFrame():
                 self._weight(item)
             case Answer():
                 self._answer(item)
             case Garbage():
-                if item.raw == self._sent:
-                    return  # an echo
                 start = self._parser.frame_start
                 if is_first and not (start and item.raw.startswith(start)):
                     return  # the rest of a frame that began before the port was open

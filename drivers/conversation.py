@@ -1,8 +1,9 @@
 """When to ask the scale for what. Pure: times come in as values.
 
 A scale that repeats by itself is asked once and then listened to. One that does not is asked for
-each weight. A command of ours ends the repeating (the standard says: until the next command), so
-after its answer the scale is asked to repeat again.
+each weight, and for the next one when it has answered: questions that pile up are answered late,
+and a weight that is seconds old looks like one of now. A command of ours ends the repeating (the
+standard says: until the next command), so after its answer the scale is asked to repeat again.
 """
 
 from __future__ import annotations
@@ -23,6 +24,7 @@ class AskRules:
         ask_every_ns: how often to ask one by one.
         answer_ns: how long a command may take until the scale is asked to repeat again.
         outcome_ns: how long it may take until it counts as not done.
+        lost_ns: a weight that was asked for and did not come for this long comes no more.
         silent_after_ns: no byte for this long is a silent scale, to be reported.
         tell_again_ns: how often silence is reported while it lasts.
     """
@@ -33,6 +35,7 @@ class AskRules:
     ask_every_ns: int = 100 * MS
     answer_ns: int = 300 * MS
     outcome_ns: int = 300 * MS
+    lost_ns: int = 1_000 * MS
     silent_after_ns: int = 2_000 * MS
     tell_again_ns: int = 10_000 * MS
 
@@ -60,6 +63,10 @@ class Conversation:
         self._heard_ns = now_ns
         self._told_silent_ns: int | None = None
         self._frames_since_asked = 0
+        self._awaited_ns: int | None = None
+        """When the weight was asked for that is still to come."""
+        self._late = False
+        """A weight was given up; it may come yet, and answers then run behind the questions."""
 
     def due(self, now_ns: int) -> bytes | None:
         """Return what to send now, or None."""
@@ -69,13 +76,24 @@ class Conversation:
         if self._asked_repeat_ns is not None and not self._repeats:
             self._asking = True
         if self._asking and not self._wants_repeat(now_ns):
-            self._due_ns = now_ns + rules.ask_every_ns
-            return rules.ask
+            return self._one(now_ns)
         self._asking = False
+        if rules.repeat == rules.ask:
+            self._awaited_ns = now_ns
         self._asked_repeat_ns = now_ns
         self._frames_since_asked = 0
         self._due_ns = now_ns + rules.first_frame_ns
         return rules.repeat
+
+    def _one(self, now_ns: int) -> bytes | None:
+        """Ask for one weight, unless the one before may still come."""
+        rules, awaited = self._rules, self._awaited_ns
+        if awaited is not None and now_ns - max(awaited, self._heard_ns) < rules.lost_ns:
+            return None
+        self._late = awaited is not None
+        self._awaited_ns = now_ns
+        self._due_ns = now_ns + rules.ask_every_ns
+        return rules.ask
 
     def _wants_repeat(self, now_ns: int) -> bool:
         """Whether a scale asked one by one has been silent for so long that it may be a new one."""
@@ -87,6 +105,15 @@ class Conversation:
         """Something came in, whatever it is."""
         self._heard_ns = now_ns
         self._told_silent_ns = None
+
+    def heard_answer(self, now_ns: int) -> None:
+        """Something whole came in, readable or not: no weight is awaited any more.
+
+        Where one was given up, all answers that are late come in before the next question.
+        """
+        self._awaited_ns = None
+        if self._asking and self._late:
+            self._due_ns = max(self._due_ns, now_ns + self._rules.answer_ns)
 
     def heard_weight(self, now_ns: int) -> None:
         """A weight came in: while the scale repeats nothing need be sent."""
@@ -110,7 +137,7 @@ class Conversation:
     def sent_command(self, now_ns: int) -> None:
         """A command of a person was sent: it ended the repeating."""
         self._asking = False
-        self._asked_repeat_ns = None
+        self._awaited_ns = self._asked_repeat_ns = None
         self._due_ns = now_ns + self._rules.answer_ns
 
     def is_silence_to_tell(self, now_ns: int) -> bool:
