@@ -142,6 +142,7 @@ class Description:
             raise DescriptionError("pattern", f"lines of {longest} bytes; allowed are {MAX_LINE}")
         self._check_flags(parts)
         self._check_unit(parts)
+        self._check_words(parts)
         self._check_checksum(parts)
         for unit in self.commands.units:
             if unit not in (self.unit, *self.units.values()):
@@ -201,6 +202,24 @@ class Description:
                 "units",
                 "give [units] for a pattern with {unit:…}, else unit = the one the scale shows",
             )
+        for part in parts:
+            for sent, name in self.units.items() if part.name == "unit" else ():
+                if not part.least <= len(sent) <= part.most:
+                    raise DescriptionError(
+                        f"units: {sent!r}",
+                        f"the field is {part.width} characters wide, this is {len(sent)}",
+                    )
+                if not name:
+                    raise DescriptionError(f"units: {sent!r}", 'name the unit, as in "g"')
+
+    def _check_words(self, parts: tuple[Part, ...]) -> None:
+        most = max(part.most for part in parts if part.name == "value")
+        for word in self.value.words:
+            if len(word) > most or word != word.strip(" "):
+                raise DescriptionError(
+                    f"value.words: {word!r}",
+                    f"the field is {most} characters wide; spaces around a word are left out",
+                )
 
     def _check_checksum(self, parts: tuple[Part, ...]) -> None:
         found = [part for part in parts if part.name == "check"]

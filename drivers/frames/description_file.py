@@ -39,6 +39,7 @@ from drivers.frames.description import (
 from drivers.frames.plain_commands import PlainCommands
 
 MOST_BYTES = 64_000
+LONGEST_NAME = 60
 _MEANINGS = ", ".join(Meaning)
 Kept = TypeVar("Kept")
 
@@ -50,9 +51,14 @@ def load_description(path: Path) -> Description:
         DescriptionError: names the file, the key, what is wrong and what is allowed.
     """
     try:
-        text = path.read_bytes()[: MOST_BYTES + 1].decode("utf-8")
+        with path.open("rb") as file:
+            raw = file.read(MOST_BYTES + 1)
     except OSError as fault:
         raise DescriptionError(f"description {path}", (fault.strerror or "").lower()) from fault
+    if len(raw) > MOST_BYTES:
+        raise DescriptionError(f"description {path}", f"is longer than {MOST_BYTES} bytes")
+    try:
+        text = raw.decode("utf-8-sig")
     except UnicodeDecodeError as fault:
         raise DescriptionError(f"description {path}", "is not UTF-8 text") from fault
     try:
@@ -71,10 +77,13 @@ def read_description(text: str) -> Description:
         raise DescriptionError("text", f"is longer than {MOST_BYTES} characters")
     try:
         top = _Table(tomllib.loads(text), "")
-    except (tomllib.TOMLDecodeError, RecursionError) as fault:
+    except (
+        ValueError,
+        RecursionError,
+    ) as fault:  # a number of thousands of digits is no TOML error
         raise DescriptionError("text", f"is no TOML: {fault}") from fault
     described = Description(
-        name=top.take("name", str),
+        name=_name(top.take("name", str)),
         start=_bytes(top.take("start", str, ""), "start"),
         end=_bytes(top.take("end", str), "end"),
         pattern=top.take("pattern", str),
@@ -142,6 +151,13 @@ class _Table:
     def done(self) -> None:
         for key in self._left:
             raise DescriptionError(self.key(key), "is no key of a description")
+
+
+def _name(text: str) -> str:
+    if not text.strip() or len(text) > LONGEST_NAME or not text.isprintable():
+        allowed = f"allowed are 1 to {LONGEST_NAME} printable characters"
+        raise DescriptionError("name", f"is {text[:LONGEST_NAME]!r}, {allowed}")
+    return text
 
 
 def _bytes(text: str, key: str) -> bytes:
@@ -223,10 +239,12 @@ def _poll(table: _Table) -> Poll | None:
     if not table:
         return None
     request = _bytes(table.take("request", str), table.key("request"))
+    if not request:
+        raise DescriptionError(table.key("request"), "is empty: give what asks the scale")
     every_ms = table.take("every_ms", int, 100)
-    if not request or not 20 <= every_ms <= 400:
+    if not 20 <= every_ms <= 400:
         raise DescriptionError(
-            table.key("every_ms"), f"is {every_ms}; give a request, and 20 to 400 milliseconds"
+            table.key("every_ms"), f"is {every_ms}, allowed is 20 to 400 milliseconds"
         )
     table.done()
     return Poll(request, every_ms)
@@ -258,9 +276,14 @@ def _decimal(table: _Table, key: str) -> Decimal | None:
         number = Decimal(text) if text else None
     except InvalidOperation:
         number = Decimal("NaN")
-    if number is not None and not number.is_finite():
+    if number is not None and not (number.is_finite() and _is_of_scale(number)):
         raise DescriptionError(table.key(key), f'is {text!r}, allowed is a number as in "0.002"')
     return number
+
+
+def _is_of_scale(number: Decimal) -> bool:
+    """Whether a scale can mean it: beyond, exact arithmetic ends and a text of it fills memory."""
+    return number == 0 or (-9 <= number.adjusted() <= 9 and len(number.as_tuple().digits) <= 18)
 
 
 def _example(row: _Table) -> Example:

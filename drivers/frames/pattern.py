@@ -58,6 +58,11 @@ class Part:
     most: int
     holds: frozenset[int]
 
+    @property
+    def width(self) -> str:
+        """How wide it is, for a person."""
+        return str(self.most) if self.least == self.most else f"{self.least} to {self.most}"
+
 
 def parts_of(text: str, raw: frozenset[str] = frozenset()) -> tuple[Part, ...]:
     """Read a pattern.

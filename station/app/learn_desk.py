@@ -97,6 +97,9 @@ class LearnDesk:
         try:
             before = station.read_text(encoding="utf-8")
             after = use_description(before, name)
+            if (self._settings / name).exists():
+                taught = (self._settings / name).read_text(encoding="utf-8")
+                _write(self._settings / f"{name}.before", taught)
             _write(self._settings / name, text)
             _write(self._settings / "station.toml.before", before)
             _write(station, after)
@@ -111,8 +114,9 @@ class LearnDesk:
 
 
 def _file_name(name: str) -> str:
-    plain = re.sub(r"[^a-z0-9]+", "-", name.lower()).strip("-")[:40]
-    return f"{plain or 'scale'}.toml"
+    """The file of a format; no other file of the settings begins like it, whatever the name is."""
+    plain = re.sub(r"[^a-z0-9]+", "-", name.lower()).strip("-")[:40] or "scale"
+    return f"{plain}.toml" if plain.split("-")[0] == "scale" else f"scale-{plain}.toml"
 
 
 def _write(path: Path, text: str) -> None:

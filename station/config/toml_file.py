@@ -39,6 +39,8 @@ def read_toml(file: str, faults: Faults) -> Table | None:
         faults.add(file, *_placed(str(fault)), allowed="TOML 1.0")
     except RecursionError:
         faults.add(file, "file", "is nested too deeply", "TOML 1.0")
+    except (ValueError, ArithmeticError):
+        faults.add(file, "file", "holds a number beyond all measure", "numbers of a packhouse")
     return None
 
 

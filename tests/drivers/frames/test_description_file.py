@@ -59,7 +59,19 @@ def test_written_and_read_back(form: object) -> None:
         (HERON, 'interval = "0.5"', 'interval = "0"', "limits.interval: is 0, it must be above 0"),
         (HERON, 'interval = "0.5"', 'interval = "NaN"', "limits.interval: is 'NaN'"),
         (HERON, 'low = "-100"', "low = -100", "limits.low: is -100, allowed is text"),
-        (HERON, "every_ms = 100", "every_ms = 5", "poll.every_ms: is 5"),
+        (HERON, "every_ms = 100", "every_ms = 5", "poll.every_ms: is 5, allowed is 20 to 400"),
+        (HERON, "every_ms = 100", f"every_ms = {'9' * 5000}", "is no TOML: .*digits"),
+        (HERON, "every_ms = 100", "every_ms = 1e400", "poll.every_ms: is inf, allowed is a whole"),
+        (HERON, 'request = "', 'request = "" #', "poll.request: is empty"),
+        (HERON, 'interval = "0.5"', 'interval = "1E-999999999"', "interval: is '1E-999999999'"),
+        (HERON, 'interval = "0.5"', 'interval = "1E-30"', "interval: is '1E-30'"),
+        (HERON, 'low = "-100"', 'low = "-1E+999999999"', "limits.low: is '-1E.999999999'"),
+        (HERON, 'low = "-100"', f'low = "{"1" * 400}"', "limits.low: is '1111"),
+        (LANTERN, "name = ", 'name = "" #', "name: is '', allowed are 1 to 60 printable"),
+        (LANTERN, "name = ", f'name = "{"x" * 61}" #', "name: is 'xxx.*, allowed are 1 to 60"),
+        (LANTERN, "name = ", 'name = "a\\u202eb" #', "name: is .*, allowed are 1 to 60"),
+        (TERN, '"kg" = "kg"', '"kg " = "kg"', "units: 'kg ': the field is 1 to 2 characters wide"),
+        (TERN, '"kg" = "kg"', '"kg" = ""', "units: 'kg': name the unit"),
         (HERON, 'start = "<"', 'start = ">"', "start and end: must differ"),
         (HERON, ";52>", ";53>", "checksum xor does not agree"),
         (TERN, 'hex = "02', 'hex = "0x', "is not hexadecimal"),
@@ -74,6 +86,22 @@ def test_refused_in_words(tmp_path: Path, text: str, old: str, new: str, words: 
     with pytest.raises(DescriptionError, match=words.replace("{", r"\{")) as refused:
         load_description(path)
     assert str(path) in str(refused.value)
+
+
+def test_word_that_no_value_can_be_is_refused() -> None:
+    for word in ("---------------", " - "):
+        text = LANTERN.replace("[value.words]", f'[value.words]\n"{word}" = ["over"]')
+        with pytest.raises(
+            DescriptionError, match=r"value.words: '.*the field is 8 characters wide"
+        ):
+            read_description(text)
+
+
+def test_file_with_a_mark_of_its_bytes_order_is_read(tmp_path: Path) -> None:
+    """Some editors write one before UTF-8 text; the other settings may have it too."""
+    path = tmp_path / "line.toml"
+    path.write_text(LANTERN, encoding="utf-8-sig")
+    assert load_description(path) == SHIPPED["lantern"]
 
 
 def test_files_that_cannot_be_read(tmp_path: Path) -> None:

@@ -3,6 +3,7 @@
 import shutil
 import time
 from dataclasses import replace
+from decimal import Decimal
 from pathlib import Path
 
 import pytest
@@ -149,10 +150,34 @@ def test_description_is_kept_and_used_by_the_settings(tmp_path):
     shutil.copytree(demo_settings(), config)
     desk = lesson(tmp_path, config)
     heron = replace(load_description(SHIPPED / "heron.toml"), name="Our Scale, bay 3")
-    assert "our-scale-bay-3.toml" in desk.save(heron)
+    assert "scale-our-scale-bay-3.toml" in desk.save(heron)
     assert load_settings(config).scale.description == heron
     before = (config / "station.toml.before").read_text()
     assert before == (demo_settings() / "station.toml").read_text()
+
+
+@pytest.mark.parametrize("name", ["Station", "products", "People", "customers", "Scale", "秤", ""])
+def test_no_name_of_a_format_touches_another_settings_file(tmp_path, name):
+    config = tmp_path / "settings"
+    shutil.copytree(demo_settings(), config)
+    before = {file.name: file.read_bytes() for file in config.iterdir() if file.is_file()}
+    heron = replace(load_description(SHIPPED / "heron.toml"), name=name or "-")
+    lesson(tmp_path, config).save(heron)
+    assert load_settings(config).scale.description == heron
+    changed = {name for name, raw in before.items() if (config / name).read_bytes() != raw}
+    assert changed <= {"station.toml"}
+    added = {file.name for file in config.iterdir() if file.is_file()} - before.keys()
+    assert all(one.startswith("scale") for one in added - {"station.toml.before"})
+
+
+def test_description_kept_under_a_name_again_leaves_the_one_before_beside_it(tmp_path):
+    config = tmp_path / "settings"
+    shutil.copytree(demo_settings(), config)
+    heron = replace(load_description(SHIPPED / "heron.toml"), name="Scale")
+    desk = lesson(tmp_path, config)
+    desk.save(heron)
+    desk.save(replace(heron, low=Decimal(-1000)))
+    assert load_description(config / "scale.toml.before") == heron
 
 
 def test_description_that_does_not_fit_is_not_kept(tmp_path):
@@ -169,7 +194,7 @@ def test_description_that_does_not_fit_is_not_kept(tmp_path):
     with pytest.raises(BadInput, match="example 1"):
         lesson(tmp_path, tmp_path).save(broken)
     with pytest.raises(DescriptionError):
-        load_description(tmp_path / "heron-line-invented.toml")
+        load_description(tmp_path / "scale-heron-line-invented.toml")
 
 
 # --- swaps --------------------------------------------------------------------------------------

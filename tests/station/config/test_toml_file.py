@@ -34,6 +34,8 @@ def test_fractions_arrive_as_exact_decimals(tmp_path):
         ("a = ", "end of file"),
         ("[[a]]\n[a]", "line 2, column 3"),
         ("a = " + "[" * 5000, "file"),
+        ("a = " + "9" * 5000, "file"),
+        ("a = 1e9999999999999999999", "file"),
     ],
 )
 def test_the_place_of_a_fault(tmp_path, text, key):
