@@ -10,8 +10,9 @@ from typing_extensions import override
 from station.screens.theme import Face, Ruler, font_of
 from station.screens.tongue import say
 
-_MARGIN = 3
-"""Pixels Qt leaves free on each side of the text."""
+_MARGIN = 5
+"""Pixels on each side of the text: three that Qt leaves free, two that the frame of the field in
+front takes more than that of the others."""
 _LEAST = 0.45
 """Smallest part of its size that a hint shrinks to."""
 

@@ -2,7 +2,8 @@
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication
+from PySide6.QtGui import QFontMetricsF
+from PySide6.QtWidgets import QApplication, QStyle, QStyleOptionFrame, QWidget
 
 from station.screens.theme import PALETTES, Palette, Ruler, contrast
 from station.screens.widgets.entry_field import EntryField
@@ -13,6 +14,8 @@ pytestmark = [
     pytest.mark.qt_log_ignore("propagateSizeHints"),  # Qt's offscreen platform only
     pytest.mark.parametrize("palette", PALETTES.values(), ids=PALETTES),
 ]
+QT_LEAVES = 2
+"""Pixels on each side of the text of a field."""
 GLOVE_MM = 7.0
 """As wide as the bar beside every other list."""
 
@@ -30,6 +33,28 @@ def test_a_hint_is_read_as_well_as_other_small_text(qtbot, palette: Palette, kin
     row = range(20, image.height() - 20)
     seen = {image.pixelColor(x, y).name() for y in row for x in range(20, image.width() - 20)}
     assert max(contrast(palette.paper, one) for one in seen) >= 4.5
+
+
+@pytest.mark.parametrize("kind", [ScanField, EntryField])
+def test_a_hint_is_whole_in_the_field_in_front(qtbot, palette: Palette, kind) -> None:
+    """Its frame is thicker there than it was when the hint was given its size."""
+    shown = QWidget()
+    qtbot.addWidget(shown)
+    field, other = (kind(palette, "scan the label on a bag", shown) for _ in range(2))
+    with qtbot.waitActive(shown):
+        shown.show()
+        shown.activateWindow()
+    for wide in range(280, 560):
+        other.setFocus()
+        field.resize(wide, 120)
+        field.setFocus()
+        assert field.hasFocus()
+        option = QStyleOptionFrame()
+        field.initStyleOption(option)
+        place = QStyle.SubElement.SE_LineEditContents
+        room = field.style().subElementRect(place, option, field).width() - 2 * QT_LEAVES
+        words = QFontMetricsF(field.font()).horizontalAdvance(field.placeholderText())
+        assert words <= room, wide
 
 
 def test_the_bar_of_a_table_has_the_colours_of_the_page_and_the_width_of_a_glove(
