@@ -35,6 +35,7 @@ from typing_extensions import override
 
 from station.screens.theme import Face, Palette, Ruler, font_of
 from station.screens.tongue import say
+from station.screens.widgets.lettering import draw, fit
 from station.screens.widgets.scroll_bar import scroll_bar
 
 _Index = QModelIndex | QPersistentModelIndex
@@ -44,6 +45,10 @@ _MARGIN = 4
 """Pixels Qt leaves free on each side of a cell."""
 _HEAD = 6 / 7
 """Size of a head, against a cell."""
+_PARTS = (0.92, 0.84, 0.76, 0.68)
+"""Of its size, to which a text that is wider than its column shrinks."""
+_LEAST, _LEADING = 0.8, 1.5
+"""How far a text shrinks further that stands on several lines, and from line to line."""
 _NONE = QModelIndex()
 
 
@@ -81,7 +86,7 @@ class TableRow:
 def _font_for(words: str, face: Face, cap: float, room: int) -> QFont:
     """The font of a cell or head; words that are wider than their column are set smaller."""
     font = font_of(face, cap)
-    for part in (0.92, 0.84, 0.76, 0.68):
+    for part in _PARTS:
         if not room or QFontMetricsF(font).horizontalAdvance(words) <= room:
             break
         font = font_of(face, cap * part)
@@ -97,7 +102,8 @@ class _Rows(QAbstractTableModel):
         self.chosen: set[str] = set()
         self.rooms: tuple[int, ...] = ()
         """Width each column has for its words, in pixels."""
-        self._cap = ruler.px(_TEXT_MM)
+        self.cap = ruler.px(_TEXT_MM)
+        """Height of a capital, in pixels."""
 
     def show(self, rows: Sequence[TableRow]) -> None:
         self.beginResetModel()
@@ -124,7 +130,7 @@ class _Rows(QAbstractTableModel):
     def font(self, words: str, column: int) -> QFont:
         """The font of the words of a cell."""
         room = self.rooms[column] if self.rooms else 0
-        return _font_for(words, Face.CODE, self._cap, room)
+        return _font_for(words, Face.CODE, self.cap, room)
 
     def words(self, row: TableRow, column: int) -> str:
         """What stands in a cell, in the language of now."""
@@ -142,7 +148,7 @@ class _Rows(QAbstractTableModel):
             return say(self.columns[section].name)
         if role == Qt.ItemDataRole.FontRole and self.rooms:
             words = say(self.columns[section].name)
-            return _font_for(words, Face.VERB, self._cap * _HEAD, self.rooms[section])
+            return _font_for(words, Face.VERB, self.cap * _HEAD, self.rooms[section])
         return None
 
 
@@ -171,12 +177,26 @@ class _Cells(QStyledItemDelegate):
         inner = box.adjusted(_MARGIN, 0, -_MARGIN, 0)
         words = self._rows.words(row, column)
         painter.setFont(self._rows.font(words, column))
-        elided = painter.fontMetrics().elidedText(words, Qt.TextElideMode.ElideRight, inner.width())
         painter.setPen(self._inks[chosen])
-        painter.drawText(inner, self._sides[column], elided)
+        if not self._wrap(painter, words, inner):
+            elided = painter.fontMetrics().elidedText(
+                words, Qt.TextElideMode.ElideRight, inner.width()
+            )
+            painter.drawText(inner, self._sides[column], elided)
         if state & QStyle.StateFlag.State_HasFocus:
             painter.setPen(self._here)
             painter.drawRect(box.adjusted(1, 1, -2, -2))
+
+    def _wrap(self, painter: QPainter, words: str, inner: QRect) -> bool:
+        """Set words that are too long for their column in several lines, if they all fit then."""
+        if painter.fontMetrics().horizontalAdvance(words) <= inner.width():
+            return False
+        cap, tall = self._rows.cap * _PARTS[-1], inner.height() - 2 * _MARGIN
+        set_so = fit(words, Face.CODE, cap, inner.width(), tall, least=_LEAST, leading=_LEADING)
+        if set_so.whole:
+            top = inner.center().y() - set_so.height / 2
+            draw(painter, set_so, inner.left(), top, painter.pen().color().name())
+        return set_so.whole
 
 
 class TouchTable(QTableView):

@@ -1,4 +1,4 @@
-"""Parts that Qt paints in colours of its own where none are given: hints and bars that scroll."""
+"""Parts that are Qt's own beneath: what it would paint, elide or cut by itself."""
 
 import pytest
 from PySide6.QtCore import Qt
@@ -72,3 +72,18 @@ def test_the_bar_of_a_table_has_the_colours_of_the_page_and_the_width_of_a_glove
     image = bar.grab().toImage()
     middle = [image.pixelColor(bar.width() // 2, y).name() for y in range(2, bar.height() - 2)]
     assert {one.upper() for one in middle} == {palette.quiet.upper(), palette.edge.upper()}
+
+
+def test_a_remark_that_is_wider_than_its_column_is_read_to_its_end(qtbot, palette: Palette) -> None:
+    """Two remarks that differ in their last word alone do not look alike."""
+    table = TouchTable(palette, (Column("time", 3), Column("note", 2)))
+    qtbot.addWidget(table)
+    table.resize(400, 300)
+    table.show()
+    seen = []
+    for end in ("held", "free"):
+        table.show_rows([TableRow("a", ("09:12", f"jaw cleaned, teflon renewed, 115 bags {end}"))])
+        QApplication.processEvents()
+        image = table.viewport().grab().toImage()
+        seen.append(bytes(image.constBits()))
+    assert seen[0] != seen[1]
