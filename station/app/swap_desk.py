@@ -39,6 +39,8 @@ class SwapDesk:
     ) -> None:
         self._house, self._clock, self._duty, self._link = house, clock, duty, link
         self._dwell_ns = dwell_ns
+        self._checked: ScaleIdentity | None = None
+        """The scale that was there when the newest check began."""
 
     @property
     def here(self) -> str:
@@ -74,6 +76,7 @@ class SwapDesk:
         product = max(self._house.products.values(), key=lambda one: one.nominal.grams)
         plate, weights = settings.scale.plate, settings.checks.weights
         planned = plan_loads(plate, weights, product.bag.tare, product.nominal)
+        self._checked = self._duty.here
         return GuidedCheck(plate, planned, self._dwell_ns)
 
     def fitness(self) -> Mapping[str, tuple[Level, str]]:
@@ -97,10 +100,14 @@ class SwapDesk:
         """The scale with everything known of it.
 
         Raises:
-            ValueError: serial number or day are not allowed.
+            ValueError: serial number or day are not allowed, or another scale was checked.
             RuleRefused: a test weight is too coarse for the scale.
         """
-        settings = self._house.settings
+        settings, here = self._house.settings, self._duty.here
+        if here is not None and self._checked is not None and here.is_other(self._checked):
+            raise ValueError(
+                f"checked was {self._checked.words}, here is {here.words}: CHECK IT again"
+            )
         plate_serial, day = marks(serial, verified, self.today)
         check = guided.check(self._clock.now().utc, CheckStage.AS_LEFT)
         made = CheckMade(
@@ -111,7 +118,7 @@ class SwapDesk:
             settings.checks.weights.certificate,
         )
         levels = {code: level for code, (level, _) in self.fitness().items()}
-        return ScaleSwap(self._duty.here or ScaleIdentity(), plate_serial, day, made, levels)
+        return ScaleSwap(here or ScaleIdentity(), plate_serial, day, made, levels)
 
     def fact(self, swap: ScaleSwap) -> Fact:
         """The fact that keeps it."""

@@ -52,6 +52,12 @@ class ScaleIdentity:
             return own != its
         return bool(self.device and known.device) and self.device != known.device
 
+    def says_more_than(self, known: ScaleIdentity) -> bool:
+        """Whether this is the known one, of which its device alone is known, and more of it."""
+        if any((known.maker, known.model, known.serial)) or not self.device:
+            return False
+        return self.device == known.device and any((self.maker, self.model, self.serial))
+
 
 @dataclass(frozen=True, slots=True)
 class ScaleSwap:

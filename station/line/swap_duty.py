@@ -35,9 +35,11 @@ class SwapDuty:
             self.noted(record)
 
     def found(self, identity: ScaleIdentity) -> None:
-        """A scale is there."""
-        self.here = identity
-        if self._known is None and identity != ScaleIdentity():
+        """A scale is there; what it says of itself comes after the device it is connected by."""
+        self.here, known = identity, self._known
+        if (known is None and identity != ScaleIdentity()) or (
+            self.last is None and known is not None and identity.says_more_than(known)
+        ):
             self._known = identity
 
     def opened(self, run: Run, at: datetime) -> None:

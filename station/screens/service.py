@@ -13,6 +13,7 @@ from station.line.state import EntryAnswer, Intents, LineState
 from station.screens.bridge import Bridge
 from station.screens.doors import DoorPage
 from station.screens.offer import Person
+from station.screens.pan_bar import PanBar
 from station.screens.service_learn import LearnPanel
 from station.screens.service_scale import ScaleFactsPanel
 from station.screens.service_source import LearnSource, ServiceSource, SwapSource
@@ -57,8 +58,9 @@ class ServicePage(DoorPage):
         self.wire = WirePanel(source, palette)
         self.scale = ScaleFactsPanel(source, palette)
         self.station = FactPage(palette)
-        self.learn = LearnPanel(intents, learn, palette)
-        self.swap = SwapPanel(intents, swap, people, palette)
+        self.bar = PanBar(intents)
+        self.learn = LearnPanel(intents, learn, palette, self.bar)
+        self.swap = SwapPanel(intents, swap, people, palette, self.bar)
         self.panels = QStackedWidget()
         self._all = (self.wire, self.scale, self.station, self.learn, self.swap)
         for panel in self._all:
@@ -116,13 +118,14 @@ class ServicePage(DoorPage):
     def stop(self) -> None:
         self._timer.stop()
         self.learn.stop()
-        self.swap.stop()
+        self.bar.lift()
         self.work.stop()
         self.work.wait()
 
     @Slot(object)
     def show_state(self, state: LineState) -> None:
-        """Follow the line while the page is seen, and while weights are on the scale."""
+        """Follow the line, seen or not: what is on the pan must be known all the time."""
+        self.bar.see(state)
         if self.isVisible() or self.swap.under_way:
             self.scale.show_state(state)
             self.swap.show_state(state)

@@ -23,6 +23,7 @@ from drivers.frames.proposal import MarkedLine
 from drivers.wire import Passed
 from station.errors import StationError
 from station.line.state import Intents
+from station.screens.pan_bar import PanBar
 from station.screens.service_source import LearnSource
 from station.screens.theme import KEY_MM, Palette, Ruler
 from station.screens.widgets.byte_strip import ByteStrip, Strip
@@ -52,6 +53,7 @@ class LearnPanel(QWidget):
         intents: keeps bags out meanwhile.
         source: lends the line.
         palette: colours.
+        bar: keeps bags out until the known weight is off the pan; its owner lets it see the line.
     """
 
     def __init__(
@@ -59,10 +61,11 @@ class LearnPanel(QWidget):
         intents: Intents,
         source: LearnSource,
         palette: Palette,
+        bar: PanBar,
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
-        self._intents, self._source, self._palette = intents, source, palette
+        self._intents, self._source, self._palette, self._bar = intents, source, palette, bar
         self.listening = False
         self._played: tuple[Passed, ...] = ()
         self._tapes: list[Path] = []
@@ -158,10 +161,13 @@ class LearnPanel(QWidget):
         self.listening = self.listen_button.isChecked()
         self._played = ()
         self._source.listen(self.listening)
-        self._intents.bar(BAR, BAR_WORDS if self.listening else "")
         if self.listening:
+            self._intents.bar(BAR, BAR_WORDS)
             self._asking.start()
         else:
+            self._bar.begin()
+            self._bar.end()
+            self._intents.bar(BAR, "")
             self._asking.stop()
         self._enable()
 

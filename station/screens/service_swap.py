@@ -32,10 +32,11 @@ class SwapPanel(QWidget):
     """Leads through taking a scale into use.
 
     Args:
-        intents: takes the entry, and keeps bags out meanwhile.
+        intents: takes the entry.
         source: knows the scale.
         people: who may sign.
         palette: colours.
+        bar: keeps bags out meanwhile; its owner lets it see the line.
     """
 
     def __init__(
@@ -44,10 +45,11 @@ class SwapPanel(QWidget):
         source: SwapSource,
         people: Sequence[Person],
         palette: Palette,
+        bar: PanBar,
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
-        self._intents, self._source, self._bar = intents, source, PanBar(intents)
+        self._intents, self._source, self._bar = intents, source, bar
         self._guided: GuidedCheck | None = None
         self._state: LineState | None = None
         self._uid = self._ending = self._who = ""
@@ -127,14 +129,17 @@ class SwapPanel(QWidget):
     def show_state(self, state: LineState) -> None:
         """Follow the line; a load that stands is taken."""
         self._state = state
-        self._bar.see(state)
         self.figure.set(live(state))
         if self._guided is not None and self._guided.see(state):
             self._show_check()
 
     @Slot()
     def look(self) -> None:
-        """Open the port again, whatever device is there, and ask the scale about itself."""
+        """Open the port again, whatever device is there, and ask the scale about itself.
+
+        A check that goes on was of the scale before, and is given up.
+        """
+        self.stop()
         self._source.look()
         self.message.say("The port is opened again. What the scale says of itself stands beside.")
 
@@ -198,9 +203,9 @@ class SwapPanel(QWidget):
         self._enable()
 
     def stop(self) -> None:
-        """Take bags again; a check that goes on is given up."""
+        """Give up a check that goes on; bags are taken again once the pan is empty."""
         self._guided = None
-        self._bar.lift()
+        self._bar.end()
         self.loads.set(())
         self._enable()
 

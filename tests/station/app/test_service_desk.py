@@ -3,6 +3,7 @@
 import shutil
 import time
 from dataclasses import replace
+from datetime import date
 from decimal import Decimal
 from pathlib import Path
 
@@ -20,14 +21,18 @@ from station.app.places import demo_settings
 from station.app.practice import practice_station, run_choice
 from station.app.scale_line import bench_house
 from station.app.service_system import system_rows
+from station.app.swap_desk import SwapDesk
 from station.app.watch import Watch
-from station.config.load import load_settings
+from station.clock import SystemClock
+from station.config.load import load, load_settings
 from station.core.journal import EntryKind
+from station.core.metrology.clause import RuleRefused
 from station.core.metrology.scale_suitability import Level
-from station.core.scale_swap import TAKEN
+from station.core.scale_swap import TAKEN, ScaleIdentity
 from station.errors import BadInput
 from station.line.opening import calendar_day
 from station.line.state import Phase, Verb
+from station.line.swap_duty import SwapDuty
 from station.screens.service_source import ScaleCommand
 from station.store.engine_facts import reset_bug_words
 from station.store.facts import facts
@@ -228,6 +233,19 @@ def test_another_scale_packs_only_after_it_was_taken_into_use(tmp_path):
         other.stop()
     kept = [one for one in facts(home, (EntryKind.SETTING,)) if one.fact.result == TAKEN]
     assert [one.fact.details["plate_serial"] for one in kept] == ["1", "2"]
+
+
+def test_check_of_one_scale_takes_no_other_into_use():
+    house, duty = load(demo_settings(), date(2026, 11, 25)), SwapDuty()
+    desk = SwapDesk(house, SystemClock("Europe/Dublin"), duty, None, 1)  # type: ignore[arg-type]
+    duty.found(ScaleIdentity("Wharfe", "W3", "1", "1001", "12ab:0034/A1"))
+    guided = desk.guided()
+    duty.found(ScaleIdentity("Wharfe", "W3", "1", "1002", "12ab:0034/A1"))
+    with pytest.raises(ValueError, match=r"checked was Wharfe W3 serial 1001.*CHECK IT again"):
+        desk.swap(guided, "1002", "2026-03-31")
+    desk.guided()
+    with pytest.raises(RuleRefused, match="at least one load"):
+        desk.swap(guided, "1002", "2026-03-31")
 
 
 def take_into_use(station, watch, bench, serial: str) -> None:

@@ -43,3 +43,17 @@ def test_refused_scale_opens_nothing() -> None:
     duty.noted(FactRecord(swap_fact(unfit, "u2"), NOW, "M01", 8))
     assert duty.closing(AT)
     assert duty.due(AT) is None
+
+
+def test_scale_found_first_is_known_by_what_it_says_although_its_converter_came_first() -> None:
+    """The converter stays when its cable is put into another scale."""
+    duty, device = SwapDuty(), "12ab:0034/A1"
+    duty.found(ScaleIdentity(device=device))
+    duty.found(replace(OLD, device=device))
+    assert duty.closing(AT) == ""
+    duty.found(ScaleIdentity(device=device))
+    assert duty.closing(AT) == ""
+    duty.found(replace(NEW, device=device))
+    assert "serial 1002" in duty.closing(AT)
+    duty.found(replace(OLD, device=device))
+    assert duty.closing(AT) == ""

@@ -308,3 +308,35 @@ def test_swap_that_could_not_be_recorded_says_so(qtbot, rig):
     panel.sign_button.held.emit()
     rig.answer(recorded=False, words="the disk is full")
     assert panel.message.text() == "Not recorded: the disk is full"
+
+
+def test_weights_of_a_swap_left_unsigned_are_no_bag(qtbot, rig):
+    """The page may be left with the last weight on: no bag is taken until the pan is empty."""
+    weigh_in(qtbot, rig)
+    assert rig.asked("bar")[-1][1]
+    rig.page.hide()
+    rig.show("254")
+    assert rig.asked("bar")[-1][1], "a weight on the pan would be recorded as a bag"
+    rig.show("0")
+    assert rig.asked("bar")[-1][1] == ""
+
+
+def test_known_weight_of_a_lesson_is_no_bag(qtbot, rig):
+    touch(qtbot, rig.page.tabs[3])
+    touch(qtbot, rig.page.learn.listen_button)
+    rig.show("254")
+    rig.page.hide()
+    barred = dict(rig.asked("bar"))
+    assert barred[BAR] == ""
+    assert any(barred.values())
+    rig.show("0")
+    assert not any(dict(rig.asked("bar")).values())
+
+
+def test_look_at_another_scale_gives_up_the_check_that_goes_on(qtbot, rig):
+    weigh_in(qtbot, rig)
+    touch(qtbot, rig.page.swap.people.buttons["M01"])
+    assert rig.page.swap.sign_button.isEnabled()
+    touch(qtbot, rig.page.swap.look_button)
+    assert not rig.page.swap.sign_button.isEnabled()
+    assert rig.page.swap.loads.view == ()
