@@ -73,6 +73,11 @@ class LiveNumbers:
             with self._lock:
                 self._stale = True
 
+    def taken_back(self, serial: str) -> None:
+        """A bag left the batch after it was recorded, the last one or an older one."""
+        with self._lock:
+            self._stale = True
+
     def closing(self, now: datetime) -> str:
         """Numbers close nothing."""
         return ""

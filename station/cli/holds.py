@@ -63,6 +63,7 @@ def hold(
         from station.core.ids import new_uid
         from station.core.receiving import hold_lot_fact
         from station.store.lot_reach import bags_with
+        from station.store.open_holds import held_bags
 
         if len(chosen) != 1:
             raise BadInput(
@@ -84,7 +85,7 @@ def hold(
             except ValueError as refused:
                 raise BadInput(f"{kind} {text}", str(refused)) from refused
             record(store, (fact,), at, who, f"{kind} {text}")
-        bags = sum(end - begin + 1 for _, begin, end in ranges)
+            bags = len(held_bags(folder, fact.uid))
         document: dict[str, Json] = {
             "hold": fact.uid, "by": str(kind), "what": fact.subject, "bags": bags, "why": why,
         }  # fmt: skip

@@ -81,7 +81,7 @@ class Releasable:
         reason: why it is held; the blend lot codes of a run.
         who: laid it on, or led the run.
         at: when, in UTC.
-        bags: it keeps, or packed.
+        bags: it keeps; of a run those that are in its batch.
         blocked: why it cannot be released, in words; empty where it can.
     """
 

@@ -9,7 +9,15 @@ from station.core.pack import IN_THE_BATCH, LabelState
 from station.core.run import Run
 from station.line.cycle_state import Cycle
 from station.line.effects import Cue, Effect, MarkLabel, Sound
-from station.line.events import LabelFailed, Labelled, LabelLost, LabelOut, Reissued, Settled
+from station.line.events import (
+    LabelFailed,
+    Labelled,
+    LabelLost,
+    LabelOut,
+    LeftCount,
+    Reissued,
+    Settled,
+)
 from station.line.state import Phase, Tally
 
 _Step = tuple[Cycle, tuple[Effect, ...]]
@@ -95,9 +103,15 @@ def reissued(cycle: Cycle, event: Reissued) -> _Step:
 
 def settled(cycle: Cycle, event: Settled) -> _Step:
     """A bag whose label is void is no good bag of its run any more, a held one neither."""
+    if event.state is not LabelState.VOIDED:
+        return cycle, ()
+    return left_count(cycle, LeftCount(event.bag))
+
+
+def left_count(cycle: Cycle, event: LeftCount) -> _Step:
+    """A bag that counted is no good bag of its run any more."""
     bag, run = event.bag, cycle.run
-    counted = bag.quality in IN_THE_BATCH and event.state is LabelState.VOIDED
-    if run is None or bag.run.id != run.id or not counted:
+    if run is None or bag.run.id != run.id or bag.quality not in IN_THE_BATCH:
         return cycle, ()
     is_last = cycle.last is not None and cycle.last.serial == bag.serial
     return replace(

@@ -134,6 +134,17 @@ class Settled:
 
 
 @dataclass(frozen=True, slots=True)
+class LeftCount:
+    """A held bag was decided about: dumped, sampled, whatever ends it.
+
+    Args:
+        bag: as it was before.
+    """
+
+    bag: LabelledBag
+
+
+@dataclass(frozen=True, slots=True)
 class LabelLost:
     """A label that the printer had taken did not come out, or nobody knows whether it did."""
 
@@ -215,6 +226,7 @@ Event = (
     | LabelLost
     | Reissued
     | Settled
+    | LeftCount
     | Ticketed
     | SetAside
     | Barred

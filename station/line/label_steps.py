@@ -6,8 +6,10 @@ printer always carries a mark of its own, whatever breaks in between.
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 
+from station.core.facts import Fact
+from station.core.journal import EntryKind
 from station.core.label_life import (
     FATE_WORDS,
     STATE_AFTER,
@@ -26,7 +28,7 @@ from station.core.rights import STATION
 from station.core.run import Run
 from station.line.cycle_state import Cycle
 from station.line.duties import Duties
-from station.line.events import Event, Reissued, Settled
+from station.line.events import Event, LeftCount, Reissued, Settled
 from station.line.ports import Clock, LabelDesk, Store, StoreFault
 from station.line.state import EntryAnswer
 
@@ -82,6 +84,19 @@ class LabelSteps:
             self._duties.taken_back(bag.serial)
         said = f"the label of bag {bag.serial} is {state}: {FATE_WORDS[answer.fate]}"
         return EntryAnswer((bag.serial,), True, said), Settled(bag, state)
+
+    def leaving(self, facts: Iterable[Fact], run: Run | None) -> tuple[LeftCount, ...]:
+        """The held bags of the open run that facts, not recorded yet, will end.
+
+        Raises:
+            StoreFault: one of them is not in the record.
+        """
+        ended = (
+            self._store.labelled(fact.subject)
+            for fact in facts
+            if fact.kind is EntryKind.DISPOSITION and run is not None and fact.run == run.id
+        )
+        return tuple(LeftCount(bag) for bag in ended if bag.quality in IN_THE_BATCH)
 
     def take_back(self, serial: str, reason: str, cycle: Cycle) -> None:
         """Record that the last bag, which has a label, was set aside after all.

@@ -262,11 +262,14 @@ class LineRunner:
             at = self._clock.now()
             ready = self._lots.prepare(facts, self._cycle, at)
             bring = self._follow.facts(ready.facts, at, who)
+            left = self._labels.leaving(ready.facts, self._cycle.run)
             records = self._store.record((*ready.facts, *bring), at, who)
         except (ValueError, StoreFault) as refused:
             return EntryAnswer(uids, False, str(refused))
         for record in records:
             self._duties.noted(record)
+        for gone in left:
+            self._show(gone)
         if ready.run is not None:
             self._show(LotsChanged(ready.run, who))
         self._ask_duties()

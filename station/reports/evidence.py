@@ -18,7 +18,7 @@ from labels.release import ReleasedLabel, release
 from station.core.balance import Water
 from station.core.checks.rolls import RollAccount
 from station.core.checks.suspect import FiledWindow
-from station.core.facts import FactRecord, texts_of
+from station.core.facts import FactRecord
 from station.core.journal import EntryKind
 from station.core.long_work import share, step, steps
 from station.core.pack import Quality, Residue
@@ -209,17 +209,12 @@ def evidence_of_lot(
 
 
 def rejects_undecided(run: RunEvidence) -> tuple[str, ...]:
-    """Serials of bags set aside that no disposition names."""
-    decided = {
-        text
-        for one in run.of(EntryKind.DISPOSITION)
-        for text in (one.fact.subject, *texts_of(one.fact.details))
-    }
-    return tuple(
-        bag.serial
-        for bag in run.record.bags
-        if bag.quality is Quality.REJECT and bag.serial not in decided
-    )
+    """Serials of bags set aside that nobody decided about.
+
+    A bag that stands for another one may be set aside too, so a decision that names it says nothing
+    of it.
+    """
+    return tuple(bag.serial for bag in run.record.bags if bag.quality is Quality.REJECT)
 
 
 def _gathered(

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
+from typing import Any
 
-from sqlalchemy import func, select
+from sqlalchemy import Connection, Row, Select, func, select
 
 from station.core.pack import Quality
 from station.store.engine import reading
@@ -23,7 +25,7 @@ class OpenHold:
         subject: what it is about.
         who: laid it on.
         at: when.
-        bags: numbers its ranges cover.
+        bags: held ones that its ranges cover; rejects among them it does not keep.
     """
 
     uid: str
@@ -35,37 +37,36 @@ class OpenHold:
 
 def open_holds(home: Path) -> tuple[OpenHold, ...]:
     """Return the open holds, oldest first."""
-    bags = func.sum(hold_range.c.last - hold_range.c.first + 1)
+    still = select(hold_range.c.hold).where(hold_range.c.released == 0)
     statement = (
-        select(fact.c.uid, fact.c.subject, fact.c.who, fact.c.at, bags.label("bags"))
-        .join(hold_range, hold_range.c.hold == fact.c.uid)
-        .where(hold_range.c.released == 0)
-        .group_by(fact.c.id)
+        select(fact.c.uid, fact.c.subject, fact.c.who, fact.c.at)
+        .where(fact.c.uid.in_(still))
         .order_by(fact.c.id)
     )
+    count = select(func.count()).select_from(pack)
     with reading(home) as connection:
-        return tuple(OpenHold(*row) for row in connection.execute(statement))
+        return tuple(
+            OpenHold(*row, bags=sum(found[0] for found in _kept(connection, row.uid, count)))
+            for row in connection.execute(statement).all()
+        )
 
 
 def held_bags(home: Path, hold: str) -> tuple[tuple[str, str], ...]:
     """Return serial and run of each bag that an open hold keeps, in the order they were weighed."""
+    bags = (
+        select(pack.c.serial, run.c.uid)
+        .select_from(pack)
+        .join(blend, OF_BLEND)
+        .join(run, blend.c.run_id == run.c.id)
+        .order_by(pack.c.id)
+    )
     with reading(home) as connection:
-        ranges = connection.execute(
-            select(hold_range).where(hold_range.c.hold == hold, hold_range.c.released == 0)
-        ).all()
-        bags = (
-            select(pack.c.serial, run.c.uid)
-            .select_from(pack)
-            .join(blend, OF_BLEND)
-            .join(run, blend.c.run_id == run.c.id)
-            .where(pack.c.quality == Quality.HELD)
-            .order_by(pack.c.id)
-        )
-        found = [
-            row
-            for one in ranges
-            for row in connection.execute(
-                bags.where(rows_between(connection, one.epoch, one.first, one.last))
-            )
-        ]
-    return tuple((row.serial, row.uid) for row in found)
+        return tuple((row.serial, row.uid) for row in _kept(connection, hold, bags))
+
+
+def _kept(connection: Connection, hold: str, asked: Select[Any]) -> Iterator[Row[Any]]:
+    """Ask about the bags that an open hold keeps, range by range."""
+    ranges = select(hold_range).where(hold_range.c.hold == hold, hold_range.c.released == 0)
+    for one in connection.execute(ranges).all():
+        its = rows_between(connection, one.epoch, one.first, one.last)
+        yield from connection.execute(asked.where(its, pack.c.quality == Quality.HELD))

@@ -14,7 +14,7 @@ from sqlalchemy import ColumnElement, Connection, RowMapping, bindparam, case, f
 from station.core.lots import InputLot
 from station.core.mass import Mass, Unit
 from station.core.metrology.verdict import Verdict
-from station.core.pack import LabelState, PackId, PackRecord, Quality
+from station.core.pack import IN_THE_BATCH, LabelState, PackId, PackRecord, Quality
 from station.errors import BadInput
 from station.line.state import Tally
 from station.store import journal as j
@@ -245,6 +245,8 @@ def known_lots(home: Path) -> tuple[InputLot, ...]:
 def run_tally(home: Path, run_id: str) -> Tally:
     """Return the running figures of a run; all zero for one without bags.
 
+    Held and released bags are good ones, as on the packer's screen.
+
     Raises:
         BadInput: no such run.
     """
@@ -302,7 +304,7 @@ def summary(home: Path) -> Summary:
 
 
 def _tally(connection: Connection, run_id: int) -> Tally:
-    good = pack.c.quality == Quality.GOOD
+    good = pack.c.quality.in_(IN_THE_BATCH)
     below = pack.c.verdict.in_((Verdict.BELOW_T1, Verdict.BELOW_T2))
 
     def number(condition: ColumnElement[bool]) -> ColumnElement[int]:

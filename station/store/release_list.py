@@ -8,7 +8,7 @@ from datetime import date
 from pathlib import Path
 from typing import Any, TypeVar
 
-from sqlalchemy import ColumnElement, Connection, Row, and_, case, func, select
+from sqlalchemy import ColumnElement, Connection, Row, Select, and_, case, func, select
 
 from station.core.checks.qa import GOOD, REFERENCE, QaLimit
 from station.core.checks.suspect import FiledWindow
@@ -17,7 +17,7 @@ from station.core.holds import Releasable, reason_of, released_run, scope_of
 from station.core.journal import EntryKind
 from station.core.long_work import step
 from station.core.metrology.scale_check import CheckResult
-from station.core.pack import LabelState, Quality
+from station.core.pack import IN_THE_BATCH, LabelState, Quality
 from station.store.engine import reading
 from station.store.facts import chosen, read_facts
 from station.store.number_range import rows_between
@@ -233,11 +233,11 @@ def _released(connection: Connection, runs: Sequence[Row[Any]]) -> set[str]:
 
 
 def _packed(connection: Connection, runs: Sequence[int]) -> dict[int, Row[Any]]:
-    """Bags, last entry of one and held bags of each run that has any, by its row."""
-    its = (
+    """Bags of the batch, last entry of one and held bags of each run that has any, by its row."""
+    its: Select[Any] = (
         select(
             blend.c.run_id,
-            func.count().label("bags"),
+            func.sum(case((pack.c.quality.in_(IN_THE_BATCH), 1), else_=0)).label("bags"),
             func.max(pack.c.entry_id).label("last"),
             func.sum(case((pack.c.quality == Quality.HELD, 1), else_=0)).label("held"),
         )

@@ -20,6 +20,7 @@ from station.core.mass import Mass
 from station.core.metrology.rehearsal import rehearse
 from station.core.metrology.verdict import Verdict
 from station.core.pack import PackDraft, PackId, PackRecord, Quality, Weighing
+from station.line.duties import Duties
 from station.line.fill_target import knee_of
 from station.line.numbers import Span
 from station.line.state import LastPack, LineState, Phase, Tally, Verb
@@ -159,6 +160,18 @@ def test_a_bag_taken_back_after_its_label_makes_the_record_be_read(numbers, cloc
     assert numbers.figures(Span.RUN).batch.packs.n == BAGS + 1
     numbers.state(line_state(taken.serial, good=False))
     assert numbers.figures(Span.RUN).batch.packs.n == BAGS  # the record knows no such bag
+
+
+def test_an_older_bag_whose_label_is_void_makes_the_record_be_read(numbers, clock):
+    """It is not the last bag, so the line's state says nothing of it."""
+    numbers.figures(Span.RUN)
+    older, newer = record(9001, clock), record(9002, clock)
+    numbers.packed(older)
+    numbers.packed(newer)
+    numbers.state(line_state(newer.serial, good=True))
+    assert numbers.figures(Span.RUN).batch.packs.n == BAGS + 2
+    Duties((numbers,)).taken_back(older.serial)
+    assert numbers.figures(Span.RUN).batch.packs.n == BAGS  # the record knows neither
 
 
 def test_a_disposition_makes_the_record_be_read(numbers, clock):

@@ -1,17 +1,20 @@
 """``station rejects|hold|release|checks``: lists as JSON, CSV and XLSX; entries when it stands."""
 
 import csv
+from datetime import date
 from io import BytesIO, StringIO
 from shutil import copytree
 
 import pytest
 
 from station.app.places import demo_settings
+from station.store.inbox import inbox
 from station.store.queries import trace_pack
 
 openpyxl = pytest.importorskip("openpyxl")
 
 DAY = "2026-11-25"
+TODAY = date.fromisoformat(DAY)
 
 
 @pytest.fixture
@@ -115,12 +118,15 @@ def test_rejects_are_filtered(entered):
     ("words", "bags"),
     [
         (lambda p: ("--serial", p.serials[0], "--to", p.serials[1]), 2),
-        (lambda p: ("--run", p.run.id), 6),
-        (lambda p: ("--blend", p.run.blend_lot), 6),
-        (lambda p: ("--since", f"{DAY}T00:00", "--until", f"{DAY}T23:59"), 6),
+        (lambda p: ("--run", p.run.id), 3),
+        (lambda p: ("--blend", p.run.blend_lot), 3),
+        (lambda p: ("--since", f"{DAY}T00:00", "--until", f"{DAY}T23:59"), 3),
     ],
 )
-def test_bags_are_held_by_any_scope_and_listed_with_what_keeps_them(entered, packed, words, bags):
+def test_bags_are_held_by_any_scope_and_listed_with_what_keeps_them(
+    entered, packed, home, words, bags
+):
+    """Three of the run's six bags are rejects: no hold keeps them, and none is told as held."""
     held = entered("hold", *words(packed), "--who", "P01", "--why", "foreign body")
     assert (held.err, held.code) == ("", 0)
     assert held.document["bags"] == bags
@@ -129,6 +135,14 @@ def test_bags_are_held_by_any_scope_and_listed_with_what_keeps_them(entered, pac
     assert listed.document["blocked"] >= 1
     [one] = [each for each in listed.document["list"] if each["key"] == held.document["hold"]]
     assert "no good check of seal after the last bag" in one["blocked_by"]
+    assert one["bags"] == bags
+    [run] = [each for each in listed.document["list"] if each["key"] == packed.run.id]
+    assert run["bags"] == 3
+    assert f"{bags} bags are held: foreign body" in {item.words for item in inbox(home, TODAY)}
+    assert any(
+        point.startswith("hold open") and point.endswith(f", {bags} bags")
+        for point in entered("handover", "--day", DAY).document["open"]
+    )
     refused = entered(
         *("release", held.document["hold"], "--who", "Q01", "--second", "M01", "--why", "seen")
     )
