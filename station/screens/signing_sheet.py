@@ -150,7 +150,7 @@ class SigningSheet(QWidget):
         self.names.clear()
         tiles = [self._tile(who, role) for who, role in self._allowed(wanted, asked.by)]
         self.tiles = Tiles(self._palette, tiles, columns=2)
-        self.tiles.touched.connect(self.choose)
+        self.tiles.touched.connect(self._touch)
         self.names.column.addWidget(self.tiles)
         self.names.column.addStretch(1)
         able = [tile.key for tile in tiles if not tile.refused]
@@ -191,6 +191,15 @@ class SigningSheet(QWidget):
             self.tiles.check([self.who])
         self._show_dots(0)
         self.pad.clear()
+
+    @Slot(str)
+    def _touch(self, who: str) -> None:
+        """A name was touched, or pressed on a keyboard: what was refused before is over, and keys
+        go where a PIN may be typed."""
+        self.choose(who)
+        if not self.work.busy:
+            self.message.say("")
+        self.badge.setFocus()
 
     @Slot(str)
     def _sign(self, pin: str) -> None:

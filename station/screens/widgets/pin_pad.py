@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QGridLayout, QWidget
 from typing_extensions import override
@@ -61,5 +61,7 @@ class PinPad(QWidget):
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.text().isdigit() and event.text() in self.keys:
             self.press(event.text())
+        elif event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            self.press(DONE)
         else:
             super().keyPressEvent(event)

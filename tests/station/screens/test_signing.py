@@ -118,6 +118,32 @@ def test_a_wrong_pin_is_refused_in_words_and_can_be_given_again(hands):
     assert len(hands.asked) == 1
 
 
+def test_a_keyboard_alone_signs(hands):
+    """Space on a name, then the PIN; or keys of the pad in front, and Enter there."""
+    hands.intents.enter((FREE,), "")
+    hands.sheet.tiles.buttons["Q01"].setFocus()
+    QTest.keyClick(hands.sheet.focusWidget(), Qt.Key.Key_Space)
+    QTest.keyClicks(hands.sheet.focusWidget(), PINS["Q01"])
+    QTest.keyClick(hands.sheet.focusWidget(), Qt.Key.Key_Return)
+    hands.settle()
+    assert len(hands.asked) == 1
+    hands.intents.enter((FREE,), "Q01")
+    hands.sheet.pad.keys["5"].setFocus()
+    for key in (*PINS["Q01"], Qt.Key.Key_Return):
+        send = QTest.keyClicks if isinstance(key, str) else QTest.keyClick
+        send(hands.sheet.focusWidget(), key)
+    hands.settle()
+    assert len(hands.asked) == 2
+
+
+def test_touching_a_name_ends_what_was_refused_before(hands):
+    hands.sheet.unlock(lambda: None)
+    hands.key_in(PINS["Q01"])
+    assert hands.sheet.message.text() == "Touch your name first."
+    hands.choose("Q01")
+    assert hands.sheet.message.text() == ""
+
+
 def test_what_is_given_up_while_it_is_checked_signs_nothing(hands, monkeypatch):
     checked, sign = threading.Event(), hands.source.sign
 
