@@ -194,8 +194,7 @@ class SigningSheet(QWidget):
 
     @Slot(str)
     def _touch(self, who: str) -> None:
-        """A name was touched, or pressed on a keyboard: what was refused before is over, and keys
-        go where a PIN may be typed."""
+        """A name was chosen by hand: what was refused before is over, and keys type a PIN."""
         self.choose(who)
         if not self.work.busy:
             self.message.say("")

@@ -29,15 +29,16 @@ from station.screens.screen_guard import ScreenGuard
 from station.screens.signing import SignedIntents
 from station.screens.theme import HEIGHT_MM, LIGHT, WIDTH_MM, Face, Palette, Ruler, register_fonts
 from station.screens.tongue import mark, say, upper_first
-from station.screens.widgets.lettering import draw, fit
+from station.screens.widgets.lettering import draw, fit, ink_of
 from station.screens.widgets.painted import Painted, hatch, stroke
 from station.screens.widgets.sheet import ScanField
 
 TITLE = "Pack line"
 _LEAD_WANTED = mark("Lead is wanted at this line")
 _NO_FIELD = mark("A code was scanned, but no field waits for one: open the page it is for")
-LINE_MM, LINE_CAP_MM = 4.8, 2.8
-"""Height of the band on a page, less than the margin of any, and of its letters."""
+LEAST_LINE_MM, LINE_CAP_MM = 4.8, 5.0
+"""Height of the band on a page that has no margin, and of its letters on any, where the margin has
+room for what they have above and below a capital."""
 _KEPT = 2
 """Messages shown at once."""
 
@@ -86,12 +87,27 @@ class Band(Painted[tuple[str, ...]]):
         left, right = bars.right() + px(5), box.right() - px(5)
         shown = self.view[:1] if self._line else self.view
         share = box.height() / max(len(shown), 1)
-        cap, spare = (LINE_CAP_MM, 0.4) if self._line else (6.4, 5)
         for index, words in enumerate(shown):
             said = upper_first(say(words))
-            text = fit(said, Face.VERB, px(cap), right - left, share - px(spare), least=0.4)
-            top = share * index + (share - text.height) / 2
+            room = QRectF(left, share * index, right - left, share)
+            if self._line:
+                self._on_the_line(painter, said, room)
+                continue
+            text = fit(said, Face.VERB, px(6.4), room.width(), share - px(5), least=0.4)
+            top = room.top() + (share - text.height) / 2
             draw(painter, text, left, top, self.colours.ink)
+
+    def _on_the_line(self, painter: QPainter, said: str, room: QRectF) -> None:
+        """As large as the margin takes, with all that reaches above and below a capital."""
+        cap = Ruler.of(self.screen()).px(LINE_CAP_MM)
+        while True:
+            text = fit(said, Face.VERB, cap, room.width(), least=0.4)
+            rise, below = ink_of(text)
+            if rise + below <= room.height() - 2 or cap < room.height() / 3:
+                break
+            cap *= 0.96
+        top = room.top() + (room.height() - rise - below) / 2 + rise - text.cap
+        draw(painter, text, room.left(), top, self.colours.ink)
 
 
 class StationWindow(QMainWindow):
@@ -265,9 +281,12 @@ class StationWindow(QMainWindow):
 
     @Slot()
     def _place_band(self) -> None:
-        if self.screens.currentWidget() is not self.packer:
+        shown = self.screens.currentWidget()
+        if shown is not self.packer:
             page = self.screens.geometry()
-            height = round(Ruler.of(self.screen()).px(LINE_MM))
+            layout = None if shown is None else shown.layout()
+            least = round(Ruler.of(self.screen()).px(LEAST_LINE_MM))
+            height = least if layout is None else layout.contentsMargins().top() - 1
             self.band.place(QRect(page.topLeft(), QSize(page.width(), height)), line=True)
             return
         row = self.packer.counts.geometry().united(self.packer.label.geometry())

@@ -14,6 +14,8 @@ from station.screens.widgets.lettering import draw, fit
 from station.screens.widgets.painted import Painted, hatch, stroke
 
 _DONE = mark("done")
+_OPEN_SHARE = 1.8
+"""Of the width, against a whole seal: what is wanting takes a sentence, what is done one word."""
 
 
 class SealStrip(Painted[tuple[Seal, ...]]):
@@ -32,9 +34,12 @@ class SealStrip(Painted[tuple[Seal, ...]]):
         if not self.view:
             return
         gap = 3 * self.unit
-        wide = (self.width() - gap * (len(self.view) - 1)) / len(self.view)
-        for index, seal in enumerate(self.view):
-            box = QRectF(index * (wide + gap), 0, wide, self.height())
+        shares = [_OPEN_SHARE if one.wanting else 1.0 for one in self.view]
+        wide = (self.width() - gap * (len(self.view) - 1)) / sum(shares)
+        left = 0.0
+        for seal, share in zip(self.view, shares, strict=True):
+            box = QRectF(left, 0, wide * share, self.height())
+            left = box.right() + gap
             if seal.wanting:
                 self._open(painter, box, seal)
             else:

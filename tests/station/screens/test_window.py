@@ -11,13 +11,16 @@ from drivers.port import PortSettings
 from station.app.assembly import Station
 from station.app.places import demo_settings, packhouse
 from station.app.station_window import station_window
+from station.core.languages import Language
+from station.screens import window as window_module
 from station.screens.bridge import Bridge
 from station.screens.lead import LeadPanel
+from station.screens.widgets.lettering import Fitted, ink_of
 from station.screens.widgets.touch_table import TouchTable
 from station.screens.window import StationWindow
 from tests.end_to_end.line import without_pins
 from tests.station.screens.fakes import FakeIntents
-from tests.station.screens.legibility import SCREENS, Screen, ruler_of
+from tests.station.screens.legibility import SCREENS, Screen, reach, ruler_of
 from tests.station.screens.states import every_state, make_offer
 
 SMALL = tuple(one for one in SCREENS if one.inches in (10.1, 15.6))
@@ -153,6 +156,37 @@ def test_the_band_lies_over_nothing_to_touch_on_any_page(qtbot, tmp_path):
     assert window.band.isVisible()
     window.close()
     station.store.close()
+
+
+@pytest.mark.parametrize("language", Language)
+@pytest.mark.parametrize("screen", SMALL, ids=str)
+def test_the_band_on_a_page_is_read_at_arm_s_length(
+    qtbot, monkeypatch, screen: Screen, language: Language
+) -> None:
+    """From 0.5 m (common practice for an arm) at 16 minutes of arc, and no sign of it is cut."""
+    drawn: list[tuple[Fitted, float]] = []
+    drawer = window_module.draw
+
+    def note(painter, text, left, top, colour) -> None:
+        drawn.append((text, top))
+        drawer(painter, text, left, top, colour)
+
+    monkeypatch.setattr(window_module, "draw", note)
+    with ruler_of(screen):
+        window = StationWindow(Bridge(), FakeIntents(), make_offer(), language=language)
+        qtbot.addWidget(window)
+        window.resize(screen.wide, screen.tall)
+        window.show()
+        window.show_lead()
+        window.packer.call_button.click()
+        QApplication.processEvents()
+        window.band.grab()
+    text, top = drawn[-1]
+    rise, below = ink_of(text)
+    assert text.whole
+    assert top + text.cap - rise >= 0
+    assert top + text.cap + below <= window.band.height()
+    assert reach(text.cap / screen.px_per_mm) >= 0.5
 
 
 @pytest.mark.parametrize("screen", SMALL, ids=str)
