@@ -5,6 +5,7 @@ from __future__ import annotations
 import queue
 import threading
 import time
+from collections import deque
 from collections.abc import Callable
 from dataclasses import dataclass, field, replace
 from typing import Protocol
@@ -18,6 +19,7 @@ from drivers.frames.base import Answer, AnswerKind, FrameParser, Garbage, Item, 
 from drivers.frames.scp0499_facts import Discovery
 from drivers.frames.scp0499_outcome import Outcome, name_of, outcome, unanswered
 from drivers.link_items import LinkDegraded, LinkItem, LinkUp
+from drivers.pace import Pace
 from drivers.sleep import slept_ns
 from drivers.steady import SteadyReader
 from drivers.zero_gate import ZeroGate
@@ -28,6 +30,8 @@ _HELD_NS = 1_000_000_000
 """A longer pause between two reads: the program was held, and what arrived meanwhile is old."""
 _SLEPT_NS = 200_000_000
 _FLOOD_PAUSE_S = 0.05
+_REFUSED = 8
+"""So many of what was no frame since the newest weight are looked at for what they share."""
 _WARMING = "the scale has just come back: its weights count in a moment"
 
 
@@ -145,6 +149,10 @@ class Connection:
         """The newest weight came soon after the one before."""
         self._slept_ns = line.slept()
         self._sample = b""
+        self._refused: deque[Garbage] = deque(maxlen=_REFUSED)
+        self._pace = Pace(line.reader.stale_after_ns)
+        self._echoed = False
+        """What came in last was what we had sent."""
         self._started = False
         """The first frame or damage after opening was seen."""
         self._trouble = ""
@@ -226,7 +234,9 @@ class Connection:
             self._line.say(LinkDegraded(self._budget.bad, self._budget.total, why))
 
     def _take(self, chunk: bytes) -> None:
-        self._conversation.heard_bytes(self._read_ns)
+        self._echoed = chunk in self._sent
+        if not self._echoed:
+            self._conversation.heard_bytes(self._read_ns)
         self._sample = (self._sample + chunk)[-_SAMPLE:]
         for item in self._parser.feed(chunk):
             self._handle(item)
@@ -250,6 +260,7 @@ class Connection:
                 start = self._parser.frame_start
                 if is_first and not (start and item.raw.startswith(start)):
                     return  # the rest of a frame that began before the port was open
+                self._refused.append(item)
                 self._damage()
                 self._line.say(item)
 
@@ -263,13 +274,15 @@ class Connection:
         self.worked = True
         self._quick = self._read_ns - self._weight_ns < self._line.rules.gulp_ns
         self._weight_ns = self._read_ns
+        self._refused.clear()
         self._conversation.heard_weight(self._read_ns)
         self._budget.count(True, self._read_ns)
         if not self._budget.spent:
             self._trouble = ""
         reading = self._line.reader.feed(frame, self._read_ns, self._epoch)
         reading = self._line.gate.judge(reading)
-        trouble = self._trouble or (_WARMING if self._read_ns < self._warm_ns else "")
+        seldom = self._pace.see(self._read_ns)
+        trouble = self._trouble or (_WARMING if self._read_ns < self._warm_ns else seldom)
         if trouble and reading.fault is None:
             reading = replace(reading, fault=trouble, steady=False, at_zero=False)
         self._line.say(reading)
@@ -296,7 +309,11 @@ class Connection:
         if len(self._sample) < ENOUGH:
             return
         self._trouble = diagnose(
-            self._sample, self.worked, self._line.settings, self._line.new_parser
+            self._sample,
+            self.worked,
+            self._line.settings,
+            self._line.new_parser,
+            self._refused,
         )
         self._told, self._told_ns = self._trouble, self._read_ns
         self._line.say(LinkDegraded(self._budget.bad, self._budget.total, self._trouble))
@@ -308,6 +325,11 @@ class Connection:
             f"the scale on {self._port.name} has sent nothing for {seconds:g} s: check that it is"
             " switched on, its cable, and its communication settings"
         )
+        if self._echoed:
+            why = (
+                f"on {self._port.name} comes back what the station sends, and nothing else: check"
+                " that the scale is switched on, its cable, and its communication settings"
+            )
         if self._line.settings:
             why += f" (here: {self._line.settings})"
         self._line.say(LinkDegraded(0, self._budget.total, why))

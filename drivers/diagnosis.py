@@ -2,16 +2,25 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections import Counter
+from collections.abc import Callable, Iterable
 
-from drivers.frames.base import FrameParser, WeightFrame
+from drivers.frames.base import FrameParser, Garbage, WeightFrame
 
 ENOUGH = 60
 """From this many bytes on, three frames, a line can be judged."""
 
 
+_AGAIN = 3
+"""So often the same bytes come by no accident: noise never damages lines alike."""
+
+
 def diagnose(
-    sample: bytes, frames_seen: bool, line: str, new_parser: Callable[[], FrameParser]
+    sample: bytes,
+    frames_seen: bool,
+    line: str,
+    new_parser: Callable[[], FrameParser],
+    refused: Iterable[Garbage] = (),
 ) -> str:
     """Say what to check.
 
@@ -20,6 +29,7 @@ def diagnose(
         frames_seen: whether any frame was read on this connection.
         line: the port's settings as a scale's menu gives them, e.g. ``9600 8N1``; may be empty.
         new_parser: makes the parser of this line.
+        refused: what was no frame since the newest weight.
     """
     here = f" (here: {line})" if line else ""
     parity = _parity_found(sample, new_parser)
@@ -27,6 +37,11 @@ def diagnose(
         return (
             f"the scale sends 7 data bits with {parity} parity: set bytesize 7 and parity"
             f" {parity[0].upper()} for this port{here}, or 8N1 on the scale"
+        )
+    if frames_seen and (why := _said_again(refused)):
+        return (
+            f"one line comes again and again and is no weight ({why}): see what the scale shows,"
+            " such as an error, another unit or another mode, and set it back"
         )
     if frames_seen:
         return (
@@ -36,7 +51,8 @@ def diagnose(
     high = sum(byte >= 0x80 or byte == 0 for byte in sample)
     if high * 5 >= len(sample):
         return f"bytes arrive but none is a frame: check baud rate and parity{here}"
-    if b"\n" not in sample and b"\r" not in sample:
+    start = new_parser().frame_start
+    if not any(byte < 0x20 for byte in sample) and not (start and start in sample):
         return (
             "bytes arrive but no line ever starts or ends: check baud rate and parity"
             f"{here}, and that this is the scale"
@@ -45,6 +61,12 @@ def diagnose(
         "text arrives but none of it is a weight of this protocol: is another device on this port,"
         f" or another output format set on the scale? If not, check baud rate and parity{here}"
     )
+
+
+def _said_again(refused: Iterable[Garbage]) -> str:
+    """Why a line that comes again and again, the same each time, is no frame; else empty."""
+    most = Counter((one.raw, one.why) for one in refused).most_common(1)
+    return most[0][0][1] if most and most[0][1] >= _AGAIN else ""
 
 
 def _parity_found(sample: bytes, new_parser: Callable[[], FrameParser]) -> str:

@@ -114,6 +114,11 @@ class SteadyReader:
         self._agreeing = 0
         self._spread = Spread(rules.spread_window_ns)
 
+    @property
+    def stale_after_ns(self) -> int:
+        """A weight older than this does not count."""
+        return self._rules.stale_after_ns
+
     def reset(self) -> None:
         """Forget all frames."""
         self._last = None

@@ -8,6 +8,7 @@ from collections.abc import Callable, Iterable
 import pytest
 
 from drivers.connection import Connection, Line, LinkRules
+from drivers.conversation import LISTEN
 from drivers.errors import PortError
 from drivers.frames.base import Answer, AnswerKind, Garbage
 from drivers.frames.scp0499 import Scp0499Parser
@@ -137,7 +138,7 @@ def test_on_its_first_connection_a_scale_is_believed_at_once() -> None:
 
 def test_damage_beyond_the_budget_marks_every_reading_until_it_is_within() -> None:
     good = [(n * 50, FRAME) for n in range(1, 500)]
-    bad = [(5_000 + n, DAMAGED) for n in range(10)]
+    bad = [(5_000 + n, DAMAGED.replace(b" 4g", b"%c4g" % (65 + n))) for n in range(10)]
     items = play(Script(sorted(good + bad)))
     (told,) = of(LinkDegraded, items)
     assert "damaged" in told.why
@@ -290,3 +291,41 @@ def test_a_minute_of_noise_gives_no_steady_reading_and_is_told() -> None:
     items = play(Script([(n * 50, chance.randbytes(576)) for n in range(1, 1201)]))
     assert [r for r in of(Reading, items) if r.steady] == []
     assert len(of(LinkDegraded, items)) == 6
+
+
+class Echo(Script):
+    """A line that gives back what is sent, and nothing else."""
+
+    def __init__(self) -> None:
+        super().__init__([(20_000, b"")])
+        self._back = b""
+
+    def write(self, data: bytes) -> None:
+        super().write(data)
+        self._back += data
+
+    def read(self) -> bytes:
+        back, self._back = self._back, b""
+        return back or super().read()
+
+
+def test_line_that_gives_back_what_is_sent_is_no_scale() -> None:
+    told = of(LinkDegraded, play(Echo()))
+    assert "on script comes back what the station sends, and nothing else" in told[0].why
+
+
+def test_weights_once_a_second_are_told_by_their_pace_and_never_as_silence() -> None:
+    rules = LinkRules(ask=LISTEN)
+    items = play(Script([(n * 1_000, FRAME) for n in range(1, 30)]), rules=rules)
+    faults = [item.fault for item in of(Reading, items)]
+    assert "weights come 1.0 s apart, and one counts for 0.5 s" in str(faults[5])
+    assert all(faults[5:])
+    assert of(LinkDegraded, items) == []
+
+
+def test_line_the_parser_refuses_again_and_again_is_told_by_what_it_says() -> None:
+    """An error the parser does not know, shown by a scale whose line is sound."""
+    steps = [(n * 100, FRAME) for n in range(1, 30)]
+    steps += [(n * 100, b"\n?1G         254g  \r") for n in range(30, 60)]
+    told = of(LinkDegraded, play(Script(steps)))
+    assert "is no weight (status is '?', allowed is Z O U E I T e or a space)" in told[-1].why

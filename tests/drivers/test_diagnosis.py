@@ -5,6 +5,7 @@ import random
 import pytest
 
 from drivers.diagnosis import diagnose
+from drivers.frames.base import Garbage
 from drivers.frames.scp0499 import Scp0499Parser
 from drivers.parity import ParityLine
 
@@ -20,6 +21,7 @@ FRAMES = b"\n 1G         254g  \r" * 10
         (b"$GPGGA,123519,4807.038,N*47\r\n" * 9, False, "another device"),
         (ParityLine("E").sent(FRAMES), False, "even parity: set bytesize 7 and parity E"),
         (ParityLine("O").sent(FRAMES), False, "odd parity: set bytesize 7 and parity O"),
+        (b"\x02 1 pan 254 g \x03" * 20, False, "another device"),
         (FRAMES[:50] + b"\xff\xff" + FRAMES[60:], True, "many frames arrive damaged"),
     ],
 )
@@ -27,3 +29,13 @@ def test_words(sample: bytes, frames_seen: bool, words: str) -> None:
     said = diagnose(sample, frames_seen, "9600 8N1", Scp0499Parser)
     assert words in said
     assert frames_seen or "9600 8N1" in said
+
+
+def test_line_that_comes_again_and_again_is_no_damage() -> None:
+    """Somebody pressed the unit key: a cable has nothing to do with it."""
+    pounds = Garbage(b"g= 0.560 lb\r\n", "unit 'lb' is not in the description")
+    noise = [Garbage(bytes([n]) * 9, "bytes that belong to no frame") for n in range(5)]
+    said = diagnose(FRAMES, True, "", Scp0499Parser, [*noise, pounds, pounds, pounds])
+    assert "no weight (unit 'lb' is not in the description)" in said
+    assert "set it back" in said
+    assert "cable" in diagnose(FRAMES, True, "", Scp0499Parser, [*noise, pounds])

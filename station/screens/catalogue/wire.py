@@ -95,6 +95,7 @@ SWAP = (
     "no scale yet",
     "none was taken into use on record yet",
     "then its number, its verification and who answers for it",
+    "checked was {known}, here is {found}: CHECK IT again",
 )
 """Taking a scale into use."""
 
@@ -162,6 +163,12 @@ LINK = (
     "scale's port {code} cannot be opened",
     "the scale on {code} has sent nothing for {number} s: check that it is switched on, its"
     " cable, and its communication settings",
+    "on {code} comes back what the station sends, and nothing else: check that the scale is"
+    " switched on, its cable, and its communication settings",
+    "one line comes again and again and is no weight ({why}): see what the scale shows, such as an"
+    " error, another unit or another mode, and set it back",
+    "weights come {number} s apart, and one counts for {most} s: set the scale, or the converter on"
+    " its line, to send more often and at once",
     "the scale has just come back: its weights count in a moment",
     "more bytes arrive than a scale sends: is this the scale's line?",
 )

@@ -2520,6 +2520,10 @@
         <translation type="unfinished">controlado de nuevo, bien</translation>
     </message>
     <message>
+        <source>checked was {known}, here is {found}: CHECK IT again</source>
+        <translation type="unfinished">se controló {known}, aquí está {found}: pulse otra vez CONTROLARLA</translation>
+    </message>
+    <message>
         <source>checking …</source>
         <translation type="unfinished">comprobando …</translation>
     </message>
@@ -3970,6 +3974,14 @@
     <message>
         <source>on the {count} bags to come, any above the floor will do</source>
         <translation type="unfinished">en las {count} bolsas que faltan, basta pasar el mínimo</translation>
+    </message>
+    <message>
+        <source>on {code} comes back what the station sends, and nothing else: check that the scale is switched on, its cable, and its communication settings</source>
+        <translation type="unfinished">en {code} solo vuelve lo que envía la estación: mire que la báscula esté encendida, su cable y sus ajustes</translation>
+    </message>
+    <message>
+        <source>one line comes again and again and is no weight ({why}): see what the scale shows, such as an error, another unit or another mode, and set it back</source>
+        <translation type="unfinished">llega siempre la misma línea y no es un peso ({why}): mire qué muestra la báscula (error, otra unidad, otro modo) y póngala como antes</translation>
     </message>
     <message>
         <source>one new bag stands for one reject: touch one alone</source>
@@ -5470,6 +5482,10 @@
     <message>
         <source>weights arrive and are used</source>
         <translation type="unfinished">los pesos llegan y se usan</translation>
+    </message>
+    <message>
+        <source>weights come {number} s apart, and one counts for {most} s: set the scale, or the converter on its line, to send more often and at once</source>
+        <translation type="unfinished">los pesos llegan cada {number} s y uno vale {most} s: ajuste la báscula, o el convertidor de su línea, para que envíe más a menudo y al momento</translation>
     </message>
     <message>
         <source>what</source>

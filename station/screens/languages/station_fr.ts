@@ -2520,6 +2520,10 @@
         <translation type="unfinished">recontrôlé, bon</translation>
     </message>
     <message>
+        <source>checked was {known}, here is {found}: CHECK IT again</source>
+        <translation type="unfinished">contrôlée : {known}, ici : {found} : touchez encore LA CONTRÔLER</translation>
+    </message>
+    <message>
         <source>checking …</source>
         <translation type="unfinished">vérification …</translation>
     </message>
@@ -3970,6 +3974,14 @@
     <message>
         <source>on the {count} bags to come, any above the floor will do</source>
         <translation type="unfinished">sur les {count} sacs à venir, tout au-dessus du plancher suffit</translation>
+    </message>
+    <message>
+        <source>on {code} comes back what the station sends, and nothing else: check that the scale is switched on, its cable, and its communication settings</source>
+        <translation type="unfinished">sur {code} ne revient que ce que la station envoie : la balance est-elle allumée, câble, réglages ?</translation>
+    </message>
+    <message>
+        <source>one line comes again and again and is no weight ({why}): see what the scale shows, such as an error, another unit or another mode, and set it back</source>
+        <translation type="unfinished">la même ligne revient toujours et n'est pas un poids ({why}) : voyez ce que montre la balance (erreur, autre unité, autre mode) et remettez-la</translation>
     </message>
     <message>
         <source>one new bag stands for one reject: touch one alone</source>
@@ -5470,6 +5482,10 @@
     <message>
         <source>weights arrive and are used</source>
         <translation type="unfinished">les poids arrivent et servent</translation>
+    </message>
+    <message>
+        <source>weights come {number} s apart, and one counts for {most} s: set the scale, or the converter on its line, to send more often and at once</source>
+        <translation type="unfinished">un poids toutes les {number} s, et il compte {most} s : réglez la balance, ou le convertisseur de sa ligne, pour envoyer plus souvent et aussitôt</translation>
     </message>
     <message>
         <source>what</source>

@@ -2520,6 +2520,10 @@
         <translation type="unfinished">ਮੁੜ ਜਾਂਚਿਆ, ਠੀਕ</translation>
     </message>
     <message>
+        <source>checked was {known}, here is {found}: CHECK IT again</source>
+        <translation type="unfinished">ਜਾਂਚਿਆ ਸੀ {known}, ਇੱਥੇ ਹੈ {found}: ਫਿਰ ਇਸ ਨੂੰ ਜਾਂਚੋ</translation>
+    </message>
+    <message>
         <source>checking …</source>
         <translation type="unfinished">ਜਾਂਚ ਹੋ ਰਹੀ …</translation>
     </message>
@@ -3970,6 +3974,14 @@
     <message>
         <source>on the {count} bags to come, any above the floor will do</source>
         <translation type="unfinished">ਆਉਂਦੇ {count} ਬੈਗਾਂ ਤੇ, ਹੇਠਲੀ ਹੱਦ ਤੋਂ ਵੱਧ ਕੋਈ ਵੀ</translation>
+    </message>
+    <message>
+        <source>on {code} comes back what the station sends, and nothing else: check that the scale is switched on, its cable, and its communication settings</source>
+        <translation type="unfinished">{code} ਉੱਤੇ ਸਿਰਫ਼ ਸਟੇਸ਼ਨ ਦਾ ਭੇਜਿਆ ਹੀ ਮੁੜਦਾ ਹੈ: ਕੰਡਾ ਚਾਲੂ ਹੈ? ਤਾਰ ਤੇ ਸੈਟਿੰਗ ਦੇਖੋ</translation>
+    </message>
+    <message>
+        <source>one line comes again and again and is no weight ({why}): see what the scale shows, such as an error, another unit or another mode, and set it back</source>
+        <translation type="unfinished">ਇੱਕੋ ਲਾਈਨ ਵਾਰ ਵਾਰ ਆਉਂਦੀ ਹੈ ਤੇ ਭਾਰ ਨਹੀਂ ({why}): ਦੇਖੋ ਕੰਡਾ ਕੀ ਦਿਖਾਉਂਦਾ ਹੈ, ਜਿਵੇਂ ਗਲਤੀ, ਹੋਰ ਇਕਾਈ ਜਾਂ ਹੋਰ ਢੰਗ, ਤੇ ਪਹਿਲਾਂ ਵਾਂਗ ਕਰੋ</translation>
     </message>
     <message>
         <source>one new bag stands for one reject: touch one alone</source>
@@ -5470,6 +5482,10 @@
     <message>
         <source>weights arrive and are used</source>
         <translation type="unfinished">ਭਾਰ ਆਉਂਦੇ ਤੇ ਵਰਤੇ ਜਾਂਦੇ ਹਨ</translation>
+    </message>
+    <message>
+        <source>weights come {number} s apart, and one counts for {most} s: set the scale, or the converter on its line, to send more often and at once</source>
+        <translation type="unfinished">ਭਾਰ {number} s ਬਾਅਦ ਆਉਂਦੇ ਹਨ, ਤੇ ਇੱਕ {most} s ਗਿਣਿਆ ਜਾਂਦਾ ਹੈ: ਕੰਡੇ ਜਾਂ ਉਸ ਦੀ ਲਾਈਨ ਦੇ ਕਨਵਰਟਰ ਨੂੰ ਜ਼ਿਆਦਾ ਵਾਰ ਤੇ ਤੁਰੰਤ ਭੇਜਣ ਲਈ ਸੈੱਟ ਕਰੋ</translation>
     </message>
     <message>
         <source>what</source>

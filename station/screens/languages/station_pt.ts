@@ -2520,6 +2520,10 @@
         <translation type="unfinished">controlado de novo, bem</translation>
     </message>
     <message>
+        <source>checked was {known}, here is {found}: CHECK IT again</source>
+        <translation type="unfinished">foi controlada {known}, aqui está {found}: toque outra vez em CONTROLÁ-LA</translation>
+    </message>
+    <message>
         <source>checking …</source>
         <translation type="unfinished">a verificar …</translation>
     </message>
@@ -3970,6 +3974,14 @@
     <message>
         <source>on the {count} bags to come, any above the floor will do</source>
         <translation type="unfinished">nos {count} sacos que faltam, basta acima do mínimo</translation>
+    </message>
+    <message>
+        <source>on {code} comes back what the station sends, and nothing else: check that the scale is switched on, its cable, and its communication settings</source>
+        <translation type="unfinished">em {code} só volta o que a estação envia: veja se a balança está ligada, o cabo e as definições</translation>
+    </message>
+    <message>
+        <source>one line comes again and again and is no weight ({why}): see what the scale shows, such as an error, another unit or another mode, and set it back</source>
+        <translation type="unfinished">chega sempre a mesma linha e não é um peso ({why}): veja o que a balança mostra (erro, outra unidade, outro modo) e ponha-a como antes</translation>
     </message>
     <message>
         <source>one new bag stands for one reject: touch one alone</source>
@@ -5470,6 +5482,10 @@
     <message>
         <source>weights arrive and are used</source>
         <translation type="unfinished">os pesos chegam e são usados</translation>
+    </message>
+    <message>
+        <source>weights come {number} s apart, and one counts for {most} s: set the scale, or the converter on its line, to send more often and at once</source>
+        <translation type="unfinished">os pesos chegam de {number} em {number} s e um conta {most} s: regule a balança, ou o conversor da sua linha, para enviar mais vezes e logo</translation>
     </message>
     <message>
         <source>what</source>

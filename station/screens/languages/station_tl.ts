@@ -2520,6 +2520,10 @@
         <translation type="unfinished">sinuri muli, ayos</translation>
     </message>
     <message>
+        <source>checked was {known}, here is {found}: CHECK IT again</source>
+        <translation type="unfinished">sinuri ang {known}, narito ang {found}: SURIIN ITO muli</translation>
+    </message>
+    <message>
         <source>checking …</source>
         <translation type="unfinished">sinusuri …</translation>
     </message>
@@ -3970,6 +3974,14 @@
     <message>
         <source>on the {count} bags to come, any above the floor will do</source>
         <translation type="unfinished">sa darating na {count} bag, sapat ang higit sa floor</translation>
+    </message>
+    <message>
+        <source>on {code} comes back what the station sends, and nothing else: check that the scale is switched on, its cable, and its communication settings</source>
+        <translation type="unfinished">sa {code} bumabalik lang ang ipinadadala ng istasyon: tingnan kung naka-on ang timbangan, ang kable at settings</translation>
+    </message>
+    <message>
+        <source>one line comes again and again and is no weight ({why}): see what the scale shows, such as an error, another unit or another mode, and set it back</source>
+        <translation type="unfinished">iisang linya ang paulit-ulit at hindi timbang ({why}): tingnan ang ipinapakita ng timbangan, gaya ng error, ibang yunit o ibang mode, at ibalik ito</translation>
     </message>
     <message>
         <source>one new bag stands for one reject: touch one alone</source>
@@ -5470,6 +5482,10 @@
     <message>
         <source>weights arrive and are used</source>
         <translation type="unfinished">dumarating at ginagamit ang mga bigat</translation>
+    </message>
+    <message>
+        <source>weights come {number} s apart, and one counts for {most} s: set the scale, or the converter on its line, to send more often and at once</source>
+        <translation type="unfinished">dumarating ang timbang bawat {number} s, at may bisa nang {most} s: itakda ang timbangan, o ang converter sa linya nito, na magpadala nang mas madalas at agad</translation>
     </message>
     <message>
         <source>what</source>

@@ -2520,6 +2520,10 @@
         <translation type="unfinished">kiểm tra lại, đạt</translation>
     </message>
     <message>
+        <source>checked was {known}, here is {found}: CHECK IT again</source>
+        <translation type="unfinished">đã kiểm tra {known}, ở đây là {found}: KIỂM TRA NÓ lại</translation>
+    </message>
+    <message>
         <source>checking …</source>
         <translation type="unfinished">đang kiểm tra …</translation>
     </message>
@@ -3970,6 +3974,14 @@
     <message>
         <source>on the {count} bags to come, any above the floor will do</source>
         <translation type="unfinished">{count} túi còn lại: trên mức tối thiểu là đủ</translation>
+    </message>
+    <message>
+        <source>on {code} comes back what the station sends, and nothing else: check that the scale is switched on, its cable, and its communication settings</source>
+        <translation type="unfinished">ở {code} chỉ dội lại những gì trạm gửi: xem cân đã bật chưa, cáp và cài đặt truyền</translation>
+    </message>
+    <message>
+        <source>one line comes again and again and is no weight ({why}): see what the scale shows, such as an error, another unit or another mode, and set it back</source>
+        <translation type="unfinished">một dòng cứ lặp lại và không phải số cân ({why}): xem cân đang hiện gì, như lỗi, đơn vị khác hay chế độ khác, rồi chỉnh lại</translation>
     </message>
     <message>
         <source>one new bag stands for one reject: touch one alone</source>
@@ -5470,6 +5482,10 @@
     <message>
         <source>weights arrive and are used</source>
         <translation type="unfinished">số cân đến và được dùng</translation>
+    </message>
+    <message>
+        <source>weights come {number} s apart, and one counts for {most} s: set the scale, or the converter on its line, to send more often and at once</source>
+        <translation type="unfinished">số cân cách nhau {number} s, mà mỗi số chỉ tính {most} s: đặt cân, hoặc bộ chuyển trên đường dây, gửi nhiều hơn và ngay</translation>
     </message>
     <message>
         <source>what</source>

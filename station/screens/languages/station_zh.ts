@@ -2520,6 +2520,10 @@
         <translation type="unfinished">复查合格</translation>
     </message>
     <message>
+        <source>checked was {known}, here is {found}: CHECK IT again</source>
+        <translation type="unfinished">检查过的是 {known}，这里是 {found}：请再次检查它</translation>
+    </message>
+    <message>
         <source>checking …</source>
         <translation type="unfinished">正在核对 …</translation>
     </message>
@@ -3970,6 +3974,14 @@
     <message>
         <source>on the {count} bags to come, any above the floor will do</source>
         <translation type="unfinished">余下 {count} 袋，高于下限即可</translation>
+    </message>
+    <message>
+        <source>on {code} comes back what the station sends, and nothing else: check that the scale is switched on, its cable, and its communication settings</source>
+        <translation type="unfinished">{code} 上只收到工作站自己发出的内容：检查秤是否开机、电缆和通信设置</translation>
+    </message>
+    <message>
+        <source>one line comes again and again and is no weight ({why}): see what the scale shows, such as an error, another unit or another mode, and set it back</source>
+        <translation type="unfinished">同一行反复出现且不是重量（{why}）：看看秤显示什么，例如错误、其他单位或其他模式，并改回来</translation>
     </message>
     <message>
         <source>one new bag stands for one reject: touch one alone</source>
@@ -5470,6 +5482,10 @@
     <message>
         <source>weights arrive and are used</source>
         <translation type="unfinished">重量到达并被使用</translation>
+    </message>
+    <message>
+        <source>weights come {number} s apart, and one counts for {most} s: set the scale, or the converter on its line, to send more often and at once</source>
+        <translation type="unfinished">每 {number} s 才来一个重量，而一个只在 {most} s 内算数：把秤或其线路上的转换器设为更频繁并立即发送</translation>
     </message>
     <message>
         <source>what</source>

@@ -41,6 +41,7 @@ SAID_BY = (
     "drivers/wedge.py",
     "drivers/diagnosis.py",
     "drivers/connection.py",
+    "drivers/pace.py",
     "drivers/port.py",
     "drivers/wire_view.py",
     "drivers/frames",
