@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from datetime import date
 from typing import Any
 
-from station.core.dating import Dating, date_run
+from station.core.dating import Dating, DatingError, date_run
 from station.core.facts import Fact
 from station.core.journal import Value
 from station.core.line_lots import Rework
@@ -38,10 +38,14 @@ def redate(
     """Return the dates of a blend, shortened by the last day of any lot or rework in it.
 
     Raises:
-        DatingError: a lot's own last day is before the production day.
+        DatingError: the last day of a lot or of rework is before the production day.
     """
     dating = date_run(product, lots, day)
     for rework in sorted(reworks, key=lambda one: one.lot):
+        if rework.use_by < day:
+            raise DatingError(
+                f"lot {rework.lot} had its last day on {rework.use_by}: it must not be used"
+            )
         if rework.use_by < dating.use_by:
             dating = replace(dating, use_by=rework.use_by, shortened_by=rework.lot)
     return dating

@@ -9,10 +9,10 @@ from __future__ import annotations
 import hashlib
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
-from datetime import date
+from datetime import date, timedelta
 
 from station.core.lots import InputLot, LotError, LotStatus, checked_lot_code
-from station.core.product import Product
+from station.core.product import Component, Product
 
 
 @dataclass(frozen=True, slots=True, order=True)
@@ -112,6 +112,14 @@ def assemble(
     if missing:
         raise LotError(f"product {product.code} has no lot yet for: {', '.join(missing)}")
     return LotSet.of(uses)
+
+
+def last_day(lot: InputLot, component: Component) -> date | None:
+    """The last day of the calendar on which a lot may be packed; None where nothing limits it."""
+    if component.max_age_days is None:
+        return lot.use_by
+    oldest = (lot.harvested or lot.received) + timedelta(days=component.max_age_days)
+    return oldest if lot.use_by is None else min(lot.use_by, oldest)
 
 
 def blend_lot_code(line: str, day: date, number: int) -> str:

@@ -20,7 +20,7 @@ from station.core.metrology.verdict import Verdict, classify
 from station.core.pack import LabelState, Quality, Weighing
 from station.core.product import PackMode
 from station.core.run import Run
-from station.line.cycle_kept import bag_checked, bag_kept, bag_unseen, taken_back
+from station.line.cycle_kept import bag_checked, bag_kept, bag_unseen, set_aside
 from station.line.cycle_labels import (
     bag_gone,
     label_failed,
@@ -174,8 +174,9 @@ def _ready(cycle: Cycle, reading: Reading) -> Step:
     assert cycle.run is not None
     if indication(reading) < load_threshold(cycle.run, cycle.rules):
         # A residue, or a zero that went below, would be in the next bag's net.
-        lost = reading.steady and not reading.at_zero
-        return (replace(cycle, phase=Phase.CLEAR_PAN) if lost else cycle), ()
+        if _shows_zero(reading):
+            return bag_lifted(cycle), ()
+        return (replace(cycle, phase=Phase.CLEAR_PAN) if reading.steady else cycle), ()
     if order_done(cycle) or cycle.closed:
         return cycle, ()
     loaded = replace(cycle, phase=Phase.LOADED, load=Load(reading.seen_at_ns))
@@ -306,7 +307,7 @@ def _run_started(cycle: Cycle, event: RunStarted) -> Step:
 
 
 def _run_ended(cycle: Cycle, event: RunEnded) -> Step:
-    ended = replace(cycle, phase=Phase.CLOSED, run=None, load=None, stop="")
+    ended = replace(cycle, phase=Phase.CLOSED, run=None, following=None, load=None, stop="")
     ended = replace(ended, closing=(), due=(), seals=(), coming="", unlabelled="")
     return ended, run_over(cycle)
 
@@ -324,9 +325,9 @@ def _set_aside_load(cycle: Cycle, event: SetAside) -> Step:
     return replace(cycle, load=replace(cycle.load, aside=event.reason)), ()
 
 
-def _take_back(cycle: Cycle, event: SetAside) -> Step:
-    """The last labelled bag burst or was found bad after its label: it is no longer good."""
-    return taken_back(cycle, event.reason)
+def _set_aside(cycle: Cycle, event: SetAside) -> Step:
+    """No bag is being filled: it is the one that waits on the pan, or the last one."""
+    return set_aside(cycle, event.reason)
 
 
 def _barred(cycle: Cycle, event: Barred) -> Step:
@@ -390,9 +391,9 @@ _TABLE: Mapping[tuple[Phase, type], Callable[..., Step]] = {
     (Phase.STOPPED, RunEnded): _run_ended,
     (Phase.STOPPED, Resumed): _resumed,
     (Phase.LOADED, SetAside): _set_aside_load,
-    (Phase.LIFT, SetAside): _take_back,
-    (Phase.CLEAR_PAN, SetAside): _take_back,
-    (Phase.READY, SetAside): _take_back,
+    (Phase.LIFT, SetAside): _set_aside,
+    (Phase.CLEAR_PAN, SetAside): _set_aside,
+    (Phase.READY, SetAside): _set_aside,
     (Phase.RECORDING, Recorded): _recorded,
     (Phase.RECORDING, RecordFailed): _record_failed,
 }

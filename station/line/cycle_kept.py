@@ -16,8 +16,18 @@ from station.core.mass import Mass
 from station.core.pack import LabelState
 from station.core.run import Run
 from station.line.cycle_labels import without_bag
-from station.line.cycle_state import Cycle, Kept, LineRules, indication, load_threshold, net_of
+from station.line.cycle_state import (
+    Cycle,
+    Kept,
+    LineRules,
+    Load,
+    indication,
+    load_threshold,
+    net_of,
+    on_pan,
+)
 from station.line.effects import Cue, Effect, MarkLabel, Note, Sound, TakeBack
+from station.line.state import Phase
 
 CHANGED = "changed after weighing"
 """The reason on record of a bag that did not leave the pan as it was weighed."""
@@ -86,6 +96,18 @@ def bag_unseen(cycle: Cycle) -> _Step:
     if last is None or not cycle.last_is_good or last.serial in (cycle.coming, *cycle.reissued):
         return cycle, taken
     return cycle, (*taken, MarkLabel(last.serial, LabelState.IN_DOUBT, _UNSEEN))
+
+
+def set_aside(cycle: Cycle, reason: str) -> _Step:
+    """Set aside the bag that waits on the pan for acceptance; otherwise the last one.
+
+    The last one burst, or was found bad after its label.
+    """
+    if not cycle.closed or not on_pan(cycle):
+        return taken_back(cycle, reason)
+    assert cycle.reading is not None
+    load = Load(cycle.reading.seen_at_ns, aside=reason)
+    return replace(cycle, phase=Phase.LOADED, load=load), ()
 
 
 def taken_back(cycle: Cycle, reason: str) -> _Step:

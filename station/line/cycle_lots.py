@@ -4,10 +4,9 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from station.line.cycle_state import Cycle
+from station.line.cycle_state import Cycle, on_pan
 from station.line.effects import Effect, Note
 from station.line.events import LotsChanged
-from station.line.state import Phase
 
 _Step = tuple[Cycle, tuple[Effect, ...]]
 
@@ -15,14 +14,16 @@ _Step = tuple[Cycle, tuple[Effect, ...]]
 def lots_changed(cycle: Cycle, event: LotsChanged) -> _Step:
     """Take the new set for the next bag.
 
-    A bag on the pan may hold what was just declared gone, so a set that lost a lot waits until it
-    was lifted. A lot that came in may be in it too, so a wider set holds at once.
+    A bag on the pan may hold what was just declared gone, so a set that lost a lot, or a later last
+    day, waits until it was lifted. A lot that came in may be in it too, so a wider set and an
+    earlier day hold at once.
     """
     if cycle.run is None or cycle.run.id != event.run.id:
         return cycle, ()
     note = Note(f"blend lot {event.run.blend_lot}: {', '.join(_lots(event))}", event.who)
     wider = set(cycle.run.lot_set.uses) <= set(event.run.lot_set.uses)
-    if cycle.phase is Phase.LOADED and not wider:
+    wider = wider and event.run.dating.use_by <= cycle.run.dating.use_by
+    if on_pan(cycle) and not wider:
         return replace(cycle, following=event.run), (note,)
     return replace(cycle, run=event.run, following=None), (note,)
 

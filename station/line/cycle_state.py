@@ -131,6 +131,19 @@ def _threshold(tare: Decimal, tare_unit: Unit, interval: Decimal, unit: Unit) ->
     return max(half, Mass(interval, unit) * 2)
 
 
+def on_pan(cycle: Cycle) -> bool:
+    """Whether a bag that is not recorded yet lies on the pan, also one that waits to be taken in.
+
+    While no bag is taken, because acceptance is closed or the order is done, it lies there in
+    phase READY.
+    """
+    if cycle.phase is not Phase.READY:
+        return cycle.phase is Phase.LOADED
+    if cycle.reading is None or cycle.run is None:
+        return False
+    return indication(cycle.reading) >= load_threshold(cycle.run, cycle.rules)
+
+
 def may_end(cycle: Cycle) -> bool:
     """Whether the run may end: no bag is on the pan, or no reading tells whether the last one is.
 

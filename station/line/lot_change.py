@@ -14,6 +14,7 @@ from typing import Protocol
 
 from station.core.blend_change import BlendChange, changed_run, redate, with_change
 from station.core.clearance import Gate
+from station.core.dating import Dating
 from station.core.facts import Fact
 from station.core.journal import EntryKind
 from station.core.line_lots import (
@@ -34,9 +35,8 @@ from station.core.lots import InputLot, LotError, LotStatus
 from station.core.pack import Moment
 from station.core.receiving import held_lot, hold_lot_fact
 from station.core.run import Run
-from station.line.cycle_state import Cycle
+from station.line.cycle_state import Cycle, on_pan
 from station.line.opening import calendar_day
-from station.line.state import Phase
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,6 +71,14 @@ class Lots(Protocol):
         """
         ...
 
+    def dated(self, run: Run) -> Run:
+        """A run about to open, with the dates of what is on the line already.
+
+        Raises:
+            ValueError: (DatingError) something there had its last day.
+        """
+        ...
+
     def opening(self, run: Run, at: Moment) -> tuple[Fact, ...]:
         """Moves that the start of a run means."""
         ...
@@ -86,6 +94,10 @@ class NoLots:
     def prepare(self, facts: Sequence[Fact], cycle: Cycle, at: Moment) -> Prepared:
         """The facts as they are."""
         return Prepared(tuple(facts))
+
+    def dated(self, run: Run) -> Run:
+        """The run as it is."""
+        return run
 
     def opening(self, run: Run, at: Moment) -> tuple[Fact, ...]:
         """None."""
@@ -150,7 +162,7 @@ class LotChanges:
             state = state.after(move, at.utc)
             uid, its_run = whole[place].uid, "" if run is None else run.id
             whole[place] = move_fact(move, uid, self._line, its_run)
-        if run is None or state.uses == run.lot_set.uses:
+        if run is None or self._is_same(run, state):
             return Prepared(tuple(whole))
         self._check_pan(cycle, run)
         change = self._change(run, state, at)
@@ -158,6 +170,10 @@ class LotChanges:
         self._rehearse(new)
         whole[places[-1]] = with_change(whole[places[-1]], change)
         return Prepared(tuple(whole), new)
+
+    def dated(self, run: Run) -> Run:
+        """A run about to open: rework that the run before left on the line is in its bags too."""
+        return replace(run, dating=self._dating(run, self._on_line.line))
 
     def opening(self, run: Run, at: Moment) -> tuple[Fact, ...]:
         """The lots chosen for a run that are not on the line yet are loaded with its start."""
@@ -235,7 +251,7 @@ class LotChanges:
             raise LotError(
                 "lots changed while a bag was on the pan: lift it before the next change"
             )
-        if cycle.phase is not Phase.LOADED:
+        if not on_pan(cycle):
             return
         held = [lot for use in run.lot_set.uses if not self._may_be_used(lot := use.lot)]
         if held:
@@ -247,6 +263,14 @@ class LotChanges:
     def _may_be_used(self, code: str) -> bool:
         lot = self._lots.get(code)
         return lot is not None and lot.status is not LotStatus.HELD
+
+    def _dating(self, run: Run, state: LineLots) -> Dating:
+        day = run.dating.production_day
+        return redate(run.product, run.lots, state.reworks, day)
+
+    def _is_same(self, run: Run, state: LineLots) -> bool:
+        """Whether the next bag's lots and last day stay; rework of the same lots has its own."""
+        return state.uses == run.lot_set.uses and self._dating(run, state) == run.dating
 
     def _change(self, run: Run, state: LineLots, at: Moment) -> BlendChange:
         try:

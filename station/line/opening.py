@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from datetime import date, datetime, time, timedelta
 
 from station.core.dating import date_run, production_day
-from station.core.lot_set import assemble, blend_lot_code
+from station.core.lot_set import assemble, blend_lot_code, last_day
 from station.core.lots import InputLot
 from station.core.mass import Unit
 from station.core.metrology.rule_sets.registry import rule_set
@@ -61,6 +61,21 @@ def calendar_day(moment: Moment) -> date:
 
 def _local(moment: Moment) -> datetime:
     return (moment.utc + timedelta(minutes=moment.offset_minutes)).replace(tzinfo=None)
+
+
+def too_late(run: Run, day: date) -> str:
+    """Why no bag of a run may be packed any more on a day of the calendar; empty while it may.
+
+    A run may pass midnight: what was fresh enough when it opened need not be so now.
+    """
+    if day > run.dating.use_by:
+        return f"its use-by {run.dating.use_by} is past: end the run"
+    by_code = {component.code: component for component in run.product.components}
+    for lot in run.lots:
+        last = last_day(lot, by_code[lot.component])
+        if last is not None and day > last:
+            return f"lot {lot.code} had its last day on {last}: it must not be used"
+    return ""
 
 
 def open_run(

@@ -54,7 +54,7 @@ from station.line.label_steps import LabelSteps
 from station.line.listeners import Followers, Listeners, Timing
 from station.line.lot_change import Lots, NoLots
 from station.line.messages import End, Enter, Idle, Message, Start
-from station.line.opening import Catalogue, calendar_day, day_of, open_run
+from station.line.opening import Catalogue, calendar_day, day_of, open_run, too_late
 from station.line.ports import Clock, LabelDesk, Store, StoreFault
 from station.line.present import line_state
 from station.line.signatures import Proofs, unsigned_words
@@ -344,8 +344,8 @@ class LineRunner:
     def _record(self, effect: Record) -> None:
         run, now = self._cycle.run, self._clock.now()
         assert run is not None
-        if calendar_day(now) > run.dating.use_by:
-            self._show(RecordFailed(f"its use-by {run.dating.use_by} is past: end the run"))
+        if past := too_late(run, calendar_day(now)):
+            self._show(RecordFailed(past))
             return
         draft = draft_of(effect, run, now)
         try:
@@ -371,7 +371,7 @@ class LineRunner:
             number = self._store.next_blend_number(
                 self._catalogue.line, day_of(at, self._catalogue.cut_off)
             )
-            run = open_run(choice, self._catalogue, at, number, self._new_id(at))
+            run = self._lots.dated(open_run(choice, self._catalogue, at, number, self._new_id(at)))
             self._desk.rehearse(run)
             self._store.start_run(run, at)
             loaded = (*self._lots.opening(run, at), *self._follow.run(run, at))

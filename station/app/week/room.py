@@ -131,7 +131,7 @@ class Room:
         at = self.clock.now()
         catalogue = self.catalogue
         number = self.store.next_blend_number(catalogue.line, day_of(at, catalogue.cut_off))
-        run = open_run(choice, catalogue, at, number, new_uid(at))
+        run = self._changes.dated(open_run(choice, catalogue, at, number, new_uid(at)))
         self._rehearse(run)
         self.store.start_run(run, at)
         loaded = self._changes.opening(run, at)

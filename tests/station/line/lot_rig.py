@@ -10,6 +10,7 @@ from zoneinfo import ZoneInfo
 
 from station.core.ids import new_uid
 from station.core.line_lots import LotMove, Move, move_fact
+from station.core.lot_set import LotUse
 from station.core.lots import InputLot
 from station.core.mass import Mass
 from station.core.pack import Moment
@@ -27,7 +28,7 @@ from station.line.runner import LineRunner
 from station.line.state import RunChoice
 from station.store.line_past import LinePast
 from station.store.lot_reach import bags_with
-from station.store.queries import trace_lot
+from station.store.queries import trace_lot, trace_pack
 from station.store.writer import StationStore
 from tests.station.line.runner_rig import RULES, CommandDesk
 from tests.station.line.scenario import MS, grams, make_product, make_reading
@@ -200,3 +201,22 @@ def with_shares(product, **shares):
         for low, mid, high in (shares[one.component.code],)
     )
     return replace(product, recipe=recipe)
+
+
+def rework(line, serials, packed_at, use_by):
+    """The content of bags set aside goes back on the line."""
+    found = trace_pack(line.home, serials[0])
+    return LotMove(
+        Move.REWORK,
+        found.record.draft.blend_lot,
+        quantity=Mass.parse("1.26 kg"),
+        members=tuple(LotUse(one.component, one.code) for one in found.lots),
+        use_by=use_by,
+        packed_at=packed_at,
+        serials=tuple(serials),
+    )
+
+
+def qualities(line, serials):
+    """What the bags are worth now."""
+    return {str(trace_pack(line.home, serial).quality) for serial in serials}

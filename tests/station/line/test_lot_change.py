@@ -7,9 +7,7 @@ from decimal import Decimal
 import pytest
 
 from station.core.line_lots import LotMove, Move, Overlap
-from station.core.lot_set import LotUse
 from station.core.lots import LotStatus
-from station.core.mass import Mass
 from station.core.product import Component, Share
 from station.line.events import SetAside
 from station.line.lot_change import LotRules
@@ -17,7 +15,15 @@ from station.line.ports import LabelRefused
 from station.line.state import Verb
 from station.store.queries import trace_pack
 from station.store.run_counts import count_run
-from tests.station.line.lot_rig import LOTS, LotLine, PlantClock, lot, with_shares
+from tests.station.line.lot_rig import (
+    LOTS,
+    LotLine,
+    PlantClock,
+    lot,
+    qualities,
+    rework,
+    with_shares,
+)
 from tests.station.line.scenario import make_product
 
 
@@ -257,19 +263,6 @@ def test_a_lot_is_carried_over_to_a_product_that_contains_it_and_no_other(make):
     assert "does not contain" in line.load("ROM-1").words
 
 
-def rework(line, serials, packed_at, use_by):
-    found = trace_pack(line.home, serials[0])
-    return LotMove(
-        Move.REWORK,
-        found.record.draft.blend_lot,
-        quantity=Mass.parse("1.26 kg"),
-        members=tuple(LotUse(one.component, one.code) for one in found.lots),
-        use_by=use_by,
-        packed_at=packed_at,
-        serials=tuple(serials),
-    )
-
-
 def test_rework_into_the_next_hour_brings_its_lots_and_its_day_and_has_an_age_limit(make):
     line = make(rules=LotRules(rework=timedelta(hours=2)))
     line.start("ROM-1", "CAR-7")
@@ -353,10 +346,6 @@ def test_the_balance_asks_for_a_change_that_was_missed_and_blocks_nothing(make):
     line.weigh(0)
     assert "ROM-1 should be empty" in line.state.due[0].words
     assert line.state.verb is Verb.BAG_ON
-
-
-def qualities(line, serials):
-    return {str(trace_pack(line.home, serial).quality) for serial in serials}
 
 
 def test_a_lot_that_finishes_for_half_an_hour_is_asked_about(line):
