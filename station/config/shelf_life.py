@@ -10,7 +10,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
 from station.config.check import check_rows
-from station.config.faults import Faults, unknown
+from station.config.faults import Faults, shown, unknown
 from station.config.packhouse import Person, Role
 from station.config.settings import ProductRow, ShelfLifeRow
 from station.config.toml_file import Table
@@ -27,9 +27,17 @@ class Policy:
 
 
 def read_policy(table: Table, people: Mapping[str, Person], file: str, faults: Faults) -> Policy:
-    """Return the policy of a file; notes a row whose days do not rise."""
+    """Return the policy of a file; notes a row whose days do not rise, and an atmosphere's second.
+
+    Of two rows for one atmosphere the longer life must not win unseen.
+    """
     rows = check_rows(ShelfLifeRow, table, "shelf_life", file, faults)
+    places = dict[str, int]()
     for number, row in rows.items():
+        first = places.setdefault(row.atmosphere, number)
+        if first != number:
+            why = f"{shown(row.atmosphere)} stands already in shelf_life[{first}]"
+            faults.add(file, f"shelf_life[{number}].atmosphere", why, "each one once")
         if row.least_days > row.most_days:
             why = f"{row.least_days} is above most_days {row.most_days}"
             faults.add(file, f"shelf_life[{number}].least_days", why, f"1 to {row.most_days}")

@@ -50,3 +50,17 @@ def test_nobody_else_may(spoil, refusal, who, why):
 def test_days_that_do_not_rise_are_refused(spoil, refusal):
     spoil("products.toml", "least_days = 5\nmost_days = 9", "least_days = 10\nmost_days = 9")
     assert "10 is above most_days 9" in refusal()
+
+
+@pytest.mark.parametrize(
+    "days", ["least_days = 5\nmost_days = 9", "least_days = 5\nmost_days = 30"]
+)
+def test_an_atmosphere_has_one_row_so_that_no_forgotten_one_lets_a_longer_life_through(
+    folder, spoil, refusal, days
+):
+    atmosphere = load(folder, TODAY).products["SLAW-340"].atmosphere
+    again = f'[[shelf_life]]\natmosphere = "{atmosphere}"\n{days}\nbasis = "an old study"\n\n'
+    spoil("products.toml", "[[shelf_life]]", again + "[[shelf_life]]")
+    said = refusal()
+    assert "shelf_life[4].atmosphere" in said
+    assert "stands already in shelf_life[1]; allowed: each one once" in said
