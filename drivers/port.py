@@ -80,7 +80,7 @@ class PortSettings:
     def _check_url(self) -> None:
         if not self.url.strip():
             raise PortError("no port is named", f"present are: {ports_present()}")
-        if "://" not in self.url or self.url == "hid://" or self.url.startswith("replay://"):
+        if "://" not in self.url or self.url == "hid://" or self.is_recording:
             return
         if self.url.startswith(("usb://", "hid://")):
             if wanted(self.url) is None:
@@ -102,6 +102,11 @@ class PortSettings:
     def is_tty(self) -> bool:
         """Whether it is a serial port of this machine."""
         return "://" not in self.url or self.url.startswith("usb://")
+
+    @property
+    def is_recording(self) -> bool:
+        """Whether it is no scale, but what one sent once."""
+        return self.url.startswith("replay://")
 
     @property
     def line(self) -> str:

@@ -37,7 +37,7 @@ from station.app.paper import drawers, ticket_drawers
 from station.app.printers import unit_printer
 from station.app.quality_gates import Follows, quality_gates
 from station.app.record_care import RecordCare
-from station.app.scale_line import scale_link, steady_rules
+from station.app.scale_line import NO_SCALE, scale_link, steady_rules
 from station.app.scanner_line import scanner_link
 from station.app.service_gates import service_gates
 from station.app.service_system import system_rows
@@ -311,6 +311,8 @@ class Station:
         """Start printer, line and scale, in this order: no reading comes before a listener."""
         self.desk.start()
         self.line.start()
+        if self.port.is_recording:
+            self.line.bar(*NO_SCALE)
         self.link.start()
         if self.scanner is not None:
             self.scanner.start()

@@ -26,6 +26,8 @@ _OUTCOME_MS = 2_000
 """A scale that answers nothing has this long to show what it was told."""
 _WARM_UP_MS = 2_000
 """A scale whose line was lost may have been switched off: it settles first."""
+NO_SCALE = ("recording", "the scale is a recording: no bag is taken from it")
+"""Why bags whose weights were sent once before are no bags, and by which source."""
 _SPREAD_MS = 500
 """The spread looks back half a second."""
 

@@ -169,6 +169,7 @@ LINK = (
     " error, another unit or another mode, and set it back",
     "weights come {number} s apart, and one counts for {most} s: set the scale, or the converter on"
     " its line, to send more often and at once",
+    "the scale is a recording: no bag is taken from it",
     "the scale has just come back: its weights count in a moment",
     "more bytes arrive than a scale sends: is this the scale's line?",
 )

@@ -5088,6 +5088,10 @@
         <translation type="unfinished">la báscula acaba de volver: sus pesos contarán enseguida</translation>
     </message>
     <message>
+        <source>the scale is a recording: no bag is taken from it</source>
+        <translation type="unfinished">la báscula es una grabación: no se toma ninguna bolsa de ella</translation>
+    </message>
+    <message>
         <source>the scale is silent: check its cable and power</source>
         <translation type="unfinished">la báscula no responde: revise cable y corriente</translation>
     </message>

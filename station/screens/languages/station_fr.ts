@@ -5088,6 +5088,10 @@
         <translation type="unfinished">la balance vient de revenir : ses poids compteront dans un instant</translation>
     </message>
     <message>
+        <source>the scale is a recording: no bag is taken from it</source>
+        <translation type="unfinished">la balance est un enregistrement : aucun sac n'en est pris</translation>
+    </message>
+    <message>
         <source>the scale is silent: check its cable and power</source>
         <translation type="unfinished">la balance ne répond pas : vérifiez câble et courant</translation>
     </message>

@@ -5088,6 +5088,10 @@
         <translation type="unfinished">ਕੰਡਾ ਹੁਣੇ ਮੁੜਿਆ: ਭਾਰ ਥੋੜ੍ਹੀ ਦੇਰ ਵਿੱਚ ਗਿਣੇ ਜਾਣਗੇ</translation>
     </message>
     <message>
+        <source>the scale is a recording: no bag is taken from it</source>
+        <translation type="unfinished">ਕੰਡਾ ਰਿਕਾਰਡਿੰਗ ਹੈ: ਉਸ ਤੋਂ ਕੋਈ ਬੈਗ ਨਹੀਂ ਲਿਆ ਜਾਂਦਾ</translation>
+    </message>
+    <message>
         <source>the scale is silent: check its cable and power</source>
         <translation type="unfinished">ਕੰਡਾ ਚੁੱਪ ਹੈ: ਤਾਰ ਤੇ ਬਿਜਲੀ ਦੇਖੋ</translation>
     </message>

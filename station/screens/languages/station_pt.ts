@@ -5088,6 +5088,10 @@
         <translation type="unfinished">a balança acaba de voltar: os pesos contam daqui a pouco</translation>
     </message>
     <message>
+        <source>the scale is a recording: no bag is taken from it</source>
+        <translation type="unfinished">a balança é uma gravação: não se aceita nenhum saco dela</translation>
+    </message>
+    <message>
         <source>the scale is silent: check its cable and power</source>
         <translation type="unfinished">a balança não responde: verifique cabo e corrente</translation>
     </message>

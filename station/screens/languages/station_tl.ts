@@ -5088,6 +5088,10 @@
         <translation type="unfinished">kababalik lang ng timbangan: bibilang ang timbang maya-maya</translation>
     </message>
     <message>
+        <source>the scale is a recording: no bag is taken from it</source>
+        <translation type="unfinished">rekording ang timbangan: walang bag na tinatanggap mula rito</translation>
+    </message>
+    <message>
         <source>the scale is silent: check its cable and power</source>
         <translation type="unfinished">walang sagot ang timbangan: tingnan ang kable at kuryente</translation>
     </message>

@@ -5088,6 +5088,10 @@
         <translation type="unfinished">cân vừa trở lại: lát nữa số cân mới tính</translation>
     </message>
     <message>
+        <source>the scale is a recording: no bag is taken from it</source>
+        <translation type="unfinished">cân là bản ghi: không nhận túi nào từ đó</translation>
+    </message>
+    <message>
         <source>the scale is silent: check its cable and power</source>
         <translation type="unfinished">cân không gửi số: kiểm tra dây và nguồn điện</translation>
     </message>

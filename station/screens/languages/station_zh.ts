@@ -5088,6 +5088,10 @@
         <translation type="unfinished">秤刚恢复：稍后重量才算数</translation>
     </message>
     <message>
+        <source>the scale is a recording: no bag is taken from it</source>
+        <translation type="unfinished">秤是一段录制：不接受其中的任何袋</translation>
+    </message>
+    <message>
         <source>the scale is silent: check its cable and power</source>
         <translation type="unfinished">秤没有信号：检查电缆和电源</translation>
     </message>

@@ -14,7 +14,7 @@ from drivers.errors import DescriptionError, RecordingError
 from drivers.frames.description_file import load_description
 from drivers.link_items import LinkDegraded, LinkDown, LinkUp
 from drivers.port import PortSettings
-from drivers.recording import read_recording
+from drivers.recording import Recorder, read_recording
 from station.app.assembly import Audience, Station
 from station.app.learn_desk import LearnDesk
 from station.app.places import demo_settings
@@ -272,6 +272,36 @@ def test_scale_is_looked_at_again_where_nothing_was_unplugged(line):
     duty.here = None
     line.station.service.swap.look()
     until(lambda: duty.here is not None and duty.here.serial == "1")
+
+
+# --- a recording in place of the scale ------------------------------------------------------------
+
+
+def test_bags_of_a_recording_are_no_bags(tmp_path):
+    """They were weighed once; played again each would get a serial and a label."""
+    with bench_line(tmp_path) as line:
+        house = line.house
+    recorder = Recorder(tmp_path / "day.rec", clock=iter(range(0, 10**12, 50 * 10**6)).__next__)
+    for digits in ["0"] * 20 + ["206"] * 60:
+        recorder.add(frame(digits))
+    recorder.close()
+    watch = Watch()
+    audience = Audience(watch.state, watch.answer, entered=watch.entered)
+    port = PortSettings(f"replay://{tmp_path / 'day.rec'}?speed=4")
+    station = Station(bench_house(house), tmp_path, port, tmp_path / "labels", audience)
+    station.start()
+    try:
+        day = calendar_day(station.clock.now())
+        product = house.products["ROCKET-SPINACH-200"]
+        station.line.start_run(run_choice(house, product, day, None))
+        assert watch.next_answer(PATIENCE_S).started
+        state = watch.until(
+            lambda state: state.shown is not None and state.shown.digits == "206", PATIENCE_S
+        )
+        assert "the scale is a recording: no bag is taken from it" in state.closed
+        assert state.verb in (Verb.CALL_LEAD, Verb.NO_READING)
+    finally:
+        station.stop()
 
 
 # --- a line with the wrong settings ---------------------------------------------------------------
