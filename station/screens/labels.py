@@ -169,6 +169,7 @@ class LabelsPage(DoorPage):
             self.doubt.show_labels(self._source.doubts())
         elif page is self.roll:
             self.roll.show_rolls(self._source.roll_inside, self._source.rolls())
+            self.roll.scan.setFocus()
         elif page is self.first_off:
             self._show_specimen()
         elif page is self.scan:

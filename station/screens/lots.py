@@ -133,7 +133,11 @@ class LotsPage(DoorPage):
         for place, tab in enumerate(self.tabs):
             tab.setChecked(place == index)
         self.message.say("")
-        (self.line.scan, self.receive.scan, self.crew)[index].setFocus()
+        self._take_focus()
+
+    def _take_focus(self) -> None:
+        """Keys, and what a scanner types, go to the field of the page shown."""
+        (self.line.scan, self.receive.scan, self.crew)[self.pages.currentIndex()].setFocus()
 
     @Slot(str)
     def choose_person(self, person: str) -> None:
@@ -198,6 +202,7 @@ class LotsPage(DoorPage):
     def showEvent(self, event: QShowEvent) -> None:
         self.line.refresh()
         self._look.start()
+        self._take_focus()
 
     @override
     def hideEvent(self, event: QHideEvent) -> None:

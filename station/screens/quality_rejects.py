@@ -133,6 +133,8 @@ class RejectsPanel(QWidget):
     def look(self) -> None:
         """Read the day anew."""
         self.go_to(self.day)
+        if self.pages.currentIndex() == 0:
+            self.scan.setFocus()
 
     def recorded(self) -> None:
         """A decision or a count is durable: back to the list."""

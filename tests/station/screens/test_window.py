@@ -14,8 +14,14 @@ from station.app.station_window import station_window
 from station.core.languages import Language
 from station.screens import window as window_module
 from station.screens.bridge import Bridge
+from station.screens.labels import LabelsPage
 from station.screens.lead import LeadPanel
+from station.screens.lots import LotsPage
+from station.screens.quality import QualityPage
+from station.screens.shipping import ShippingPage
+from station.screens.trace import TracePage
 from station.screens.widgets.lettering import Fitted, ink_of
+from station.screens.widgets.sheet import ScanField
 from station.screens.widgets.touch_table import TouchTable
 from station.screens.window import StationWindow
 from tests.end_to_end.line import without_pins
@@ -154,6 +160,35 @@ def test_the_band_lies_over_nothing_to_touch_on_any_page(qtbot, tmp_path):
                 place = QRect(part.mapTo(window, QPoint()), part.size())
                 assert not window.band.geometry().intersects(place), (page, part, size)
     assert window.band.isVisible()
+    window.close()
+    station.store.close()
+
+
+def test_what_a_scanner_types_goes_to_the_field_that_asks_for_it(qtbot, tmp_path):
+    """Whether a page comes into sight or another of its parts does, nobody touches the field."""
+    house = without_pins(packhouse(demo_settings()))
+    station = Station(house, tmp_path / "home", PortSettings("none"), tmp_path / "labels")
+    window = station_window(Bridge(), station, house)
+    qtbot.addWidget(window)
+    with qtbot.waitActive(window):
+        window.show()
+        window.activateWindow()
+    asked = {
+        LabelsPage: (lambda page: page.choose(3), "scan the roll, then Enter"),
+        LotsPage: (lambda _: None, "scan a lot"),
+        TracePage: (lambda _: None, "bag, case, pallet or lot"),
+        ShippingPage: (lambda _: None, "scan the bags"),
+        QualityPage: (lambda page: page.go_to(1), "scan a ticket or label"),
+    }
+    pages = {type(door.page): door.page for door in window.doors}
+    for kind, (go, hint) in asked.items():
+        window.show_packer()
+        window.screens.setCurrentWidget(pages[kind])
+        go(pages[kind])
+        QApplication.processEvents()
+        field = window.focusWidget()
+        assert isinstance(field, ScanField), kind
+        assert field.placeholderText() == hint
     window.close()
     station.store.close()
 
