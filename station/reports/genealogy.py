@@ -41,11 +41,20 @@ def tree_of(home: Path, asked: str) -> Tree:
     Raises:
         BadInput: the record has nothing of that name; names what is close to it, or its purge.
     """
+    asked = _as_named(home, asked.strip())
     tree = _tree_of(home, asked)
-    gone = _gone(home, asked.strip(), named_by_scan(asked))
+    gone = _gone(home, asked, named_by_scan(asked))
     if not gone:
         return tree
     return replace(tree, answer=f"{tree.answer}; {purge_words(gone)}")
+
+
+def _as_named(home: Path, asked: str) -> str:
+    """What was asked, in capitals where the record knows it only so: codes are typed as they come."""
+    capitals = asked.upper()
+    if capitals == asked or is_named(home, asked) or not is_named(home, capitals):
+        return asked
+    return capitals
 
 
 def _gone(home: Path, text: str, scanned: str) -> tuple[GoneRun, ...]:

@@ -53,6 +53,15 @@ def test_a_bag_typed_or_scanned_leads_back_to_its_own_lots_alone(packed):
         assert names(tree, Stage.BAGS) == [old[1]]
 
 
+def test_a_code_may_be_typed_in_small_letters(packed):
+    home, old, both, run, _ = packed
+    assert tree_of(home, "rom-1") == tree_of(home, "ROM-1")
+    assert tree_of(home, old[1].lower()) == tree_of(home, old[1])
+    assert tree_of(home, run) == tree_of(home, f" {run} ")
+    with pytest.raises(BadInput, match="input lot 'rom-11'"):
+        tree_of(home, "rom-11")
+
+
 def test_every_key_of_a_tree_is_itself_a_tree(packed):
     home = packed[0]
     tree = tree_of(home, "ROM-2")
