@@ -65,10 +65,12 @@ class LotsChanged:
     Args:
         run: the open run as it stands from now on.
         who: id of the person who said so.
+        for_pan: the run as it stands for the bag on the pan, where that may hold lots of both.
     """
 
     run: Run
     who: str = "station"
+    for_pan: Run | None = None
 
 
 @dataclass(frozen=True, slots=True)

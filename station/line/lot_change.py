@@ -35,6 +35,7 @@ from station.core.lots import InputLot, LotError, LotStatus
 from station.core.pack import Moment
 from station.core.receiving import held_lot, hold_lot_fact
 from station.core.run import Run
+from station.line.cycle_lots import holds_at_once
 from station.line.cycle_state import Cycle, on_pan
 from station.line.opening import calendar_day
 
@@ -54,10 +55,17 @@ class LotRules:
 
 @dataclass(frozen=True, slots=True)
 class Prepared:
-    """Facts ready to be recorded, and the run as it stands after them; None where it stays."""
+    """Facts ready to be recorded, and the run as it stands after them; None where it stays.
+
+    Args:
+        facts: completed.
+        run: for the next bag.
+        for_pan: for the bag on the pan, where it may hold lots that went and lots that came.
+    """
 
     facts: tuple[Fact, ...]
     run: Run | None = None
+    for_pan: Run | None = None
 
 
 class Lots(Protocol):
@@ -166,10 +174,21 @@ class LotChanges:
             return Prepared(tuple(whole))
         self._check_pan(cycle, run)
         change = self._change(run, state, at)
-        new = changed_run(run, change, self._lots)
+        new, for_pan = changed_run(run, change, self._lots), None
+        if on_pan(cycle) and not holds_at_once(run, new) and set(new.lots) - set(run.lots):
+            both = replace(
+                change,
+                lot_set=run.lot_set.union(change.lot_set),
+                dating=min(run.dating, change.dating, key=lambda dating: dating.use_by),
+            )
+            for_pan = changed_run(run, both, self._lots)
+            self._rehearse(for_pan)
+            whole[places[0]] = with_change(whole[places[0]], both)
+            change = replace(change, blend_lot=self._blend_lot(run, 1))
+            new = changed_run(run, change, self._lots)
         self._rehearse(new)
         whole[places[-1]] = with_change(whole[places[-1]], change)
-        return Prepared(tuple(whole), new)
+        return Prepared(tuple(whole), new, for_pan)
 
     def dated(self, run: Run) -> Run:
         """A run about to open: rework that the run before left on the line is in its bags too."""
@@ -278,10 +297,12 @@ class LotChanges:
         except LotError as refused:
             raise LotError(f"{refused}; {_TOGETHER}") from refused
         lots = tuple(self._lots[use.lot] for use in lot_set.uses)
+        dating = redate(run.product, lots, state.reworks, run.dating.production_day)
+        return BlendChange(lot_set, self._blend_lot(run), dating)
+
+    def _blend_lot(self, run: Run, further: int = 0) -> str:
         day = run.dating.production_day
-        dating = redate(run.product, lots, state.reworks, day)
-        number = self._next_number(self._line, day)
-        return BlendChange(lot_set, blend_lot_code(self._line, day, number), dating)
+        return blend_lot_code(self._line, day, self._next_number(self._line, day) + further)
 
 
 def _clears_line(fact: Fact) -> bool:

@@ -271,7 +271,7 @@ class LineRunner:
         for gone in left:
             self._show(gone)
         if ready.run is not None:
-            self._show(LotsChanged(ready.run, who))
+            self._show(LotsChanged(ready.run, who, ready.for_pan))
         self._ask_duties()
         return EntryAnswer(uids, True, "recorded")
 

@@ -6,7 +6,9 @@ import pytest
 
 from station.core.line_lots import LotMove, Move
 from station.line.events import Barred, Resumed, SetAside
+from station.line.ports import LabelRefused
 from station.store.queries import trace_pack
+from station.store.rebuild import rebuild
 from tests.station.line.lot_rig import LOTS, LotLine, PlantClock, lot, qualities, rework
 
 
@@ -26,7 +28,36 @@ def test_a_bag_that_waits_on_the_pan_keeps_the_lots_it_was_filled_from(line):
     line.take(Barred("check", ""))
     waited = line.bag()
     after = line.bag()
-    assert (line.recall("ROM-1"), line.recall("ROM-2")) == ([waited], [after])
+    assert (line.recall("ROM-1"), line.recall("ROM-2")) == ([waited], [waited, after])
+
+
+def test_a_bag_topped_up_after_a_clean_break_names_the_lots_of_both(line):
+    line.start("ROM-1", "CAR-7")
+    old = line.bag()
+    line.weigh(100, 2)  # the lot runs out while this bag is filled
+    clean = (LotMove(Move.EMPTY, "ROM-1"), LotMove(Move.LOADED, "ROM-2"))
+    assert line.move(*clean).recorded
+    line.weigh(180, 2)
+    both = line.bag()
+    new = line.bag()
+    assert (line.recall("ROM-1"), line.recall("ROM-2")) == ([old, both], [both, new])
+    codes = [trace_pack(line.home, one).record.draft.blend_lot for one in (old, both, new)]
+    assert codes == ["A2632901", "A2632902", "A2632903"]
+    assert [name for what, name in line.log if what == "rehearse"][-2:] == codes[1:]
+    line.close()
+    rebuild(line.home)
+    assert (line.recall("ROM-1"), line.recall("ROM-2")) == ([old, both], [both, new])
+
+
+def test_a_break_that_the_label_of_the_bag_on_the_pan_cannot_carry_is_refused(line):
+    line.start("ROM-1", "CAR-7")
+    line.weigh(100, 2)
+    line.desk.refusal = LabelRefused("3 lots do not fit this label: 2 do")
+    clean = (LotMove(Move.EMPTY, "ROM-1"), LotMove(Move.LOADED, "ROM-2"))
+    assert line.move(*clean).words == "3 lots do not fit this label: 2 do"
+    assert line.duty.line.codes == ("CAR-7", "ROM-1")
+    bag = line.bag()
+    assert (line.recall("ROM-1"), line.recall("ROM-2")) == ([bag], [])
 
 
 def test_a_bag_lifted_while_it_waited_leaves_the_new_lots_to_the_next(line):
