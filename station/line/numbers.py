@@ -25,6 +25,7 @@ from station.core.metrology.rule_set import Limits, RuleSet
 from station.core.metrology.rule_sets.registry import rule_set
 from station.core.metrology.running import RunningBatch
 from station.core.run import Run
+from station.line.hours import hour_of
 
 _HOUR = timedelta(hours=1)
 _KG_PER_G = Decimal("0.001")
@@ -308,11 +309,6 @@ class RunNumbers:
         grams = float(self._whole.limits.nominal.unit.grams)
         usual = Habit(habit.mean * grams, habit.spread * grams)
         return ask({Trait.FILL: usual}, {Trait.FILL: [net * grams for net in charts.nets]})
-
-
-def hour_of(at: datetime) -> datetime:
-    """The full hour of the plant's clock a moment lies in."""
-    return at.replace(minute=0, second=0, microsecond=0)
 
 
 def _means(values: tuple[float, ...]) -> tuple[float, ...]:

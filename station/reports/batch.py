@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from dataclasses import dataclass
 from datetime import UTC, datetime
-from itertools import groupby
 from pathlib import Path
 
 from station.core.facts import FACT_KINDS, FactRecord
@@ -19,7 +19,8 @@ from station.core.metrology.running import RunningBatch
 from station.core.pack import IN_THE_BATCH
 from station.core.run import Run
 from station.line.fill_target import Advice, advise
-from station.line.numbers import Bag, RunFigures, RunNumbers, Span, hour_of, rules_of
+from station.line.hours import by_hour
+from station.line.numbers import Bag, RunFigures, RunNumbers, Span, rules_of
 from station.store.answers import RunBlend, RunPacks, WeighedPack
 from station.store.facts import facts
 from station.store.run_evidence import RunEvidence, run_evidence
@@ -137,9 +138,13 @@ def batch_record(home: Path, packs: RunPacks) -> BatchRecord:
 
 
 def _hours(good: list[Bag], run: Run, rules: RuleSet) -> tuple[Verdict, ...]:
+    hours = by_hour(good)
+    twice = Counter(f"{hour:%Y-%m-%d %H:00}" for hour, _ in hours)
     verdicts = []
-    for hour, bags in groupby(good, key=lambda bag: hour_of(bag.at)):
+    for hour, bags in hours:
         name = f"{hour:%Y-%m-%d %H:00}"
+        if twice[name] > 1:  # summer time ended in it
+            name = f"{name} UTC{hour:%z}"
         verdicts.append(_verdict(name, [bag.net for bag in bags], run, rules))
     return tuple(verdicts)
 

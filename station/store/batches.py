@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from itertools import groupby
 from pathlib import Path
 
 from station.core.pack import IN_THE_BATCH
 from station.core.reference_test import Batch, StoredBag
+from station.line.hours import by_hour
 from station.store.weighed import packs_of_run
 
 
@@ -18,8 +18,7 @@ def batches_of(home: Path, uid: str) -> tuple[Batch, ...]:
     """
     packs = packs_of_run(home, uid)
     sold = [one for one in packs.packs if one.quality in IN_THE_BATCH]
-    hours = groupby(sold, key=lambda one: one.at.replace(minute=0, second=0, microsecond=0))
     return tuple(
         Batch(packs.run, hour, tuple(StoredBag(one.serial, one.at, one.net) for one in its))
-        for hour, its in hours
+        for hour, its in by_hour(sold)
     )
