@@ -17,6 +17,7 @@ from drivers.frames.description import Description, Example, Meaning, Meanings, 
 from drivers.frames.pattern import PLAIN
 
 _LONGEST_VALUE = 12
+_DIGITS, _HEX = frozenset("0123456789 "), frozenset("0123456789ABCDEF ")
 _OF_WORDS = frozenset({Meaning.OVER, Meaning.UNDER, Meaning.ERROR})
 
 
@@ -58,11 +59,11 @@ class _Cut:
 
 def split_lines(stream: bytes) -> tuple[bytes, ...]:
     """Cut a recorded stream into whole lines, for a person to mark; cut-off ones are left out."""
-    if b"\x02" in stream:
-        return tuple(b"\x02" + line for line in stream.split(b"\x02")[1:-1])
     end = max(
         (b"\r\n", b"\n\r", b"\n", b"\r", b"\x03"), key=lambda one: stream.count(one) * len(one)
     )
+    if stream.count(b"\x02") * 2 > stream.count(end):  # fewer are noise
+        return tuple(b"\x02" + line for line in stream.split(b"\x02")[1:-1])
     return tuple(line + end for line in stream.split(end)[1:-1] if line)
 
 
@@ -209,16 +210,25 @@ def _pattern(cuts: list[_Cut], names: list[str]) -> str:
 def _gap(texts: list[str]) -> str:
     """What lies between two fields, as a pattern."""
     widths = {len(text) for text in texts}
-    if len(widths) == 1:
-        columns = [set(column) for column in zip(*texts, strict=True)]
+    columns = [set(column) for column in zip(*texts, strict=False)]
+    if len(widths) == 1 and all(len(column) == 1 or _counts(column) for column in columns):
         return "".join(
             _literal(column.pop()) if len(column) == 1 else "{_:1}" for column in columns
         )
     if not any(text.strip(" ") for text in texts):
         return f"{{space:{min(widths)}-{max(widths)}}}"
+    one, other = next((a, b) for a, b in itertools.pairwise(texts) if a != b)
     raise DescriptionError(
-        "lines", f"between the fields stands {texts[0]!r} and also {texts[1]!r}: mark what changes"
+        "lines", f"between the fields stands {one!r} and also {other!r}: mark what changes"
     )
+
+
+def _counts(column: set[str]) -> bool:
+    """Whether what changes there is a counter, a clock or a check of a kind not known here.
+
+    A sign or a letter may make a weight another one: below zero, net or over.
+    """
+    return column <= _DIGITS or (column <= _HEX and not column.isdisjoint(_DIGITS - {" "}))
 
 
 def _literal(character: str) -> str:

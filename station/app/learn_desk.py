@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import itertools
 import os
 import re
 from pathlib import Path
@@ -18,6 +19,8 @@ from station.core.mass import Unit
 from station.errors import BadInput, EnvironmentFault
 
 _US = 1_000
+_MOST_PLAYED = 300_000
+"""Bytes; five minutes of a scale that sends as fast as 9600 baud carry."""
 
 
 class LearnDesk:
@@ -64,12 +67,16 @@ class LearnDesk:
         return tuple(sorted(self._folder.glob("*.rec"), reverse=True))
 
     def play(self, recording: Path) -> tuple[Passed, ...]:
-        """What is on a recording.
+        """What is on a recording, or on its newest part where it is long.
 
         Raises:
             RecordingError: it cannot be read, or is none.
         """
-        return tuple(Passed(one.at_us * _US, one.data) for one in read_recording(recording))
+        chunks = read_recording(recording)
+        sizes = itertools.accumulate(len(one.data) for one in reversed(chunks))
+        kept = sum(1 for _ in itertools.takewhile(lambda size: size <= _MOST_PLAYED, sizes))
+        newest = chunks[len(chunks) - kept :]
+        return tuple(Passed(one.at_us * _US, one.data) for one in newest)
 
     def save(self, description: Description) -> str:
         """Keep a description beside station.toml and name it there.

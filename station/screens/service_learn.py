@@ -69,6 +69,8 @@ class LearnPanel(QWidget):
         self.listening = False
         self._played: tuple[Passed, ...] = ()
         self._tapes: list[Path] = []
+        self._seen: tuple[tuple[Passed, ...], Description | None] | None = None
+        """What was shown last, and by which proposal."""
         self._kept: tuple[Passed, ...] = ()
         """What was heard when each line was taken: the verdict covers it too."""
         self.taught: list[MarkedLine] = []
@@ -197,6 +199,10 @@ class LearnPanel(QWidget):
     def refresh(self) -> None:
         """Show what is heard now, by the proposal where there is one."""
         heard = self._heard()
+        seen = (heard, self.proposed)
+        if self._played and self._seen is not None and seen == self._seen:
+            return  # a recording stays the same, and a long one takes its time
+        self._seen = seen
         if self.proposed is not None:
             self.rows.set(verdict(self.proposed, heard).rows[-60:])
         else:

@@ -187,6 +187,43 @@ def test_what_teaches_too_little_is_refused(lines: list[MarkedLine], words: str)
         propose("x", lines)
 
 
+def signed(sign: str, digits: str, state: str = "S") -> bytes:
+    return f"{state}{sign}{digits:>7} g {len(digits)}\r\n".encode()
+
+
+def test_sign_left_unmarked_is_asked_for_and_never_left_out() -> None:
+    """A scale that sends + on a load and a blank at zero would have its minus ignored."""
+    value = Mark("value", 2, 9)
+    lines = [
+        MarkedLine(signed("+", "254.0"), (value,), "254.0", "g"),
+        MarkedLine(signed(" ", "0.0"), (value,), "0.0", "g"),
+    ]
+    with pytest.raises(DescriptionError, match=r"'S.' and also 'S ': mark what changes"):
+        propose("Signed", lines)
+    marked_too = [replace(one, marks=(Mark("sign", 1, 2), value)) for one in lines]
+    (read,) = DescribedParser(propose("Signed", marked_too)).feed(signed("-", "254.0"))
+    assert isinstance(read, WeightFrame)
+    assert read.digits == "-254.0"
+
+
+def test_letter_left_unmarked_is_asked_for() -> None:
+    """The next letter there may mean net, over or motion."""
+    value = Mark("value", 2, 9)
+    with pytest.raises(DescriptionError, match=r"'S.' and also 'Z ': mark what changes"):
+        propose(
+            "Lettered",
+            [
+                MarkedLine(signed(" ", "254.0"), (value,), "254.0", "g"),
+                MarkedLine(signed(" ", "0.0", "Z"), (value,), "0.0", "g"),
+            ],
+        )
+
+
+def test_start_of_text_in_noise_does_not_cut_the_stream() -> None:
+    stream = b"".join(plain(str(n)) for n in range(20))
+    assert len(split_lines(stream[:50] + b"\x02" + stream[50:])) >= 18
+
+
 def test_stream_is_cut_into_whole_lines() -> None:
     assert split_lines(b"4 g\r\n" + plain("1") + plain("2") + b"s:") == (plain("1"), plain("2"))
     stream = b"9\x03x" + implied(1, "Y") + implied(2, "Y") + b"\x02Y"

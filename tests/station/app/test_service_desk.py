@@ -274,6 +274,16 @@ def test_scale_is_looked_at_again_where_nothing_was_unplugged(line):
     until(lambda: duty.here is not None and duty.here.serial == "1")
 
 
+def test_lesson_hears_the_newest_part_of_a_long_recording(tmp_path):
+    recorder = Recorder(tmp_path / "long.rec", clock=iter(range(0, 10**12, 10**7)).__next__)
+    for n in range(3_000):
+        recorder.add(b"%d" % (n % 10) * 1_000)
+    recorder.close()
+    heard = lesson(tmp_path, None).play(tmp_path / "long.rec")
+    assert len(heard) == 300
+    assert heard[-1].data == b"9" * 1_000
+
+
 # --- a recording in place of the scale ------------------------------------------------------------
 
 
