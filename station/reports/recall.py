@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import time
 from collections import Counter
-from collections.abc import Callable, Hashable, Mapping, Sequence
+from collections.abc import Callable, Collection, Hashable, Mapping, Sequence
 from contextlib import suppress
 from dataclasses import dataclass
 from datetime import date, datetime
@@ -34,7 +34,7 @@ from station.store.unit_contents import contents_of_unit
 _Key = TypeVar("_Key", bound=Hashable)
 
 MICRO_TO_KILO = Decimal("1e-9")
-FREE = (Quality.GOOD, Quality.RELEASED)
+_FREE = frozenset(map(str, (Quality.GOOD, Quality.RELEASED)))
 """Bags that nothing keeps from a customer."""
 
 
@@ -57,11 +57,13 @@ class Group:
         counts: by quality.
         labels: by state of the label.
         micrograms: exact sum of their net; lb and oz to the nearest microgram each bag.
+        free: bags in the house that are neither held nor set aside.
     """
 
     counts: Mapping[str, int]
     labels: Mapping[str, int]
     micrograms: int
+    free: int = 0
 
     @property
     def bags(self) -> int:
@@ -72,11 +74,6 @@ class Group:
     def kilograms(self) -> Decimal:
         """Their net, exact."""
         return self.micrograms * MICRO_TO_KILO
-
-    @property
-    def free(self) -> int:
-        """Bags that are neither held nor set aside."""
-        return sum(self.counts.get(str(one), 0) for one in FREE)
 
 
 @dataclass(frozen=True, slots=True)
@@ -167,11 +164,12 @@ def recall(
     """
     began = time.perf_counter()
     reaches = _reaches(homes, scope, asked)
-    blends = tuple(each for _, reach in reaches for each in _groups(reach))
+    where = whereabouts((station_name(one), home, one.packs) for home, one in reaches)
+    left = {serial for serial, place in where.places.items() if place.shipment is not None}
+    blends = tuple(each for _, reach in reaches for each in _groups(reach, left))
     wanted = {asked} if scope is Scope.LOT else _used(reaches)
     lots = accounts(reaches, wanted, water or Water())
     total = _total([one.group for one in blends])
-    where = whereabouts((station_name(one), home, one.packs) for home, one in reaches)
     return Recall(
         scope=scope,
         asked=asked,
@@ -238,13 +236,15 @@ def _used(reaches: Sequence[tuple[Path, Reach]]) -> set[str]:
 # --- counting ---------------------------------------------------------------------------------
 
 
-def _groups(reach: Reach) -> list[BlendGroup]:
-    """Count bags and add up their net, blend by blend."""
+def _groups(reach: Reach, left: Collection[str]) -> list[BlendGroup]:
+    """Count bags and add up their net, blend by blend; those that left are not free."""
     counts: Counter[tuple[int, str, str]] = Counter()
     sums: Counter[int] = Counter()
+    free: Counter[int] = Counter()
     for row in reach.packs:
         counts[row.blend_id, row.quality, row.label] += 1
         sums[row.blend_id] += row.net_ug
+        free[row.blend_id] += row.quality in _FREE and row.serial not in left
     of: dict[int, tuple[Counter[str], Counter[str]]] = {
         each.id: (Counter(), Counter()) for each in reach.blends
     }
@@ -252,7 +252,10 @@ def _groups(reach: Reach) -> list[BlendGroup]:
         of[blend][0][quality] += number
         of[blend][1][label] += number
     name = station_name(reach)
-    return [BlendGroup(name, each, Group(*of[each.id], sums[each.id])) for each in reach.blends]
+    return [
+        BlendGroup(name, each, Group(*of[each.id], sums[each.id], free[each.id]))
+        for each in reach.blends
+    ]
 
 
 def _total(groups: Sequence[Group]) -> Group:
@@ -261,7 +264,9 @@ def _total(groups: Sequence[Group]) -> Group:
     for one in groups:
         counts.update(one.counts)
         labels.update(one.labels)
-    return Group(counts, labels, sum(one.micrograms for one in groups))
+    return Group(
+        counts, labels, sum(one.micrograms for one in groups), sum(one.free for one in groups)
+    )
 
 
 def _sums(blends: Sequence[BlendGroup], key: Callable[[BlendGroup], _Key]) -> dict[_Key, Group]:

@@ -62,6 +62,15 @@ def packed(tmp_path_factory):
     return Packed(tmp_path_factory.mktemp("dispatch") / "home")
 
 
+def test_bags_that_left_are_free_in_no_row_of_a_recall(packed):
+    """The column adds up to what the heading says may still leave: two cased, two loose."""
+    found = packed.ask(Scope.LOT, "LF-101")
+    assert (found.where.gone.bags, found.where.free) == (3, 4)
+    assert "4 of them are free to leave" in answer(found)
+    for groups in ([one.group for one in found.blends], found.by_day.values(), (found.total,)):
+        assert sum(one.free for one in groups) == 4
+
+
 @pytest.mark.parametrize(("scope", "asked"), [(Scope.LOT, "LF-101"), (Scope.DAY, str(DAY))])
 def test_a_recall_says_how_much_went_to_whom_and_the_parts_make_up_the_whole(packed, scope, asked):
     found = packed.ask(scope, asked)
