@@ -61,6 +61,15 @@ def handover(
             ],
             "entries": len(sheet.entered),
             "in_doubt": list(sheet.in_doubt),
+            "undecided": sheet.undecided,
+            "on_line": [
+                {"line": line, "lot": use.lot, "component": use.component}
+                for line, there in sheet.lots.items()
+                for use in there.uses
+            ],
+            "roll": None
+            if sheet.roll is None
+            else {"roll": sheet.roll.roll, "issued": sheet.roll.issued, "used": sheet.roll.used},
             "head": {
                 "size": sheet.head.head.size,
                 "words": sheet.head.head.words,
@@ -82,6 +91,9 @@ def handover(
                     )
                     for one in sheet.runs
                 ]
+            ),
+            facts(
+                [(f"On line {line}", ", ".join(there.codes)) for line, there in sheet.lots.items()]
             ),
             facts((("Head of the record", f"{sheet.head.head.size} {sheet.head.head.words}"),)),
             note(f"{len(sheet.stops)} stops, {len(sheet.entered)} entries on {asked}"),

@@ -2,19 +2,25 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import date, time
 from pathlib import Path
 from zoneinfo import ZoneInfo
 
+from station.core.checks.rolls import RollAccount
 from station.core.dating import MIDNIGHT, span_of_days
 from station.core.facts import FACT_KINDS, FactRecord
 from station.core.journal import EntryKind
+from station.core.line_lots import LineLots
 from station.core.pauses import Pause, pauses_of
 from station.core.run import Run
 from station.line.state import Tally
 from station.store.facts import facts
 from station.store.head_now import HeadNow, head_now
+from station.store.label_rolls import roll_accounts
+from station.store.ledger import ledger
+from station.store.line_past import lots_on_lines
 from station.store.open_holds import OpenHold, open_holds
 from station.store.purged import GoneRun, gone_between
 from station.store.queries import in_doubt, run_tally
@@ -52,6 +58,9 @@ class Handover:
         stops: its stops, in order.
         in_doubt: serials of labels nobody knows the fate of; of any day.
         holds: holds that are open; of any day.
+        undecided: bags of the day set aside that nobody decided about.
+        lots: what is on each line now, by its short code.
+        roll: the label roll in the printer now; None where none is.
         head: head of the record when the sheet was made.
         gone: runs of the day that were purged.
     """
@@ -63,6 +72,9 @@ class Handover:
     stops: tuple[Pause, ...]
     in_doubt: tuple[str, ...]
     holds: tuple[OpenHold, ...]
+    undecided: int
+    lots: Mapping[str, LineLots]
+    roll: RollAccount | None
     head: HeadNow
     gone: tuple[GoneRun, ...] = ()
 
@@ -74,6 +86,8 @@ class Handover:
         if self.in_doubt:
             points.append(f"{len(self.in_doubt)} labels in doubt")
         points += [f"hold open: {hold.subject}, {hold.bags} bags" for hold in self.holds]
+        if self.undecided:
+            points.append(f"rejects that wait for a decision: {self.undecided}")
         return tuple(points)
 
 
@@ -97,6 +111,7 @@ def handover(home: Path, day: date, key: Path | None = None, cut_off: time = MID
     start, end = span_of_days(day, day, zone, cut_off)
     entered = facts(home, FACT_KINDS, since=start, until=end)
     stops = pauses_of(facts(home, (EntryKind.PAUSE,), since=start, until=end))
+    rolls = [one for one in roll_accounts(home, 1) if one.taken_out is None]
     head = head_now(home, key)
     return Handover(
         day,
@@ -106,6 +121,9 @@ def handover(home: Path, day: date, key: Path | None = None, cut_off: time = MID
         stops,
         in_doubt(home),
         open_holds(home),
+        sum(row.open for row in ledger(home, day)),
+        lots_on_lines(home),
+        rolls[0] if rolls else None,
         head,
         gone_between(home, day, day),
     )

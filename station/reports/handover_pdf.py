@@ -7,6 +7,7 @@ from datetime import datetime
 from reportlab.platypus import Flowable, Paragraph
 
 from labels.matrix import text_qr
+from station.core.checks.rolls import RollAccount
 from station.reports import paper
 from station.reports.handover import Handover, RunOfDay
 from station.reports.paper import beside, escape, gap, heading, listing, note, pairs, together
@@ -32,6 +33,9 @@ def handover_pdf(sheet: Handover) -> bytes:
         _runs(sheet),
         note("On the pallet: labelled bags that were not taken out again, held ones too."),
         *purged_story(sheet.gone),
+        *heading("On the line now"),
+        _on_line(sheet) if sheet.lots else note("No lot."),
+        note(f"In the printer: {_roll(sheet.roll)}."),
         *heading("Stops"),
         _stops(sheet) if sheet.stops else note("None."),
         *heading("Checks, signatures and other entries"),
@@ -69,6 +73,31 @@ def _run(one: RunOfDay) -> tuple[str, ...]:
         "" if mean is None else f"{round(mean.amount, 2)} {mean.unit}",
         "open" if one.open else "ended",
     )
+
+
+def _on_line(sheet: Handover) -> Flowable:
+    rows = [
+        (line, one.lot, one.component, str(one.stage), _since(sheet, one.since))
+        for line, there in sheet.lots.items()
+        for one in there.lots
+    ]
+    rows += [
+        (line, one.lot, "rework", f"use by {one.use_by}", _since(sheet, one.since))
+        for line, there in sheet.lots.items()
+        for one in there.reworks
+    ]
+    columns = (("line", 0.1), ("lot", 0.28), ("component", 0.24), ("is", 0.2), ("since", 0.18))
+    return listing(columns, rows)
+
+
+def _roll(roll: RollAccount | None) -> str:
+    if roll is None:
+        return "no label roll"
+    return f"roll {roll.roll}, {roll.used} labels used of {roll.issued}"
+
+
+def _since(sheet: Handover, at: datetime) -> str:
+    return f"{at.astimezone(sheet.zone):%m-%d %H:%M}"
 
 
 def _stops(sheet: Handover) -> Flowable:

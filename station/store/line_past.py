@@ -9,12 +9,22 @@ from sqlalchemy import select
 
 from station.core.balance import PackedSum
 from station.core.facts import FactRecord
+from station.core.journal import EntryKind
+from station.core.line_lots import LineLots, line_of, lots_after
 from station.core.lot_set import LotUse
 from station.store.engine import reading
 from station.store.lot_usage import packed_at
 from station.store.number_range import bags_after
-from station.store.standing import moves_at
+from station.store.standing import moves_at, standing_facts
 from station.store.tables import fact, journal
+
+
+def lots_on_lines(home: Path) -> dict[str, LineLots]:
+    """Return the lots on each line that has some, by the line's short code."""
+    moves = standing_facts(home, EntryKind.LOT_MOVE)
+    lines = sorted({line_of(move.fact) for move in moves})
+    there = {line: lots_after(moves_at(home, line), line) for line in lines}
+    return {line: lots for line, lots in there.items() if lots.uses}
 
 
 class LinePast:

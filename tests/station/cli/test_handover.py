@@ -8,9 +8,11 @@ import pypdfium2
 
 from labels.readback import scan
 from station.config.load import load_settings
+from station.core.checks.rolls import put_in_fact
 from station.core.clearance import Reconciliation, reconciled_fact
 from station.core.facts import Fact
 from station.core.journal import EntryKind
+from station.core.line_lots import LotMove, Move, move_fact
 from station.core.pauses import Look, Pause, Reason, resume_fact, stop_fact
 from station.store.writer import StationStore
 from tests.station.cli.conftest import DEMO, SteppingClock
@@ -45,6 +47,8 @@ def test_a_day_with_open_points_is_handed_over_in_order(station, home, packed, t
         store.record((held,), clock.now(), "Q01")
         counted = reconciled_fact("g1", Reconciliation(packed.run.id, 3, 3))
         store.record((counted,), clock.now(), "L01")
+        loaded = move_fact(LotMove(Move.LOADED, "SM-WC26323", "WHITE-CABBAGE"), "m1", "L1")
+        store.record((loaded, put_in_fact("LR-7", 500, "r1")), clock.now(), "L01")
     pdf = tmp_path / "sheet.pdf"
     call = ("handover", "--home", home, "--day", DAY, "--pdf", pdf, "--json")
     done = station(*call)
@@ -52,11 +56,19 @@ def test_a_day_with_open_points_is_handed_over_in_order(station, home, packed, t
     document = done.document
     assert document["open"][:2] == ["run open: Crunchy slaw mix", "the line stands: break"]
     assert "hold open: SM-WC26323, 1 bags" in document["open"]
+    assert "rejects that wait for a decision: 3" in document["open"]
+    assert document["on_line"] == [
+        {"line": "L1", "lot": "SM-WC26323", "component": "WHITE-CABBAGE"}
+    ]
+    assert document["roll"] == {"roll": "LR-7", "issued": 500, "used": 0}
     assert [stop["reason"] for stop in document["stops"]] == ["film or labels", "break"]
     assert document["stops"][0]["to"] is not None
     assert [run["on_pallet"] for run in document["runs"]] == [3]
     words = text_of(pdf)
-    for said in ("the line stands: break", "run reconciled", "stands", packed.run.blend_lot):
+    for said in (
+        *("the line stands: break", "run reconciled", "stands", packed.run.blend_lot),
+        *("SM-WC26323", "roll LR-7, 0 labels used of 500"),
+    ):
         assert said in words
     again = tmp_path / "again.pdf"
     station("handover", "--home", home, "--day", DAY, "--pdf", again)

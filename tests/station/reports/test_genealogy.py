@@ -54,7 +54,7 @@ def test_a_bag_typed_or_scanned_leads_back_to_its_own_lots_alone(packed):
 
 
 def test_a_code_may_be_typed_in_small_letters(packed):
-    home, old, both, run, _ = packed
+    home, old, _, run, _ = packed
     assert tree_of(home, "rom-1") == tree_of(home, "ROM-1")
     assert tree_of(home, old[1].lower()) == tree_of(home, old[1])
     assert tree_of(home, run) == tree_of(home, f" {run} ")
