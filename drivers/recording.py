@@ -7,6 +7,7 @@ A last line cut off by a loss of power is left out when it is read.
 
 from __future__ import annotations
 
+import errno
 import os
 import time
 from collections.abc import Callable, Iterator
@@ -21,6 +22,7 @@ MOST_BYTES = 16_000_000
 """Largest file; then it is put aside as FILE.1, in place of an older one."""
 _SYNC_NS = 1_000_000_000
 _MOST_CHUNK = 65_536
+_MOST_READ = 4 * MOST_BYTES
 
 
 @dataclass(frozen=True, slots=True)
@@ -90,6 +92,8 @@ class Recorder:
     def _sync(self) -> None:
         self._file.flush()
         os.fsync(self._file.fileno())
+        if not os.fstat(self._file.fileno()).st_nlink:  # what is written is in no folder any more
+            raise FileNotFoundError(errno.ENOENT, os.strerror(errno.ENOENT))
 
     def _fresh(self) -> IO[str]:
         if self._path.exists() and not self._path.is_file():
@@ -111,11 +115,15 @@ def read_recording(path: Path) -> tuple[Chunk, ...]:
         RecordingError: it cannot be read, or is none; names the line.
     """
     try:
-        text = path.read_bytes().decode("ascii")
+        with path.open("rb") as file:
+            raw = file.read(_MOST_READ + 1)
+        text = raw.decode("ascii")
     except OSError as fault:
         raise _refused(path, fault) from fault
     except UnicodeDecodeError as fault:
         raise RecordingError(f"recording {path}", "is no ASCII text") from fault
+    if len(raw) > _MOST_READ:
+        raise RecordingError(f"recording {path}", f"is longer than {_MOST_READ} bytes")
     if not text.startswith(HEAD):
         raise RecordingError(f"recording {path}", f"does not begin with {HEAD.strip()!r}")
     return tuple(_chunks(path, text))

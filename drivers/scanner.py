@@ -4,8 +4,8 @@ A scanner ends each message with CR, LF or both. Only printable ASCII and the gr
 0x1D, which stands for FNC1 between GS1 element strings: GS1 General Specifications, clause on the
 transmission of symbologies) may be in a message; a symbology identifier (ISO/IEC 15424, ``]`` and
 two characters) is kept apart. Bytes of one message follow each other closely, so a pause inside
-one cuts it off. Two symbols of one stacked pair come as two messages, and are one scan where the
-second follows within a short time.
+one cuts it off, and what follows soon after is its rest and no message. Two symbols of one stacked
+pair come as two messages, and are one scan where the second follows within a short time.
 """
 
 from __future__ import annotations
@@ -18,6 +18,8 @@ _END = re.compile(rb"[\r\n]")
 _ALLOWED = re.compile(rb"[\x1d\x20-\x7e]*")
 _IDENTIFIER = re.compile(r"\][A-Za-z][0-9A-Za-z]")
 MS = 1_000_000
+_REST_NS = 1_000 * MS
+"""What comes later than this after a message that was cut off is another one."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,6 +79,8 @@ class ScanReader:
         self._heard_ns = 0
         self._began_ns = 0
         self._overlong = False
+        self._cut = False
+        """The rest of a message that was cut off may still come."""
         self._first: Scan | None = None
         """A scan that a second symbol may still belong to."""
 
@@ -93,6 +97,7 @@ class ScanReader:
             now_ns: steady count; never below the one before.
         """
         done = self._pause(now_ns)
+        self._cut = self._cut and now_ns - self._heard_ns <= _REST_NS
         for byte in chunk:
             done += self._take(bytes([byte]), now_ns)
         if chunk:
@@ -100,6 +105,9 @@ class ScanReader:
         return done + self._release(now_ns)
 
     def _take(self, byte: bytes, now_ns: int) -> list[Scan | Refused]:
+        if self._cut:
+            self._cut = not _END.match(byte)
+            return []
         if not _END.match(byte):
             if not self._pending:
                 self._began_ns = now_ns
@@ -138,7 +146,7 @@ class ScanReader:
         """Give up a message whose rest does not come."""
         if not self._pending or now_ns - self._heard_ns <= self._rules.pause_ns:
             return []
-        raw, self._pending = self._pending, b""
+        raw, self._pending, self._cut = self._pending, b"", True
         was, self._overlong = self._overlong, False
         return [] if was else [Refused(raw, "cut off: its end did not come in time")]
 

@@ -1,5 +1,6 @@
 """Recordings: written durably, rotated, read strictly; a failing disk never stops the weighing."""
 
+import os
 from pathlib import Path
 
 import pytest
@@ -112,6 +113,29 @@ def test_link_records_everything_it_reads(tty_scale: BenchScale, tmp_path: Path)
     stream = b"".join(chunk.data for chunk in read_recording(path))
     frames = [i for i in Scp0499Parser().feed(stream) if isinstance(i, WeightFrame)]
     assert (frames[0].digits, frames[-1].digits) == ("0", "6")
+
+
+@pytest.mark.skipif(os.name != "posix", reason="an open file cannot be deleted")
+def test_recording_that_was_deleted_is_told(tmp_path: Path) -> None:
+    """What is written to it is in no folder any more."""
+    now = iter(range(0, 10**12, 400_000_000))
+    recorder = Recorder(tmp_path / "scale.rec", clock=now.__next__)
+    recorder.add(b"one")
+    (tmp_path / "scale.rec").unlink()
+    recorder.add(b"two")
+    with pytest.raises(RecordingError, match="no such file"):
+        recorder.add(b"three")
+    with pytest.raises(FileNotFoundError):
+        recorder.close()
+
+
+def test_file_too_long_for_a_recording_is_not_read(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("drivers.recording._MOST_READ", 1_000)
+    (tmp_path / "x").write_text(HEAD + "0 00\n" * 300, encoding="ascii")
+    with pytest.raises(RecordingError, match="longer than 1000 bytes"):
+        read_recording(tmp_path / "x")
 
 
 @pytest.mark.expects_log("the recording stopped")

@@ -65,8 +65,16 @@ def test_refused_with_the_reason_once(steps: tuple[Given, ...], why: str) -> Non
     assert data(play(*steps, (5000, b"NEXT\r")))[-1] == ("NEXT",)
 
 
-def test_rest_after_a_pause_is_a_message_of_its_own() -> None:
-    assert data(play((0, b"AB"), (200, b"CD\r"))) == [("CD",)]
+@pytest.mark.parametrize("rest", [[b"-118\r"], [b"-1", b"18\r\n"], [b"", b"-118\r"]])
+def test_rest_of_a_message_that_was_cut_off_is_no_message(rest: list[bytes]) -> None:
+    """A lot's last digits may be another lot."""
+    steps = [(200 + 50 * n, part) for n, part in enumerate(rest)]
+    assert data(play((0, b"L26"), *steps)) == []
+    assert data(play((0, b"L26"), *steps, (400, b"L26-119\r"))) == [("L26-119",)]
+
+
+def test_message_long_after_one_that_was_cut_off_is_whole() -> None:
+    assert data(play((0, b"AB"), (1_001, b"CD\r"))) == [("CD",)]
 
 
 def test_two_stacked_symbols_are_one_scan() -> None:
