@@ -50,7 +50,7 @@ def tree_of(home: Path, asked: str) -> Tree:
 
 
 def _as_named(home: Path, asked: str) -> str:
-    """What was asked, in capitals where the record knows it only so: codes are typed as they are."""
+    """What was asked, in capitals where the record knows it only so: codes come as typed."""
     capitals = asked.upper()
     if capitals == asked or is_named(home, asked) or not is_named(home, capitals):
         return asked
