@@ -219,6 +219,8 @@ class ChangePage(DoorPage):
         if not self._who:
             self.message.say("Refused. Touch who signs.", refused=True)
             return
+        if self._uid:
+            return  # touched twice before the line answered: one is meant
         try:
             fact = make()
         except ValueError as refused:

@@ -187,6 +187,8 @@ class LotsPage(DoorPage):
         if not self.who:
             self._refuse("who says so? Touch WHO and choose your name")
             return
+        if self._waiting:
+            return  # touched twice before the line answered: one is meant
         self._waiting, self._told = frozenset(fact.uid for fact in facts), told
         self._receiving = receiving
         self.message.say("asked the line …")

@@ -188,6 +188,8 @@ class QualityPage(DoorPage):
         if not self.who:
             self.say("Refused. Who signs? Touch WHO and choose your name.", refused=True)
             return
+        if self._waiting:
+            return  # touched twice before the line answered: one is meant
         try:
             facts = make()
         except (ValueError, StationError) as refused:

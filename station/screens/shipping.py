@@ -327,6 +327,8 @@ class ShippingPage(DoorPage):
         if not self.who:
             self._refuse("who says so? Touch WHO and choose your name")
             return
+        if self._waiting:
+            return  # touched twice before the line answered: one is meant
 
         def entered() -> None:
             facts = make()

@@ -113,6 +113,15 @@ def test_a_point_can_be_taken_back(work):
     assert not any(hands.page.clear.points.values())
 
 
+def test_two_fast_touches_stop_the_line_once(work):
+    """A second stop on record would stay open after the line has gone on."""
+    hands = work(SigningSource(()))
+    hands.touch(hands.page.people[0])
+    for _ in range(2):
+        hands.touch(hands.page.pause.tiles.buttons[str(Reason.BREAK)])
+    assert len(hands.entered) == 1
+
+
 @pytest.mark.parametrize("reason", Reason)
 def test_the_line_stops_for_a_reason_and_goes_on_after_a_look(work, reason):
     hands = work(SigningSource(()))

@@ -103,6 +103,20 @@ def test_a_lot_that_is_not_on_the_line_cannot_leave_it(page):
     assert "receive it first" in page.line.words.text()
 
 
+def test_two_fast_touches_record_one_thing(page, intents):
+    """A second touch before the line has answered would take the same kilograms off twice."""
+    page.line.choose("ROM-26327-B")
+    page.line.mass_button.click()
+    page.line.pad.keys["9"].click()
+    for _ in range(2):
+        page.line.buttons["WASTE"].click()
+    assert len(intents.asked) == 1
+    (fact,), _ = entered(intents)
+    page.show_answer(EntryAnswer((fact.uid,), False, "the disk is full"))
+    page.line.buttons["WASTE"].click()
+    assert len(intents.asked) == 2
+
+
 def test_waste_without_its_mass_is_refused_before_the_line_is_asked(page, intents):
     page.line.choose("ROM-26325-A")
     page.line.buttons["WASTE"].click()

@@ -75,6 +75,14 @@ def test_next_case_takes_the_loose_bags_of_the_line_in_one_touch(page, intents):
     assert case_of(fact).spans == ((serial(1), serial(12)),)
 
 
+def test_two_fast_touches_fill_one_case(page, intents):
+    """Else the line refuses the second, and the last word is that the case was refused."""
+    page.case.buttons["NEXT CASE"].click()
+    for _ in range(2):
+        page.case.do_button.click()
+    assert len(intents.asked) == 1
+
+
 def test_a_range_of_serials_is_typed_first_to_last(page, qtbot):
     scan(qtbot, page.case.scan, f"{serial(5)}..{serial(9)}")
     assert page.case.rows[-1] == f"{serial(5)} to {serial(9)}"
@@ -137,9 +145,12 @@ def test_what_stands_here_is_opened_or_labelled_again_and_what_left_comes_back(p
     page.house.buttons["PRINT AGAIN"].click()
     (fact,), _ = entered(intents)
     assert (fact.subject, fact.details["copy"]) == (FIRST, 1)
+    page.show_answer(EntryAnswer((fact.uid,), True, "recorded"))
+    page.house.choose(FIRST)
     page.house.buttons["UNDO"].held.emit()
     (fact,), _ = entered(intents)
     assert correction_of(fact).how is Undoing.OPENED
+    page.show_answer(EntryAnswer((fact.uid,), True, "recorded"))
     page.house.choose(GONE[0].number)
     assert not page.house.buttons["PRINT AGAIN"].isEnabled()
     page.house.buttons["CAME BACK"].held.emit()
