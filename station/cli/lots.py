@@ -24,7 +24,7 @@ if TYPE_CHECKING:
 
 Code = Annotated[str, typer.Argument(metavar="CODE", help="Code of the lot.")]
 _ON_SCREEN = "stop the station, or do it on its screen: RUN, then LOTS (F6)"
-_COLUMNS = ("lot", "component", "supplier", "received", "harvested", "last_day", "status")
+_COLUMNS = ("lot\ncomponent", "supplier", "received\nharvested", "last_day", "status")
 
 
 def receive(
@@ -115,11 +115,9 @@ def list_lots(home: Home = None, config: Config = None, as_json: AsJson = False)
         ]
         cells = [
             (
-                lot.code,
-                lot.component,
+                f"{lot.code}\n{lot.component}",
                 lot.supplier,
-                day(lot.received),
-                day(lot.harvested),
+                f"{day(lot.received)}\n{day(lot.harvested)}",
                 day(lot.use_by),
                 "; ".join(
                     [

@@ -48,7 +48,7 @@ def listing(
 
     Args:
         columns: names at the head, blanks written as underscores.
-        rows: cells as text.
+        rows: cells as text; one may have several lines, as its column's name.
         right: names of columns of figures, blanks between the names.
         wraps: names of columns of words that may break into lines, between words where there is
             room for the longest; the others never do.
@@ -82,9 +82,15 @@ def _least(
 ) -> list[int | None]:
     """Room for the longest word of each column of words, as far as the others leave it."""
     cells = list(zip(heads, *rows, strict=True))
-    free = _WIDE - 2 * len(heads) - sum(
-        max(map(len, column)) for column, wrap in zip(cells, broken, strict=True) if not wrap
-    )  # fmt: skip
+    free = (
+        _WIDE
+        - 2 * len(heads)
+        - sum(
+            max(len(line) for cell in column for line in (*cell.splitlines(), ""))
+            for column, wrap in zip(cells, broken, strict=True)
+            if not wrap
+        )
+    )
     most = free // max(1, sum(broken))
     longest = [
         max(len(word) for cell in column for word in (*cell.split(), "")) for column in cells
