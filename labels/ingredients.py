@@ -13,9 +13,19 @@ POINT_LANGUAGES = frozenset({"en"})  # the others write a comma before decimals
 
 
 def named(name: str, ingredient: str) -> bool:
-    """Tell whether an ingredient, as listed, stands in the name of the food as whole words."""
-    pattern = rf"\b{re.escape(ingredient.casefold())}\b"
-    return re.search(pattern, name.casefold()) is not None
+    """Tell whether an ingredient, as listed, stands in the name of the food as whole words.
+
+    One or many of it are the same ingredient: carrot stands in 'Carrots and celery'. A category it
+    belongs to is not known here.
+    """
+    sought = _stems(ingredient)
+    return bool(sought) and f" {sought} " in f" {_stems(name)} "
+
+
+def _stems(text: str) -> str:
+    """Return the words of a text in small letters, without an ending -s or -es."""
+    words = re.findall(r"\w+", text.casefold())
+    return " ".join(word.removesuffix("s").removesuffix("e") or word for word in words)
 
 
 def quantified(label: PackLabel) -> tuple[bool, ...]:

@@ -7,10 +7,20 @@ without added ingredients).
 """
 
 from labels.rules import eu
-from labels.rules.rule import MEMORY, PUBLIC, SECONDARY, Need, Rule, Shown
+from labels.rules.rule import (
+    MEMORY,
+    METRIC,
+    PUBLIC,
+    SECONDARY,
+    Need,
+    Rule,
+    Shown,
+    metric_grams,
+)
 from labels.words import BILINGUAL, WORDS
 
 LANGUAGES = ("en", "fr")
+KILOGRAM, HALF_A_KILOGRAM = 1000, 500  # grams
 
 
 def both_languages(shown: Shown) -> str:
@@ -42,6 +52,18 @@ def both_lists(shown: Shown) -> str:
     return ""
 
 
+def metric_unit(shown: Shown) -> str:
+    """Grams below a kilogram and kilograms from there on; 500 g may be 0.5 kg."""
+    text = shown.label.net_quantity_text
+    grams, kilograms = metric_grams(text), METRIC.search(text)
+    if grams is None or kilograms is None:
+        return ""  # said already
+    wanted = "kg" if grams >= KILOGRAM else "g"
+    if kilograms[2] == wanted or grams == HALF_A_KILOGRAM:
+        return ""
+    return f"{text!r}; write it in {wanted}"
+
+
 REQUIRED, OPTIONAL, COMPUTED = Need.REQUIRED, Need.OPTIONAL, Need.COMPUTED
 RULES = (
     Rule("Languages", REQUIRED, "SFCR s. 206; FDR B.01.012", MEMORY, both_languages),
@@ -50,6 +72,7 @@ RULES = (
     Rule("Ingredients", COMPUTED, "FDR B.01.008.2", MEMORY, eu.descending),
     Rule("Allergens", REQUIRED, "FDR B.01.010.1", MEMORY, eu.allergens_declared),
     Rule("Net quantity", COMPUTED, "SFCR s. 221, 231", MEMORY, eu.quantity_is_nominal),
+    Rule("Net quantity", COMPUTED, "SFCR s. 229 to 235", PUBLIC, metric_unit),
     Rule("Net quantity", REQUIRED, "SFCR Schedule 6", PUBLIC, eu.figures),
     Rule("Letters", REQUIRED, "SFCR s. 210; FDR A.01.016", PUBLIC, eu.letters),
     Rule("Use-by words", REQUIRED, "FDR B.01.007", PUBLIC, bilingual_date_words),

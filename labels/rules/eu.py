@@ -6,8 +6,7 @@ Regulation (EU) No 1169/2011 ('FIC'), Directive 76/211/EEC (net quantity, ℮), 
 (Art. 26 and, from 1 January 2025, Regulation (EU) 2023/2429).
 """
 
-import re
-from itertools import pairwise
+from itertools import chain, pairwise
 
 from labels.ingredients import quantified
 from labels.rules.figure_height import E_MARK, E_MARK_MM, least_figure_height
@@ -20,18 +19,26 @@ from labels.rules.rule import (
     Rule,
     Shown,
     metric_grams,
+    substances,
 )
 from labels.typeface import Face
 from labels.words import BETWEEN, WORDS, Durability
 
 # Annex II, as words that stand in lists of ingredients (English; from memory). Celeriac is celery.
 ANNEX_II = (
-    *("celery", "celeriac", "mustard", "sesame", "peanut", "soya", "soy", "lupin", "wheat"),
-    *("rye", "barley", "oats", "spelt", "milk", "cheese", "egg", "eggs", "fish", "prawn", "crab"),
-    *("almond", "almonds", "hazelnut", "hazelnuts", "walnut", "walnuts", "cashew", "cashews"),
-    *("pecan", "pecans", "pistachio", "pistachios", "macadamia", "mollusc", "sulphite"),
+    *("celery", "celeriac", "mustard", "sesame", "peanut", "soya", "soy", "soybean", "lupin"),
+    *("wheat", "khorasan", "rye", "barley", "oat", "spelt", "milk", "lactose", "cheese", "egg"),
+    *("fish", "crustacean", "prawn", "shrimp", "crab", "lobster", "almond", "hazelnut", "walnut"),
+    *("cashew", "pecan", "brazil nut", "pistachio", "macadamia", "queensland nut", "mollusc"),
+    *("sulphite", "sulphur dioxide"),
 )
-ANNEX_II_WORD = re.compile(rf"\b(?:{'|'.join(ANNEX_II)})\b")
+ANNEX_II_WORD = substances(ANNEX_II)
+# Annex X 1(a): 'best before end' is for a date without its day, and every label here gives the day.
+# The others are words of other markets.
+NOT_WITH_A_DAY = (
+    *("Best before end", "Najlepiej spożyć przed końcem", "Bäst före utgången av"),
+    *("Best før utgangen av", "Best if used by", "Meilleur avant"),
+)
 E_MARK_GRAMS = (5, 10000)  # 76/211/EEC Art. 1: 5 g to 10 kg
 ADDRESS_PARTS = 2
 
@@ -136,15 +143,19 @@ def letters(shown: Shown) -> str:
 
 
 def date_words(shown: Shown) -> str:
-    """The words before the date are those of the language, or of both."""
+    """The words before the date are those of the language, or of both; they mean one thing."""
     label = shown.label
     known = [WORDS[label.language]] + ([WORDS[label.second.language]] if label.second else [])
-    allowed = [words for one in known for words in (*one.use_by, *one.best_before)]
-    folded = {words.casefold() for words in allowed}
+    meanings = (
+        [words for one in known for words in one.use_by],
+        [words for one in known for words in one.best_before if words not in NOT_WITH_A_DAY],
+    )
     text = label.use_by_words
-    if text.casefold() in folded or all(one.casefold() in folded for one in text.split(BETWEEN)):
-        return ""
-    return f"{text!r}; allowed in this language: {', '.join(allowed)}"
+    for allowed in meanings:
+        folded = {words.casefold() for words in allowed}
+        if {text.casefold()} <= folded or {one.casefold() for one in text.split(BETWEEN)} <= folded:
+            return ""
+    return f"{text!r}; allowed in this language: {', '.join(chain(*meanings))}"
 
 
 def date_shown(shown: Shown) -> str:

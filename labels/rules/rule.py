@@ -102,6 +102,11 @@ MANDATORY_ROLES = ("Storage", "Ingredients", "Input lots", "Packer", "Lot", "Use
 METRIC = re.compile(r"([0-9][0-9  ]*(?:[.,][0-9]+)?)[  ]?(kg|g)\b")
 
 
+def substances(names: Sequence[str]) -> re.Pattern[str]:
+    """Return what finds any of these in an ingredient in small letters, one or many of it."""
+    return re.compile(rf"\b({'|'.join(names)})(?:e?s)?\b")
+
+
 def metric_grams(text: str) -> Decimal | None:
     """Return the metric quantity a text states, in grams; None where it states none."""
     match = METRIC.search(text)

@@ -9,7 +9,7 @@ import re
 from decimal import Decimal
 
 from labels.rules import eu
-from labels.rules.rule import MEMORY, METRIC, SECONDARY, Need, Rule, Shown, metric_grams
+from labels.rules.rule import MEMORY, METRIC, SECONDARY, Need, Rule, Shown, metric_grams, substances
 
 POUND, OUNCE = Decimal("453.59237"), Decimal("28.349523125")  # g, exact
 NET_WEIGHT = re.compile(r"net (wt|weight)\b", re.IGNORECASE)
@@ -19,11 +19,11 @@ LOWER_SHARE = 0.30  # of the principal display panel
 
 # 21 U.S.C. 321(qq): the nine major food allergens, as words of lists (from memory).
 MAJOR_ALLERGENS = (
-    *("milk", "cheese", "egg", "eggs", "fish", "shrimp", "crab", "almond", "almonds", "walnut"),
-    *("walnuts", "pecan", "pecans", "cashew", "cashews", "hazelnut", "hazelnuts", "peanut"),
-    *("peanuts", "wheat", "soy", "soybean", "sesame"),
+    *("milk", "cheese", "egg", "fish", "shrimp", "crab", "lobster", "almond", "walnut", "pecan"),
+    *("cashew", "hazelnut", "pistachio", "macadamia", "brazil nut", "peanut", "wheat", "soy"),
+    *("soybean", "sesame"),
 )
-MAJOR_ALLERGEN_WORD = re.compile(rf"\b(?:{'|'.join(MAJOR_ALLERGENS)})\b")
+MAJOR_ALLERGEN_WORD = substances(MAJOR_ALLERGENS)
 
 
 def net_weight_words(shown: Shown) -> str:

@@ -15,6 +15,7 @@ from labels.design import (
     LabelDesign,
 )
 from labels.errors import LabelError
+from labels.ingredients import named
 from labels.layout import PlacedText
 from labels.pdf import LabelDrawer
 from labels.plan import arrange_pack
@@ -86,6 +87,18 @@ def test_every_rule_names_its_clause_and_how_well_it_is_known(market: str) -> No
         ({"net_quantity_text": "250 g ℮", "e_mark": False}, "Sign ℮"),
         ({"net_quantity_text": "4 g", "nominal_grams": Decimal(4)}, "Sign ℮"),
         ({"use_by_words": "Eat by"}, "Use-by words"),
+        # FIC Annex X 1(a): "Best before" with a day, "Best before end" without one
+        ({"use_by_words": "Best before end"}, "Use-by words"),
+        ({"use_by_words": "Best if used by"}, "Use-by words"),
+        ({"use_by_words": "Use by / Best before"}, "Use-by words"),
+        # FIC Annex II, as its words stand in a list: one or many
+        ({"ingredients": ("romaine", "peanuts"), "allergens": ()}, "Allergens"),
+        ({"ingredients": ("romaine", "cooked prawns"), "allergens": ()}, "Allergens"),
+        ({"ingredients": ("romaine", "soybeans"), "allergens": ()}, "Allergens"),
+        ({"ingredients": ("romaine", "Brazil nuts"), "allergens": ()}, "Allergens"),
+        ({"ingredients": ("romaine", "oat flakes"), "allergens": ()}, "Allergens"),
+        ({"ingredients": ("romaine", "squid (molluscs)"), "allergens": ()}, "Allergens"),
+        ({"product_name": "Radishes and Carrots"}, "Quantity of ingredients"),
         ({"packer_text": "Packed by Saltmarsh Fresh"}, "Packer"),
     ],
 )
@@ -152,6 +165,9 @@ def test_pounds_and_ounces_by_exact_constants(text: str, grams: int) -> None:
         ({"second": None}, "Languages"),
         ({"use_by_words": "Best before"}, "Use-by words"),
         ({"net_quantity_text": "8.8 oz"}, "Net quantity"),
+        # SFCR s. 229 to 235: grams below a kilogram, kilograms from there on
+        ({"net_quantity_text": "0.25 kg"}, "Net quantity"),
+        ({"net_quantity_text": "1000 g", "nominal_grams": Decimal(1000)}, "Net quantity"),
         ({"packer_text": "Saltmarsh Fresh"}, "Packer"),
     ],
 )
@@ -172,6 +188,39 @@ def test_a_canadian_label_speaks_both_languages_and_shares_one_date(make_label, 
     assert drawer.symbols(label)[0].hri.endswith("(15)261129") or any(
         "(15)261129" in symbol.hri for symbol in drawer.symbols(label)
     )
+
+
+@pytest.mark.parametrize(("text", "grams"), [("0.5 kg", 500), ("500 g", 500), ("1 kg", 1000)])
+def test_half_a_kilogram_may_be_declared_either_way_in_canada(
+    make_label, canadian, text: str, grams: int
+) -> None:
+    changes = {"net_quantity_text": text, "nominal_grams": Decimal(grams)}
+    assert titles(make_label(**{**canadian, **changes}), PACK_100_BY_100) == []
+
+
+@pytest.mark.parametrize("marked", ["peanut", "peanuts"])
+def test_an_allergen_is_declared_by_one_or_by_many_of_it(make_label, marked: str) -> None:
+    label = make_label(ingredients=("romaine", "salted peanuts"), allergens=(marked,))
+    assert titles(label) == []
+
+
+@pytest.mark.parametrize(
+    ("name", "ingredient", "stands"),
+    [
+        ("Carrots and celery", "carrot", True),
+        ("Carrot salad", "carrots", True),
+        ("Shredded white cabbages", "white cabbage", True),
+        ("Tomatoes", "tomato", True),
+        ("Red cabbage slaw", "white cabbage", False),
+        ("Rocketeer mix", "rocket", False),
+        ("Crisp salad", "***", False),
+    ],
+)
+def test_an_ingredient_stands_in_the_name_as_one_or_as_many(
+    name: str, ingredient: str, stands: bool
+) -> None:
+    """Regulation (EU) No 1169/2011 Art. 22(1)(a)."""
+    assert named(name, ingredient) is stands
 
 
 def test_shares_of_named_ingredients_are_computed(make_label) -> None:
