@@ -45,18 +45,23 @@ class ScaleIdentity:
         return ", ".join(part for part in (said, by) if part) or "a scale that says nothing"
 
     def is_other(self, known: ScaleIdentity) -> bool:
-        """Whether this is certainly another scale than the known one."""
+        """Whether this is certainly another scale than the known one.
+
+        A line of what a scale says may be lost on the way: what is not known tells nothing.
+        """
         own = (self.maker, self.model, self.serial)
         its = (known.maker, known.model, known.serial)
-        if any(own) and any(its):
-            return own != its
+        said = [(one, other) for one, other in zip(own, its, strict=True) if one and other]
+        if said:
+            return any(one != other for one, other in said)
         return bool(self.device and known.device) and self.device != known.device
 
     def says_more_than(self, known: ScaleIdentity) -> bool:
-        """Whether this is the known one, of which its device alone is known, and more of it."""
-        if any((known.maker, known.model, known.serial)) or not self.device:
-            return False
-        return self.device == known.device and any((self.maker, self.model, self.serial))
+        """Whether this may be the known one and says more of itself."""
+        own = (self.maker, self.model, self.serial)
+        its = (known.maker, known.model, known.serial)
+        adds = sum(map(bool, own)) > sum(map(bool, its))
+        return adds and not self.is_other(known)
 
 
 @dataclass(frozen=True, slots=True)

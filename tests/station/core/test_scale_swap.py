@@ -74,6 +74,9 @@ def test_other_settings_are_no_swap() -> None:
         (replace(OLD, model="W4"), True),
         (replace(OLD, version="1.3"), False),  # its program was renewed
         (replace(OLD, device="12ab:0034/B2"), False),  # the same scale by another converter
+        (replace(OLD, serial=""), False),  # a line of what it says was lost
+        (ScaleIdentity(maker=OLD.maker), False),
+        (replace(NEW, model=""), True),
         (ScaleIdentity(device="12ab:0034/A1"), False),
         (ScaleIdentity(device="99ff:0001"), True),
         (ScaleIdentity(), False),

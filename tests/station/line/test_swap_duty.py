@@ -57,3 +57,13 @@ def test_scale_found_first_is_known_by_what_it_says_although_its_converter_came_
     assert "serial 1002" in duty.closing(AT)
     duty.found(replace(OLD, device=device))
     assert duty.closing(AT) == ""
+
+
+def test_scale_of_which_a_line_was_lost_at_first_is_known_by_all_it_says() -> None:
+    duty = SwapDuty()
+    duty.found(replace(OLD, serial=""))
+    duty.found(OLD)
+    duty.found(replace(OLD, serial="", model=""))
+    assert duty.closing(AT) == ""
+    duty.found(NEW)
+    assert "in use is Wharfe W3 serial 1001" in duty.closing(AT)
