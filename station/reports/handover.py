@@ -11,9 +11,8 @@ from zoneinfo import ZoneInfo
 from station.core.checks.rolls import RollAccount
 from station.core.dating import MIDNIGHT, span_of_days
 from station.core.facts import FACT_KINDS, FactRecord
-from station.core.journal import EntryKind
 from station.core.line_lots import LineLots
-from station.core.pauses import Pause, pauses_of
+from station.core.pauses import Pause
 from station.core.run import Run
 from station.line.state import Tally
 from station.store.facts import facts
@@ -26,6 +25,7 @@ from station.store.purged import GoneRun, gone_between
 from station.store.queries import in_doubt, run_tally
 from station.store.run_counts import count_run
 from station.store.run_evidence import runs_of_day
+from station.store.stops import standing_stops, stops_begun
 from station.store.weighed import packs_of_run, plant_zone
 
 
@@ -55,7 +55,7 @@ class Handover:
         zone: of the plant.
         runs: its runs, in order.
         entered: facts of the day, in order.
-        stops: its stops, in order.
+        stops: stops that began on it, in order, each with its end.
         in_doubt: serials of labels nobody knows the fate of; of any day.
         holds: holds that are open; of any day.
         undecided: bags of the day set aside that nobody decided about.
@@ -63,6 +63,7 @@ class Handover:
         roll: the label roll in the printer now; None where none is.
         head: head of the record when the sheet was made.
         gone: runs of the day that were purged.
+        standing: stops that go on now; of any day.
     """
 
     day: date
@@ -77,12 +78,13 @@ class Handover:
     roll: RollAccount | None
     head: HeadNow
     gone: tuple[GoneRun, ...] = ()
+    standing: tuple[Pause, ...] = ()
 
     @property
     def open_points(self) -> tuple[str, ...]:
         """What the next crew must see to, in words."""
         points = [f"run open: {one.run.product.name}" for one in self.runs if one.open]
-        points += [f"the line stands: {stop.reason}" for stop in self.stops if stop.ended is None]
+        points += [f"the line stands: {stop.reason}" for stop in self.standing]
         if self.in_doubt:
             points.append(f"{len(self.in_doubt)} labels in doubt")
         points += [f"hold open: {hold.subject}, {hold.bags} bags" for hold in self.holds]
@@ -110,7 +112,6 @@ def handover(home: Path, day: date, key: Path | None = None, cut_off: time = MID
     )
     start, end = span_of_days(day, day, zone, cut_off)
     entered = facts(home, FACT_KINDS, since=start, until=end)
-    stops = pauses_of(facts(home, (EntryKind.PAUSE,), since=start, until=end))
     rolls = [one for one in roll_accounts(home, 1) if one.taken_out is None]
     head = head_now(home, key)
     return Handover(
@@ -118,7 +119,7 @@ def handover(home: Path, day: date, key: Path | None = None, cut_off: time = MID
         zone,
         runs,
         entered,
-        stops,
+        stops_begun(home, start, end),
         in_doubt(home),
         open_holds(home),
         sum(row.open for row in ledger(home, day)),
@@ -126,6 +127,7 @@ def handover(home: Path, day: date, key: Path | None = None, cut_off: time = MID
         rolls[0] if rolls else None,
         head,
         gone_between(home, day, day),
+        standing_stops(home),
     )
 
 

@@ -17,7 +17,7 @@ from station.core.facts import FACT_KINDS, FactRecord
 from station.core.journal import EntryKind
 from station.core.line_lots import line_of, move_of
 from station.core.long_work import step
-from station.core.pauses import Pause, pauses_of
+from station.core.pauses import Pause
 from station.core.run import Run
 from station.reports.giveaway import Given, PeriodSums, period_sums
 from station.store.bag_sums import RunSpan, run_spans
@@ -26,6 +26,7 @@ from station.store.lot_usage import moves_of, packed_with
 from station.store.open_holds import OpenHold, open_holds
 from station.store.recall import frozen_runs
 from station.store.run_evidence import Place, run_evidence
+from station.store.stops import stops_begun
 from station.store.weighed import plant_zone
 
 _HOUR = timedelta(hours=1)
@@ -93,7 +94,7 @@ class Period:
         zone: of the plant.
         runs: their runs, in order.
         yields: lots that their bags may hold, by component and code.
-        stops: every stop of their calendar days, in order.
+        stops: every stop that began on their days, in order, each with its end.
         entered: facts of their calendar days, in order.
         holds: holds that are open now; of any day.
         head: last entry of the record.
@@ -151,7 +152,7 @@ def period(
     step(50)
     begin, end = span_of_days(sums.first, sums.last, zone, cut_off)
     entered = facts(home, FACT_KINDS, since=begin, until=end)
-    stops = pauses_of(tuple(one for one in entered if one.fact.kind is EntryKind.PAUSE))
+    stops = stops_begun(home, begin, end)
     step(65)
     spans = run_spans(home, sums.runs)
     step(80)

@@ -123,3 +123,30 @@ def test_a_night_belongs_to_the_day_it_began_on(station, home, packed):
     assert stops(DAY, "--config", DEMO) == ["film or labels"]
     assert stops(next_day, "--config", DEMO) == []
     assert (stops(DAY), stops(next_day)) == ([], ["film or labels"])
+    for day in (DAY, next_day):  # it stands still, whatever day it began on
+        assert (
+            "the line stands: film or labels"
+            in station(
+                "handover", "--home", home, "--day", day, "--json", "--config", DEMO
+            ).document["open"]
+        )
+
+
+def test_a_stop_over_the_change_of_day_counts_once_and_whole(station, home, packed):
+    clock = late_clock()
+    midnight = datetime.combine(date.fromisoformat(DAY) + timedelta(days=1), time(0), UTC)
+    pause = Pause("p7", Reason.CLEANING, midnight - timedelta(minutes=10))
+    later = midnight + timedelta(minutes=20)
+    with StationStore.open(home, "QH", "A1", clock) as store:
+        stop = stop_fact(pause.uid, "L1", packed.run.id, pause.reason)
+        store.record((stop,), replace(clock.now(), utc=pause.began), "L01")
+        went_on = resume_fact("p8", "L1", packed.run.id, pause, frozenset(Look))
+        store.record((went_on,), replace(clock.now(), utc=later), "L01")
+        second = stop_fact("p10", "L1", packed.run.id, Reason.BREAK)
+        store.record((second,), replace(clock.now(), utc=later), "L01")
+    report = station("report", "--home", home, "--day", DAY, "--json").document
+    assert report["stops"] == [{"reason": "cleaning", "count": 1, "seconds": 1800}]
+    sheet = station("handover", "--home", home, "--day", DAY, "--json").document
+    assert [stop["to"] is None for stop in sheet["stops"]] == [False]
+    assert "the line stands: break" in sheet["open"]
+    assert "the line stands: cleaning" not in sheet["open"]
