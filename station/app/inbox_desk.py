@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import date, datetime, timedelta, tzinfo
+from datetime import date, datetime, tzinfo
 from pathlib import Path
 from zoneinfo import ZoneInfo
 
@@ -10,6 +10,7 @@ from station.app.quality_rights import check_role
 from station.config.packhouse import Packhouse
 from station.config.shelf_life import APPROVERS
 from station.core.complaint import Complaint
+from station.core.dating import span_of_days
 from station.core.day_review import DayReview, DaySeen, review_fact
 from station.core.facts import Fact
 from station.core.ids import new_uid
@@ -49,9 +50,9 @@ class InboxDesk:
 
     def seen(self, day: date) -> DaySeen:
         """What is open, and what would be signed for a day; reads the record."""
-        items = inbox(self._home, self.today)
-        begin = datetime.combine(day, self._house.settings.cut_off, self.zone)
-        story = day_story(self._home, day, begin, begin + timedelta(days=1))
+        cut_off = self._house.settings.cut_off
+        items = inbox(self._home, self.today, cut_off)
+        story = day_story(self._home, day, *span_of_days(day, day, self.zone, cut_off))
         review = review_of_day(self._home, day, items, story)
         gone = purge_words(gone_between(self._home, day, day))
         return DaySeen(items, review, story, signed_days(self._home).get(day), gone)

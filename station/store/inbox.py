@@ -10,6 +10,7 @@ from sqlalchemy import func, select
 
 from station.core.checks.qa import FAILED, qa_check_of
 from station.core.checks.scale import check_of, held_true
+from station.core.dating import MIDNIGHT, production_day
 from station.core.day_review import DayReview
 from station.core.facts import FactRecord
 from station.core.holds import reason_of
@@ -23,6 +24,7 @@ from station.store.label_doubts import open_labels
 from station.store.label_rolls import roll_accounts
 from station.store.ledger import bin_states
 from station.store.open_holds import open_holds
+from station.store.queries import local_time
 from station.store.standing import standing_facts
 from station.store.suspects import undecided_windows
 from station.store.tables import OF_BLEND, REJECTED, blend, fact, journal, pack
@@ -50,16 +52,17 @@ _LAST_CHECKS = (
 """The newest check of each kind and subject; no other is read."""
 
 
-def inbox(home: Path, today: date) -> tuple[Item, ...]:
+def inbox(home: Path, today: date, cut_off: time = MIDNIGHT) -> tuple[Item, ...]:
     """Return what is open, gravest first, then oldest first.
 
     Args:
         home: folder of the record.
         today: the production day that goes on; it needs no signature yet.
+        cut_off: when the day changes at the plant.
     """
     asked: tuple[Iterator[Item], ...] = (
         *(_windows(home), _checks(home), _scans(home), _labels(home)),
-        *(_holds(home), _rolls(home), _days(home, today), _clock(home, today)),
+        *(_holds(home), _rolls(home), _days(home, today), _clock(home, today, cut_off)),
     )
     found = [item for items in steps(asked, len(asked)) for item in items]
     return tuple(
@@ -192,11 +195,11 @@ def _days(home: Path, today: date) -> Iterator[Item]:
         yield Item(Grave.TELL, words, Where.DAY, None, day.isoformat())
 
 
-def _clock(home: Path, today: date) -> Iterator[Item]:
+def _clock(home: Path, today: date, cut_off: time) -> Iterator[Item]:
     since = today - timedelta(days=DAYS_BACK)
     signed = signed_days(home, since)
     for record in facts(home, (EntryKind.CLOCK,), since=_midnight(since)):
-        day = record.at.utc.date()
+        day = production_day(local_time(record.at.utc, record.at.offset_minutes), cut_off)
         if day not in signed:
             words = f"The clock: {record.fact.subject}, {record.fact.result}"
             yield Item(Grave.ATTEND, words, Where.DAY, record.at.utc, day.isoformat())
