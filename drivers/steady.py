@@ -13,9 +13,10 @@ from decimal import Decimal
 from drivers.frames.base import Condition, Kind, WeightFrame
 from drivers.spread import Spread
 
+ZERO_FAULT = "the scale reports a zero error: empty the pan and set it to zero"
 _CONDITION_FAULTS = {
     Condition.OVER_CAPACITY: "over capacity: take the load off the pan",
-    Condition.ZERO_ERROR: "the scale reports a zero error: empty the pan and set it to zero",
+    Condition.ZERO_ERROR: ZERO_FAULT,
     Condition.INITIAL_ZERO_ERROR: (
         "the scale found no zero when it was switched on: empty the pan and switch it on again"
     ),
@@ -81,6 +82,7 @@ class Reading:
         seen_at_ns: steady count when the frame was received.
         epoch: number of the connection it came over.
         raw: the bytes of the frame.
+        motion: the scale says the load is not at rest.
     """
 
     digits: str
@@ -97,6 +99,7 @@ class Reading:
     seen_at_ns: int
     epoch: int
     raw: bytes
+    motion: bool = False
 
 
 class SteadyReader:
@@ -162,6 +165,7 @@ class SteadyReader:
             seen_at_ns=seen_at_ns,
             epoch=epoch,
             raw=frame.raw,
+            motion=frame.motion,
         )
 
     def _agree(self, frame: WeightFrame, fault: str | None, seen_at_ns: int) -> None:

@@ -12,7 +12,7 @@ from __future__ import annotations
 from dataclasses import replace
 from decimal import Decimal
 
-from drivers.steady import Reading, SteadyRules
+from drivers.steady import ZERO_FAULT, Reading, SteadyRules
 
 PRESS_PAN = (
     "the scale came back at zero and a load lay on the pan before: take everything off, then press"
@@ -26,6 +26,12 @@ _PRESSED = 20
 """Intervals that count as a hand on the pan."""
 _LIFTED = 3
 """Intervals below zero that count as a hidden load lifted."""
+
+
+def asks_for_zero(reading: Reading) -> bool:
+    """Whether a reading that may not be used tells to set the scale to zero, and stands still."""
+    told = reading.fault in (ZERO_IT, ZERO_FAULT) or (reading.under and reading.fault is not None)
+    return told and not reading.motion
 
 
 class ZeroGate:

@@ -17,6 +17,7 @@ from drivers.link_items import LinkDegraded, LinkDown, LinkItem, LinkUp
 from drivers.steady import Reading
 from drivers.wire import WireLog
 from drivers.wire_view import count_of, rows_of
+from drivers.zero_gate import asks_for_zero
 from station.app.scale_line import commands_of
 from station.config.packhouse import ScaleSettings
 from station.core.scale_swap import ScaleIdentity
@@ -62,11 +63,15 @@ class ServiceDesk:
         self._now = LinkNow("the port is not open yet", good=False, port=scale.port.url)
         self._facts = ScaleFacts()
         self._outcome = (0, False, "")
+        self._asks_for_zero = False
+        """The newest reading may not be used until the scale is set to zero."""
 
     # --- on the link's thread -------------------------------------------------------------------
 
     def hear(self, item: LinkItem) -> None:
         """Take in what the link says."""
+        if isinstance(item, Reading | LinkDown | LinkDegraded):
+            self._asks_for_zero = isinstance(item, Reading) and asks_for_zero(item)
         match item:
             case Reading(fault=None):
                 if not self._now.good:
@@ -198,7 +203,8 @@ class ServiceDesk:
             return f"{command.name} would change what the bags of the open run weigh: end the run"
         if state.run is not None and state.phase not in _FREE:
             return f"{command.name} waits: a bag is on the pan"
-        if command.touches_pan and command.name == "ZERO" and steady_indication(state) is None:
+        still = self._asks_for_zero or steady_indication(state) is not None
+        if command.touches_pan and command.name == "ZERO" and not still:
             return "wait until the scale stands still: it is never set to zero in motion"
         self._link.send(command.data)
         return ""

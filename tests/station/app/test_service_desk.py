@@ -11,10 +11,12 @@ import pytest
 
 from drivers.bench import BenchScale
 from drivers.errors import DescriptionError, RecordingError
+from drivers.frames.base import Condition, Kind, WeightFrame
 from drivers.frames.description_file import load_description
 from drivers.link_items import LinkDegraded, LinkDown, LinkUp
 from drivers.port import PortSettings
 from drivers.recording import Recorder, read_recording
+from drivers.steady import SteadyReader, SteadyRules
 from station.app.assembly import Audience, Station
 from station.app.learn_desk import LearnDesk
 from station.app.places import demo_settings
@@ -96,6 +98,31 @@ def test_commands_wait_where_they_would_harm(line):
     assert desk.give(command(desk, "DIAGNOSE"), replace(state, run=None)) == ""
     until(lambda: desk.outcome[0] == 1)
     assert desk.outcome[2] == "diagnosis: no fault"
+
+
+@pytest.mark.parametrize(
+    ("condition", "digits", "words"),
+    [
+        (Condition.UNDER_CAPACITY, "-20", "set the scale to zero"),
+        (Condition.ZERO_ERROR, None, "set it to zero"),
+    ],
+)
+def test_zero_is_given_where_the_station_asks_for_it(line, condition, digits, words):
+    """The weights of such a scale are not used, so the line never shows a steady one."""
+    desk = line.station.service.desk
+    until(lambda: len(desk.commands()) == 5)
+    state = line.until(lambda state: state.shown is not None)
+    line.station.link.stop()
+    state = replace(state, verb=Verb.NO_READING, shown=replace(state.shown, steady=False))
+    told = WeightFrame(digits, "g", Kind.GROSS, False, False, condition, 1)
+    reader = SteadyReader(SteadyRules())
+    for frame_, refused in ((told, False), (told._replace(motion=True), True), (told, False)):
+        reading = reader.feed(frame_, 0, 1)
+        assert words in str(reading.fault) or frame_.motion
+        desk.hear(reading)
+        assert bool(desk.give(command(desk, "ZERO"), state)) is refused
+    desk.hear(LinkDegraded(0, 0, "silent"))
+    assert "never set to zero in motion" in desk.give(command(desk, "ZERO"), state)
 
 
 def test_refusal_of_the_scale_is_told(line):
