@@ -213,6 +213,11 @@ def _fault(frame: WeightFrame, rules: SteadyRules) -> str | None:
     if frame.kind is Kind.TARE:
         return f"{frame.digits} {frame.unit} is the tare, not the load"
     value = frame.value
+    if value is None and frame.condition is Condition.UNDER_CAPACITY:
+        return (
+            "the scale shows less than zero: see that the pan lies right and nothing lifts it,"
+            " empty it and set the scale to zero"
+        )
     if value is None:
         return "the scale sent dashes instead of a weight"
     if rules.interval is not None and value % rules.interval:

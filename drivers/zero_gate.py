@@ -78,7 +78,8 @@ class ZeroGate:
                 self._shut, self._pressed = PRESS_PAN, False
 
     def _try_to_open(self, reading: Reading) -> None:
-        if reading.value < -self._step * _LIFTED:
+        unsaid = reading.under and not reading.digits  # below zero, and by how much it keeps back
+        if unsaid or reading.value < -self._step * _LIFTED:
             self._shut, self._pressed = ZERO_IT, True
         elif reading.value > self._step * _PRESSED:
             self._pressed = True

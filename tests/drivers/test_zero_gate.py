@@ -6,7 +6,7 @@ import pytest
 
 from drivers.frames.base import Condition, Kind, WeightFrame
 from drivers.steady import Reading, SteadyReader, SteadyRules
-from drivers.zero_gate import PRESS_PAN, ZERO_IT, ZeroGate
+from drivers.zero_gate import PRESS_PAN, ZERO_IT, ZeroGate, asks_for_zero
 
 MS = 1_000_000
 RULES = SteadyRules(interval=Decimal(1), unit="g", zero_band=Decimal("0.5"))
@@ -53,6 +53,21 @@ def test_lifting_the_hidden_load_asks_for_the_zero_key_and_that_opens() -> None:
     assert lifted.fault == ZERO_IT
     zeroed = play(*BAG, *BACK_AT_ZERO, (50, "-254"), (50, "0"), (50, "0"))[-1]
     assert (zeroed.fault, zeroed.steady) == (None, True)
+
+
+def test_lifting_is_seen_where_the_scale_tells_less_than_zero_by_a_flag_alone() -> None:
+    """A USB weighing device has no sign in its weight."""
+    gate, reader = ZeroGate(RULES), SteadyReader(RULES)
+    frame = WeightFrame("0", "g", Kind.GROSS, False, False, Condition.NORMAL, 1)
+    under = frame._replace(digits=None, condition=Condition.UNDER_CAPACITY)
+    frames = [frame._replace(digits="254")] * 2 + [frame] * 3 + [under] * 2 + [frame] * 3
+    times = (0, 50, 3000, 3050, 3100, 3150, 3200, 3250, 3300, 3350)
+    read = [gate.judge(reader.feed(one, at * MS, 1)) for one, at in zip(frames, times, strict=True)]
+    assert read[4].fault == PRESS_PAN
+    assert "set the scale to zero" in str(read[5].fault)
+    assert asks_for_zero(read[5])
+    assert read[7].fault == ZERO_IT
+    assert (read[9].fault, read[9].steady) == (None, True)
 
 
 @pytest.mark.parametrize(
