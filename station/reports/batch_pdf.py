@@ -65,11 +65,14 @@ def run_story(record: BatchRecord) -> list[Flowable]:
     story += _outlook(record)
     if record.figures.charts.nets:
         story += [
-            *heading("Fills in the order packed"),
-            fills_chart(record),
-            note(_read_fills(record)),
-            *heading("Spread of the fills"),
-            spread_chart(record),
+            together(
+                [
+                    *heading("Fills in the order packed"),
+                    fills_chart(record),
+                    note(_read_fills(record)),
+                ]
+            ),
+            together([*heading("Spread of the fills"), spread_chart(record)]),
         ]
     story += _target(record)
     story += _run(record)
@@ -219,7 +222,7 @@ def _outlook(record: BatchRecord) -> list[Flowable]:
     story.append(pairs(rows))
     if len(record.growth.bags) > 1:
         story.append(growth_chart(record))
-    return story
+    return [together(story)]
 
 
 def _to_come(record: BatchRecord) -> list[tuple[str, str]]:
@@ -261,10 +264,14 @@ def _target(record: BatchRecord) -> list[Flowable]:
             ("Rests on", f"{advice.fills} bags of this run, batches of {advice.lot_size}"),
         ]
     return [
-        *heading("Fill target"),
-        pairs(rows),
-        knee_chart(record),
-        note("A proposal: a manager approves a target as a new version of the product."),
+        together(
+            [
+                *heading("Fill target"),
+                pairs(rows),
+                knee_chart(record),
+                note("A proposal: a manager approves a target as a new version of the product."),
+            ]
+        )
     ]
 
 

@@ -19,7 +19,7 @@ from station.reports.evidence import Evidence, RunEvidence
 from station.reports.evidence_parts import run_parts
 from station.reports.evidence_proof import EntryProof, not_proved_words, proved_words
 from station.reports.evidence_windows import windows_story
-from station.reports.paper import escape, gap, heading, listing, note, pairs
+from station.reports.paper import escape, gap, heading, listing, note, pairs, together
 from station.store.verify import VerifyReport
 
 _DOTS = 8
@@ -42,7 +42,8 @@ def evidence_pdf(found: Evidence) -> bytes:
     paper.load_faces()
     story = [*_front(found), *_lots(found)]
     for run in steps(found.runs, len(found.runs)):
-        story += [PageBreak(), *run_story(run.record), *_specimen(run), *run_parts(run, found.zone)]
+        story += [PageBreak(), *run_story(run.record), *specimen_story(run)]
+        story += run_parts(run, found.zone)
     story += [*windows_story(found), *_proof(found), *_cautions()]
     foot = f"Evidence pack, {found.asked}. {software_words(found)}. No official document."
     return paper.write("Evidence pack", foot, story)
@@ -147,7 +148,8 @@ def _lots(found: Evidence) -> list[Flowable]:
     ]
 
 
-def _specimen(run: RunEvidence) -> list[Flowable]:
+def specimen_story(run: RunEvidence) -> list[Flowable]:
+    """The label as it was drawn for the run, with its heading on the same page."""
     story = heading("Specimen of the label")
     if run.specimen is None:
         return [*story, note(f"It cannot be drawn now: {run.why_none}")]
@@ -168,7 +170,7 @@ def _specimen(run: RunEvidence) -> list[Flowable]:
             f"{run.specimen.sha256}: {words}."
         )
     )
-    return story
+    return [together(story)]
 
 
 def _proof(found: Evidence) -> list[Flowable]:

@@ -162,8 +162,8 @@ def beside(left: Sequence[Flowable], right: Sequence[Flowable]) -> Table:
 
 
 def together(parts: Sequence[Flowable]) -> KeepTogether:
-    """Parts that stay on one page."""
-    return KeepTogether(list(parts))
+    """Parts that stay on one page; a heading among them needs no room of its own any more."""
+    return KeepTogether([part for part in parts if not isinstance(part, CondPageBreak)])
 
 
 class _Stamped(Canvas):  # type: ignore[misc]  # reportlab ships no types

@@ -52,6 +52,30 @@ def failed(week, tmp_path_factory):
     return found, folder, said
 
 
+def test_a_picture_stands_with_its_heading_and_its_caption(failed):
+    """However much of the page is taken before them."""
+    from station.reports import paper
+    from station.reports.batch_pdf import run_story
+    from station.reports.evidence_pdf import specimen_story
+
+    run = failed[0].runs[0]
+    paper.load_faces()
+    for taken in range(0, 250, 25):
+        for story, head, caption in (
+            (specimen_story(run), "Specimen of the label", "Drawn again"),
+            (run_story(run.record), "Fills in the order packed", "dots: bags"),
+        ):
+            pdf = paper.write("test", "", [paper.gap(taken), *story])
+            document = pypdfium2.PdfDocument(pdf)
+            pages = [page.get_textpage().get_text_bounded() for page in document]
+            (at,) = (number for number, words in enumerate(pages) if head in words)
+            kinds = {one.type for one in document[at].get_objects()}
+            document.close()
+            assert caption in pages[at], (head, taken)
+            if head.startswith("Specimen"):
+                assert pypdfium2.raw.FPDF_PAGEOBJ_IMAGE in kinds, taken
+
+
 def test_the_pack_answers_for_everything_an_auditor_asks(failed):
     _, folder, _ = failed
     text = " ".join(text_of(folder / "evidence.pdf").split())
