@@ -8,7 +8,7 @@ from pathlib import Path
 
 from station.reports.giveaway import By, Given
 from station.reports.giveaway import kilograms as kg
-from station.reports.period import LotYield, Period
+from station.reports.period import LotYield, Period, rate_of
 from station.reports.timeline import marks_of
 from station.screens.manager_source import GivenBy, Happening, Money, Pan, Slice, Told
 from station.screens.numbers_words import Row
@@ -67,11 +67,12 @@ def _headline(found: Period) -> tuple[Row, ...]:
     whole = found.sums.whole
     stood = sum((one.took for one in found.stops_by_reason), timedelta())
     money = "no price" if whole.money is None else f"{whole.money:.2f}"
-    rates = [one.an_hour for one in found.runs if one.an_hour is not None]
-    rate = f"{sum(rates) / len(rates):.0f} bags an hour" if rates else "no rate yet"
+    an_hour = rate_of(found.runs)
+    rate = "no rate yet" if an_hour is None else f"{an_hour:.0f} bags an hour"
     held = whole.held
+    share = "" if whole.percent is None else f"{whole.percent} % of nominal"
     return (
-        Row("given away", f"{whole.kilograms:.1f} kg", f"{whole.percent} % of nominal", 1.4),
+        Row("given away", f"{whole.kilograms:.1f} kg", share, 1.4),
         Row("in money", money, "" if whole.money is not None else "for every product"),
         Row("bags", str(whole.packs), f"{whole.set_aside} set aside"),
         Row("held", str(held), "nobody may ship them", attend=held > 0),

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, time, timedelta
 from decimal import Decimal
@@ -49,12 +49,15 @@ class RunFigures:
     stood: timedelta
 
     @property
+    def packing(self) -> timedelta:
+        """From its first bag to its last, less what the line stood between them."""
+        return self.span.ended - self.span.began - self.stood
+
+    @property
     def an_hour(self) -> Decimal | None:
-        """Bags an hour while the line did not stand; None of a run too short to say."""
-        packing = self.span.ended - self.span.began - self.stood
-        if packing < timedelta(minutes=1):
-            return None
-        return round(Decimal(self.given.packs) * 3600 / Decimal(packing.total_seconds()), 1)
+        """Bags an hour while the line did not stand, one decimal; None of too short a run."""
+        rate = rate_of((self,))
+        return None if rate is None else round(rate, 1)
 
 
 @dataclass(frozen=True, slots=True)
@@ -195,6 +198,15 @@ def runs_named(home: Path, uids: Sequence[str]) -> tuple[Run, ...]:
     """Runs as frozen, in the order given."""
     found = frozen_runs(home, uids)
     return tuple(found[uid] for uid in uids)
+
+
+def rate_of(runs: Iterable[RunFigures]) -> Decimal | None:
+    """Bags an hour of runs together; None where none is long enough to say."""
+    long = [one for one in runs if one.packing >= timedelta(minutes=1)]
+    if not long:
+        return None
+    seconds = sum((one.packing for one in long), timedelta()).total_seconds()
+    return Decimal(sum(one.given.packs for one in long)) * 3600 / Decimal(seconds)
 
 
 def _run(span: RunSpan, sums: PeriodSums, stops: Sequence[Pause]) -> RunFigures:

@@ -67,10 +67,11 @@ def _whole(found: Period) -> list[Flowable]:
     whole = found.sums.whole
     money = "no price for every product" if whole.money is None else f"{whole.money:.2f}"
     stood = sum((one.took for one in found.stops_by_reason), timedelta())
+    share = "no bag is in the batch" if whole.percent is None else f"{whole.percent} % of nominal"
     return [
         pairs(
             (
-                ("Given away", f"{whole.kilograms:.3f} kg, {whole.percent} % of nominal"),
+                ("Given away", f"{whole.kilograms:.3f} kg, {share}"),
                 ("In money", money),
                 ("Bags", f"{whole.packs} weighed, {whole.in_batch} in the batch, "
                  f"{whole.set_aside} set aside, {whole.held} held"),
