@@ -14,6 +14,8 @@ from station.screens.widgets.lettering import draw, fit
 from station.screens.widgets.painted import Painted, hatch, stroke
 
 _DONE = mark("done")
+_LEADING = 1.5
+"""From line to line of what is wanting, in heights of a capital: three lines lie in a seal."""
 _OPEN_SHARE = 1.8
 """Of the width, against a whole seal: what is wanting takes a sentence, what is done one word."""
 
@@ -56,7 +58,7 @@ class SealStrip(Painted[tuple[Seal, ...]]):
         hatch(painter, edge, colours.attend, colours.on_attend, 3 * self.unit)
         painter.setPen(stroke(colours.ink, line))
         painter.drawRect(box.adjusted(line / 2, line / 2, -line / 2, -line / 2))
-        words = say(seal.wanting).split(":")[0].split("：")[0]
+        words = say(seal.wanting).split(":")[0].split("：")[0].strip()
         inner = box.adjusted(edge.width(), 0, 0, 0)
         self._write(painter, inner, tr(seal.name), words, colours.ink)
 
@@ -65,7 +67,8 @@ class SealStrip(Painted[tuple[Seal, ...]]):
         room = box.width() - 2 * pad
         head = fit(name, Face.VERB, 5.0 * self.unit, room, 6.5 * self.unit, least=0.4)
         below = box.height() - 2 * pad - head.height - 1.5 * self.unit
-        text = fit(words, Face.NARROW, 3.2 * self.unit, room, below, least=0.6)
+        cap = 3.2 * self.unit
+        text = fit(words, Face.NARROW, cap, room, below, least=0.55, leading=_LEADING)
         draw(painter, head, box.left() + pad, box.top() + pad, colour)
         top = box.top() + pad + head.height + 1.5 * self.unit
         draw(painter, text, box.left() + pad, top, colour)
