@@ -1,4 +1,4 @@
-"""The row of gates: every word of what is wanting lies in its seal, whatever the number of gates."""
+"""The row of gates: every word of what is wanting lies in its seal, however many there are."""
 
 import pytest
 
