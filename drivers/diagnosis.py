@@ -35,8 +35,8 @@ def diagnose(
     parity = _parity_found(sample, new_parser)
     if parity:
         return (
-            f"the scale sends 7 data bits with {parity} parity: set bytesize 7 and parity"
-            f" {parity[0].upper()} for this port{here}, or 8N1 on the scale"
+            f"the scale sends 7 data bits with {parity}: set bits 7 and {parity} for this"
+            f" port{here}, or 8N1 on the scale"
         )
     if frames_seen and (why := _said_again(refused)):
         return (
@@ -70,7 +70,7 @@ def _said_again(refused: Iterable[Garbage]) -> str:
 
 
 def _parity_found(sample: bytes, new_parser: Callable[[], FrameParser]) -> str:
-    """Return even or odd where the sample makes frames once bit 7 is taken for parity."""
+    """Return which parity it is where the sample makes frames once bit 7 is taken for parity."""
     if not any(byte >= 0x80 for byte in sample):
         return ""
     stripped = bytes(byte & 0x7F for byte in sample)
@@ -80,5 +80,5 @@ def _parity_found(sample: bytes, new_parser: Callable[[], FrameParser]) -> str:
         return ""
     odd = sum(byte.bit_count() % 2 for byte in sample)
     if odd * 20 > len(sample) * 19:
-        return "odd"
-    return "even" if odd * 20 < len(sample) else ""
+        return "odd parity"
+    return "even parity" if odd * 20 < len(sample) else ""

@@ -100,7 +100,7 @@ class HidPort:
     def _lost(self, why: str) -> PortError:
         return PortError(
             f"{self._kind.what} lost on {self._url}",
-            f"{why}: check the plug; it comes back by itself",
+            f"{why}: check the plug; it comes back without help",
         )
 
 

@@ -181,7 +181,7 @@ class Port:
         return PortError(
             f"{self._settings.what} lost on {self.name}",
             f"{plain(fault)}: check the plug, the cable and the {self._settings.what}'s power;"
-            " it comes back by itself",
+            " it comes back without help",
         )
 
 

@@ -128,7 +128,7 @@ def test_seven_bit_line_taken_for_eight_bits_is_named() -> None:
     with bare_line() as line, linked(PortSettings(line.name)) as (heard, _):
         heard.up()
         line.write(ParityLine("E").sent(frame("254")) * 10)
-        assert "even parity: set bytesize 7 and parity E" in heard.degraded().why
+        assert "even parity: set bits 7 and even parity" in heard.degraded().why
 
 
 def test_frozen_scale_goes_stale_is_told_and_comes_back(scale: BenchScale) -> None:

@@ -175,7 +175,62 @@ LINK = (
 )
 """How the line to the scale is."""
 
+DOUBTS = (
+    "over capacity: take the load off the pan",
+    "the scale reports a zero error: empty the pan and set it to zero",
+    "the scale found no zero when it was switched on: empty the pan and switch it on again",
+    "the scale reports a tare error: empty the pan and clear the tare",
+    "the scale shows no weight",
+    "the scale came back at zero and a load lay on the pan before: take everything off, then press"
+    " the pan once with a hand",
+    "a load was taken for zero when the scale came back: with the pan empty set the scale to zero,"
+    " or switch it off and on",
+    "other unit {found}, the line runs in {unit}: set the scale back",
+    "{mass} is in high resolution, which is not the indication",
+    "{mass} is the tare, not the load",
+    "the scale sent dashes instead of a weight",
+    "{mass} is not a multiple of {interval}",
+    "{mass} is more than the scale weighs, {most}",
+    "{mass} is below what the scale weighs: see that the pan lies right and nothing lifts it, empty"
+    " it and set the scale to zero",
+    "the scale shows less than zero: see that the pan lies right and nothing lifts it, empty it and"
+    " set the scale to zero",
+    "the scale says centre of zero and shows {mass}",
+    "the computer slept or was held up: what the scale sent is too old",
+)
+"""Why a reading may not be used."""
+
+FAULTS = (
+    "even parity",
+    "odd parity",
+    "the scale sends 7 data bits with {parity}: set bits 7 and {same} for this port ({here}), or"
+    " 8N1 on the scale",
+    "many frames arrive damaged: check plug and cable, keep it away from motors, and see that no"
+    " other program reads this port",
+    "bytes arrive but no line ever starts or ends: check baud rate and parity ({here}), and that"
+    " this is the scale",
+    "text arrives but none of it is a weight of this protocol: is another device on this port, or"
+    " another output format set on the scale? If not, check baud rate and parity ({here})",
+    "the scale on {code} has sent nothing for {number} s: check that it is switched on, its cable,"
+    " and its communication settings ({here})",
+    "on {code} comes back what the station sends, and nothing else: check that the scale is"
+    " switched on, its cable, and its communication settings ({here})",
+    "{what} lost on {code}",
+    "the device is gone, or another program reads the same port",
+    "check the plug, the cable and the {what}'s power",
+    "check the plug",
+    "it comes back without help",
+    "this user may not use it: add the user to the group that owns it (on most Linux systems"
+    " dialout) and sign in again",
+    "another device is at {code}",
+    "it is {found}, the scale's is {known}: plug the scale in again, or stop and start the station"
+    " to take this one",
+    "no USB device",
+)
+"""What is wrong with the line, and what to do."""
+
 SENTENCES = (
     *(*READ, *LESSON, *SWAP, *SUITS),
     *(*COMMANDS, *FACTS, *LINK),
+    *(*DOUBTS, *FAULTS),
 )

@@ -2048,6 +2048,10 @@
         <translation type="unfinished">una etiqueta no coincide</translation>
     </message>
     <message>
+        <source>a load was taken for zero when the scale came back: with the pan empty set the scale to zero, or switch it off and on</source>
+        <translation type="unfinished">una carga se tomó por cero al volver la báscula: con el plato vacío póngala a cero, o apáguela y enciéndala</translation>
+    </message>
+    <message>
         <source>a lot ends soon</source>
         <translation type="unfinished">un lote se acaba pronto</translation>
     </message>
@@ -2194,6 +2198,10 @@
     <message>
         <source>another code was scanned</source>
         <translation type="unfinished">se leyó otro código</translation>
+    </message>
+    <message>
+        <source>another device is at {code}</source>
+        <translation type="unfinished">hay otro aparato en {code}</translation>
     </message>
     <message>
         <source>another one is set</source>
@@ -2444,6 +2452,10 @@
         <translation type="unfinished">por {code}</translation>
     </message>
     <message>
+        <source>bytes arrive but no line ever starts or ends: check baud rate and parity ({here}), and that this is the scale</source>
+        <translation type="unfinished">llegan bytes pero ninguna línea empieza ni acaba: mire baudios y paridad ({here}), y que esto sea la báscula</translation>
+    </message>
+    <message>
         <source>bytes arrive but none is a frame: check baud rate and parity ({here})</source>
         <translation type="unfinished">llegan bytes pero ninguno es una trama: mire baudios y paridad ({here})</translation>
     </message>
@@ -2510,6 +2522,14 @@
     <message>
         <source>check of {what}</source>
         <translation type="unfinished">control de {what}</translation>
+    </message>
+    <message>
+        <source>check the plug</source>
+        <translation type="unfinished">mire el enchufe</translation>
+    </message>
+    <message>
+        <source>check the plug, the cable and the {what}'s power</source>
+        <translation type="unfinished">mire el enchufe, el cable y la corriente ({what})</translation>
     </message>
     <message>
         <source>check the scale after {what}: {where}</source>
@@ -2758,6 +2778,10 @@
     <message>
         <source>even growth</source>
         <translation type="unfinished">deriva uniforme</translation>
+    </message>
+    <message>
+        <source>even parity</source>
+        <translation type="unfinished">paridad par</translation>
     </message>
     <message>
         <source>event</source>
@@ -3092,6 +3116,10 @@
         <translation type="unfinished">cambia: márquela en cada línea</translation>
     </message>
     <message>
+        <source>it comes back without help</source>
+        <translation type="unfinished">la conexión vuelve sola</translation>
+    </message>
+    <message>
         <source>it does not answer: is it switched on, is its cable in?</source>
         <translation type="unfinished">no responde: ¿está encendida y conectada?</translation>
     </message>
@@ -3118,6 +3146,10 @@
     <message>
         <source>it is not there: check the plug</source>
         <translation type="unfinished">no está: mire el enchufe</translation>
+    </message>
+    <message>
+        <source>it is {found}, the scale's is {known}: plug the scale in again, or stop and start the station to take this one</source>
+        <translation type="unfinished">es {found}, el de la báscula es {known}: enchufe la báscula de nuevo, o pare y arranque la estación para aceptar este</translation>
     </message>
     <message>
         <source>it just stays without approval</source>
@@ -3512,6 +3544,10 @@
         <translation type="unfinished">gerente</translation>
     </message>
     <message>
+        <source>many frames arrive damaged: check plug and cable, keep it away from motors, and see that no other program reads this port</source>
+        <translation type="unfinished">llegan muchas tramas dañadas: mire enchufe y cable, aléjelo de motores y que ningún otro programa lea este puerto</translation>
+    </message>
+    <message>
         <source>mark no control characters, and nothing after the end</source>
         <translation type="unfinished">no marque caracteres de control ni nada tras el fin</translation>
     </message>
@@ -3654,6 +3690,10 @@
     <message>
         <source>no PIN or badge yet</source>
         <translation type="unfinished">aún sin PIN ni tarjeta</translation>
+    </message>
+    <message>
+        <source>no USB device</source>
+        <translation type="unfinished">ningún aparato USB</translation>
     </message>
     <message>
         <source>no bag</source>
@@ -3932,6 +3972,10 @@
         <translation type="unfinished">ahora {number}</translation>
     </message>
     <message>
+        <source>odd parity</source>
+        <translation type="unfinished">paridad impar</translation>
+    </message>
+    <message>
         <source>of everything the version says</source>
         <translation type="unfinished">de todo lo que dice la versión</translation>
     </message>
@@ -3980,6 +4024,10 @@
         <translation type="unfinished">en {code} solo vuelve lo que envía la estación: mire que la báscula esté encendida, su cable y sus ajustes</translation>
     </message>
     <message>
+        <source>on {code} comes back what the station sends, and nothing else: check that the scale is switched on, its cable, and its communication settings ({here})</source>
+        <translation type="unfinished">en {code} solo vuelve lo que envía la estación: mire que la báscula esté encendida, su cable y sus ajustes ({here})</translation>
+    </message>
+    <message>
         <source>one line comes again and again and is no weight ({why}): see what the scale shows, such as an error, another unit or another mode, and set it back</source>
         <translation type="unfinished">llega siempre la misma línea y no es un peso ({why}): mire qué muestra la báscula (error, otra unidad, otro modo) y póngala como antes</translation>
     </message>
@@ -4024,6 +4072,10 @@
         <translation type="unfinished">otro</translation>
     </message>
     <message>
+        <source>other unit {found}, the line runs in {unit}: set the scale back</source>
+        <translation type="unfinished">otra unidad, {found}; la línea trabaja en {unit}: cambie la báscula</translation>
+    </message>
+    <message>
         <source>out of bags</source>
         <translation type="unfinished">de bolsas</translation>
     </message>
@@ -4034,6 +4086,10 @@
     <message>
         <source>over capacity: take the load off</source>
         <translation type="unfinished">sobrecarga: retire la carga</translation>
+    </message>
+    <message>
+        <source>over capacity: take the load off the pan</source>
+        <translation type="unfinished">sobrecarga: retire la carga del plato</translation>
     </message>
     <message>
         <source>packed</source>
@@ -4816,6 +4872,10 @@
         <translation type="unfinished">las pesas de clase {code} para {mass} pueden errar {own}, más de un tercio de los {allowed} de la báscula: use una clase mejor</translation>
     </message>
     <message>
+        <source>text arrives but none of it is a weight of this protocol: is another device on this port, or another output format set on the scale? If not, check baud rate and parity ({here})</source>
+        <translation type="unfinished">llega texto pero nada es un peso de este protocolo: ¿hay otro aparato en este puerto, u otro formato en la báscula? Si no, mire baudios y paridad ({here})</translation>
+    </message>
+    <message>
         <source>the bag on the pan may hold lot {lot}, which is held: set it aside and lift it, then change the lot</source>
         <translation type="unfinished">la bolsa en el plato puede llevar el lote {lot}, retenido: apártela y levántela, luego cambie el lote</translation>
     </message>
@@ -4864,8 +4924,16 @@
         <translation type="unfinished">el código pulsa teclas que no son texto</translation>
     </message>
     <message>
+        <source>the computer slept or was held up: what the scale sent is too old</source>
+        <translation type="unfinished">el ordenador durmió o se detuvo: lo que envió la báscula es demasiado viejo</translation>
+    </message>
+    <message>
         <source>the demo's settings stay as they are</source>
         <translation type="unfinished">los ajustes de la demo no cambian</translation>
+    </message>
+    <message>
+        <source>the device is gone, or another program reads the same port</source>
+        <translation type="unfinished">el aparato no está, u otro programa lee el mismo puerto</translation>
     </message>
     <message>
         <source>the disk cannot be asked: {why}</source>
@@ -5068,6 +5136,10 @@
         <translation type="unfinished">la báscula</translation>
     </message>
     <message>
+        <source>the scale came back at zero and a load lay on the pan before: take everything off, then press the pan once with a hand</source>
+        <translation type="unfinished">la báscula volvió en cero y antes había carga en el plato: retírelo todo y presione el plato una vez con la mano</translation>
+    </message>
+    <message>
         <source>the scale does not do that</source>
         <translation type="unfinished">la báscula no hace eso</translation>
     </message>
@@ -5078,6 +5150,10 @@
     <message>
         <source>the scale failed its check: adjust it, then check it as left: {where}</source>
         <translation type="unfinished">la báscula no pasó el control: ajústela y contrólela de nuevo: {where}</translation>
+    </message>
+    <message>
+        <source>the scale found no zero when it was switched on: empty the pan and switch it on again</source>
+        <translation type="unfinished">la báscula no halló el cero al encenderse: vacíe el plato y enciéndala de nuevo</translation>
     </message>
     <message>
         <source>the scale gave no answer, look at its display</source>
@@ -5100,6 +5176,10 @@
         <translation type="unfinished">la báscula en {code} no envía nada desde hace {number} s: mire que esté encendida, su cable y sus ajustes</translation>
     </message>
     <message>
+        <source>the scale on {code} has sent nothing for {number} s: check that it is switched on, its cable, and its communication settings ({here})</source>
+        <translation type="unfinished">la báscula en {code} no envía nada desde hace {number} s: mire que esté encendida, su cable y sus ajustes ({here})</translation>
+    </message>
+    <message>
         <source>the scale read high at some loads and low at others</source>
         <translation type="unfinished">la báscula marcó de más en unas cargas y de menos en otras</translation>
     </message>
@@ -5116,8 +5196,36 @@
         <translation type="unfinished">la báscula no se puso a cero: vacíe el plato</translation>
     </message>
     <message>
+        <source>the scale reports a tare error: empty the pan and clear the tare</source>
+        <translation type="unfinished">la báscula avisa de un error de tara: vacíe el plato y borre la tara</translation>
+    </message>
+    <message>
+        <source>the scale reports a zero error: empty the pan and set it to zero</source>
+        <translation type="unfinished">la báscula avisa de un error de cero: vacíe el plato y póngala a cero</translation>
+    </message>
+    <message>
+        <source>the scale says centre of zero and shows {mass}</source>
+        <translation type="unfinished">la báscula dice centro de cero y muestra {mass}</translation>
+    </message>
+    <message>
+        <source>the scale sends 7 data bits with {parity}: set bits 7 and {same} for this port ({here}), or 8N1 on the scale</source>
+        <translation type="unfinished">la báscula envía 7 bits de datos con {parity}: ponga bits 7 y {same} en este puerto ({here}), o 8N1 en la báscula</translation>
+    </message>
+    <message>
+        <source>the scale sent dashes instead of a weight</source>
+        <translation type="unfinished">la báscula envió rayas en lugar de un peso</translation>
+    </message>
+    <message>
         <source>the scale shows a net weight: clear its tare, the station subtracts the bag itself</source>
         <translation type="unfinished">la báscula muestra un peso neto: borre su tara, la estación resta la bolsa</translation>
+    </message>
+    <message>
+        <source>the scale shows less than zero: see that the pan lies right and nothing lifts it, empty it and set the scale to zero</source>
+        <translation type="unfinished">la báscula muestra menos de cero: mire que el plato asiente bien y nada lo levante, vacíelo y ponga la báscula a cero</translation>
+    </message>
+    <message>
+        <source>the scale shows no weight</source>
+        <translation type="unfinished">la báscula no muestra ningún peso</translation>
     </message>
     <message>
         <source>the scale shows {unit}, the run is in {other}: set the scale back</source>
@@ -5254,6 +5362,10 @@
     <message>
         <source>this one is destroyed</source>
         <translation type="unfinished">esta está destruida</translation>
+    </message>
+    <message>
+        <source>this user may not use it: add the user to the group that owns it (on most Linux systems dialout) and sign in again</source>
+        <translation type="unfinished">este usuario no puede usarlo: añádalo al grupo dueño (en la mayoría de Linux dialout) y entre de nuevo</translation>
     </message>
     <message>
         <source>this version can damage a file that two connections write at once</source>
@@ -5932,6 +6044,26 @@
         <translation type="unfinished">{mass} g por bolsa</translation>
     </message>
     <message>
+        <source>{mass} is below what the scale weighs: see that the pan lies right and nothing lifts it, empty it and set the scale to zero</source>
+        <translation type="unfinished">{mass} está por debajo de lo que pesa la báscula: mire que el plato asiente bien y nada lo levante, vacíelo y ponga la báscula a cero</translation>
+    </message>
+    <message>
+        <source>{mass} is in high resolution, which is not the indication</source>
+        <translation type="unfinished">{mass} está en alta resolución, que no es la indicación</translation>
+    </message>
+    <message>
+        <source>{mass} is more than the scale weighs, {most}</source>
+        <translation type="unfinished">{mass} es más de lo que pesa la báscula, {most}</translation>
+    </message>
+    <message>
+        <source>{mass} is not a multiple of {interval}</source>
+        <translation type="unfinished">{mass} no es múltiplo de {interval}</translation>
+    </message>
+    <message>
+        <source>{mass} is the tare, not the load</source>
+        <translation type="unfinished">{mass} es la tara, no la carga</translation>
+    </message>
+    <message>
         <source>{mass} now</source>
         <translation type="unfinished">{mass} ahora</translation>
     </message>
@@ -6198,6 +6330,10 @@
     <message>
         <source>{what} keeps no bag any more: release the hold</source>
         <translation type="unfinished">{what} ya no retiene bolsas: libere la retención</translation>
+    </message>
+    <message>
+        <source>{what} lost on {code}</source>
+        <translation type="unfinished">{what}: sin conexión en {code}</translation>
     </message>
     <message>
         <source>{what} needs {thing}</source>

@@ -2048,6 +2048,10 @@
         <translation type="unfinished">une étiquette diffère</translation>
     </message>
     <message>
+        <source>a load was taken for zero when the scale came back: with the pan empty set the scale to zero, or switch it off and on</source>
+        <translation type="unfinished">une charge a été prise pour zéro au retour de la balance : plateau vide, remettez-la à zéro, ou éteignez et rallumez-la</translation>
+    </message>
+    <message>
         <source>a lot ends soon</source>
         <translation type="unfinished">un lot finit bientôt</translation>
     </message>
@@ -2194,6 +2198,10 @@
     <message>
         <source>another code was scanned</source>
         <translation type="unfinished">un autre code a été lu</translation>
+    </message>
+    <message>
+        <source>another device is at {code}</source>
+        <translation type="unfinished">un autre appareil est sur {code}</translation>
     </message>
     <message>
         <source>another one is set</source>
@@ -2444,6 +2452,10 @@
         <translation type="unfinished">par {code}</translation>
     </message>
     <message>
+        <source>bytes arrive but no line ever starts or ends: check baud rate and parity ({here}), and that this is the scale</source>
+        <translation type="unfinished">des octets arrivent mais aucune ligne ne commence ni ne finit : vérifiez débit et parité ({here}), et que c'est bien la balance</translation>
+    </message>
+    <message>
         <source>bytes arrive but none is a frame: check baud rate and parity ({here})</source>
         <translation type="unfinished">des octets arrivent mais aucune trame : vérifiez débit et parité ({here})</translation>
     </message>
@@ -2510,6 +2522,14 @@
     <message>
         <source>check of {what}</source>
         <translation type="unfinished">contrôle : {what}</translation>
+    </message>
+    <message>
+        <source>check the plug</source>
+        <translation type="unfinished">vérifiez la prise</translation>
+    </message>
+    <message>
+        <source>check the plug, the cable and the {what}'s power</source>
+        <translation type="unfinished">vérifiez la prise, le câble et le courant ({what})</translation>
     </message>
     <message>
         <source>check the scale after {what}: {where}</source>
@@ -2758,6 +2778,10 @@
     <message>
         <source>even growth</source>
         <translation type="unfinished">dérive régulière</translation>
+    </message>
+    <message>
+        <source>even parity</source>
+        <translation type="unfinished">parité paire</translation>
     </message>
     <message>
         <source>event</source>
@@ -3092,6 +3116,10 @@
         <translation type="unfinished">elle change : marquez-la sur chaque ligne</translation>
     </message>
     <message>
+        <source>it comes back without help</source>
+        <translation type="unfinished">la connexion revient d'elle-même</translation>
+    </message>
+    <message>
         <source>it does not answer: is it switched on, is its cable in?</source>
         <translation type="unfinished">elle ne répond pas : allumée, câble branché ?</translation>
     </message>
@@ -3118,6 +3146,10 @@
     <message>
         <source>it is not there: check the plug</source>
         <translation type="unfinished">il n'est pas là : vérifiez la prise</translation>
+    </message>
+    <message>
+        <source>it is {found}, the scale's is {known}: plug the scale in again, or stop and start the station to take this one</source>
+        <translation type="unfinished">c'est {found}, celui de la balance est {known} : rebranchez la balance, ou arrêtez et relancez la station pour prendre celui-ci</translation>
     </message>
     <message>
         <source>it just stays without approval</source>
@@ -3512,6 +3544,10 @@
         <translation type="unfinished">responsable</translation>
     </message>
     <message>
+        <source>many frames arrive damaged: check plug and cable, keep it away from motors, and see that no other program reads this port</source>
+        <translation type="unfinished">beaucoup de trames arrivent abîmées : vérifiez prise et câble, éloignez-le des moteurs, et qu'aucun autre programme ne lise ce port</translation>
+    </message>
+    <message>
         <source>mark no control characters, and nothing after the end</source>
         <translation type="unfinished">ne marquez ni caractères de contrôle ni rien après la fin</translation>
     </message>
@@ -3654,6 +3690,10 @@
     <message>
         <source>no PIN or badge yet</source>
         <translation type="unfinished">ni PIN ni badge</translation>
+    </message>
+    <message>
+        <source>no USB device</source>
+        <translation type="unfinished">aucun appareil USB</translation>
     </message>
     <message>
         <source>no bag</source>
@@ -3932,6 +3972,10 @@
         <translation type="unfinished">maintenant {number}</translation>
     </message>
     <message>
+        <source>odd parity</source>
+        <translation type="unfinished">parité impaire</translation>
+    </message>
+    <message>
         <source>of everything the version says</source>
         <translation type="unfinished">de tout ce que dit la version</translation>
     </message>
@@ -3980,6 +4024,10 @@
         <translation type="unfinished">sur {code} ne revient que ce que la station envoie : la balance est-elle allumée, câble, réglages ?</translation>
     </message>
     <message>
+        <source>on {code} comes back what the station sends, and nothing else: check that the scale is switched on, its cable, and its communication settings ({here})</source>
+        <translation type="unfinished">sur {code} ne revient que ce que la station envoie : la balance est-elle allumée, câble, réglages ? ({here})</translation>
+    </message>
+    <message>
         <source>one line comes again and again and is no weight ({why}): see what the scale shows, such as an error, another unit or another mode, and set it back</source>
         <translation type="unfinished">la même ligne revient toujours et n'est pas un poids ({why}) : voyez ce que montre la balance (erreur, autre unité, autre mode) et remettez-la</translation>
     </message>
@@ -4024,6 +4072,10 @@
         <translation type="unfinished">autre</translation>
     </message>
     <message>
+        <source>other unit {found}, the line runs in {unit}: set the scale back</source>
+        <translation type="unfinished">autre unité, {found} ; la ligne travaille en {unit} : réglez la balance</translation>
+    </message>
+    <message>
         <source>out of bags</source>
         <translation type="unfinished">sorti des sacs</translation>
     </message>
@@ -4034,6 +4086,10 @@
     <message>
         <source>over capacity: take the load off</source>
         <translation type="unfinished">surcharge : retirez la charge</translation>
+    </message>
+    <message>
+        <source>over capacity: take the load off the pan</source>
+        <translation type="unfinished">surcharge : retirez la charge du plateau</translation>
     </message>
     <message>
         <source>packed</source>
@@ -4816,6 +4872,10 @@
         <translation type="unfinished">les poids de classe {code} pour {mass} peuvent errer de {own}, plus d'un tiers des {allowed} de la balance : prenez une classe plus fine</translation>
     </message>
     <message>
+        <source>text arrives but none of it is a weight of this protocol: is another device on this port, or another output format set on the scale? If not, check baud rate and parity ({here})</source>
+        <translation type="unfinished">du texte arrive mais aucun poids de ce protocole : un autre appareil sur ce port, ou un autre format sur la balance ? Sinon, vérifiez débit et parité ({here})</translation>
+    </message>
+    <message>
         <source>the bag on the pan may hold lot {lot}, which is held: set it aside and lift it, then change the lot</source>
         <translation type="unfinished">le sac sur le plateau peut contenir le lot {lot}, bloqué : écartez-le et retirez-le, puis changez le lot</translation>
     </message>
@@ -4864,8 +4924,16 @@
         <translation type="unfinished">le code presse des touches qui ne sont pas du texte</translation>
     </message>
     <message>
+        <source>the computer slept or was held up: what the scale sent is too old</source>
+        <translation type="unfinished">l'ordinateur a dormi ou a été retenu : ce que la balance a envoyé est trop vieux</translation>
+    </message>
+    <message>
         <source>the demo's settings stay as they are</source>
         <translation type="unfinished">les paramètres de la démo ne changent pas</translation>
+    </message>
+    <message>
+        <source>the device is gone, or another program reads the same port</source>
+        <translation type="unfinished">l'appareil n'est plus là, ou un autre programme lit le même port</translation>
     </message>
     <message>
         <source>the disk cannot be asked: {why}</source>
@@ -5068,6 +5136,10 @@
         <translation type="unfinished">la balance</translation>
     </message>
     <message>
+        <source>the scale came back at zero and a load lay on the pan before: take everything off, then press the pan once with a hand</source>
+        <translation type="unfinished">la balance est revenue à zéro et une charge était sur le plateau : retirez tout, puis appuyez une fois de la main sur le plateau</translation>
+    </message>
+    <message>
         <source>the scale does not do that</source>
         <translation type="unfinished">la balance ne fait pas cela</translation>
     </message>
@@ -5078,6 +5150,10 @@
     <message>
         <source>the scale failed its check: adjust it, then check it as left: {where}</source>
         <translation type="unfinished">la balance a échoué au contrôle : réglez-la, puis recontrôlez : {where}</translation>
+    </message>
+    <message>
+        <source>the scale found no zero when it was switched on: empty the pan and switch it on again</source>
+        <translation type="unfinished">la balance n'a pas trouvé de zéro à l'allumage : videz le plateau et rallumez-la</translation>
     </message>
     <message>
         <source>the scale gave no answer, look at its display</source>
@@ -5100,6 +5176,10 @@
         <translation type="unfinished">la balance sur {code} n'a rien envoyé depuis {number} s : est-elle allumée, câble, réglages ?</translation>
     </message>
     <message>
+        <source>the scale on {code} has sent nothing for {number} s: check that it is switched on, its cable, and its communication settings ({here})</source>
+        <translation type="unfinished">la balance sur {code} n'a rien envoyé depuis {number} s : est-elle allumée, câble, réglages ? ({here})</translation>
+    </message>
+    <message>
         <source>the scale read high at some loads and low at others</source>
         <translation type="unfinished">la balance a lu trop à certaines charges et trop peu à d'autres</translation>
     </message>
@@ -5116,8 +5196,36 @@
         <translation type="unfinished">la balance a refusé le zéro : videz le plateau</translation>
     </message>
     <message>
+        <source>the scale reports a tare error: empty the pan and clear the tare</source>
+        <translation type="unfinished">la balance signale une erreur de tare : videz le plateau et annulez la tare</translation>
+    </message>
+    <message>
+        <source>the scale reports a zero error: empty the pan and set it to zero</source>
+        <translation type="unfinished">la balance signale une erreur de zéro : videz le plateau et remettez-la à zéro</translation>
+    </message>
+    <message>
+        <source>the scale says centre of zero and shows {mass}</source>
+        <translation type="unfinished">la balance dit centre de zéro et affiche {mass}</translation>
+    </message>
+    <message>
+        <source>the scale sends 7 data bits with {parity}: set bits 7 and {same} for this port ({here}), or 8N1 on the scale</source>
+        <translation type="unfinished">la balance envoie 7 bits de données avec {parity} : mettez bits 7 et {same} pour ce port ({here}), ou 8N1 sur la balance</translation>
+    </message>
+    <message>
+        <source>the scale sent dashes instead of a weight</source>
+        <translation type="unfinished">la balance a envoyé des tirets au lieu d'un poids</translation>
+    </message>
+    <message>
         <source>the scale shows a net weight: clear its tare, the station subtracts the bag itself</source>
         <translation type="unfinished">la balance affiche un net : annulez sa tare, la station déduit le sac</translation>
+    </message>
+    <message>
+        <source>the scale shows less than zero: see that the pan lies right and nothing lifts it, empty it and set the scale to zero</source>
+        <translation type="unfinished">la balance affiche moins que zéro : voyez que le plateau pose bien et que rien ne le soulève, videz-le et remettez la balance à zéro</translation>
+    </message>
+    <message>
+        <source>the scale shows no weight</source>
+        <translation type="unfinished">la balance n'affiche aucun poids</translation>
     </message>
     <message>
         <source>the scale shows {unit}, the run is in {other}: set the scale back</source>
@@ -5254,6 +5362,10 @@
     <message>
         <source>this one is destroyed</source>
         <translation type="unfinished">celle-ci est détruite</translation>
+    </message>
+    <message>
+        <source>this user may not use it: add the user to the group that owns it (on most Linux systems dialout) and sign in again</source>
+        <translation type="unfinished">cet utilisateur n'y a pas droit : ajoutez-le au groupe propriétaire (dialout sur la plupart des Linux) et reconnectez-vous</translation>
     </message>
     <message>
         <source>this version can damage a file that two connections write at once</source>
@@ -5932,6 +6044,26 @@
         <translation type="unfinished">{mass} g par sac</translation>
     </message>
     <message>
+        <source>{mass} is below what the scale weighs: see that the pan lies right and nothing lifts it, empty it and set the scale to zero</source>
+        <translation type="unfinished">{mass} est en dessous de ce que pèse la balance : voyez que le plateau pose bien et que rien ne le soulève, videz-le et remettez la balance à zéro</translation>
+    </message>
+    <message>
+        <source>{mass} is in high resolution, which is not the indication</source>
+        <translation type="unfinished">{mass} est en haute résolution, ce n'est pas l'indication</translation>
+    </message>
+    <message>
+        <source>{mass} is more than the scale weighs, {most}</source>
+        <translation type="unfinished">{mass} dépasse ce que pèse la balance, {most}</translation>
+    </message>
+    <message>
+        <source>{mass} is not a multiple of {interval}</source>
+        <translation type="unfinished">{mass} n'est pas un multiple de {interval}</translation>
+    </message>
+    <message>
+        <source>{mass} is the tare, not the load</source>
+        <translation type="unfinished">{mass} est la tare, pas la charge</translation>
+    </message>
+    <message>
         <source>{mass} now</source>
         <translation type="unfinished">{mass} maintenant</translation>
     </message>
@@ -6198,6 +6330,10 @@
     <message>
         <source>{what} keeps no bag any more: release the hold</source>
         <translation type="unfinished">{what} ne bloque plus de sac : libérez le blocage</translation>
+    </message>
+    <message>
+        <source>{what} lost on {code}</source>
+        <translation type="unfinished">{what} : connexion perdue sur {code}</translation>
     </message>
     <message>
         <source>{what} needs {thing}</source>

@@ -2048,6 +2048,10 @@
         <translation type="unfinished">ਲੇਬਲ ਨਹੀਂ ਮਿਲਦਾ</translation>
     </message>
     <message>
+        <source>a load was taken for zero when the scale came back: with the pan empty set the scale to zero, or switch it off and on</source>
+        <translation type="unfinished">ਕੰਡਾ ਮੁੜਨ ਵੇਲੇ ਭਾਰ ਨੂੰ ਜ਼ੀਰੋ ਮੰਨਿਆ ਗਿਆ: ਖਾਲੀ ਪੱਲੇ ਨਾਲ ਜ਼ੀਰੋ ਕਰੋ, ਜਾਂ ਬੰਦ ਕਰਕੇ ਚਾਲੂ ਕਰੋ</translation>
+    </message>
+    <message>
         <source>a lot ends soon</source>
         <translation type="unfinished">ਲਾਟ ਜਲਦੀ ਮੁੱਕੇਗਾ</translation>
     </message>
@@ -2194,6 +2198,10 @@
     <message>
         <source>another code was scanned</source>
         <translation type="unfinished">ਕੋਈ ਹੋਰ ਕੋਡ ਸਕੈਨ ਹੋਇਆ</translation>
+    </message>
+    <message>
+        <source>another device is at {code}</source>
+        <translation type="unfinished">{code} ਉੱਤੇ ਹੋਰ ਯੰਤਰ ਹੈ</translation>
     </message>
     <message>
         <source>another one is set</source>
@@ -2444,6 +2452,10 @@
         <translation type="unfinished">{code} ਵੱਲੋਂ</translation>
     </message>
     <message>
+        <source>bytes arrive but no line ever starts or ends: check baud rate and parity ({here}), and that this is the scale</source>
+        <translation type="unfinished">ਬਾਈਟ ਆਉਂਦੇ ਪਰ ਕੋਈ ਲਾਈਨ ਸ਼ੁਰੂ ਜਾਂ ਖਤਮ ਨਹੀਂ ਹੁੰਦੀ: ਬੌਡ ਤੇ ਪੈਰਿਟੀ ਦੇਖੋ ({here}), ਤੇ ਕਿ ਇਹ ਕੰਡਾ ਹੀ ਹੈ</translation>
+    </message>
+    <message>
         <source>bytes arrive but none is a frame: check baud rate and parity ({here})</source>
         <translation type="unfinished">ਬਾਈਟ ਆਉਂਦੇ ਪਰ ਕੋਈ ਫਰੇਮ ਨਹੀਂ: ਬੌਡ ਤੇ ਪੈਰਿਟੀ ਦੇਖੋ ({here})</translation>
     </message>
@@ -2510,6 +2522,14 @@
     <message>
         <source>check of {what}</source>
         <translation type="unfinished">{what} ਦੀ ਜਾਂਚ</translation>
+    </message>
+    <message>
+        <source>check the plug</source>
+        <translation type="unfinished">ਪਲੱਗ ਦੇਖੋ</translation>
+    </message>
+    <message>
+        <source>check the plug, the cable and the {what}'s power</source>
+        <translation type="unfinished">ਪਲੱਗ, ਤਾਰ ਤੇ ਬਿਜਲੀ ਦੇਖੋ ({what})</translation>
     </message>
     <message>
         <source>check the scale after {what}: {where}</source>
@@ -2758,6 +2778,10 @@
     <message>
         <source>even growth</source>
         <translation type="unfinished">ਬਰਾਬਰ ਵਾਧਾ</translation>
+    </message>
+    <message>
+        <source>even parity</source>
+        <translation type="unfinished">ਜਿਸਤ ਪੈਰਿਟੀ</translation>
     </message>
     <message>
         <source>event</source>
@@ -3092,6 +3116,10 @@
         <translation type="unfinished">ਬਦਲਦੀ ਹੈ: ਹਰ ਲਾਈਨ ਤੇ ਚੁਣੋ</translation>
     </message>
     <message>
+        <source>it comes back without help</source>
+        <translation type="unfinished">ਆਪੇ ਮੁੜੇਗਾ</translation>
+    </message>
+    <message>
         <source>it does not answer: is it switched on, is its cable in?</source>
         <translation type="unfinished">ਜਵਾਬ ਨਹੀਂ: ਚਾਲੂ ਹੈ, ਤਾਰ ਲੱਗੀ ਹੈ?</translation>
     </message>
@@ -3118,6 +3146,10 @@
     <message>
         <source>it is not there: check the plug</source>
         <translation type="unfinished">ਉੱਥੇ ਨਹੀਂ: ਪਲੱਗ ਦੇਖੋ</translation>
+    </message>
+    <message>
+        <source>it is {found}, the scale's is {known}: plug the scale in again, or stop and start the station to take this one</source>
+        <translation type="unfinished">ਇਹ {found} ਹੈ, ਕੰਡੇ ਦਾ {known} ਹੈ: ਕੰਡਾ ਫਿਰ ਲਗਾਓ, ਜਾਂ ਇਸ ਨੂੰ ਲੈਣ ਲਈ ਸਟੇਸ਼ਨ ਬੰਦ ਕਰਕੇ ਚਲਾਓ</translation>
     </message>
     <message>
         <source>it just stays without approval</source>
@@ -3512,6 +3544,10 @@
         <translation type="unfinished">ਮੈਨੇਜਰ</translation>
     </message>
     <message>
+        <source>many frames arrive damaged: check plug and cable, keep it away from motors, and see that no other program reads this port</source>
+        <translation type="unfinished">ਕਈ ਫਰੇਮ ਖਰਾਬ ਆਉਂਦੇ ਹਨ: ਪਲੱਗ ਤੇ ਤਾਰ ਦੇਖੋ, ਮੋਟਰਾਂ ਤੋਂ ਦੂਰ ਰੱਖੋ, ਤੇ ਹੋਰ ਪ੍ਰੋਗਰਾਮ ਇਹ ਪੋਰਟ ਨਾ ਪੜ੍ਹੇ</translation>
+    </message>
+    <message>
         <source>mark no control characters, and nothing after the end</source>
         <translation type="unfinished">ਕੰਟਰੋਲ ਅੱਖਰ ਤੇ ਅੰਤ ਮਗਰੋਂ ਕੁਝ ਨਾ ਚੁਣੋ</translation>
     </message>
@@ -3654,6 +3690,10 @@
     <message>
         <source>no PIN or badge yet</source>
         <translation type="unfinished">ਹਾਲੇ PIN ਜਾਂ ਬੈਜ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>no USB device</source>
+        <translation type="unfinished">ਕੋਈ USB ਯੰਤਰ ਨਹੀਂ</translation>
     </message>
     <message>
         <source>no bag</source>
@@ -3932,6 +3972,10 @@
         <translation type="unfinished">ਹੁਣ {number}</translation>
     </message>
     <message>
+        <source>odd parity</source>
+        <translation type="unfinished">ਟਾਂਕ ਪੈਰਿਟੀ</translation>
+    </message>
+    <message>
         <source>of everything the version says</source>
         <translation type="unfinished">ਵਰਜਨ ਦੀ ਹਰ ਗੱਲ ਦਾ</translation>
     </message>
@@ -3980,6 +4024,10 @@
         <translation type="unfinished">{code} ਉੱਤੇ ਸਿਰਫ਼ ਸਟੇਸ਼ਨ ਦਾ ਭੇਜਿਆ ਹੀ ਮੁੜਦਾ ਹੈ: ਕੰਡਾ ਚਾਲੂ ਹੈ? ਤਾਰ ਤੇ ਸੈਟਿੰਗ ਦੇਖੋ</translation>
     </message>
     <message>
+        <source>on {code} comes back what the station sends, and nothing else: check that the scale is switched on, its cable, and its communication settings ({here})</source>
+        <translation type="unfinished">{code} ਉੱਤੇ ਸਿਰਫ਼ ਸਟੇਸ਼ਨ ਦਾ ਭੇਜਿਆ ਹੀ ਮੁੜਦਾ ਹੈ: ਕੰਡਾ ਚਾਲੂ ਹੈ? ਤਾਰ ਤੇ ਸੈਟਿੰਗ ਦੇਖੋ ({here})</translation>
+    </message>
+    <message>
         <source>one line comes again and again and is no weight ({why}): see what the scale shows, such as an error, another unit or another mode, and set it back</source>
         <translation type="unfinished">ਇੱਕੋ ਲਾਈਨ ਵਾਰ ਵਾਰ ਆਉਂਦੀ ਹੈ ਤੇ ਭਾਰ ਨਹੀਂ ({why}): ਦੇਖੋ ਕੰਡਾ ਕੀ ਦਿਖਾਉਂਦਾ ਹੈ, ਜਿਵੇਂ ਗਲਤੀ, ਹੋਰ ਇਕਾਈ ਜਾਂ ਹੋਰ ਢੰਗ, ਤੇ ਪਹਿਲਾਂ ਵਾਂਗ ਕਰੋ</translation>
     </message>
@@ -4024,6 +4072,10 @@
         <translation type="unfinished">ਹੋਰ ਕਾਰਨ</translation>
     </message>
     <message>
+        <source>other unit {found}, the line runs in {unit}: set the scale back</source>
+        <translation type="unfinished">ਹੋਰ ਇਕਾਈ {found}, ਲਾਈਨ {unit} ਵਿੱਚ ਹੈ: ਕੰਡਾ ਠੀਕ ਕਰੋ</translation>
+    </message>
+    <message>
         <source>out of bags</source>
         <translation type="unfinished">ਬੈਗਾਂ ਵਿੱਚੋਂ</translation>
     </message>
@@ -4034,6 +4086,10 @@
     <message>
         <source>over capacity: take the load off</source>
         <translation type="unfinished">ਹੱਦ ਤੋਂ ਵੱਧ ਭਾਰ: ਭਾਰ ਚੁੱਕੋ</translation>
+    </message>
+    <message>
+        <source>over capacity: take the load off the pan</source>
+        <translation type="unfinished">ਹੱਦ ਤੋਂ ਵੱਧ ਭਾਰ: ਪੱਲੇ ਤੋਂ ਭਾਰ ਚੁੱਕੋ</translation>
     </message>
     <message>
         <source>packed</source>
@@ -4816,6 +4872,10 @@
         <translation type="unfinished">{mass} ਲਈ ਸ਼੍ਰੇਣੀ {code} ਦੇ ਵੱਟੇ {own} ਗਲਤ ਹੋ ਸਕਦੇ, ਕੰਡੇ ਦੇ {allowed} ਦੇ ਤੀਜੇ ਹਿੱਸੇ ਤੋਂ ਵੱਧ: ਚੰਗੀ ਸ਼੍ਰੇਣੀ ਵਰਤੋ</translation>
     </message>
     <message>
+        <source>text arrives but none of it is a weight of this protocol: is another device on this port, or another output format set on the scale? If not, check baud rate and parity ({here})</source>
+        <translation type="unfinished">ਲਿਖਤ ਆਉਂਦੀ ਪਰ ਇਸ ਪ੍ਰੋਟੋਕੋਲ ਦਾ ਭਾਰ ਨਹੀਂ: ਇਸ ਪੋਰਟ ਉੱਤੇ ਹੋਰ ਯੰਤਰ, ਜਾਂ ਕੰਡੇ ਉੱਤੇ ਹੋਰ ਰੂਪ? ਨਹੀਂ ਤਾਂ ਬੌਡ ਤੇ ਪੈਰਿਟੀ ਦੇਖੋ ({here})</translation>
+    </message>
+    <message>
         <source>the bag on the pan may hold lot {lot}, which is held: set it aside and lift it, then change the lot</source>
         <translation type="unfinished">ਪੱਲੇ ਵਾਲੇ ਬੈਗ ਵਿੱਚ ਰੋਕਿਆ ਲਾਟ {lot} ਹੋ ਸਕਦਾ: ਵੱਖ ਰੱਖੋ ਤੇ ਚੁੱਕੋ, ਫਿਰ ਲਾਟ ਬਦਲੋ</translation>
     </message>
@@ -4864,8 +4924,16 @@
         <translation type="unfinished">ਕੋਡ ਅਜਿਹੀਆਂ ਕੁੰਜੀਆਂ ਦੱਬਦਾ ਹੈ ਜੋ ਲਿਖਤ ਨਹੀਂ</translation>
     </message>
     <message>
+        <source>the computer slept or was held up: what the scale sent is too old</source>
+        <translation type="unfinished">ਕੰਪਿਊਟਰ ਸੁੱਤਾ ਜਾਂ ਰੁਕਿਆ ਸੀ: ਕੰਡੇ ਦਾ ਭੇਜਿਆ ਬਹੁਤ ਪੁਰਾਣਾ ਹੈ</translation>
+    </message>
+    <message>
         <source>the demo's settings stay as they are</source>
         <translation type="unfinished">ਡੈਮੋ ਦੀ ਸੈਟਿੰਗ ਨਹੀਂ ਬਦਲਦੀ</translation>
+    </message>
+    <message>
+        <source>the device is gone, or another program reads the same port</source>
+        <translation type="unfinished">ਯੰਤਰ ਨਹੀਂ ਹੈ, ਜਾਂ ਹੋਰ ਪ੍ਰੋਗਰਾਮ ਉਹੀ ਪੋਰਟ ਪੜ੍ਹਦਾ ਹੈ</translation>
     </message>
     <message>
         <source>the disk cannot be asked: {why}</source>
@@ -5068,6 +5136,10 @@
         <translation type="unfinished">ਕੰਡਾ</translation>
     </message>
     <message>
+        <source>the scale came back at zero and a load lay on the pan before: take everything off, then press the pan once with a hand</source>
+        <translation type="unfinished">ਕੰਡਾ ਜ਼ੀਰੋ ਉੱਤੇ ਮੁੜਿਆ ਤੇ ਪਹਿਲਾਂ ਪੱਲੇ ਉੱਤੇ ਭਾਰ ਸੀ: ਸਭ ਕੁਝ ਚੁੱਕੋ, ਫਿਰ ਪੱਲੇ ਨੂੰ ਇੱਕ ਵਾਰ ਹੱਥ ਨਾਲ ਦਬਾਓ</translation>
+    </message>
+    <message>
         <source>the scale does not do that</source>
         <translation type="unfinished">ਕੰਡਾ ਇਹ ਨਹੀਂ ਕਰਦਾ</translation>
     </message>
@@ -5078,6 +5150,10 @@
     <message>
         <source>the scale failed its check: adjust it, then check it as left: {where}</source>
         <translation type="unfinished">ਕੰਡਾ ਜਾਂਚ ਵਿੱਚ ਫੇਲ੍ਹ: ਠੀਕ ਕਰੋ, ਫਿਰ ਜਾਂਚੋ: {where}</translation>
+    </message>
+    <message>
+        <source>the scale found no zero when it was switched on: empty the pan and switch it on again</source>
+        <translation type="unfinished">ਚਾਲੂ ਹੋਣ ਵੇਲੇ ਕੰਡੇ ਨੂੰ ਜ਼ੀਰੋ ਨਹੀਂ ਮਿਲਿਆ: ਪੱਲਾ ਖਾਲੀ ਕਰੋ ਤੇ ਫਿਰ ਚਾਲੂ ਕਰੋ</translation>
     </message>
     <message>
         <source>the scale gave no answer, look at its display</source>
@@ -5100,6 +5176,10 @@
         <translation type="unfinished">{code} ਵਾਲੇ ਕੰਡੇ ਨੇ {number} s ਤੋਂ ਕੁਝ ਨਹੀਂ ਭੇਜਿਆ: ਚਾਲੂ ਹੈ? ਤਾਰ ਤੇ ਸੈਟਿੰਗ ਦੇਖੋ</translation>
     </message>
     <message>
+        <source>the scale on {code} has sent nothing for {number} s: check that it is switched on, its cable, and its communication settings ({here})</source>
+        <translation type="unfinished">{code} ਵਾਲੇ ਕੰਡੇ ਨੇ {number} s ਤੋਂ ਕੁਝ ਨਹੀਂ ਭੇਜਿਆ: ਚਾਲੂ ਹੈ? ਤਾਰ ਤੇ ਸੈਟਿੰਗ ਦੇਖੋ ({here})</translation>
+    </message>
+    <message>
         <source>the scale read high at some loads and low at others</source>
         <translation type="unfinished">ਕੰਡੇ ਨੇ ਕੁਝ ਭਾਰ ਵੱਧ ਤੇ ਕੁਝ ਘੱਟ ਪੜ੍ਹੇ</translation>
     </message>
@@ -5116,8 +5196,36 @@
         <translation type="unfinished">ਕੰਡੇ ਨੇ ਜ਼ੀਰੋ ਨਹੀਂ ਕੀਤਾ: ਪੱਲਾ ਖਾਲੀ ਕਰੋ</translation>
     </message>
     <message>
+        <source>the scale reports a tare error: empty the pan and clear the tare</source>
+        <translation type="unfinished">ਕੰਡਾ ਟੇਅਰ ਦੀ ਗਲਤੀ ਦੱਸਦਾ ਹੈ: ਪੱਲਾ ਖਾਲੀ ਕਰੋ ਤੇ ਟੇਅਰ ਹਟਾਓ</translation>
+    </message>
+    <message>
+        <source>the scale reports a zero error: empty the pan and set it to zero</source>
+        <translation type="unfinished">ਕੰਡਾ ਜ਼ੀਰੋ ਦੀ ਗਲਤੀ ਦੱਸਦਾ ਹੈ: ਪੱਲਾ ਖਾਲੀ ਕਰੋ ਤੇ ਜ਼ੀਰੋ ਕਰੋ</translation>
+    </message>
+    <message>
+        <source>the scale says centre of zero and shows {mass}</source>
+        <translation type="unfinished">ਕੰਡਾ ਜ਼ੀਰੋ ਦਾ ਵਿਚਕਾਰ ਕਹਿੰਦਾ ਹੈ ਤੇ {mass} ਦੱਸਦਾ ਹੈ</translation>
+    </message>
+    <message>
+        <source>the scale sends 7 data bits with {parity}: set bits 7 and {same} for this port ({here}), or 8N1 on the scale</source>
+        <translation type="unfinished">ਕੰਡਾ {parity} ਨਾਲ 7 ਡਾਟਾ ਬਿੱਟ ਭੇਜਦਾ ਹੈ: ਇਸ ਪੋਰਟ ਲਈ ਬਿੱਟ 7 ਤੇ {same} ਕਰੋ ({here}), ਜਾਂ ਕੰਡੇ ਉੱਤੇ 8N1</translation>
+    </message>
+    <message>
+        <source>the scale sent dashes instead of a weight</source>
+        <translation type="unfinished">ਕੰਡੇ ਨੇ ਭਾਰ ਦੀ ਥਾਂ ਡੈਸ਼ ਭੇਜੇ</translation>
+    </message>
+    <message>
         <source>the scale shows a net weight: clear its tare, the station subtracts the bag itself</source>
         <translation type="unfinished">ਕੰਡਾ ਸ਼ੁੱਧ ਭਾਰ ਦੱਸਦਾ ਹੈ: ਉਸਦੀ ਟੇਅਰ ਹਟਾਓ, ਸਟੇਸ਼ਨ ਬੈਗ ਆਪ ਘਟਾਉਂਦਾ ਹੈ</translation>
+    </message>
+    <message>
+        <source>the scale shows less than zero: see that the pan lies right and nothing lifts it, empty it and set the scale to zero</source>
+        <translation type="unfinished">ਕੰਡਾ ਜ਼ੀਰੋ ਤੋਂ ਹੇਠਾਂ ਦੱਸਦਾ ਹੈ: ਦੇਖੋ ਪੱਲਾ ਠੀਕ ਟਿਕਿਆ ਹੈ ਤੇ ਕੁਝ ਚੁੱਕਦਾ ਨਹੀਂ, ਖਾਲੀ ਕਰੋ ਤੇ ਜ਼ੀਰੋ ਕਰੋ</translation>
+    </message>
+    <message>
+        <source>the scale shows no weight</source>
+        <translation type="unfinished">ਕੰਡਾ ਕੋਈ ਭਾਰ ਨਹੀਂ ਦੱਸਦਾ</translation>
     </message>
     <message>
         <source>the scale shows {unit}, the run is in {other}: set the scale back</source>
@@ -5254,6 +5362,10 @@
     <message>
         <source>this one is destroyed</source>
         <translation type="unfinished">ਇਹ ਨਸ਼ਟ ਹੈ</translation>
+    </message>
+    <message>
+        <source>this user may not use it: add the user to the group that owns it (on most Linux systems dialout) and sign in again</source>
+        <translation type="unfinished">ਇਸ ਵਰਤੋਂਕਾਰ ਨੂੰ ਇਜਾਜ਼ਤ ਨਹੀਂ: ਇਸ ਨੂੰ ਮਾਲਕ ਗਰੁੱਪ ਵਿੱਚ ਪਾਓ (ਬਹੁਤੇ Linux ਵਿੱਚ dialout) ਤੇ ਫਿਰ ਸਾਈਨ ਇਨ ਕਰੋ</translation>
     </message>
     <message>
         <source>this version can damage a file that two connections write at once</source>
@@ -5932,6 +6044,26 @@
         <translation type="unfinished">{mass} g ਹਰ ਬੈਗ</translation>
     </message>
     <message>
+        <source>{mass} is below what the scale weighs: see that the pan lies right and nothing lifts it, empty it and set the scale to zero</source>
+        <translation type="unfinished">{mass} ਕੰਡੇ ਦੇ ਤੋਲ ਤੋਂ ਹੇਠਾਂ ਹੈ: ਦੇਖੋ ਪੱਲਾ ਠੀਕ ਟਿਕਿਆ ਹੈ ਤੇ ਕੁਝ ਚੁੱਕਦਾ ਨਹੀਂ, ਖਾਲੀ ਕਰੋ ਤੇ ਜ਼ੀਰੋ ਕਰੋ</translation>
+    </message>
+    <message>
+        <source>{mass} is in high resolution, which is not the indication</source>
+        <translation type="unfinished">{mass} ਬਰੀਕ ਅੰਕਾਂ ਵਿੱਚ ਹੈ, ਜੋ ਦਿਖਾਇਆ ਭਾਰ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>{mass} is more than the scale weighs, {most}</source>
+        <translation type="unfinished">{mass} ਕੰਡੇ ਦੀ ਹੱਦ {most} ਤੋਂ ਵੱਧ ਹੈ</translation>
+    </message>
+    <message>
+        <source>{mass} is not a multiple of {interval}</source>
+        <translation type="unfinished">{mass}, {interval} ਦਾ ਗੁਣਜ ਨਹੀਂ</translation>
+    </message>
+    <message>
+        <source>{mass} is the tare, not the load</source>
+        <translation type="unfinished">{mass} ਟੇਅਰ ਹੈ, ਭਾਰ ਨਹੀਂ</translation>
+    </message>
+    <message>
         <source>{mass} now</source>
         <translation type="unfinished">{mass} ਹੁਣ</translation>
     </message>
@@ -6198,6 +6330,10 @@
     <message>
         <source>{what} keeps no bag any more: release the hold</source>
         <translation type="unfinished">{what} ਹੁਣ ਕੋਈ ਬੈਗ ਨਹੀਂ ਰੋਕਦਾ: ਰੋਕ ਛੱਡੋ</translation>
+    </message>
+    <message>
+        <source>{what} lost on {code}</source>
+        <translation type="unfinished">{what}: {code} ਉੱਤੇ ਗੁਆਚਿਆ</translation>
     </message>
     <message>
         <source>{what} needs {thing}</source>

@@ -2048,6 +2048,10 @@
         <translation type="unfinished">uma etiqueta não confere</translation>
     </message>
     <message>
+        <source>a load was taken for zero when the scale came back: with the pan empty set the scale to zero, or switch it off and on</source>
+        <translation type="unfinished">uma carga foi tomada por zero quando a balança voltou: com o prato vazio ponha-a a zero, ou desligue-a e ligue-a</translation>
+    </message>
+    <message>
         <source>a lot ends soon</source>
         <translation type="unfinished">um lote acaba em breve</translation>
     </message>
@@ -2194,6 +2198,10 @@
     <message>
         <source>another code was scanned</source>
         <translation type="unfinished">foi lido outro código</translation>
+    </message>
+    <message>
+        <source>another device is at {code}</source>
+        <translation type="unfinished">está outro aparelho em {code}</translation>
     </message>
     <message>
         <source>another one is set</source>
@@ -2444,6 +2452,10 @@
         <translation type="unfinished">por {code}</translation>
     </message>
     <message>
+        <source>bytes arrive but no line ever starts or ends: check baud rate and parity ({here}), and that this is the scale</source>
+        <translation type="unfinished">chegam bytes mas nenhuma linha começa ou acaba: veja velocidade e paridade ({here}), e se isto é a balança</translation>
+    </message>
+    <message>
         <source>bytes arrive but none is a frame: check baud rate and parity ({here})</source>
         <translation type="unfinished">chegam bytes mas nenhum é uma trama: veja velocidade e paridade ({here})</translation>
     </message>
@@ -2510,6 +2522,14 @@
     <message>
         <source>check of {what}</source>
         <translation type="unfinished">controlo de {what}</translation>
+    </message>
+    <message>
+        <source>check the plug</source>
+        <translation type="unfinished">veja a ficha</translation>
+    </message>
+    <message>
+        <source>check the plug, the cable and the {what}'s power</source>
+        <translation type="unfinished">veja a ficha, o cabo e a corrente ({what})</translation>
     </message>
     <message>
         <source>check the scale after {what}: {where}</source>
@@ -2758,6 +2778,10 @@
     <message>
         <source>even growth</source>
         <translation type="unfinished">deriva uniforme</translation>
+    </message>
+    <message>
+        <source>even parity</source>
+        <translation type="unfinished">paridade par</translation>
     </message>
     <message>
         <source>event</source>
@@ -3092,6 +3116,10 @@
         <translation type="unfinished">muda: marque-a em cada linha</translation>
     </message>
     <message>
+        <source>it comes back without help</source>
+        <translation type="unfinished">a ligação volta sozinha</translation>
+    </message>
+    <message>
         <source>it does not answer: is it switched on, is its cable in?</source>
         <translation type="unfinished">não responde: está ligada, o cabo está posto?</translation>
     </message>
@@ -3118,6 +3146,10 @@
     <message>
         <source>it is not there: check the plug</source>
         <translation type="unfinished">não está lá: veja a ficha</translation>
+    </message>
+    <message>
+        <source>it is {found}, the scale's is {known}: plug the scale in again, or stop and start the station to take this one</source>
+        <translation type="unfinished">é {found}, o da balança é {known}: ligue a balança de novo, ou pare e arranque a estação para aceitar este</translation>
     </message>
     <message>
         <source>it just stays without approval</source>
@@ -3512,6 +3544,10 @@
         <translation type="unfinished">gestor</translation>
     </message>
     <message>
+        <source>many frames arrive damaged: check plug and cable, keep it away from motors, and see that no other program reads this port</source>
+        <translation type="unfinished">muitas tramas chegam danificadas: veja ficha e cabo, afaste-o de motores, e que nenhum outro programa leia esta porta</translation>
+    </message>
+    <message>
         <source>mark no control characters, and nothing after the end</source>
         <translation type="unfinished">não marque caracteres de controlo nem nada depois do fim</translation>
     </message>
@@ -3654,6 +3690,10 @@
     <message>
         <source>no PIN or badge yet</source>
         <translation type="unfinished">ainda sem PIN nem cartão</translation>
+    </message>
+    <message>
+        <source>no USB device</source>
+        <translation type="unfinished">nenhum aparelho USB</translation>
     </message>
     <message>
         <source>no bag</source>
@@ -3932,6 +3972,10 @@
         <translation type="unfinished">agora {number}</translation>
     </message>
     <message>
+        <source>odd parity</source>
+        <translation type="unfinished">paridade ímpar</translation>
+    </message>
+    <message>
         <source>of everything the version says</source>
         <translation type="unfinished">de tudo o que a versão diz</translation>
     </message>
@@ -3980,6 +4024,10 @@
         <translation type="unfinished">em {code} só volta o que a estação envia: veja se a balança está ligada, o cabo e as definições</translation>
     </message>
     <message>
+        <source>on {code} comes back what the station sends, and nothing else: check that the scale is switched on, its cable, and its communication settings ({here})</source>
+        <translation type="unfinished">em {code} só volta o que a estação envia: veja se a balança está ligada, o cabo e as definições ({here})</translation>
+    </message>
+    <message>
         <source>one line comes again and again and is no weight ({why}): see what the scale shows, such as an error, another unit or another mode, and set it back</source>
         <translation type="unfinished">chega sempre a mesma linha e não é um peso ({why}): veja o que a balança mostra (erro, outra unidade, outro modo) e ponha-a como antes</translation>
     </message>
@@ -4024,6 +4072,10 @@
         <translation type="unfinished">outro</translation>
     </message>
     <message>
+        <source>other unit {found}, the line runs in {unit}: set the scale back</source>
+        <translation type="unfinished">outra unidade, {found}; a linha trabalha em {unit}: mude a balança</translation>
+    </message>
+    <message>
         <source>out of bags</source>
         <translation type="unfinished">de sacos</translation>
     </message>
@@ -4034,6 +4086,10 @@
     <message>
         <source>over capacity: take the load off</source>
         <translation type="unfinished">excesso de carga: retire a carga</translation>
+    </message>
+    <message>
+        <source>over capacity: take the load off the pan</source>
+        <translation type="unfinished">excesso de carga: retire a carga do prato</translation>
     </message>
     <message>
         <source>packed</source>
@@ -4816,6 +4872,10 @@
         <translation type="unfinished">os pesos da classe {code} para {mass} podem errar {own}, mais de um terço dos {allowed} da balança: use uma classe mais fina</translation>
     </message>
     <message>
+        <source>text arrives but none of it is a weight of this protocol: is another device on this port, or another output format set on the scale? If not, check baud rate and parity ({here})</source>
+        <translation type="unfinished">chega texto mas nada é um peso deste protocolo: está outro aparelho nesta porta, ou outro formato na balança? Se não, veja velocidade e paridade ({here})</translation>
+    </message>
+    <message>
         <source>the bag on the pan may hold lot {lot}, which is held: set it aside and lift it, then change the lot</source>
         <translation type="unfinished">o saco no prato pode ter o lote {lot}, retido: separe-o e retire-o, depois mude o lote</translation>
     </message>
@@ -4864,8 +4924,16 @@
         <translation type="unfinished">o código carrega em teclas que não são texto</translation>
     </message>
     <message>
+        <source>the computer slept or was held up: what the scale sent is too old</source>
+        <translation type="unfinished">o computador dormiu ou ficou retido: o que a balança enviou é velho de mais</translation>
+    </message>
+    <message>
         <source>the demo's settings stay as they are</source>
         <translation type="unfinished">as definições da demo não mudam</translation>
+    </message>
+    <message>
+        <source>the device is gone, or another program reads the same port</source>
+        <translation type="unfinished">o aparelho não está lá, ou outro programa lê a mesma porta</translation>
     </message>
     <message>
         <source>the disk cannot be asked: {why}</source>
@@ -5068,6 +5136,10 @@
         <translation type="unfinished">a balança</translation>
     </message>
     <message>
+        <source>the scale came back at zero and a load lay on the pan before: take everything off, then press the pan once with a hand</source>
+        <translation type="unfinished">a balança voltou a zero e antes havia carga no prato: retire tudo e carregue uma vez no prato com a mão</translation>
+    </message>
+    <message>
         <source>the scale does not do that</source>
         <translation type="unfinished">a balança não faz isso</translation>
     </message>
@@ -5078,6 +5150,10 @@
     <message>
         <source>the scale failed its check: adjust it, then check it as left: {where}</source>
         <translation type="unfinished">a balança falhou no controlo: ajuste-a e controle de novo: {where}</translation>
+    </message>
+    <message>
+        <source>the scale found no zero when it was switched on: empty the pan and switch it on again</source>
+        <translation type="unfinished">a balança não achou o zero ao ligar: esvazie o prato e ligue-a de novo</translation>
     </message>
     <message>
         <source>the scale gave no answer, look at its display</source>
@@ -5100,6 +5176,10 @@
         <translation type="unfinished">a balança em {code} não envia nada há {number} s: veja se está ligada, o cabo e as definições</translation>
     </message>
     <message>
+        <source>the scale on {code} has sent nothing for {number} s: check that it is switched on, its cable, and its communication settings ({here})</source>
+        <translation type="unfinished">a balança em {code} não envia nada há {number} s: veja se está ligada, o cabo e as definições ({here})</translation>
+    </message>
+    <message>
         <source>the scale read high at some loads and low at others</source>
         <translation type="unfinished">a balança leu a mais nalgumas cargas e a menos noutras</translation>
     </message>
@@ -5116,8 +5196,36 @@
         <translation type="unfinished">a balança recusou pôr a zero: esvazie o prato</translation>
     </message>
     <message>
+        <source>the scale reports a tare error: empty the pan and clear the tare</source>
+        <translation type="unfinished">a balança indica um erro de tara: esvazie o prato e apague a tara</translation>
+    </message>
+    <message>
+        <source>the scale reports a zero error: empty the pan and set it to zero</source>
+        <translation type="unfinished">a balança indica um erro de zero: esvazie o prato e ponha-a a zero</translation>
+    </message>
+    <message>
+        <source>the scale says centre of zero and shows {mass}</source>
+        <translation type="unfinished">a balança diz centro de zero e mostra {mass}</translation>
+    </message>
+    <message>
+        <source>the scale sends 7 data bits with {parity}: set bits 7 and {same} for this port ({here}), or 8N1 on the scale</source>
+        <translation type="unfinished">a balança envia 7 bits de dados com {parity}: ponha bits 7 e {same} nesta porta ({here}), ou 8N1 na balança</translation>
+    </message>
+    <message>
+        <source>the scale sent dashes instead of a weight</source>
+        <translation type="unfinished">a balança enviou traços em vez de um peso</translation>
+    </message>
+    <message>
         <source>the scale shows a net weight: clear its tare, the station subtracts the bag itself</source>
         <translation type="unfinished">a balança mostra peso líquido: apague a tara dela, a estação desconta o saco</translation>
+    </message>
+    <message>
+        <source>the scale shows less than zero: see that the pan lies right and nothing lifts it, empty it and set the scale to zero</source>
+        <translation type="unfinished">a balança mostra menos do que zero: veja se o prato assenta bem e nada o levanta, esvazie-o e ponha a balança a zero</translation>
+    </message>
+    <message>
+        <source>the scale shows no weight</source>
+        <translation type="unfinished">a balança não mostra nenhum peso</translation>
     </message>
     <message>
         <source>the scale shows {unit}, the run is in {other}: set the scale back</source>
@@ -5254,6 +5362,10 @@
     <message>
         <source>this one is destroyed</source>
         <translation type="unfinished">esta está destruída</translation>
+    </message>
+    <message>
+        <source>this user may not use it: add the user to the group that owns it (on most Linux systems dialout) and sign in again</source>
+        <translation type="unfinished">este utilizador não a pode usar: junte-o ao grupo dono (na maioria dos Linux dialout) e entre de novo</translation>
     </message>
     <message>
         <source>this version can damage a file that two connections write at once</source>
@@ -5932,6 +6044,26 @@
         <translation type="unfinished">{mass} g por saco</translation>
     </message>
     <message>
+        <source>{mass} is below what the scale weighs: see that the pan lies right and nothing lifts it, empty it and set the scale to zero</source>
+        <translation type="unfinished">{mass} está abaixo do que a balança pesa: veja se o prato assenta bem e nada o levanta, esvazie-o e ponha a balança a zero</translation>
+    </message>
+    <message>
+        <source>{mass} is in high resolution, which is not the indication</source>
+        <translation type="unfinished">{mass} está em alta resolução, que não é a indicação</translation>
+    </message>
+    <message>
+        <source>{mass} is more than the scale weighs, {most}</source>
+        <translation type="unfinished">{mass} é mais do que a balança pesa, {most}</translation>
+    </message>
+    <message>
+        <source>{mass} is not a multiple of {interval}</source>
+        <translation type="unfinished">{mass} não é múltiplo de {interval}</translation>
+    </message>
+    <message>
+        <source>{mass} is the tare, not the load</source>
+        <translation type="unfinished">{mass} é a tara, não a carga</translation>
+    </message>
+    <message>
         <source>{mass} now</source>
         <translation type="unfinished">{mass} agora</translation>
     </message>
@@ -6198,6 +6330,10 @@
     <message>
         <source>{what} keeps no bag any more: release the hold</source>
         <translation type="unfinished">{what} já não retém sacos: liberte a retenção</translation>
+    </message>
+    <message>
+        <source>{what} lost on {code}</source>
+        <translation type="unfinished">{what}: sem ligação em {code}</translation>
     </message>
     <message>
         <source>{what} needs {thing}</source>

@@ -2048,6 +2048,10 @@
         <translation type="unfinished">hindi tugma ang label</translation>
     </message>
     <message>
+        <source>a load was taken for zero when the scale came back: with the pan empty set the scale to zero, or switch it off and on</source>
+        <translation type="unfinished">ginawang zero ang isang karga nang bumalik ang timbangan: habang walang laman ang pan i-zero ito, o patayin at buksan</translation>
+    </message>
+    <message>
         <source>a lot ends soon</source>
         <translation type="unfinished">malapit nang maubos ang lot</translation>
     </message>
@@ -2194,6 +2198,10 @@
     <message>
         <source>another code was scanned</source>
         <translation type="unfinished">ibang code ang na-scan</translation>
+    </message>
+    <message>
+        <source>another device is at {code}</source>
+        <translation type="unfinished">ibang aparato ang nasa {code}</translation>
     </message>
     <message>
         <source>another one is set</source>
@@ -2444,6 +2452,10 @@
         <translation type="unfinished">ni {code}</translation>
     </message>
     <message>
+        <source>bytes arrive but no line ever starts or ends: check baud rate and parity ({here}), and that this is the scale</source>
+        <translation type="unfinished">may byte pero walang linyang nagsisimula o natatapos: tingnan ang baud rate at parity ({here}), at kung ito nga ang timbangan</translation>
+    </message>
+    <message>
         <source>bytes arrive but none is a frame: check baud rate and parity ({here})</source>
         <translation type="unfinished">may byte pero walang frame: tingnan ang baud rate at parity ({here})</translation>
     </message>
@@ -2510,6 +2522,14 @@
     <message>
         <source>check of {what}</source>
         <translation type="unfinished">tsek ng {what}</translation>
+    </message>
+    <message>
+        <source>check the plug</source>
+        <translation type="unfinished">tingnan ang plug</translation>
+    </message>
+    <message>
+        <source>check the plug, the cable and the {what}'s power</source>
+        <translation type="unfinished">tingnan ang plug, ang kable at ang kuryente ({what})</translation>
     </message>
     <message>
         <source>check the scale after {what}: {where}</source>
@@ -2758,6 +2778,10 @@
     <message>
         <source>even growth</source>
         <translation type="unfinished">pantay na paglaki</translation>
+    </message>
+    <message>
+        <source>even parity</source>
+        <translation type="unfinished">even parity</translation>
     </message>
     <message>
         <source>event</source>
@@ -3092,6 +3116,10 @@
         <translation type="unfinished">nagbabago ito: markahan sa bawat linya</translation>
     </message>
     <message>
+        <source>it comes back without help</source>
+        <translation type="unfinished">babalik ito nang kusa</translation>
+    </message>
+    <message>
         <source>it does not answer: is it switched on, is its cable in?</source>
         <translation type="unfinished">walang sagot: naka-on ba, nakakabit ba ang kable?</translation>
     </message>
@@ -3118,6 +3146,10 @@
     <message>
         <source>it is not there: check the plug</source>
         <translation type="unfinished">wala roon: tingnan ang plug</translation>
+    </message>
+    <message>
+        <source>it is {found}, the scale's is {known}: plug the scale in again, or stop and start the station to take this one</source>
+        <translation type="unfinished">ito ay {found}, ang sa timbangan ay {known}: isaksak muli ang timbangan, o itigil at simulan ang istasyon para tanggapin ito</translation>
     </message>
     <message>
         <source>it just stays without approval</source>
@@ -3512,6 +3544,10 @@
         <translation type="unfinished">manager</translation>
     </message>
     <message>
+        <source>many frames arrive damaged: check plug and cable, keep it away from motors, and see that no other program reads this port</source>
+        <translation type="unfinished">maraming frame ang sira pagdating: tingnan ang plug at kable, ilayo sa motor, at tiyaking walang ibang program sa port na ito</translation>
+    </message>
+    <message>
         <source>mark no control characters, and nothing after the end</source>
         <translation type="unfinished">huwag markahan ang control character o anuman pagkatapos ng dulo</translation>
     </message>
@@ -3654,6 +3690,10 @@
     <message>
         <source>no PIN or badge yet</source>
         <translation type="unfinished">wala pang PIN o badge</translation>
+    </message>
+    <message>
+        <source>no USB device</source>
+        <translation type="unfinished">walang aparatong USB</translation>
     </message>
     <message>
         <source>no bag</source>
@@ -3932,6 +3972,10 @@
         <translation type="unfinished">ngayon {number}</translation>
     </message>
     <message>
+        <source>odd parity</source>
+        <translation type="unfinished">odd parity</translation>
+    </message>
+    <message>
         <source>of everything the version says</source>
         <translation type="unfinished">ng lahat ng sinasabi ng bersyon</translation>
     </message>
@@ -3980,6 +4024,10 @@
         <translation type="unfinished">sa {code} bumabalik lang ang ipinadadala ng istasyon: tingnan kung naka-on ang timbangan, ang kable at settings</translation>
     </message>
     <message>
+        <source>on {code} comes back what the station sends, and nothing else: check that the scale is switched on, its cable, and its communication settings ({here})</source>
+        <translation type="unfinished">sa {code} bumabalik lang ang ipinadadala ng istasyon: tingnan kung naka-on ang timbangan, ang kable at settings ({here})</translation>
+    </message>
+    <message>
         <source>one line comes again and again and is no weight ({why}): see what the scale shows, such as an error, another unit or another mode, and set it back</source>
         <translation type="unfinished">iisang linya ang paulit-ulit at hindi timbang ({why}): tingnan ang ipinapakita ng timbangan, gaya ng error, ibang yunit o ibang mode, at ibalik ito</translation>
     </message>
@@ -4024,6 +4072,10 @@
         <translation type="unfinished">iba pa</translation>
     </message>
     <message>
+        <source>other unit {found}, the line runs in {unit}: set the scale back</source>
+        <translation type="unfinished">ibang yunit {found}, {unit} ang linya: ibalik ang timbangan</translation>
+    </message>
+    <message>
         <source>out of bags</source>
         <translation type="unfinished">mula sa mga bag</translation>
     </message>
@@ -4034,6 +4086,10 @@
     <message>
         <source>over capacity: take the load off</source>
         <translation type="unfinished">sobra sa kapasidad: alisin ang karga</translation>
+    </message>
+    <message>
+        <source>over capacity: take the load off the pan</source>
+        <translation type="unfinished">sobra sa kapasidad: alisin ang karga sa pan</translation>
     </message>
     <message>
         <source>packed</source>
@@ -4816,6 +4872,10 @@
         <translation type="unfinished">maaaring mali ng {own} ang panubok na klase {code} para sa {mass}, lampas sa ikatlo ng {allowed} ng timbangan: gumamit ng mas pinong klase</translation>
     </message>
     <message>
+        <source>text arrives but none of it is a weight of this protocol: is another device on this port, or another output format set on the scale? If not, check baud rate and parity ({here})</source>
+        <translation type="unfinished">may teksto pero walang bigat ng protocol na ito: ibang aparato ba sa port na ito, o ibang format sa timbangan? Kung hindi, tingnan ang baud rate at parity ({here})</translation>
+    </message>
+    <message>
         <source>the bag on the pan may hold lot {lot}, which is held: set it aside and lift it, then change the lot</source>
         <translation type="unfinished">ang bag sa pan ay maaaring may lot {lot} na naka-hold: ihiwalay at alisin, tapos palitan ang lot</translation>
     </message>
@@ -4864,8 +4924,16 @@
         <translation type="unfinished">pumipindot ang code ng mga key na hindi teksto</translation>
     </message>
     <message>
+        <source>the computer slept or was held up: what the scale sent is too old</source>
+        <translation type="unfinished">natulog o naantala ang computer: luma na ang ipinadala ng timbangan</translation>
+    </message>
+    <message>
         <source>the demo's settings stay as they are</source>
         <translation type="unfinished">hindi nagbabago ang settings ng demo</translation>
+    </message>
+    <message>
+        <source>the device is gone, or another program reads the same port</source>
+        <translation type="unfinished">wala ang aparato, o may ibang program na nagbabasa ng port na ito</translation>
     </message>
     <message>
         <source>the disk cannot be asked: {why}</source>
@@ -5068,6 +5136,10 @@
         <translation type="unfinished">timbangan</translation>
     </message>
     <message>
+        <source>the scale came back at zero and a load lay on the pan before: take everything off, then press the pan once with a hand</source>
+        <translation type="unfinished">bumalik sa zero ang timbangan at may karga sa pan noon: alisin ang lahat, tapos pindutin ng kamay ang pan nang isang beses</translation>
+    </message>
+    <message>
         <source>the scale does not do that</source>
         <translation type="unfinished">hindi iyon ginagawa ng timbangan</translation>
     </message>
@@ -5078,6 +5150,10 @@
     <message>
         <source>the scale failed its check: adjust it, then check it as left: {where}</source>
         <translation type="unfinished">bagsak ang timbangan sa tsek: ayusin, tapos suriin muli: {where}</translation>
+    </message>
+    <message>
+        <source>the scale found no zero when it was switched on: empty the pan and switch it on again</source>
+        <translation type="unfinished">walang nakitang zero ang timbangan nang buksan: alisan ng laman ang pan at buksan itong muli</translation>
     </message>
     <message>
         <source>the scale gave no answer, look at its display</source>
@@ -5100,6 +5176,10 @@
         <translation type="unfinished">walang ipinadala ang timbangan sa {code} nang {number} s: tingnan kung naka-on, ang kable at settings</translation>
     </message>
     <message>
+        <source>the scale on {code} has sent nothing for {number} s: check that it is switched on, its cable, and its communication settings ({here})</source>
+        <translation type="unfinished">walang ipinadala ang timbangan sa {code} nang {number} s: tingnan kung naka-on, ang kable at settings ({here})</translation>
+    </message>
+    <message>
         <source>the scale read high at some loads and low at others</source>
         <translation type="unfinished">mataas ang basa sa ilang karga at mababa sa iba</translation>
     </message>
@@ -5116,8 +5196,36 @@
         <translation type="unfinished">ayaw mag-zero ng timbangan: alisan ng laman ang pan</translation>
     </message>
     <message>
+        <source>the scale reports a tare error: empty the pan and clear the tare</source>
+        <translation type="unfinished">may error sa tara ang timbangan: alisan ng laman ang pan at alisin ang tara</translation>
+    </message>
+    <message>
+        <source>the scale reports a zero error: empty the pan and set it to zero</source>
+        <translation type="unfinished">may error sa zero ang timbangan: alisan ng laman ang pan at i-zero ito</translation>
+    </message>
+    <message>
+        <source>the scale says centre of zero and shows {mass}</source>
+        <translation type="unfinished">gitna ng zero ang sabi ng timbangan pero {mass} ang ipinapakita</translation>
+    </message>
+    <message>
+        <source>the scale sends 7 data bits with {parity}: set bits 7 and {same} for this port ({here}), or 8N1 on the scale</source>
+        <translation type="unfinished">7 data bits na may {parity} ang ipinadadala ng timbangan: itakda ang bits 7 at {same} sa port na ito ({here}), o 8N1 sa timbangan</translation>
+    </message>
+    <message>
+        <source>the scale sent dashes instead of a weight</source>
+        <translation type="unfinished">gitling ang ipinadala ng timbangan sa halip na bigat</translation>
+    </message>
+    <message>
         <source>the scale shows a net weight: clear its tare, the station subtracts the bag itself</source>
         <translation type="unfinished">net ang basa ng timbangan: alisin ang tara nito, ang station ang nagbabawas ng bag</translation>
+    </message>
+    <message>
+        <source>the scale shows less than zero: see that the pan lies right and nothing lifts it, empty it and set the scale to zero</source>
+        <translation type="unfinished">mas mababa sa zero ang timbangan: tingnan kung tama ang lapat ng pan at walang umaangat dito, alisan ng laman at i-zero ang timbangan</translation>
+    </message>
+    <message>
+        <source>the scale shows no weight</source>
+        <translation type="unfinished">walang ipinapakitang bigat ang timbangan</translation>
     </message>
     <message>
         <source>the scale shows {unit}, the run is in {other}: set the scale back</source>
@@ -5254,6 +5362,10 @@
     <message>
         <source>this one is destroyed</source>
         <translation type="unfinished">sira na ito</translation>
+    </message>
+    <message>
+        <source>this user may not use it: add the user to the group that owns it (on most Linux systems dialout) and sign in again</source>
+        <translation type="unfinished">hindi ito magagamit ng user na ito: idagdag siya sa grupong may-ari (dialout sa karamihan ng Linux) at mag-sign in muli</translation>
     </message>
     <message>
         <source>this version can damage a file that two connections write at once</source>
@@ -5932,6 +6044,26 @@
         <translation type="unfinished">{mass} g bawat bag</translation>
     </message>
     <message>
+        <source>{mass} is below what the scale weighs: see that the pan lies right and nothing lifts it, empty it and set the scale to zero</source>
+        <translation type="unfinished">{mass} ay mas mababa sa kaya ng timbangan: tingnan kung tama ang lapat ng pan at walang umaangat dito, alisan ng laman at i-zero ang timbangan</translation>
+    </message>
+    <message>
+        <source>{mass} is in high resolution, which is not the indication</source>
+        <translation type="unfinished">nasa mataas na resolusyon ang {mass}, hindi ito ang pinapakitang bigat</translation>
+    </message>
+    <message>
+        <source>{mass} is more than the scale weighs, {most}</source>
+        <translation type="unfinished">{mass} ay higit sa kaya ng timbangan, {most}</translation>
+    </message>
+    <message>
+        <source>{mass} is not a multiple of {interval}</source>
+        <translation type="unfinished">hindi multiple ng {interval} ang {mass}</translation>
+    </message>
+    <message>
+        <source>{mass} is the tare, not the load</source>
+        <translation type="unfinished">{mass} ang tara, hindi ang karga</translation>
+    </message>
+    <message>
         <source>{mass} now</source>
         <translation type="unfinished">{mass} ngayon</translation>
     </message>
@@ -6198,6 +6330,10 @@
     <message>
         <source>{what} keeps no bag any more: release the hold</source>
         <translation type="unfinished">wala nang hawak na bag ang {what}: i-release ang hold</translation>
+    </message>
+    <message>
+        <source>{what} lost on {code}</source>
+        <translation type="unfinished">{what}: nawala sa {code}</translation>
     </message>
     <message>
         <source>{what} needs {thing}</source>

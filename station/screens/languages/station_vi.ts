@@ -2048,6 +2048,10 @@
         <translation type="unfinished">nhãn không khớp</translation>
     </message>
     <message>
+        <source>a load was taken for zero when the scale came back: with the pan empty set the scale to zero, or switch it off and on</source>
+        <translation type="unfinished">hàng đã bị coi là số không khi cân trở lại: khi đĩa trống hãy về số không, hoặc tắt rồi bật cân</translation>
+    </message>
+    <message>
         <source>a lot ends soon</source>
         <translation type="unfinished">lô sắp hết</translation>
     </message>
@@ -2194,6 +2198,10 @@
     <message>
         <source>another code was scanned</source>
         <translation type="unfinished">đã quét nhầm mã khác</translation>
+    </message>
+    <message>
+        <source>another device is at {code}</source>
+        <translation type="unfinished">thiết bị khác ở {code}</translation>
     </message>
     <message>
         <source>another one is set</source>
@@ -2444,6 +2452,10 @@
         <translation type="unfinished">bởi {code}</translation>
     </message>
     <message>
+        <source>bytes arrive but no line ever starts or ends: check baud rate and parity ({here}), and that this is the scale</source>
+        <translation type="unfinished">có byte nhưng không có dòng nào bắt đầu hay kết thúc: xem tốc độ baud và chẵn lẻ ({here}), và đây có phải cân không</translation>
+    </message>
+    <message>
         <source>bytes arrive but none is a frame: check baud rate and parity ({here})</source>
         <translation type="unfinished">có byte nhưng không thành khung: xem tốc độ baud và chẵn lẻ ({here})</translation>
     </message>
@@ -2510,6 +2522,14 @@
     <message>
         <source>check of {what}</source>
         <translation type="unfinished">kiểm tra {what}</translation>
+    </message>
+    <message>
+        <source>check the plug</source>
+        <translation type="unfinished">xem phích cắm</translation>
+    </message>
+    <message>
+        <source>check the plug, the cable and the {what}'s power</source>
+        <translation type="unfinished">xem phích cắm, cáp và nguồn ({what})</translation>
     </message>
     <message>
         <source>check the scale after {what}: {where}</source>
@@ -2758,6 +2778,10 @@
     <message>
         <source>even growth</source>
         <translation type="unfinished">tăng đều</translation>
+    </message>
+    <message>
+        <source>even parity</source>
+        <translation type="unfinished">chẵn lẻ chẵn</translation>
     </message>
     <message>
         <source>event</source>
@@ -3092,6 +3116,10 @@
         <translation type="unfinished">nó thay đổi: đánh dấu trên mỗi dòng</translation>
     </message>
     <message>
+        <source>it comes back without help</source>
+        <translation type="unfinished">sẽ tự trở lại</translation>
+    </message>
+    <message>
         <source>it does not answer: is it switched on, is its cable in?</source>
         <translation type="unfinished">không trả lời: đã bật, đã cắm dây chưa?</translation>
     </message>
@@ -3118,6 +3146,10 @@
     <message>
         <source>it is not there: check the plug</source>
         <translation type="unfinished">không có ở đó: xem phích cắm</translation>
+    </message>
+    <message>
+        <source>it is {found}, the scale's is {known}: plug the scale in again, or stop and start the station to take this one</source>
+        <translation type="unfinished">đó là {found}, của cân là {known}: cắm lại cân, hoặc dừng rồi chạy lại trạm để nhận thiết bị này</translation>
     </message>
     <message>
         <source>it just stays without approval</source>
@@ -3512,6 +3544,10 @@
         <translation type="unfinished">quản lý</translation>
     </message>
     <message>
+        <source>many frames arrive damaged: check plug and cable, keep it away from motors, and see that no other program reads this port</source>
+        <translation type="unfinished">nhiều khung đến bị hỏng: xem phích và cáp, để xa động cơ, và không có chương trình khác đọc cổng này</translation>
+    </message>
+    <message>
         <source>mark no control characters, and nothing after the end</source>
         <translation type="unfinished">đừng đánh dấu ký tự điều khiển hay gì sau kết thúc</translation>
     </message>
@@ -3654,6 +3690,10 @@
     <message>
         <source>no PIN or badge yet</source>
         <translation type="unfinished">chưa có PIN hoặc thẻ</translation>
+    </message>
+    <message>
+        <source>no USB device</source>
+        <translation type="unfinished">không có thiết bị USB</translation>
     </message>
     <message>
         <source>no bag</source>
@@ -3932,6 +3972,10 @@
         <translation type="unfinished">bây giờ {number}</translation>
     </message>
     <message>
+        <source>odd parity</source>
+        <translation type="unfinished">chẵn lẻ lẻ</translation>
+    </message>
+    <message>
         <source>of everything the version says</source>
         <translation type="unfinished">của mọi điều phiên bản ghi</translation>
     </message>
@@ -3980,6 +4024,10 @@
         <translation type="unfinished">ở {code} chỉ dội lại những gì trạm gửi: xem cân đã bật chưa, cáp và cài đặt truyền</translation>
     </message>
     <message>
+        <source>on {code} comes back what the station sends, and nothing else: check that the scale is switched on, its cable, and its communication settings ({here})</source>
+        <translation type="unfinished">ở {code} chỉ dội lại những gì trạm gửi: xem cân đã bật chưa, cáp và cài đặt truyền ({here})</translation>
+    </message>
+    <message>
         <source>one line comes again and again and is no weight ({why}): see what the scale shows, such as an error, another unit or another mode, and set it back</source>
         <translation type="unfinished">một dòng cứ lặp lại và không phải số cân ({why}): xem cân đang hiện gì, như lỗi, đơn vị khác hay chế độ khác, rồi chỉnh lại</translation>
     </message>
@@ -4024,6 +4072,10 @@
         <translation type="unfinished">lý do khác</translation>
     </message>
     <message>
+        <source>other unit {found}, the line runs in {unit}: set the scale back</source>
+        <translation type="unfinished">đơn vị khác {found}, dây chuyền dùng {unit}: chỉnh lại cân</translation>
+    </message>
+    <message>
         <source>out of bags</source>
         <translation type="unfinished">lấy từ túi</translation>
     </message>
@@ -4034,6 +4086,10 @@
     <message>
         <source>over capacity: take the load off</source>
         <translation type="unfinished">quá tải: bỏ hàng ra</translation>
+    </message>
+    <message>
+        <source>over capacity: take the load off the pan</source>
+        <translation type="unfinished">quá tải: bỏ hàng khỏi đĩa cân</translation>
     </message>
     <message>
         <source>packed</source>
@@ -4816,6 +4872,10 @@
         <translation type="unfinished">quả cân cấp {code} cho {mass} có thể sai {own}, hơn một phần ba mức {allowed} của cân: dùng cấp tốt hơn</translation>
     </message>
     <message>
+        <source>text arrives but none of it is a weight of this protocol: is another device on this port, or another output format set on the scale? If not, check baud rate and parity ({here})</source>
+        <translation type="unfinished">có chữ nhưng không phải số cân của giao thức này: thiết bị khác ở cổng này, hay cân đặt dạng khác? Nếu không, xem tốc độ baud và chẵn lẻ ({here})</translation>
+    </message>
+    <message>
         <source>the bag on the pan may hold lot {lot}, which is held: set it aside and lift it, then change the lot</source>
         <translation type="unfinished">túi trên đĩa có thể chứa lô {lot} bị giữ: để riêng và nhấc ra, rồi đổi lô</translation>
     </message>
@@ -4864,8 +4924,16 @@
         <translation type="unfinished">mã bấm phím không phải chữ</translation>
     </message>
     <message>
+        <source>the computer slept or was held up: what the scale sent is too old</source>
+        <translation type="unfinished">máy tính đã ngủ hoặc bị giữ lại: số cân đã gửi quá cũ</translation>
+    </message>
+    <message>
         <source>the demo's settings stay as they are</source>
         <translation type="unfinished">cài đặt bản thử giữ nguyên</translation>
+    </message>
+    <message>
+        <source>the device is gone, or another program reads the same port</source>
+        <translation type="unfinished">thiết bị không còn, hoặc chương trình khác đọc cùng cổng</translation>
     </message>
     <message>
         <source>the disk cannot be asked: {why}</source>
@@ -5068,6 +5136,10 @@
         <translation type="unfinished">cân</translation>
     </message>
     <message>
+        <source>the scale came back at zero and a load lay on the pan before: take everything off, then press the pan once with a hand</source>
+        <translation type="unfinished">cân trở lại ở số không mà trước đó có hàng trên đĩa: bỏ hết ra, rồi ấn tay lên đĩa một lần</translation>
+    </message>
+    <message>
         <source>the scale does not do that</source>
         <translation type="unfinished">cân không làm được việc đó</translation>
     </message>
@@ -5078,6 +5150,10 @@
     <message>
         <source>the scale failed its check: adjust it, then check it as left: {where}</source>
         <translation type="unfinished">cân không đạt kiểm tra: chỉnh rồi kiểm tra lại: {where}</translation>
+    </message>
+    <message>
+        <source>the scale found no zero when it was switched on: empty the pan and switch it on again</source>
+        <translation type="unfinished">cân không tìm thấy số không khi bật: dọn trống đĩa rồi bật lại</translation>
     </message>
     <message>
         <source>the scale gave no answer, look at its display</source>
@@ -5100,6 +5176,10 @@
         <translation type="unfinished">cân ở {code} không gửi gì {number} s: xem đã bật chưa, cáp và cài đặt truyền</translation>
     </message>
     <message>
+        <source>the scale on {code} has sent nothing for {number} s: check that it is switched on, its cable, and its communication settings ({here})</source>
+        <translation type="unfinished">cân ở {code} không gửi gì {number} s: xem đã bật chưa, cáp và cài đặt truyền ({here})</translation>
+    </message>
+    <message>
         <source>the scale read high at some loads and low at others</source>
         <translation type="unfinished">cân đọc cao ở vài tải và thấp ở tải khác</translation>
     </message>
@@ -5116,8 +5196,36 @@
         <translation type="unfinished">cân không chịu về không: dọn trống đĩa</translation>
     </message>
     <message>
+        <source>the scale reports a tare error: empty the pan and clear the tare</source>
+        <translation type="unfinished">cân báo lỗi bì: dọn trống đĩa rồi xóa bì</translation>
+    </message>
+    <message>
+        <source>the scale reports a zero error: empty the pan and set it to zero</source>
+        <translation type="unfinished">cân báo lỗi số không: dọn trống đĩa rồi về số không</translation>
+    </message>
+    <message>
+        <source>the scale says centre of zero and shows {mass}</source>
+        <translation type="unfinished">cân báo đúng số không mà hiện {mass}</translation>
+    </message>
+    <message>
+        <source>the scale sends 7 data bits with {parity}: set bits 7 and {same} for this port ({here}), or 8N1 on the scale</source>
+        <translation type="unfinished">cân gửi 7 bit dữ liệu với {parity}: đặt bit 7 và {same} cho cổng này ({here}), hoặc 8N1 trên cân</translation>
+    </message>
+    <message>
+        <source>the scale sent dashes instead of a weight</source>
+        <translation type="unfinished">cân gửi dấu gạch thay cho số cân</translation>
+    </message>
+    <message>
         <source>the scale shows a net weight: clear its tare, the station subtracts the bag itself</source>
         <translation type="unfinished">cân đang trừ bì: xóa bì trên cân, trạm tự trừ túi</translation>
+    </message>
+    <message>
+        <source>the scale shows less than zero: see that the pan lies right and nothing lifts it, empty it and set the scale to zero</source>
+        <translation type="unfinished">cân hiện dưới số không: xem đĩa đặt đúng và không bị nâng, dọn trống rồi về số không</translation>
+    </message>
+    <message>
+        <source>the scale shows no weight</source>
+        <translation type="unfinished">cân không hiện số cân</translation>
     </message>
     <message>
         <source>the scale shows {unit}, the run is in {other}: set the scale back</source>
@@ -5254,6 +5362,10 @@
     <message>
         <source>this one is destroyed</source>
         <translation type="unfinished">nhãn này đã hủy</translation>
+    </message>
+    <message>
+        <source>this user may not use it: add the user to the group that owns it (on most Linux systems dialout) and sign in again</source>
+        <translation type="unfinished">người dùng này không được dùng: thêm vào nhóm sở hữu (đa số Linux là dialout) rồi đăng nhập lại</translation>
     </message>
     <message>
         <source>this version can damage a file that two connections write at once</source>
@@ -5932,6 +6044,26 @@
         <translation type="unfinished">{mass} g mỗi túi</translation>
     </message>
     <message>
+        <source>{mass} is below what the scale weighs: see that the pan lies right and nothing lifts it, empty it and set the scale to zero</source>
+        <translation type="unfinished">{mass} dưới mức cân được: xem đĩa đặt đúng và không bị nâng, dọn trống rồi về số không</translation>
+    </message>
+    <message>
+        <source>{mass} is in high resolution, which is not the indication</source>
+        <translation type="unfinished">{mass} ở độ phân giải cao, không phải số hiện trên cân</translation>
+    </message>
+    <message>
+        <source>{mass} is more than the scale weighs, {most}</source>
+        <translation type="unfinished">{mass} vượt quá mức cân {most}</translation>
+    </message>
+    <message>
+        <source>{mass} is not a multiple of {interval}</source>
+        <translation type="unfinished">{mass} không phải bội của {interval}</translation>
+    </message>
+    <message>
+        <source>{mass} is the tare, not the load</source>
+        <translation type="unfinished">{mass} là bì, không phải hàng</translation>
+    </message>
+    <message>
         <source>{mass} now</source>
         <translation type="unfinished">{mass} hiện nay</translation>
     </message>
@@ -6198,6 +6330,10 @@
     <message>
         <source>{what} keeps no bag any more: release the hold</source>
         <translation type="unfinished">{what} không còn giữ túi: giải phóng lệnh giữ</translation>
+    </message>
+    <message>
+        <source>{what} lost on {code}</source>
+        <translation type="unfinished">{what}: mất ở {code}</translation>
     </message>
     <message>
         <source>{what} needs {thing}</source>

@@ -2048,6 +2048,10 @@
         <translation type="unfinished">标签不符</translation>
     </message>
     <message>
+        <source>a load was taken for zero when the scale came back: with the pan empty set the scale to zero, or switch it off and on</source>
+        <translation type="unfinished">秤恢复时把货物当成了零：秤盘空时置零，或关机再开机</translation>
+    </message>
+    <message>
         <source>a lot ends soon</source>
         <translation type="unfinished">批次快用完</translation>
     </message>
@@ -2194,6 +2198,10 @@
     <message>
         <source>another code was scanned</source>
         <translation type="unfinished">扫了别的码</translation>
+    </message>
+    <message>
+        <source>another device is at {code}</source>
+        <translation type="unfinished">{code} 上是另一台设备</translation>
     </message>
     <message>
         <source>another one is set</source>
@@ -2444,6 +2452,10 @@
         <translation type="unfinished">{code}</translation>
     </message>
     <message>
+        <source>bytes arrive but no line ever starts or ends: check baud rate and parity ({here}), and that this is the scale</source>
+        <translation type="unfinished">有字节但没有行的开始或结束：检查波特率和校验（{here}），并确认这就是秤</translation>
+    </message>
+    <message>
         <source>bytes arrive but none is a frame: check baud rate and parity ({here})</source>
         <translation type="unfinished">有字节但不成帧：检查波特率和校验（{here}）</translation>
     </message>
@@ -2510,6 +2522,14 @@
     <message>
         <source>check of {what}</source>
         <translation type="unfinished">检查{what}</translation>
+    </message>
+    <message>
+        <source>check the plug</source>
+        <translation type="unfinished">检查插头</translation>
+    </message>
+    <message>
+        <source>check the plug, the cable and the {what}'s power</source>
+        <translation type="unfinished">检查插头、电缆和电源（{what}）</translation>
     </message>
     <message>
         <source>check the scale after {what}: {where}</source>
@@ -2758,6 +2778,10 @@
     <message>
         <source>even growth</source>
         <translation type="unfinished">均匀漂移</translation>
+    </message>
+    <message>
+        <source>even parity</source>
+        <translation type="unfinished">偶校验</translation>
     </message>
     <message>
         <source>event</source>
@@ -3092,6 +3116,10 @@
         <translation type="unfinished">它会变：每行都标记</translation>
     </message>
     <message>
+        <source>it comes back without help</source>
+        <translation type="unfinished">会自动恢复</translation>
+    </message>
+    <message>
         <source>it does not answer: is it switched on, is its cable in?</source>
         <translation type="unfinished">没有应答：开机了吗，电缆插好了吗？</translation>
     </message>
@@ -3118,6 +3146,10 @@
     <message>
         <source>it is not there: check the plug</source>
         <translation type="unfinished">不存在：检查插头</translation>
+    </message>
+    <message>
+        <source>it is {found}, the scale's is {known}: plug the scale in again, or stop and start the station to take this one</source>
+        <translation type="unfinished">它是 {found}，秤的是 {known}：重新插上秤，或停止并启动工作站以接受它</translation>
     </message>
     <message>
         <source>it just stays without approval</source>
@@ -3512,6 +3544,10 @@
         <translation type="unfinished">经理</translation>
     </message>
     <message>
+        <source>many frames arrive damaged: check plug and cable, keep it away from motors, and see that no other program reads this port</source>
+        <translation type="unfinished">许多帧到达时已损坏：检查插头和电缆，远离电机，并确认没有其他程序读此端口</translation>
+    </message>
+    <message>
         <source>mark no control characters, and nothing after the end</source>
         <translation type="unfinished">不要标记控制字符和结尾之后</translation>
     </message>
@@ -3654,6 +3690,10 @@
     <message>
         <source>no PIN or badge yet</source>
         <translation type="unfinished">还没有 PIN 或工牌</translation>
+    </message>
+    <message>
+        <source>no USB device</source>
+        <translation type="unfinished">没有 USB 设备</translation>
     </message>
     <message>
         <source>no bag</source>
@@ -3932,6 +3972,10 @@
         <translation type="unfinished">现在 {number}</translation>
     </message>
     <message>
+        <source>odd parity</source>
+        <translation type="unfinished">奇校验</translation>
+    </message>
+    <message>
         <source>of everything the version says</source>
         <translation type="unfinished">此版本全部内容的</translation>
     </message>
@@ -3980,6 +4024,10 @@
         <translation type="unfinished">{code} 上只收到工作站自己发出的内容：检查秤是否开机、电缆和通信设置</translation>
     </message>
     <message>
+        <source>on {code} comes back what the station sends, and nothing else: check that the scale is switched on, its cable, and its communication settings ({here})</source>
+        <translation type="unfinished">{code} 上只收到工作站自己发出的内容：检查秤是否开机、电缆和通信设置（{here}）</translation>
+    </message>
+    <message>
         <source>one line comes again and again and is no weight ({why}): see what the scale shows, such as an error, another unit or another mode, and set it back</source>
         <translation type="unfinished">同一行反复出现且不是重量（{why}）：看看秤显示什么，例如错误、其他单位或其他模式，并改回来</translation>
     </message>
@@ -4024,6 +4072,10 @@
         <translation type="unfinished">其他</translation>
     </message>
     <message>
+        <source>other unit {found}, the line runs in {unit}: set the scale back</source>
+        <translation type="unfinished">单位是 {found}，生产线用 {unit}：把秤调回来</translation>
+    </message>
+    <message>
         <source>out of bags</source>
         <translation type="unfinished">取自袋中</translation>
     </message>
@@ -4034,6 +4086,10 @@
     <message>
         <source>over capacity: take the load off</source>
         <translation type="unfinished">超载：拿下货物</translation>
+    </message>
+    <message>
+        <source>over capacity: take the load off the pan</source>
+        <translation type="unfinished">超载：拿下秤盘上的货物</translation>
     </message>
     <message>
         <source>packed</source>
@@ -4816,6 +4872,10 @@
         <translation type="unfinished">{code} 级标准砝码在 {mass} 可差 {own}，超过秤允许的 {allowed} 的三分之一：用更高等级</translation>
     </message>
     <message>
+        <source>text arrives but none of it is a weight of this protocol: is another device on this port, or another output format set on the scale? If not, check baud rate and parity ({here})</source>
+        <translation type="unfinished">有文字但不是此协议的重量：此端口接了别的设备，还是秤设了别的输出格式？否则检查波特率和校验（{here}）</translation>
+    </message>
+    <message>
         <source>the bag on the pan may hold lot {lot}, which is held: set it aside and lift it, then change the lot</source>
         <translation type="unfinished">秤盘上的袋可能含已扣留的批次 {lot}：另放并拿开，再换批</translation>
     </message>
@@ -4864,8 +4924,16 @@
         <translation type="unfinished">这个码按了非文字键</translation>
     </message>
     <message>
+        <source>the computer slept or was held up: what the scale sent is too old</source>
+        <translation type="unfinished">计算机休眠过或被耽搁：秤发来的已经太旧</translation>
+    </message>
+    <message>
         <source>the demo's settings stay as they are</source>
         <translation type="unfinished">演示的设置保持不变</translation>
+    </message>
+    <message>
+        <source>the device is gone, or another program reads the same port</source>
+        <translation type="unfinished">设备不在，或有其他程序读同一端口</translation>
     </message>
     <message>
         <source>the disk cannot be asked: {why}</source>
@@ -5068,6 +5136,10 @@
         <translation type="unfinished">秤</translation>
     </message>
     <message>
+        <source>the scale came back at zero and a load lay on the pan before: take everything off, then press the pan once with a hand</source>
+        <translation type="unfinished">秤恢复时为零，而之前秤盘上有货物：全部拿下，然后用手按一下秤盘</translation>
+    </message>
+    <message>
         <source>the scale does not do that</source>
         <translation type="unfinished">秤没有此功能</translation>
     </message>
@@ -5078,6 +5150,10 @@
     <message>
         <source>the scale failed its check: adjust it, then check it as left: {where}</source>
         <translation type="unfinished">秤检查不合格：调整后再检查：{where}</translation>
+    </message>
+    <message>
+        <source>the scale found no zero when it was switched on: empty the pan and switch it on again</source>
+        <translation type="unfinished">秤开机时找不到零点：清空秤盘并重新开机</translation>
     </message>
     <message>
         <source>the scale gave no answer, look at its display</source>
@@ -5100,6 +5176,10 @@
         <translation type="unfinished">{code} 上的秤 {number} s 没有发送：检查是否开机、电缆和通信设置</translation>
     </message>
     <message>
+        <source>the scale on {code} has sent nothing for {number} s: check that it is switched on, its cable, and its communication settings ({here})</source>
+        <translation type="unfinished">{code} 上的秤 {number} s 没有发送：检查是否开机、电缆和通信设置（{here}）</translation>
+    </message>
+    <message>
         <source>the scale read high at some loads and low at others</source>
         <translation type="unfinished">秤有的载荷偏高，有的偏低</translation>
     </message>
@@ -5116,8 +5196,36 @@
         <translation type="unfinished">秤拒绝清零：请清空秤盘</translation>
     </message>
     <message>
+        <source>the scale reports a tare error: empty the pan and clear the tare</source>
+        <translation type="unfinished">秤报告皮重错误：清空秤盘并清除皮重</translation>
+    </message>
+    <message>
+        <source>the scale reports a zero error: empty the pan and set it to zero</source>
+        <translation type="unfinished">秤报告零点错误：清空秤盘并置零</translation>
+    </message>
+    <message>
+        <source>the scale says centre of zero and shows {mass}</source>
+        <translation type="unfinished">秤报告零点中心却显示 {mass}</translation>
+    </message>
+    <message>
+        <source>the scale sends 7 data bits with {parity}: set bits 7 and {same} for this port ({here}), or 8N1 on the scale</source>
+        <translation type="unfinished">秤发送 7 个数据位和{parity}：把此端口设为 7 位和{same}（{here}），或把秤设为 8N1</translation>
+    </message>
+    <message>
+        <source>the scale sent dashes instead of a weight</source>
+        <translation type="unfinished">秤发来的是横线，不是重量</translation>
+    </message>
+    <message>
         <source>the scale shows a net weight: clear its tare, the station subtracts the bag itself</source>
         <translation type="unfinished">秤显示净重：清除秤上的皮重，工作站自己减袋重</translation>
+    </message>
+    <message>
+        <source>the scale shows less than zero: see that the pan lies right and nothing lifts it, empty it and set the scale to zero</source>
+        <translation type="unfinished">秤显示小于零：看秤盘是否放好、有没有东西托着，清空并把秤置零</translation>
+    </message>
+    <message>
+        <source>the scale shows no weight</source>
+        <translation type="unfinished">秤没有显示重量</translation>
     </message>
     <message>
         <source>the scale shows {unit}, the run is in {other}: set the scale back</source>
@@ -5254,6 +5362,10 @@
     <message>
         <source>this one is destroyed</source>
         <translation type="unfinished">这张已销毁</translation>
+    </message>
+    <message>
+        <source>this user may not use it: add the user to the group that owns it (on most Linux systems dialout) and sign in again</source>
+        <translation type="unfinished">此用户无权使用：把用户加入所属的组（多数 Linux 为 dialout）并重新登录</translation>
     </message>
     <message>
         <source>this version can damage a file that two connections write at once</source>
@@ -5932,6 +6044,26 @@
         <translation type="unfinished">每袋 {mass} g</translation>
     </message>
     <message>
+        <source>{mass} is below what the scale weighs: see that the pan lies right and nothing lifts it, empty it and set the scale to zero</source>
+        <translation type="unfinished">{mass} 低于秤的称量范围：看秤盘是否放好、有没有东西托着，清空并把秤置零</translation>
+    </message>
+    <message>
+        <source>{mass} is in high resolution, which is not the indication</source>
+        <translation type="unfinished">{mass} 是高分辨率读数，不是示值</translation>
+    </message>
+    <message>
+        <source>{mass} is more than the scale weighs, {most}</source>
+        <translation type="unfinished">{mass} 超过秤的最大称量 {most}</translation>
+    </message>
+    <message>
+        <source>{mass} is not a multiple of {interval}</source>
+        <translation type="unfinished">{mass} 不是 {interval} 的倍数</translation>
+    </message>
+    <message>
+        <source>{mass} is the tare, not the load</source>
+        <translation type="unfinished">{mass} 是皮重，不是货物</translation>
+    </message>
+    <message>
         <source>{mass} now</source>
         <translation type="unfinished">现在 {mass}</translation>
     </message>
@@ -6198,6 +6330,10 @@
     <message>
         <source>{what} keeps no bag any more: release the hold</source>
         <translation type="unfinished">{what} 已无扣留的袋：放行此扣留</translation>
+    </message>
+    <message>
+        <source>{what} lost on {code}</source>
+        <translation type="unfinished">{what}：在 {code} 上断开</translation>
     </message>
     <message>
         <source>{what} needs {thing}</source>
