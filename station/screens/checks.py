@@ -89,7 +89,10 @@ class ChecksPage(DoorPage):
         if not self.at_work:
             panel = (self.scale, self.tare, self.suspect)[index]
             self.panels.setCurrentWidget(panel)
-            panel.setFocus()
+            if panel is self.tare and not self.tare.film_lot:
+                self.tare.film.setFocus()  # a scanner that types would press keys of buttons
+            else:
+                panel.setFocus()
             if panel is self.suspect:
                 self.suspect.look()
         for at, tab in enumerate(self.tabs):

@@ -65,6 +65,7 @@ class TarePanel(QWidget):
         self.again_button.clicked.connect(self.again)
         self.stop_button.held.connect(self.give_up)
         self.film.textChanged.connect(self._show)
+        self.film.returnPressed.connect(self.setFocus)  # keys press the buttons again
         self._show()
 
     def _compose(self) -> None:

@@ -4,6 +4,7 @@ from datetime import UTC
 from fractions import Fraction
 
 import pytest
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QAbstractButton
 
 from station.core.checks.scale import check_of
@@ -183,6 +184,22 @@ def start_bag(qtbot, rig, button):
     assert not rig.page.tare.one_button.isEnabled()
     qtbot.keyClicks(rig.page.tare.film, "f-0917")
     touch(qtbot, button(rig.page.tare))
+
+
+def test_a_film_lot_is_scanned_without_touching_its_field(qtbot, rig):
+    """What a scanner types would press the keys of tabs and buttons instead: 1, S, W."""
+    page = rig.page
+    with qtbot.waitActive(page):
+        page.activateWindow()
+    touch(qtbot, page.tabs[1])
+    for letter in "sw-0917":
+        qtbot.keyClicks(page.focusWidget(), letter)
+    qtbot.keyClick(page.focusWidget(), Qt.Key.Key_Return)
+    assert page.panels.currentWidget() is page.tare
+    assert page.tare.film_lot == "SW-0917"
+    assert not page.at_work
+    qtbot.keyClicks(page.focusWidget(), "w")
+    assert page.tare.under_way
 
 
 @pytest.mark.parametrize(("shown", "fits"), [("6", True), ("9", False)])
