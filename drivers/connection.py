@@ -96,7 +96,7 @@ class Line:
     """What stays the same over all connections of a link.
 
     Args:
-        settings: the port's settings as a scale's menu gives them; may be empty.
+        settings: the port's settings as a scale's menu gives them; empty where it has none.
         new_parser: makes the parser of this line.
         reader: turns frames into readings.
         rules: how the line is asked and judged.

@@ -27,16 +27,24 @@ def diagnose(
     Args:
         sample: the newest bytes of the line.
         frames_seen: whether any frame was read on this connection.
-        line: the port's settings as a scale's menu gives them, e.g. ``9600 8N1``; may be empty.
+        line: the port's settings as a scale's menu gives them, e.g. ``9600 8N1``; empty where they
+            are those of a converter, which the station cannot set.
         new_parser: makes the parser of this line.
         refused: what was no frame since the newest weight.
     """
-    here = f" (here: {line})" if line else ""
+    check = "check baud rate and parity of the converter"
+    if line:
+        check = f"check baud rate and parity (here: {line})"
     parity = _parity_found(sample, new_parser)
+    if parity and not line:
+        return (
+            f"the scale sends 7 data bits with {parity}: set the same on the converter, or 8N1 on"
+            " the scale"
+        )
     if parity:
         return (
             f"the scale sends 7 data bits with {parity}: set bits 7 and {parity} for this"
-            f" port{here}, or 8N1 on the scale"
+            f" port (here: {line}), or 8N1 on the scale"
         )
     if frames_seen and (why := _said_again(refused)):
         return (
@@ -50,16 +58,13 @@ def diagnose(
         )
     high = sum(byte >= 0x80 or byte == 0 for byte in sample)
     if high * 5 >= len(sample):
-        return f"bytes arrive but none is a frame: check baud rate and parity{here}"
+        return f"bytes arrive but none is a frame: {check}"
     start = new_parser().frame_start
     if not any(byte < 0x20 for byte in sample) and not (start and start in sample):
-        return (
-            "bytes arrive but no line ever starts or ends: check baud rate and parity"
-            f"{here}, and that this is the scale"
-        )
+        return f"bytes arrive but no line ever starts or ends: {check}, and that this is the scale"
     return (
         "text arrives but none of it is a weight of this protocol: is another device on this port,"
-        f" or another output format set on the scale? If not, check baud rate and parity{here}"
+        f" or another output format set on the scale? If not, {check}"
     )
 
 

@@ -63,7 +63,7 @@ class ScaleLink:
             partial(open_scale, port) if isinstance(port, PortSettings) else port
         )
         self._name = port.url if isinstance(port, PortSettings) else ""
-        shown = port.line if isinstance(port, PortSettings) and port.is_tty else ""
+        shown = port.line if isinstance(port, PortSettings) and port.sets_line else ""
         self._line = Line(
             shown,
             new_parser,

@@ -104,6 +104,11 @@ class PortSettings:
         return "://" not in self.url or self.url.startswith("usb://")
 
     @property
+    def sets_line(self) -> bool:
+        """Whether baud rate and parity are set here, and not on a converter by hand."""
+        return self.is_tty or self.url.startswith("rfc2217:")
+
+    @property
     def is_recording(self) -> bool:
         """Whether it is no scale, but what one sent once."""
         return self.url.startswith("replay://")

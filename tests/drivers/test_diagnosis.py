@@ -8,6 +8,7 @@ from drivers.diagnosis import diagnose
 from drivers.frames.base import Garbage
 from drivers.frames.scp0499 import Scp0499Parser
 from drivers.parity import ParityLine
+from drivers.port import PortSettings
 
 FRAMES = b"\n 1G         254g  \r" * 10
 
@@ -39,3 +40,18 @@ def test_line_that_comes_again_and_again_is_no_damage() -> None:
     assert "no weight (unit 'lb' is not in the description)" in said
     assert "set it back" in said
     assert "cable" in diagnose(FRAMES, True, "", Scp0499Parser, [*noise, pounds])
+
+
+@pytest.mark.parametrize("sample", [b"\0" * 300, b"x" * 300, b"$GPGGA\r\n" * 30])
+def test_where_a_converter_has_the_settings_it_is_named(sample: bytes) -> None:
+    said = diagnose(sample, False, "", Scp0499Parser)
+    assert "check baud rate and parity of the converter" in said
+
+
+def test_parity_is_set_on_the_converter_that_has_it() -> None:
+    """A plain network line carries no settings: those of the station would change nothing."""
+    said = diagnose(ParityLine("E").sent(FRAMES), False, "", Scp0499Parser)
+    assert "even parity: set the same on the converter" in said
+    assert "this port" not in said
+    assert not PortSettings("socket://10.0.0.9:4001").sets_line
+    assert PortSettings("rfc2217://10.0.0.9:4001").sets_line

@@ -205,6 +205,12 @@ FAULTS = (
     "odd parity",
     "the scale sends 7 data bits with {parity}: set bits 7 and {same} for this port ({here}), or"
     " 8N1 on the scale",
+    "the scale sends 7 data bits with {parity}: set the same on the converter, or 8N1 on the scale",
+    "bytes arrive but none is a frame: check baud rate and parity of the converter",
+    "bytes arrive but no line ever starts or ends: check baud rate and parity of the converter, and"
+    " that this is the scale",
+    "text arrives but none of it is a weight of this protocol: is another device on this port, or"
+    " another output format set on the scale? If not, check baud rate and parity of the converter",
     "many frames arrive damaged: check plug and cable, keep it away from motors, and see that no"
     " other program reads this port",
     "bytes arrive but no line ever starts or ends: check baud rate and parity ({here}), and that"

@@ -2456,8 +2456,16 @@
         <translation type="unfinished">llegan bytes pero ninguna línea empieza ni acaba: mire baudios y paridad ({here}), y que esto sea la báscula</translation>
     </message>
     <message>
+        <source>bytes arrive but no line ever starts or ends: check baud rate and parity of the converter, and that this is the scale</source>
+        <translation type="unfinished">llegan bytes pero ninguna línea empieza ni acaba: mire baudios y paridad del convertidor, y que esto sea la báscula</translation>
+    </message>
+    <message>
         <source>bytes arrive but none is a frame: check baud rate and parity ({here})</source>
         <translation type="unfinished">llegan bytes pero ninguno es una trama: mire baudios y paridad ({here})</translation>
+    </message>
+    <message>
+        <source>bytes arrive but none is a frame: check baud rate and parity of the converter</source>
+        <translation type="unfinished">llegan bytes pero ninguno es una trama: mire baudios y paridad del convertidor</translation>
     </message>
     <message>
         <source>bytes that belong to no frame</source>
@@ -4876,6 +4884,10 @@
         <translation type="unfinished">llega texto pero nada es un peso de este protocolo: ¿hay otro aparato en este puerto, u otro formato en la báscula? Si no, mire baudios y paridad ({here})</translation>
     </message>
     <message>
+        <source>text arrives but none of it is a weight of this protocol: is another device on this port, or another output format set on the scale? If not, check baud rate and parity of the converter</source>
+        <translation type="unfinished">llega texto pero nada es un peso de este protocolo: ¿hay otro aparato en este puerto, u otro formato en la báscula? Si no, mire baudios y paridad del convertidor</translation>
+    </message>
+    <message>
         <source>the bag on the pan may hold lot {lot}, which is held: set it aside and lift it, then change the lot</source>
         <translation type="unfinished">la bolsa en el plato puede llevar el lote {lot}, retenido: apártela y levántela, luego cambie el lote</translation>
     </message>
@@ -5210,6 +5222,10 @@
     <message>
         <source>the scale sends 7 data bits with {parity}: set bits 7 and {same} for this port ({here}), or 8N1 on the scale</source>
         <translation type="unfinished">la báscula envía 7 bits de datos con {parity}: ponga bits 7 y {same} en este puerto ({here}), o 8N1 en la báscula</translation>
+    </message>
+    <message>
+        <source>the scale sends 7 data bits with {parity}: set the same on the converter, or 8N1 on the scale</source>
+        <translation type="unfinished">la báscula envía 7 bits de datos con {parity}: ponga lo mismo en el convertidor, o 8N1 en la báscula</translation>
     </message>
     <message>
         <source>the scale sent dashes instead of a weight</source>

@@ -2456,8 +2456,16 @@
         <translation type="unfinished">des octets arrivent mais aucune ligne ne commence ni ne finit : vérifiez débit et parité ({here}), et que c'est bien la balance</translation>
     </message>
     <message>
+        <source>bytes arrive but no line ever starts or ends: check baud rate and parity of the converter, and that this is the scale</source>
+        <translation type="unfinished">des octets arrivent mais aucune ligne ne commence ni ne finit : vérifiez débit et parité du convertisseur, et que c'est bien la balance</translation>
+    </message>
+    <message>
         <source>bytes arrive but none is a frame: check baud rate and parity ({here})</source>
         <translation type="unfinished">des octets arrivent mais aucune trame : vérifiez débit et parité ({here})</translation>
+    </message>
+    <message>
+        <source>bytes arrive but none is a frame: check baud rate and parity of the converter</source>
+        <translation type="unfinished">des octets arrivent mais aucune trame : vérifiez débit et parité du convertisseur</translation>
     </message>
     <message>
         <source>bytes that belong to no frame</source>
@@ -4876,6 +4884,10 @@
         <translation type="unfinished">du texte arrive mais aucun poids de ce protocole : un autre appareil sur ce port, ou un autre format sur la balance ? Sinon, vérifiez débit et parité ({here})</translation>
     </message>
     <message>
+        <source>text arrives but none of it is a weight of this protocol: is another device on this port, or another output format set on the scale? If not, check baud rate and parity of the converter</source>
+        <translation type="unfinished">du texte arrive mais aucun poids de ce protocole : un autre appareil sur ce port, ou un autre format sur la balance ? Sinon, vérifiez débit et parité du convertisseur</translation>
+    </message>
+    <message>
         <source>the bag on the pan may hold lot {lot}, which is held: set it aside and lift it, then change the lot</source>
         <translation type="unfinished">le sac sur le plateau peut contenir le lot {lot}, bloqué : écartez-le et retirez-le, puis changez le lot</translation>
     </message>
@@ -5210,6 +5222,10 @@
     <message>
         <source>the scale sends 7 data bits with {parity}: set bits 7 and {same} for this port ({here}), or 8N1 on the scale</source>
         <translation type="unfinished">la balance envoie 7 bits de données avec {parity} : mettez bits 7 et {same} pour ce port ({here}), ou 8N1 sur la balance</translation>
+    </message>
+    <message>
+        <source>the scale sends 7 data bits with {parity}: set the same on the converter, or 8N1 on the scale</source>
+        <translation type="unfinished">la balance envoie 7 bits de données avec {parity} : mettez de même sur le convertisseur, ou 8N1 sur la balance</translation>
     </message>
     <message>
         <source>the scale sent dashes instead of a weight</source>

@@ -2456,8 +2456,16 @@
         <translation type="unfinished">ਬਾਈਟ ਆਉਂਦੇ ਪਰ ਕੋਈ ਲਾਈਨ ਸ਼ੁਰੂ ਜਾਂ ਖਤਮ ਨਹੀਂ ਹੁੰਦੀ: ਬੌਡ ਤੇ ਪੈਰਿਟੀ ਦੇਖੋ ({here}), ਤੇ ਕਿ ਇਹ ਕੰਡਾ ਹੀ ਹੈ</translation>
     </message>
     <message>
+        <source>bytes arrive but no line ever starts or ends: check baud rate and parity of the converter, and that this is the scale</source>
+        <translation type="unfinished">ਬਾਈਟ ਆਉਂਦੇ ਪਰ ਕੋਈ ਲਾਈਨ ਸ਼ੁਰੂ ਜਾਂ ਖਤਮ ਨਹੀਂ ਹੁੰਦੀ: ਕਨਵਰਟਰ ਦਾ ਬੌਡ ਤੇ ਪੈਰਿਟੀ ਦੇਖੋ, ਤੇ ਕਿ ਇਹ ਕੰਡਾ ਹੀ ਹੈ</translation>
+    </message>
+    <message>
         <source>bytes arrive but none is a frame: check baud rate and parity ({here})</source>
         <translation type="unfinished">ਬਾਈਟ ਆਉਂਦੇ ਪਰ ਕੋਈ ਫਰੇਮ ਨਹੀਂ: ਬੌਡ ਤੇ ਪੈਰਿਟੀ ਦੇਖੋ ({here})</translation>
+    </message>
+    <message>
+        <source>bytes arrive but none is a frame: check baud rate and parity of the converter</source>
+        <translation type="unfinished">ਬਾਈਟ ਆਉਂਦੇ ਪਰ ਕੋਈ ਫਰੇਮ ਨਹੀਂ: ਕਨਵਰਟਰ ਦਾ ਬੌਡ ਤੇ ਪੈਰਿਟੀ ਦੇਖੋ</translation>
     </message>
     <message>
         <source>bytes that belong to no frame</source>
@@ -4876,6 +4884,10 @@
         <translation type="unfinished">ਲਿਖਤ ਆਉਂਦੀ ਪਰ ਇਸ ਪ੍ਰੋਟੋਕੋਲ ਦਾ ਭਾਰ ਨਹੀਂ: ਇਸ ਪੋਰਟ ਉੱਤੇ ਹੋਰ ਯੰਤਰ, ਜਾਂ ਕੰਡੇ ਉੱਤੇ ਹੋਰ ਰੂਪ? ਨਹੀਂ ਤਾਂ ਬੌਡ ਤੇ ਪੈਰਿਟੀ ਦੇਖੋ ({here})</translation>
     </message>
     <message>
+        <source>text arrives but none of it is a weight of this protocol: is another device on this port, or another output format set on the scale? If not, check baud rate and parity of the converter</source>
+        <translation type="unfinished">ਲਿਖਤ ਆਉਂਦੀ ਪਰ ਇਸ ਪ੍ਰੋਟੋਕੋਲ ਦਾ ਭਾਰ ਨਹੀਂ: ਇਸ ਪੋਰਟ ਉੱਤੇ ਹੋਰ ਯੰਤਰ, ਜਾਂ ਕੰਡੇ ਉੱਤੇ ਹੋਰ ਰੂਪ? ਨਹੀਂ ਤਾਂ ਕਨਵਰਟਰ ਦਾ ਬੌਡ ਤੇ ਪੈਰਿਟੀ ਦੇਖੋ</translation>
+    </message>
+    <message>
         <source>the bag on the pan may hold lot {lot}, which is held: set it aside and lift it, then change the lot</source>
         <translation type="unfinished">ਪੱਲੇ ਵਾਲੇ ਬੈਗ ਵਿੱਚ ਰੋਕਿਆ ਲਾਟ {lot} ਹੋ ਸਕਦਾ: ਵੱਖ ਰੱਖੋ ਤੇ ਚੁੱਕੋ, ਫਿਰ ਲਾਟ ਬਦਲੋ</translation>
     </message>
@@ -5210,6 +5222,10 @@
     <message>
         <source>the scale sends 7 data bits with {parity}: set bits 7 and {same} for this port ({here}), or 8N1 on the scale</source>
         <translation type="unfinished">ਕੰਡਾ {parity} ਨਾਲ 7 ਡਾਟਾ ਬਿੱਟ ਭੇਜਦਾ ਹੈ: ਇਸ ਪੋਰਟ ਲਈ ਬਿੱਟ 7 ਤੇ {same} ਕਰੋ ({here}), ਜਾਂ ਕੰਡੇ ਉੱਤੇ 8N1</translation>
+    </message>
+    <message>
+        <source>the scale sends 7 data bits with {parity}: set the same on the converter, or 8N1 on the scale</source>
+        <translation type="unfinished">ਕੰਡਾ {parity} ਨਾਲ 7 ਡਾਟਾ ਬਿੱਟ ਭੇਜਦਾ ਹੈ: ਕਨਵਰਟਰ ਉੱਤੇ ਵੀ ਇਹੀ ਕਰੋ, ਜਾਂ ਕੰਡੇ ਉੱਤੇ 8N1</translation>
     </message>
     <message>
         <source>the scale sent dashes instead of a weight</source>

@@ -2456,8 +2456,16 @@
         <translation type="unfinished">chegam bytes mas nenhuma linha começa ou acaba: veja velocidade e paridade ({here}), e se isto é a balança</translation>
     </message>
     <message>
+        <source>bytes arrive but no line ever starts or ends: check baud rate and parity of the converter, and that this is the scale</source>
+        <translation type="unfinished">chegam bytes mas nenhuma linha começa ou acaba: veja velocidade e paridade do conversor, e se isto é a balança</translation>
+    </message>
+    <message>
         <source>bytes arrive but none is a frame: check baud rate and parity ({here})</source>
         <translation type="unfinished">chegam bytes mas nenhum é uma trama: veja velocidade e paridade ({here})</translation>
+    </message>
+    <message>
+        <source>bytes arrive but none is a frame: check baud rate and parity of the converter</source>
+        <translation type="unfinished">chegam bytes mas nenhum é uma trama: veja velocidade e paridade do conversor</translation>
     </message>
     <message>
         <source>bytes that belong to no frame</source>
@@ -4876,6 +4884,10 @@
         <translation type="unfinished">chega texto mas nada é um peso deste protocolo: está outro aparelho nesta porta, ou outro formato na balança? Se não, veja velocidade e paridade ({here})</translation>
     </message>
     <message>
+        <source>text arrives but none of it is a weight of this protocol: is another device on this port, or another output format set on the scale? If not, check baud rate and parity of the converter</source>
+        <translation type="unfinished">chega texto mas nada é um peso deste protocolo: está outro aparelho nesta porta, ou outro formato na balança? Se não, veja velocidade e paridade do conversor</translation>
+    </message>
+    <message>
         <source>the bag on the pan may hold lot {lot}, which is held: set it aside and lift it, then change the lot</source>
         <translation type="unfinished">o saco no prato pode ter o lote {lot}, retido: separe-o e retire-o, depois mude o lote</translation>
     </message>
@@ -5210,6 +5222,10 @@
     <message>
         <source>the scale sends 7 data bits with {parity}: set bits 7 and {same} for this port ({here}), or 8N1 on the scale</source>
         <translation type="unfinished">a balança envia 7 bits de dados com {parity}: ponha bits 7 e {same} nesta porta ({here}), ou 8N1 na balança</translation>
+    </message>
+    <message>
+        <source>the scale sends 7 data bits with {parity}: set the same on the converter, or 8N1 on the scale</source>
+        <translation type="unfinished">a balança envia 7 bits de dados com {parity}: ponha o mesmo no conversor, ou 8N1 na balança</translation>
     </message>
     <message>
         <source>the scale sent dashes instead of a weight</source>

@@ -2456,8 +2456,16 @@
         <translation type="unfinished">may byte pero walang linyang nagsisimula o natatapos: tingnan ang baud rate at parity ({here}), at kung ito nga ang timbangan</translation>
     </message>
     <message>
+        <source>bytes arrive but no line ever starts or ends: check baud rate and parity of the converter, and that this is the scale</source>
+        <translation type="unfinished">may byte pero walang linyang nagsisimula o natatapos: tingnan ang baud rate at parity ng converter, at kung ito nga ang timbangan</translation>
+    </message>
+    <message>
         <source>bytes arrive but none is a frame: check baud rate and parity ({here})</source>
         <translation type="unfinished">may byte pero walang frame: tingnan ang baud rate at parity ({here})</translation>
+    </message>
+    <message>
+        <source>bytes arrive but none is a frame: check baud rate and parity of the converter</source>
+        <translation type="unfinished">may byte pero walang frame: tingnan ang baud rate at parity ng converter</translation>
     </message>
     <message>
         <source>bytes that belong to no frame</source>
@@ -4876,6 +4884,10 @@
         <translation type="unfinished">may teksto pero walang bigat ng protocol na ito: ibang aparato ba sa port na ito, o ibang format sa timbangan? Kung hindi, tingnan ang baud rate at parity ({here})</translation>
     </message>
     <message>
+        <source>text arrives but none of it is a weight of this protocol: is another device on this port, or another output format set on the scale? If not, check baud rate and parity of the converter</source>
+        <translation type="unfinished">may teksto pero walang bigat ng protocol na ito: ibang aparato ba sa port na ito, o ibang format sa timbangan? Kung hindi, tingnan ang baud rate at parity ng converter</translation>
+    </message>
+    <message>
         <source>the bag on the pan may hold lot {lot}, which is held: set it aside and lift it, then change the lot</source>
         <translation type="unfinished">ang bag sa pan ay maaaring may lot {lot} na naka-hold: ihiwalay at alisin, tapos palitan ang lot</translation>
     </message>
@@ -5210,6 +5222,10 @@
     <message>
         <source>the scale sends 7 data bits with {parity}: set bits 7 and {same} for this port ({here}), or 8N1 on the scale</source>
         <translation type="unfinished">7 data bits na may {parity} ang ipinadadala ng timbangan: itakda ang bits 7 at {same} sa port na ito ({here}), o 8N1 sa timbangan</translation>
+    </message>
+    <message>
+        <source>the scale sends 7 data bits with {parity}: set the same on the converter, or 8N1 on the scale</source>
+        <translation type="unfinished">7 data bits na may {parity} ang ipinadadala ng timbangan: itakda rin ito sa converter, o 8N1 sa timbangan</translation>
     </message>
     <message>
         <source>the scale sent dashes instead of a weight</source>

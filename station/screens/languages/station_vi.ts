@@ -2456,8 +2456,16 @@
         <translation type="unfinished">có byte nhưng không có dòng nào bắt đầu hay kết thúc: xem tốc độ baud và chẵn lẻ ({here}), và đây có phải cân không</translation>
     </message>
     <message>
+        <source>bytes arrive but no line ever starts or ends: check baud rate and parity of the converter, and that this is the scale</source>
+        <translation type="unfinished">có byte nhưng không có dòng nào bắt đầu hay kết thúc: xem tốc độ baud và chẵn lẻ của bộ chuyển, và đây có phải cân không</translation>
+    </message>
+    <message>
         <source>bytes arrive but none is a frame: check baud rate and parity ({here})</source>
         <translation type="unfinished">có byte nhưng không thành khung: xem tốc độ baud và chẵn lẻ ({here})</translation>
+    </message>
+    <message>
+        <source>bytes arrive but none is a frame: check baud rate and parity of the converter</source>
+        <translation type="unfinished">có byte nhưng không thành khung: xem tốc độ baud và chẵn lẻ của bộ chuyển</translation>
     </message>
     <message>
         <source>bytes that belong to no frame</source>
@@ -4876,6 +4884,10 @@
         <translation type="unfinished">có chữ nhưng không phải số cân của giao thức này: thiết bị khác ở cổng này, hay cân đặt dạng khác? Nếu không, xem tốc độ baud và chẵn lẻ ({here})</translation>
     </message>
     <message>
+        <source>text arrives but none of it is a weight of this protocol: is another device on this port, or another output format set on the scale? If not, check baud rate and parity of the converter</source>
+        <translation type="unfinished">có chữ nhưng không phải số cân của giao thức này: thiết bị khác ở cổng này, hay cân đặt dạng khác? Nếu không, xem tốc độ baud và chẵn lẻ của bộ chuyển</translation>
+    </message>
+    <message>
         <source>the bag on the pan may hold lot {lot}, which is held: set it aside and lift it, then change the lot</source>
         <translation type="unfinished">túi trên đĩa có thể chứa lô {lot} bị giữ: để riêng và nhấc ra, rồi đổi lô</translation>
     </message>
@@ -5210,6 +5222,10 @@
     <message>
         <source>the scale sends 7 data bits with {parity}: set bits 7 and {same} for this port ({here}), or 8N1 on the scale</source>
         <translation type="unfinished">cân gửi 7 bit dữ liệu với {parity}: đặt bit 7 và {same} cho cổng này ({here}), hoặc 8N1 trên cân</translation>
+    </message>
+    <message>
+        <source>the scale sends 7 data bits with {parity}: set the same on the converter, or 8N1 on the scale</source>
+        <translation type="unfinished">cân gửi 7 bit dữ liệu với {parity}: đặt giống vậy trên bộ chuyển, hoặc 8N1 trên cân</translation>
     </message>
     <message>
         <source>the scale sent dashes instead of a weight</source>

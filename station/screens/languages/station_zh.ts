@@ -2456,8 +2456,16 @@
         <translation type="unfinished">有字节但没有行的开始或结束：检查波特率和校验（{here}），并确认这就是秤</translation>
     </message>
     <message>
+        <source>bytes arrive but no line ever starts or ends: check baud rate and parity of the converter, and that this is the scale</source>
+        <translation type="unfinished">有字节但没有行的开始或结束：检查转换器的波特率和校验，并确认这就是秤</translation>
+    </message>
+    <message>
         <source>bytes arrive but none is a frame: check baud rate and parity ({here})</source>
         <translation type="unfinished">有字节但不成帧：检查波特率和校验（{here}）</translation>
+    </message>
+    <message>
+        <source>bytes arrive but none is a frame: check baud rate and parity of the converter</source>
+        <translation type="unfinished">有字节但不成帧：检查转换器的波特率和校验</translation>
     </message>
     <message>
         <source>bytes that belong to no frame</source>
@@ -4876,6 +4884,10 @@
         <translation type="unfinished">有文字但不是此协议的重量：此端口接了别的设备，还是秤设了别的输出格式？否则检查波特率和校验（{here}）</translation>
     </message>
     <message>
+        <source>text arrives but none of it is a weight of this protocol: is another device on this port, or another output format set on the scale? If not, check baud rate and parity of the converter</source>
+        <translation type="unfinished">有文字但不是此协议的重量：此端口接了别的设备，还是秤设了别的输出格式？否则检查转换器的波特率和校验</translation>
+    </message>
+    <message>
         <source>the bag on the pan may hold lot {lot}, which is held: set it aside and lift it, then change the lot</source>
         <translation type="unfinished">秤盘上的袋可能含已扣留的批次 {lot}：另放并拿开，再换批</translation>
     </message>
@@ -5210,6 +5222,10 @@
     <message>
         <source>the scale sends 7 data bits with {parity}: set bits 7 and {same} for this port ({here}), or 8N1 on the scale</source>
         <translation type="unfinished">秤发送 7 个数据位和{parity}：把此端口设为 7 位和{same}（{here}），或把秤设为 8N1</translation>
+    </message>
+    <message>
+        <source>the scale sends 7 data bits with {parity}: set the same on the converter, or 8N1 on the scale</source>
+        <translation type="unfinished">秤发送 7 个数据位和{parity}：把转换器也这样设置，或把秤设为 8N1</translation>
     </message>
     <message>
         <source>the scale sent dashes instead of a weight</source>

@@ -50,6 +50,7 @@ def reasons() -> Iterator[str]:
     yield from (PRESS_PAN, ZERO_IT)
     for sample in SAMPLES:
         yield diagnose(sample, False, "9600 8N1", Scp0499Parser)
+        yield diagnose(sample, False, "", Scp0499Parser)
     yield diagnose(FRAMES, True, "9600 8N1", Scp0499Parser)
     refused = [Garbage(b"g= 0.560 lb\r\n", "unit 'lb' is not in the description")] * 3
     yield diagnose(FRAMES, True, "9600 8N1", Scp0499Parser, refused)
