@@ -32,8 +32,9 @@ from station.screens.words import instruction
 
 _MARGIN, _TOP, _HEADER, _FIGURE, _BOTTOM, _GAP = 7.0, 3.5, 33.0, 66.7, 33.0, 3.5
 
-_COUNTS, _LEAST_LABEL = 100.0, 30.0
-"""Width the counts keep, and what the picture of the label needs to show anything."""
+_COUNTS, _LEAST_COUNTS, _LEAST_LABEL = 100.0, 90.0, 30.0
+"""Width the counts keep, what they need beside the buttons, and what the picture of the label
+needs to show anything."""
 
 _LETTERS, _SIDES, _WIDEST = 6.0, 0.22, 64.0
 """Capitals on the buttons, what stays free beside the words in heights of a button, and the width
@@ -84,8 +85,6 @@ class PackerScreen(QWidget):
         self._whole: LineState | None = None
         """The state that the parts beside the number show."""
         self.unit = 4.0
-        self._row: QRect | None = None
-        """Where the counts and buttons stand, once they do."""
         self.header = RunHeader(palette, self)
         self.figure = BigFigure(palette, self)
         self.strip = GapStrip(palette, self)
@@ -151,9 +150,7 @@ class PackerScreen(QWidget):
             return
         if self._state is not None:
             self.show_state(self._state)
-        if self._row is not None:  # the words of another language are as wide as they are
-            self._place_bottom(self._row, Ruler.true(self.screen()))
-            self.arranged.emit()
+        self._arrange()  # the words of another language are as wide as they are
 
     @Slot()
     def toggle_about(self) -> None:
@@ -184,6 +181,9 @@ class PackerScreen(QWidget):
 
     @override
     def resizeEvent(self, event: QResizeEvent) -> None:
+        self._arrange()
+
+    def _arrange(self) -> None:
         self.unit = min(self.width() / WIDTH_MM, self.height() / HEIGHT_MM)
         ruler = Ruler.true(self.screen())
         unit = self.unit
@@ -191,6 +191,12 @@ class PackerScreen(QWidget):
         left, wide = margin, self.width() - 2 * margin
         bottom = max(round(_BOTTOM * unit), ruler.touch())
         bottom_top = self.height() - margin - bottom
+        right = self._place_buttons(QRect(left, bottom_top, wide, bottom), ruler)
+        row = QRect(left, bottom_top, right - left, bottom)
+        if row.width() < _LEAST_COUNTS * unit:  # upright and small: over the buttons
+            bottom_top -= round(_BOTTOM * unit) + gap
+            row = QRect(left, bottom_top, wide, round(_BOTTOM * unit))
+        self._place_counts(row)
         self.header.setGeometry(left, round(_TOP * unit), wide, round(_HEADER * unit))
         middle_top = self.header.geometry().bottom() + gap
         middle = QRect(left, middle_top, wide, bottom_top - gap - middle_top)
@@ -201,15 +207,13 @@ class PackerScreen(QWidget):
         self.card.setGeometry(middle)
         self.aside_panel.setGeometry(middle)
         self.about.setGeometry(middle)
-        self._row = QRect(left, bottom_top, wide, bottom)
-        self._place_bottom(self._row, ruler)
         for part in self._parts:
             part.set_unit(unit)
         self.aside_panel.set_unit(unit)
         self.arranged.emit()
 
-    def _place_bottom(self, row: QRect, ruler: Ruler) -> None:
-        """From the left: counts, last label; from the right: lead, call, set aside."""
+    def _place_buttons(self, row: QRect, ruler: Ruler) -> int:
+        """From the right: lead, call, set aside; returns where what stands left of them ends."""
         unit = self.unit
         side = max(row.height(), ruler.touch())
         letters = _LETTERS * unit
@@ -233,13 +237,18 @@ class PackerScreen(QWidget):
         least = min(button.lettering()[0].cap for button in row_of_three)
         for button in row_of_three:  # one size, so that none looks less than its neighbour
             button.cap_px = least
+        return right
+
+    def _place_counts(self, row: QRect) -> None:
+        """Counts from the left, the last label at the right."""
+        unit = self.unit
         label = round(row.height() * 100 / 60)
-        room = right - row.left()
-        if room - label < _COUNTS * unit:  # the counts are read, the label is only looked at
-            label = round(room - _COUNTS * unit)
+        if row.width() - label < _COUNTS * unit:  # the counts are read, the label is only looked at
+            label = round(row.width() - _COUNTS * unit)
             label = label if label >= _LEAST_LABEL * unit else 0
+        right = row.right() + 1
         self.label.setGeometry(right - label, row.top(), label, row.height())
-        counts = right - label - round(8 * unit) - row.left()
+        counts = row.width() - label - round(8 * unit)
         self.counts.setGeometry(row.left(), row.top(), counts, row.height())
 
     @override

@@ -63,6 +63,8 @@ SCREENS = (
     Screen(15.6, 1080, 1920),
     Screen(24.0, 1080, 1920),
 )
+SMALL_UPRIGHT = Screen(10.1, 800, 1280)
+"""Too narrow for the wishes; nothing may be lost on it all the same."""
 LEAST_NUMBER_MM = 35.0
 WHOLE_FROM_IN, PLAIN_FROM_IN = 18.0, 15.0
 """Lying and wide, every wish is met from the first on; lying, all is read from where it should be

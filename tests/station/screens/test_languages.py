@@ -28,7 +28,7 @@ from station.screens.widgets.outlook_plate import OutlookPlate
 from station.screens.widgets.touch_button import TouchButton
 from station.screens.words import long_date, narrow_date
 from tests.station.screens.fakes import FakeIntents
-from tests.station.screens.legibility import SCREENS, Screen, ruler_of
+from tests.station.screens.legibility import SCREENS, SMALL_UPRIGHT, Screen, ruler_of
 from tests.station.screens.messages import TRANSLATED, file_of, read
 from tests.station.screens.signing_rig import CREW, PinSource
 from tests.station.screens.states import LONG_NAME, every_state, make_product, make_run
@@ -106,7 +106,7 @@ def test_nothing_is_cut_and_all_is_large_enough(
     assert all(name.whole and fact.whole for name, fact in about.texts)
 
 
-@pytest.mark.parametrize("size", SCREENS, ids=str)
+@pytest.mark.parametrize("size", [*SCREENS, SMALL_UPRIGHT], ids=str)
 def test_the_buttons_of_the_packer_s_row_are_lettered_alike(qtbot, size: Screen) -> None:
     """One size in every language, 6 mm of the layout, also when the language changes."""
     with ruler_of(size):

@@ -1,6 +1,7 @@
 """The station's window: two screens, three keys, one band for what must be known."""
 
 from dataclasses import replace
+from itertools import combinations
 
 import pytest
 from PySide6.QtCore import QPoint, QRect, Qt
@@ -26,7 +27,7 @@ from station.screens.widgets.touch_table import TouchTable
 from station.screens.window import StationWindow
 from tests.end_to_end.line import without_pins
 from tests.station.screens.fakes import FakeIntents
-from tests.station.screens.legibility import SCREENS, Screen, reach, ruler_of
+from tests.station.screens.legibility import SCREENS, SMALL_UPRIGHT, Screen, reach, ruler_of
 from tests.station.screens.states import every_state, make_offer
 
 SMALL = tuple(one for one in SCREENS if one.inches in (10.1, 15.6))
@@ -118,6 +119,31 @@ def test_a_fault_and_a_call_stand_in_a_band_and_nothing_moves(
     qtbot.mouseClick(window.band, Qt.MouseButton.LeftButton)
     assert not window.band.isVisible()
     assert window.band.view == ()
+
+
+def test_a_small_upright_screen_shows_counts_and_faults(qtbot, monkeypatch) -> None:
+    """Three buttons for gloves take its whole width; counts and band stand over them."""
+    drawn: list[Fitted] = []
+    monkeypatch.setattr(window_module, "draw", lambda _, text, *rest: drawn.append(text))
+    with ruler_of(SMALL_UPRIGHT):
+        window = StationWindow(Bridge(), FakeIntents(), make_offer())
+        qtbot.addWidget(window)
+        window.resize(SMALL_UPRIGHT.wide, SMALL_UPRIGHT.tall)
+        window.show()
+        packer = window.packer
+        packer.show_state(every_state()["short_t1"])
+        QApplication.processEvents()
+        assert all(text.whole for text in packer.counts.texts.values())
+        parts = [packer.header, packer.figure, packer.strip, packer.counts, packer.label]
+        parts += [packer.aside_button, packer.call_button, packer.run_button]
+        for one, other in combinations(parts, 2):
+            assert not one.geometry().intersects(other.geometry()), (one, other)
+        assert all(packer.rect().contains(part.geometry()) for part in parts)
+        window.band.say("The disk is nearly full: 180 MB are left. Call maintenance.")
+        packer.call_button.click()
+        window.band.grab()
+    assert len(drawn) >= 2
+    assert all(text.whole for text in drawn)
 
 
 def test_a_scan_goes_to_the_field_in_front(qtbot):
