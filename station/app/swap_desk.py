@@ -11,7 +11,6 @@ from station.config.packhouse import Packhouse
 from station.core.checks.scale import CheckMade, Trigger
 from station.core.facts import Fact
 from station.core.ids import new_uid
-from station.core.mass import MassError
 from station.core.metrology.check_plan import plan_loads
 from station.core.metrology.clause import RuleRefused
 from station.core.metrology.rule_sets.registry import rule_set
@@ -86,9 +85,8 @@ class SwapDesk:
         for product in self._house.products.values():
             rules, bag = rule_set(product.rule_set), product.bag
             try:
-                nominal = product.nominal.in_unit(plate.interval.unit)
-                findings = check_scale(plate, rules, nominal, bag.tare, product.upper)
-            except (RuleRefused, MassError) as refused:
+                findings = check_scale(plate, rules, product.nominal, bag.tare, product.upper)
+            except RuleRefused as refused:
                 found[product.code] = (Level.REFUSE, str(refused))
                 continue
             level = worst(findings)

@@ -234,9 +234,9 @@ def _check_scale(row: ProductRow, around: _Around) -> Iterator[_Problem]:
 def _unsuitable(row: ProductRow, bag: BagItem, scale: ScaleSettings) -> Iterator[_Problem]:
     """Why the scale is too coarse for the product by its rules, each with the numbers."""
     try:
-        nominal = row.nominal.in_unit(scale.unit)
-        found = check_scale(scale.plate, rule_set(row.rule_set), nominal, bag.tare, row.upper)
-    except (RuleRefused, MassError):
+        rules = rule_set(row.rule_set)
+        found = check_scale(scale.plate, rules, row.nominal, bag.tare, row.upper)
+    except RuleRefused:
         return  # no rule set, or a nominal quantity outside it, is told elsewhere
     for finding in found:
         if finding.level is Level.REFUSE:

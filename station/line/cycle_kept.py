@@ -42,10 +42,10 @@ def allowance(run: Run, rules: LineRules) -> Mass:
 
     More than two scale intervals, and more than a quarter of the tolerable shortage, so that a
     label on the bag or a drop beside it does not count. The quarter is the station's own choice;
-    no rule set knows of such a change.
+    no rule set knows of such a change. It is in the unit of the greater of the two: grams have no
+    exact value on a scale in ounces.
     """
-    tolerable = run.window.limits.tolerable.in_unit(rules.interval.unit)
-    return max(rules.interval * 2, tolerable * _PART)
+    return max(rules.interval * 2, run.window.limits.tolerable * _PART)
 
 
 def bag_kept(cycle: Cycle, reading: Reading) -> _Step:

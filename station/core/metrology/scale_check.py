@@ -11,12 +11,19 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
-from decimal import Decimal
+from decimal import (
+    ROUND_CEILING,
+    ROUND_HALF_EVEN,
+    Context,
+    Decimal,
+    InvalidOperation,
+    Overflow,
+)
 from enum import StrEnum
 
-from station.core.mass import Mass
+from station.core.mass import Mass, Unit
 from station.core.metrology.clause import RuleRefused
-from station.core.metrology.exact import EXACT
+from station.core.metrology.exact import EXACT, trimmed
 from station.core.metrology.instrument_errors import (
     WeightClass,
     permissible_error,
@@ -25,6 +32,8 @@ from station.core.metrology.instrument_errors import (
 from station.core.metrology.scale_suitability import Scale
 
 _HALF = Decimal("0.5")
+_PLACES = 9
+_FINE = Context(prec=60, traps=[InvalidOperation, Overflow])
 _WEIGHT_SHARE = 3  # the weight's error may be one third of the scale's
 
 
@@ -66,7 +75,7 @@ class TestWeights:
         grams = Decimal(0)
         for one in self.nominals:
             grams = EXACT.add(grams, one.grams)
-        return Mass(EXACT.divide(grams, unit_of.unit.grams), unit_of.unit)
+        return _mass_in(grams, unit_of.unit, ROUND_HALF_EVEN)
 
     def error_g(self) -> Decimal:
         """Largest error of the weights together, in grams."""
@@ -183,7 +192,19 @@ def loads_due(scale: Scale, tare: Mass, nominal: Mass) -> dict[CheckLoad, Mass]:
 def _round_mass(grams: Decimal, scale: Scale) -> Mass:
     place = Decimal(1).scaleb(max(0, grams.adjusted() - 1))
     rounded = EXACT.multiply((grams / place).to_integral_value(), place)
-    return Mass(EXACT.divide(rounded, scale.interval.unit.grams), scale.interval.unit)
+    # Up, so that weights of the whole grams meant still stay at or below it.
+    return _mass_in(rounded, scale.interval.unit, ROUND_CEILING)
+
+
+def _mass_in(grams: Decimal, unit: Unit, rounding: str) -> Mass:
+    """Whole or test-weight grams in the scale's unit.
+
+    Grams have no exact value in pounds or ounces: there a billionth of the unit is kept, far below
+    any scale interval, and as fine as a mass is read back from the record.
+    """
+    amount = _FINE.divide(grams, unit.grams)
+    billionths = amount.scaleb(_PLACES, _FINE).to_integral_value(rounding, _FINE)
+    return Mass(trimmed(billionths.scaleb(-_PLACES, _FINE)), unit)
 
 
 @dataclass(frozen=True, slots=True)

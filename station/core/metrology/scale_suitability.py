@@ -67,7 +67,7 @@ def check_scale(
     Args:
         scale: the scale.
         rules: rule set of the product.
-        nominal: nominal quantity, in the unit of the scale.
+        nominal: nominal quantity as declared; its unit chooses the column of a table of T.
         tare: tare of the bag.
         upper: highest accepted net.
 

@@ -47,3 +47,20 @@ def test_a_scale_too_coarse_for_a_product_is_refused_with_the_numbers(spoil, ref
     said = refusal()
     assert "in-service error at 206 g gross 5 g against 1/5 of 9 g = 1.800 g" in said
     assert "the scale does not suit it" in said
+
+
+def test_a_scale_in_ounces_too_coarse_for_a_product_in_grams_is_refused(spoil, refusal):
+    """The in-service error, 1 e of 0.1 oz, against T/5 (76/211/EEC Annex II 1.3): 9 g / 5."""
+    spoil("station.toml", 'unit = "g"', 'unit = "oz"')
+    spoil("station.toml", 'interval = "1 g"', 'interval = "0.1 oz"')
+    spoil("station.toml", 'capacity = "3000 g"', 'capacity = "105 oz"')
+    for tare, ounces in (
+        ("6 g", "0.2 oz"),
+        ("8 g", "0.3 oz"),
+        ("17 g", "0.6 oz"),
+        ("26 g", "1 oz"),
+    ):
+        spoil("products.toml", f'tare = "{tare}"', f'tare = "{ounces}"')
+    said = refusal()
+    assert "product[1].nominal (ROCKET-SPINACH-200)" in said
+    assert "0.1 oz against 1/5 of 9 g = 1.800 g: the scale does not suit it" in said

@@ -2,8 +2,10 @@
 
 import pytest
 
+from station.core.mass import Mass
 from station.core.pack import LabelState
 from station.line.cycle_kept import CHANGED, allowance
+from station.line.cycle_state import LineRules
 from station.line.effects import Cue, MarkLabel, Note, Sound, TakeBack
 from station.line.events import Labelled, LinkDown, RunEnded, SetAside
 from station.line.present import line_state
@@ -127,3 +129,10 @@ def test_a_changed_bag_is_taken_back_with_a_run_that_ends_under_it():
     line.do(LinkDown("the cable is out"))
     took = line.do(RunEnded())
     assert took == (TakeBack(line.records[-1].serial, CHANGED), Sound(Cue.WRONG_WAY))
+
+
+@pytest.mark.parametrize(("interval", "expected"), [("0.01 oz", "2.25 g"), ("0.05 oz", "0.1 oz")])
+def test_the_allowance_of_a_product_in_grams_on_a_scale_in_ounces(interval, expected):
+    """9 g have no exact value in ounces: 1 oz is 28.349523125 g (NIST HB 44, Appendix C)."""
+    rules = LineRules(Mass.parse(interval))
+    assert allowance(make_run(), rules) == Mass.parse(expected)

@@ -56,3 +56,23 @@ def test_a_set_needs_weights_that_r_111_knows():
         weights()
     with pytest.raises(RuleRefused, match="300"):
         weights(300)
+
+
+@pytest.mark.parametrize(
+    ("interval", "most", "tare", "nominal"),
+    [("0.05 oz", "150 oz", "0.2 oz", "8 oz"), ("0.001 lb", "6 lb", "0.012 lb", "0.5 lb")],
+)
+def test_a_scale_in_ounces_or_pounds_is_checked_with_weights_in_grams(
+    interval, most, tare, nominal
+):
+    """Grams have no exact value there: 1 oz is 28.349523125 g (NIST HB 44, Appendix C)."""
+    plate = Scale(ScaleClass.III, Mass.parse(interval), Mass.parse(most))
+    found = plan_loads(plate, weights(*FULL), Mass.parse(tare), Mass.parse(nominal))
+    assert [names(one.weights.nominals) for one in found[:3]] == [
+        "", "5 g, 1 g" if "oz" in tare else "5 g", "200 g, 20 g, 10 g",
+    ]  # fmt: skip
+    for one in found:
+        exact = sum(weight.grams for weight in one.weights.nominals)
+        assert abs(one.mass.grams - exact) < Mass.of("0.000001").grams
+        assert Mass.parse(str(one.mass)) == one.mass  # as the record reads it back
+        assert one.mass.unit is plate.interval.unit

@@ -125,3 +125,23 @@ def test_due_hourly_and_after_events(minutes, event, due):
 
 def test_due_at_the_start():
     assert check_due(NINE, None, False) is Due.OVERDUE
+
+
+@pytest.mark.parametrize(
+    ("shown", "result"),
+    [
+        ("7.05", CheckResult.GOOD),  # 200 g are 7.0548 oz: off by a tenth of e
+        ("7.10", CheckResult.WARN),
+        ("7.00", CheckResult.FAILED),  # off by 1.1 e
+        ("7.15", CheckResult.FAILED),
+    ],
+)
+def test_a_scale_in_ounces_is_judged_by_weights_in_grams(shown, result):
+    """OIML R 76-1 Table 6, below 500 e: 0.5 e and in service 1 e."""
+    plate = Scale(ScaleClass.III, Mass.parse("0.05 oz"), Mass.parse("150 oz"))
+    one = CheckReading(
+        CheckLoad.NOMINAL,
+        TestWeights((Mass.parse("200 g"),), WeightClass.M1),
+        Mass.of(shown, "oz"),
+    )
+    assert judge_check(plate, [one], NINE, CheckStage.AS_FOUND).result is result
