@@ -5,6 +5,7 @@ from __future__ import annotations
 import random
 
 from drivers.bench import BenchScale
+from drivers.errors import BenchError
 from station.app.watch import Watch
 from station.core.mass import Unit
 
@@ -31,13 +32,21 @@ class DemoHand:
         """Whether the scale's cable is in."""
         return self._bench.is_plugged
 
-    def put_bag(self) -> None:
-        """Put an empty bag of the open run on the pan; bags differ a little."""
+    def put_bag(self) -> bool:
+        """Put an empty bag of the open run on the pan; bags differ a little.
+
+        False while somebody else's load lies there, such as a test weight of the simulated lead.
+        """
         state = self._watch.newest
         mean = _BAG_G
         if state is not None and state.run is not None:
             mean = float(state.run.product.bag.tare.in_unit(Unit.GRAM).amount)
-        self._bench.put_bag(max(1.0, self._chance.gauss(mean, mean * _BAG_SPREAD)))
+        grams = max(1.0, self._chance.gauss(mean, mean * _BAG_SPREAD))
+        try:
+            self._bench.put_bag(grams)
+        except BenchError:
+            return False
+        return True
 
     def pour(self, grams: float) -> None:
         """Put product into the bag."""

@@ -29,8 +29,8 @@ class BenchHand(Protocol):
         """Whether the scale's cable is in."""
         ...
 
-    def put_bag(self) -> None:
-        """Put an empty bag on the pan."""
+    def put_bag(self) -> bool:
+        """Put an empty bag on the pan; False where something lies there already."""
         ...
 
     def pour(self, grams: float) -> None:
@@ -190,8 +190,8 @@ class BenchWindow(QWidget):
 
     @Slot()
     def _put_bag(self) -> None:
-        self._hand.put_bag()
-        self.drawing.bag, self.drawing.grams = True, 0.0
+        if self._hand.put_bag():
+            self.drawing.bag, self.drawing.grams = True, 0.0
         self._refresh()
 
     @Slot()

@@ -42,9 +42,11 @@ class FakeHand:
     def __init__(self) -> None:
         self.done: list[tuple[str, float]] = []
         self.is_plugged = True
+        self.is_taken = False
 
-    def put_bag(self) -> None:
+    def put_bag(self) -> bool:
         self.done.append(("put_bag", 0))
+        return not self.is_taken
 
     def pour(self, grams: float) -> None:
         self.done.append(("pour", grams))

@@ -36,6 +36,18 @@ def test_a_bag_from_empty_pan_to_lift(qtbot, bench: BenchWindow, hand: FakeHand)
     assert bench.bag_button.isEnabled()
 
 
+def test_a_bag_stays_in_the_hand_while_something_lies_on_the_pan(
+    qtbot, bench: BenchWindow, hand: FakeHand
+) -> None:
+    hand.is_taken = True
+    qtbot.mouseClick(bench.bag_button, LEFT)
+    assert bench.bag_button.isEnabled()
+    assert not bench.pour_button.isEnabled()
+    hand.is_taken = False
+    qtbot.mouseClick(bench.bag_button, LEFT)
+    assert bench.pour_button.isEnabled()
+
+
 @pytest.mark.parametrize("what", ["pour", "take_out"])
 def test_holding_goes_on_and_grows(qtbot, bench: BenchWindow, hand: FakeHand, what: str) -> None:
     qtbot.mouseClick(bench.bag_button, LEFT)
