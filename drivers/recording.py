@@ -13,6 +13,7 @@ import time
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from pathlib import Path
+from threading import Thread
 from typing import IO
 
 from drivers.errors import RecordingError
@@ -34,9 +35,9 @@ class Chunk:
 
 
 class Recorder:
-    """Writes a recording; for one thread.
+    """Writes a recording; for one thread, which never waits for the disk but to close.
 
-    What was written is on the disk a second later at most, and when it is closed.
+    What was written is on its way to the disk a second later at most, and on it when it is closed.
 
     Args:
         path: of the file; one that is there is put aside.
@@ -57,6 +58,9 @@ class Recorder:
         self._clock = clock
         self._most = most_bytes
         self._began_ns = self._synced_ns = clock()
+        self._syncing: Thread | None = None
+        self._fault: OSError | None = None
+        """What the disk said last to the thread that waits for it."""
         self._file = self._fresh()
 
     def add(self, data: bytes) -> None:
@@ -68,15 +72,19 @@ class Recorder:
         now_ns = self._clock()
         line = f"{(now_ns - self._began_ns) // 1000} {data.hex()}\n"
         try:
+            if self._fault is not None:
+                raise self._fault
             if self._file.tell() + len(line) > self._most:
                 self.close()
                 self._began_ns = now_ns
                 self._file = self._fresh()
                 line = f"0 {data.hex()}\n"
             self._file.write(line)
-            if now_ns - self._synced_ns >= _SYNC_NS:
-                self._sync()
+            if now_ns - self._synced_ns >= _SYNC_NS and not self._waits:
+                self._file.flush()
                 self._synced_ns = now_ns
+                self._syncing = Thread(target=self._wait, name="recording", daemon=True)
+                self._syncing.start()
         except OSError as fault:
             raise _refused(self._path, fault) from fault
 
@@ -84,13 +92,25 @@ class Recorder:
         """Put everything on the disk and end the recording."""
         if self._file.closed:
             return
+        if self._syncing is not None:
+            self._syncing.join()
         try:
+            self._file.flush()
             self._sync()
         finally:
             self._file.close()
 
+    @property
+    def _waits(self) -> bool:
+        return self._syncing is not None and self._syncing.is_alive()
+
+    def _wait(self) -> None:
+        try:
+            self._sync()
+        except OSError as fault:
+            self._fault = fault
+
     def _sync(self) -> None:
-        self._file.flush()
         os.fsync(self._file.fileno())
         if not os.fstat(self._file.fileno()).st_nlink:  # what is written is in no folder any more
             raise FileNotFoundError(errno.ENOENT, os.strerror(errno.ENOENT))

@@ -1,6 +1,8 @@
 """Recordings: written durably, rotated, read strictly; a failing disk never stops the weighing."""
 
 import os
+import threading
+import time
 from pathlib import Path
 
 import pytest
@@ -118,15 +120,50 @@ def test_link_records_everything_it_reads(tty_scale: BenchScale, tmp_path: Path)
 @pytest.mark.skipif(os.name != "posix", reason="an open file cannot be deleted")
 def test_recording_that_was_deleted_is_told(tmp_path: Path) -> None:
     """What is written to it is in no folder any more."""
-    now = iter(range(0, 10**12, 400_000_000))
+    now = iter(range(0, 10**15, 400_000_000))
     recorder = Recorder(tmp_path / "scale.rec", clock=now.__next__)
     recorder.add(b"one")
     (tmp_path / "scale.rec").unlink()
-    recorder.add(b"two")
     with pytest.raises(RecordingError, match="no such file"):
-        recorder.add(b"three")
+        add_until_refused(recorder)
     with pytest.raises(FileNotFoundError):
         recorder.close()
+
+
+def add_until_refused(recorder: Recorder) -> None:
+    for _ in range(3_000):
+        recorder.add(b"two")
+        time.sleep(0.02)
+
+
+def test_slow_disk_does_not_hold_the_line_up(
+    tty_scale: BenchScale, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """A line that waits for a disk reads weights too late, and throws them away as too old."""
+    done = threading.Event()
+    slow: list[int] = []
+
+    def fsync(handle: int) -> None:
+        slow.append(handle)
+        done.wait(60)
+
+    monkeypatch.setattr("drivers.recording.os.fsync", fsync)
+    log = WireLog()
+    log.record(tmp_path / "scale.rec")
+    try:
+        with linked(PortSettings(tty_scale.url), GRAMS, log=log) as (heard, _):
+            heard.steady("0")
+            for _ in range(3_000):
+                if slow:
+                    break
+                time.sleep(0.02)
+            assert slow
+            tty_scale.put_bag(6)
+            heard.steady("6")
+            assert log.recording is not None
+    finally:
+        done.set()
+        log.end_recording()
 
 
 def test_file_too_long_for_a_recording_is_not_read(
