@@ -37,6 +37,7 @@ from station.line.opening import calendar_day
 from station.line.ports import Clock
 from station.reports.unit_scan import named_by_scan
 from station.store import shipping as store
+from station.store.labelled import labelled_pack
 from station.store.queries import last_run
 
 _NEWEST = 20
@@ -106,14 +107,19 @@ class ShippingDesk:
         product = bags[0].product if bags else ""
         spec = self._settings.cases.get(product)
         is_full = spec is not None and len(bags) == spec.bags
-        known = self._house.products.get(product)
         case = fill_case(
             self._next_sscc(),
             bags,
             spec.gtin if spec is not None and is_full else "",
-            "Use by" if known is None else known.use_by_words,
+            self._date_words(bags),
         )
         return (case_fact(case, self._uid(), bags[0].run),)
+
+    def _date_words(self, bags: Sequence[CasedBag]) -> str:
+        """The words its bags carry; the settings may have others by now."""
+        if not bags:
+            return ""  # refused with the bags themselves
+        return labelled_pack(self._home, bags[0].serial).run.product.use_by_words
 
     def stack(self, cases: Sequence[str], gross: Mass) -> tuple[Fact, ...]:
         """The facts of a pallet of these cases; their labels were scanned, so they are on them."""

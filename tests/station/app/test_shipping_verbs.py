@@ -79,6 +79,21 @@ def test_the_bars_of_a_case_are_laid_on_the_head_that_the_settings_name(cases):
         assert (release(drawer, label).pdf == file.read_bytes()) is same
 
 
+def test_a_case_says_its_date_in_the_words_of_its_bags_not_of_newer_settings(cases):
+    """(17) is a use-by date, (15) best before: GS1 General Specifications 3.4."""
+    stated = cases.settings / "products.toml"
+    words = 'use_by_words = "Best before"\nstorage = '
+    stated.write_text(stated.read_text().replace("storage = ", words))
+    assert {one.use_by_words for one in packhouse(cases.settings).products.values()} == {
+        "Best before"
+    }
+    _, filled = cases("fill", "--from", cases.serials[0], "--to", cases.serials[11])
+    case = unit_on_record(cases.home, filled["name"])
+    assert case.date_words == "Use by"
+    _, label = unit_label(case, "Saltmarsh Fresh, Holmouth")
+    assert any("(17)" in symbol.hri for _, symbol in label.symbols)
+
+
 @pytest.mark.parametrize(
     ("words", "said"),
     [
