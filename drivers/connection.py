@@ -314,6 +314,7 @@ class Connection:
             self._line.settings,
             self._line.new_parser,
             self._refused,
+            self._sent,
         )
         self._told, self._told_ns = self._trouble, self._read_ns
         self._line.say(LinkDegraded(self._budget.bad, self._budget.total, self._trouble))

@@ -21,6 +21,7 @@ def diagnose(
     line: str,
     new_parser: Callable[[], FrameParser],
     refused: Iterable[Garbage] = (),
+    sent: bytes = b"",
 ) -> str:
     """Say what to check.
 
@@ -31,6 +32,7 @@ def diagnose(
             are those of a converter, which the station cannot set.
         new_parser: makes the parser of this line.
         refused: what was no frame since the newest weight.
+        sent: what was sent to the scale last; empty for nothing.
     """
     check = "check baud rate and parity of the converter"
     if line:
@@ -55,6 +57,11 @@ def diagnose(
         return (
             "many frames arrive damaged: check plug and cable, keep it away from motors, and see"
             " that no other program reads this port"
+        )
+    if len(sent) > 1 and sample.count(sent) >= _AGAIN:
+        return (
+            "what the station sends comes back in front of the answers: switch the echo of the"
+            " converter or of the scale off"
         )
     high = sum(byte >= 0x80 or byte == 0 for byte in sample)
     if high * 5 >= len(sample):

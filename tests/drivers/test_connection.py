@@ -4,19 +4,22 @@ import queue
 import random
 import threading
 from collections.abc import Callable, Iterable
+from functools import partial
 
 import pytest
 
 from drivers.connection import Connection, Line, LinkRules
-from drivers.conversation import LISTEN
+from drivers.conversation import LISTEN, AskRules
 from drivers.errors import PortError
-from drivers.frames.base import Answer, AnswerKind, Garbage
+from drivers.frames.base import Answer, AnswerKind, FrameParser, Garbage
+from drivers.frames.described import DescribedParser
 from drivers.frames.scp0499 import Scp0499Parser
 from drivers.frames.scp0499_facts import ScaleFacts
 from drivers.frames.scp0499_outcome import Outcome
 from drivers.link_items import LinkDegraded, LinkItem, LinkUp
 from drivers.steady import Reading, SteadyReader, SteadyRules
 from drivers.zero_gate import ZeroGate
+from tests.drivers.frames.test_described import SHIPPED
 
 MS = 1_000_000
 FRAME = b"\n 1G         254g  \r"
@@ -65,11 +68,12 @@ def play(
     rules: LinkRules | None = None,
     slept: Callable[[], int] = lambda: 0,
     epoch: int = 7,
+    parser: Callable[[], FrameParser] = Scp0499Parser,
 ) -> list[LinkItem]:
     items: list[LinkItem] = []
     line = Line(
         "9600 8N1",
-        Scp0499Parser,
+        parser,
         SteadyReader(SteadyRules()),
         rules or LinkRules(),
         lambda: script.now_ms * MS,
@@ -329,3 +333,21 @@ def test_line_the_parser_refuses_again_and_again_is_told_by_what_it_says() -> No
     steps += [(n * 100, b"\n?1G         254g  \r") for n in range(30, 60)]
     told = of(LinkDegraded, play(Script(steps)))
     assert "is no weight (status is '?', allowed is Z O U E I T e or a space)" in told[-1].why
+
+
+def test_echo_in_front_of_the_answers_is_told() -> None:
+    """A line that ends with CR LF takes an echoed request with CR for its own beginning."""
+    line = SHIPPED["lantern"].examples[0].line
+
+    class Echoing(Script):
+        def write(self, data: bytes) -> None:
+            super().write(data)
+            self._steps.insert(0, (self.now_ms + 20, data + line))
+
+    ask = AskRules(repeat=b"W\r", ask=b"W\r", first_frame_ns=100 * MS)
+    script = Echoing([(20_000, b"")])
+    told = of(
+        LinkDegraded,
+        play(script, rules=LinkRules(ask=ask), parser=partial(DescribedParser, SHIPPED["lantern"])),
+    )
+    assert "switch the echo of the converter" in told[-1].why

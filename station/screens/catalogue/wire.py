@@ -211,6 +211,8 @@ FAULTS = (
     " that this is the scale",
     "text arrives but none of it is a weight of this protocol: is another device on this port, or"
     " another output format set on the scale? If not, check baud rate and parity of the converter",
+    "what the station sends comes back in front of the answers: switch the echo of the converter or"
+    " of the scale off",
     "many frames arrive damaged: check plug and cable, keep it away from motors, and see that no"
     " other program reads this port",
     "bytes arrive but no line ever starts or ends: check baud rate and parity ({here}), and that"

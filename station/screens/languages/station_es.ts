@@ -5628,6 +5628,10 @@
         <translation type="unfinished">lo pendiente</translation>
     </message>
     <message>
+        <source>what the station sends comes back in front of the answers: switch the echo of the converter or of the scale off</source>
+        <translation type="unfinished">lo que envía la estación vuelve delante de las respuestas: apague el eco del convertidor o de la báscula</translation>
+    </message>
+    <message>
         <source>which label?</source>
         <translation type="unfinished">¿qué etiqueta?</translation>
     </message>

@@ -5628,6 +5628,10 @@
         <translation type="unfinished">ce qui reste</translation>
     </message>
     <message>
+        <source>what the station sends comes back in front of the answers: switch the echo of the converter or of the scale off</source>
+        <translation type="unfinished">ce que la station envoie revient devant les réponses : coupez l'écho du convertisseur ou de la balance</translation>
+    </message>
+    <message>
         <source>which label?</source>
         <translation type="unfinished">quelle étiquette ?</translation>
     </message>

@@ -5628,6 +5628,10 @@
         <translation type="unfinished">ਜੋ ਬਾਕੀ ਹੈ</translation>
     </message>
     <message>
+        <source>what the station sends comes back in front of the answers: switch the echo of the converter or of the scale off</source>
+        <translation type="unfinished">ਸਟੇਸ਼ਨ ਦਾ ਭੇਜਿਆ ਜਵਾਬਾਂ ਤੋਂ ਪਹਿਲਾਂ ਮੁੜ ਆਉਂਦਾ ਹੈ: ਕਨਵਰਟਰ ਜਾਂ ਕੰਡੇ ਦੀ ਗੂੰਜ ਬੰਦ ਕਰੋ</translation>
+    </message>
+    <message>
         <source>which label?</source>
         <translation type="unfinished">ਕਿਹੜਾ ਲੇਬਲ?</translation>
     </message>

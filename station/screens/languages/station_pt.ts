@@ -5628,6 +5628,10 @@
         <translation type="unfinished">o que está aberto</translation>
     </message>
     <message>
+        <source>what the station sends comes back in front of the answers: switch the echo of the converter or of the scale off</source>
+        <translation type="unfinished">o que a estação envia volta à frente das respostas: desligue o eco do conversor ou da balança</translation>
+    </message>
+    <message>
         <source>which label?</source>
         <translation type="unfinished">que etiqueta?</translation>
     </message>

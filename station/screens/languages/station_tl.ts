@@ -5628,6 +5628,10 @@
         <translation type="unfinished">nakabinbin</translation>
     </message>
     <message>
+        <source>what the station sends comes back in front of the answers: switch the echo of the converter or of the scale off</source>
+        <translation type="unfinished">bumabalik ang ipinadadala ng istasyon bago ang mga sagot: patayin ang echo ng converter o ng timbangan</translation>
+    </message>
+    <message>
         <source>which label?</source>
         <translation type="unfinished">aling label?</translation>
     </message>

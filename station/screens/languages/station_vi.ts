@@ -5628,6 +5628,10 @@
         <translation type="unfinished">việc còn mở</translation>
     </message>
     <message>
+        <source>what the station sends comes back in front of the answers: switch the echo of the converter or of the scale off</source>
+        <translation type="unfinished">những gì trạm gửi dội lại trước câu trả lời: tắt tiếng dội của bộ chuyển hoặc của cân</translation>
+    </message>
+    <message>
         <source>which label?</source>
         <translation type="unfinished">nhãn nào?</translation>
     </message>

@@ -5628,6 +5628,10 @@
         <translation type="unfinished">未结事项</translation>
     </message>
     <message>
+        <source>what the station sends comes back in front of the answers: switch the echo of the converter or of the scale off</source>
+        <translation type="unfinished">工作站发出的内容在回答之前又传回来：关闭转换器或秤的回显</translation>
+    </message>
+    <message>
         <source>which label?</source>
         <translation type="unfinished">哪张标签？</translation>
     </message>

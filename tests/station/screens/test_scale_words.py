@@ -54,6 +54,7 @@ def reasons() -> Iterator[str]:
     yield diagnose(FRAMES, True, "9600 8N1", Scp0499Parser)
     refused = [Garbage(b"g= 0.560 lb\r\n", "unit 'lb' is not in the description")] * 3
     yield diagnose(FRAMES, True, "9600 8N1", Scp0499Parser, refused)
+    yield diagnose(b"W\rg= 254 g\r\n" * 9, False, "", Scp0499Parser, sent=b"W\r")
     pace = Pace(500_000_000)
     yield [pace.see(second * 1_000_000_000) for second in range(9)][-1]
 
