@@ -108,7 +108,7 @@ class HoldsDesk:
             raise HoldError(f"{one.subject} was released already")
         if now.blocked:
             raise HoldError(f"{one.subject} cannot be released: {'; '.join(now.blocked)}")
-        released = Released(one.hold, one.run, reason, second, now.bags)
+        released = Released(one.hold, one.run, reason, second, now.frees)
         subject = one.subject if one.hold else one.run
         fact = release_fact(released, subject, self._uid(), who, two=self.two)
         if one.scope == ScopeKind.LOT:

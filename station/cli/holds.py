@@ -126,13 +126,13 @@ def release(
         two = house.settings.quality.release_two
         with stopped(house, home, who, Act.RELEASE, _ON_SCREEN, second) as (store, at, folder):
             one = _waiting(house, folder, key)
-            released = Released(one.hold, one.run, why, second, one.bags)
+            released = Released(one.hold, one.run, why, second, one.frees)
             fact = _fact(one, released, at, who, two=two)
             record(store, (fact,), at, who, f"release of {one.subject}")
         document: dict[str, Json] = {
-            "released": key, "bags": one.bags, "who": who, "second": second or None, "why": why,
+            "released": key, "bags": one.frees, "who": who, "second": second or None, "why": why,
         }  # fmt: skip
-        return Answer(document, (heading(f"{one.bags} bags are released"),))
+        return Answer(document, (heading(f"{one.frees} bags are released"),))
 
     run_verb(as_json, work)
 

@@ -82,6 +82,7 @@ class Releasable:
         who: laid it on, or led the run.
         at: when, in UTC.
         bags: it keeps; of a run those that are in its batch.
+        frees: those that its release lets go: no other hold keeps them.
         blocked: why it cannot be released, in words; empty where it can.
     """
 
@@ -93,6 +94,7 @@ class Releasable:
     who: str
     at: datetime
     bags: int
+    frees: int
     blocked: tuple[str, ...]
 
     @property

@@ -200,7 +200,7 @@ class HoldsPanel(QWidget):
         elif key in self.list:
             one = self.list[key]
             second = host.second if self._source.two else ""
-            told = f"{one.bags} bags are released."
+            told = f"{one.frees} bags are released."
             host.enter(lambda: (self._source.release(one, host.who, second, why),), told)
 
     @Slot()

@@ -200,6 +200,7 @@ def _hold(connection: Connection, ask: _Blockers, record: FactRecord) -> Releasa
         )
     ]
     last = max((row.last for row in rows), default=None)
+    bags = sum(row.bags for row in rows)
     return Releasable(
         hold=record.fact.uid,
         run="",
@@ -208,9 +209,30 @@ def _hold(connection: Connection, ask: _Blockers, record: FactRecord) -> Releasa
         reason=reason_of(record),
         who=record.who,
         at=record.at.utc,
-        bags=sum(row.bags for row in rows),
+        bags=bags,
+        frees=bags - _kept_twice(connection, record.fact.uid, open_ranges),
         blocked=ask.of({row.run_id for row in rows}, last),
     )
+
+
+def _kept_twice(connection: Connection, uid: str, mine: Sequence[Row[Any]]) -> int:
+    """How many of the bags that a hold keeps another open one keeps too."""
+    others = select(hold_range).where(hold_range.c.released == 0, hold_range.c.hold != uid)
+    both = sorted(
+        (one.epoch, max(one.first, other.first), min(one.last, other.last))
+        for other in connection.execute(others)
+        for one in mine
+        if one.epoch == other.epoch
+    )
+    held = select(func.count()).select_from(pack).where(pack.c.quality == Quality.HELD)
+    count, behind = 0, (0, 0)
+    for epoch, first, last in both:
+        begin = max(first, behind[1] + 1) if epoch == behind[0] else first
+        if begin <= last:  # what a span before it has is counted
+            span = rows_between(connection, epoch, begin, last)
+            count += connection.execute(held.where(span)).scalar_one()
+            behind = (epoch, last)
+    return count
 
 
 def _runs_since(connection: Connection, since: date) -> Sequence[Row[Any]]:
@@ -267,5 +289,6 @@ def _run(connection: Connection, ask: _Blockers, row: Row[Any], found: Row[Any])
         who=row.lead,
         at=row.started_at,
         bags=found.bags,
+        frees=found.bags,
         blocked=blocked,
     )

@@ -318,6 +318,28 @@ def settle_everything(rig):
     rig.settle()
 
 
+def test_a_release_names_the_bags_that_no_other_hold_keeps(rig):
+    rig.sign("Q01", "M01")
+    for first, last in ((0, 9), (4, 6), (6, 12)):
+        hold(rig, ScopeKind.SERIALS, rig.serials[first], rig.serials[last])
+    settle_everything(rig)
+    rig.tab(HOLDS)
+    panel = rig.page.holds
+    told = {one.subject: (one.bags, one.frees) for one in panel.list.values() if one.hold}
+    spans = {f"{rig.serials[a]} to {rig.serials[b]}": (a, b) for a, b in ((0, 9), (4, 6), (6, 12))}
+    assert {spans[name]: both for name, both in told.items()} == {
+        (0, 9): (10, 4), (4, 6): (3, 0), (6, 12): (7, 3),
+    }  # fmt: skip
+    panel.table.touch(next(one.key for one in panel.list.values() if one.bags == 10))
+    panel.why_release.setText("looked at again")
+    panel.release_button.held.emit()
+    rig.settle()
+    assert "4 bags are released." in said(rig)
+    [released] = facts(rig.home, (EntryKind.RELEASE,))
+    assert released.fact.details["bags"] == 4
+    assert sum(quality(rig, serial) is Quality.RELEASED for serial in rig.serials) == 4
+
+
 def test_a_run_is_released_when_it_is_over_and_nothing_is_open(rig):
     rig.sign("Q01", "M01")
     settle_everything(rig)
