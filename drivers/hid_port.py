@@ -154,7 +154,7 @@ def _open(url: str, kind: _Kind, library: Any) -> tuple[Any, str]:  # noqa: ANN4
         for entry in library.enumerate()
         if entry["usage_page"] == kind.page
     }
-    path = find(url, listed.values()) if wanted(url) else _only(url, kind, listed)
+    path = find(url, listed.values(), kind.what) if wanted(url) else _only(url, kind, listed)
     device = library.device()
     try:
         device.open_path(path.encode("latin-1"))

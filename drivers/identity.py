@@ -47,8 +47,13 @@ def wanted(url: str) -> tuple[int, int, str] | None:
     return None if found is None else (int(found[1], 16), int(found[2], 16), found[3] or "")
 
 
-def find(url: str, present: Iterable[PortFacts]) -> str:
+def find(url: str, present: Iterable[PortFacts], what: str = "scale") -> str:
     """Return the present name of the device an address means.
+
+    Args:
+        url: the address.
+        present: what is plugged in.
+        what: is wanted, for messages.
 
     Raises:
         PortError: it is not there, or more than one is.
@@ -62,23 +67,24 @@ def find(url: str, present: Iterable[PortFacts]) -> str:
         if (port.vendor, port.product) == (vendor, product) and serial in ("", port.serial)
     ]
     if not fitting:
-        raise PortError(f"scale's port {url} cannot be opened", "it is not there: check the plug")
+        raise PortError(f"{what}'s port {url} cannot be opened", "it is not there: check the plug")
     if len(fitting) > 1:
         listed = ", ".join(port.identity for port in fitting)
         raise PortError(
-            f"scale's port {url} cannot be opened",
+            f"{what}'s port {url} cannot be opened",
             f"{len(fitting)} of them are there: name the serial number too, present are: {listed}",
         )
     return fitting[0].device
 
 
-def check_same(name: str, known: str, found: str) -> None:
-    """Refuse another device at the name of the scale's.
+def check_same(name: str, known: str, found: str, what: str = "scale") -> None:
+    """Refuse another device at the name of the known one.
 
     Args:
         name: of the port.
-        known: identity of the device that gave weights; empty where it has none.
+        known: identity of the device that worked; empty where it has none.
         found: identity of the device that is there now.
+        what: the known one is, for messages.
 
     Raises:
         PortError: they differ.
@@ -86,6 +92,6 @@ def check_same(name: str, known: str, found: str) -> None:
     if known and found != known:
         raise PortError(
             f"another device is at {name}",
-            f"it is {found or 'no USB device'}, the scale's is {known}: plug the scale in again, or"
-            " stop and start the station to take this one",
+            f"it is {found or 'no USB device'}, the {what}'s is {known}: plug that one in again,"
+            " or stop and start the station to take this one",
         )

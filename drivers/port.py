@@ -210,7 +210,7 @@ def open_port(settings: PortSettings) -> Port:
         if _parity_of(settings) is not None:
             options |= {"bytesize": 8, "parity": "N"}
     by_id = wanted(settings.url) is not None
-    url = find(settings.url, _present()) if by_id else settings.url
+    url = find(settings.url, _present(), settings.what) if by_id else settings.url
     try:
         device = serial.serial_for_url(url, **options)
     except OPEN_FAULTS as fault:

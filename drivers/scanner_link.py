@@ -13,6 +13,7 @@ from functools import partial
 from drivers.backoff import Backoff
 from drivers.connection import PortLike
 from drivers.errors import PortError
+from drivers.identity import check_same
 from drivers.port import PortSettings, open_port
 from drivers.scanner import Refused, Scan, ScanReader, ScanRules
 
@@ -61,6 +62,8 @@ class ScannerLink:
         )
         self._on_item = on_item
         self._rules = rules or ScanRules()
+        self._identity = ""
+        """Of the device that gave scans; empty where it has none."""
         self._clock = clock
         self._backoff = backoff or Backoff()
         self._stopping = threading.Event()
@@ -90,8 +93,10 @@ class ScannerLink:
         while not self._stopping.is_set():
             try:
                 with closing(self._open()) as port:
+                    identity = port.identity
+                    check_same(port.name, self._identity, identity, "scanner")
                     told = ""
-                    self._serve(port)
+                    self._serve(port, identity)
             except PortError as fault:
                 if str(fault) != told:  # a scanner that is not there is said once
                     told = str(fault)
@@ -101,7 +106,7 @@ class ScannerLink:
                 self._say(ScannerDown(f"the program failed at the scanner's line: {fault!r}"))
             self._stopping.wait(0 if self._stopping.is_set() else self._backoff.next_s())
 
-    def _serve(self, port: PortLike) -> None:
+    def _serve(self, port: PortLike, identity: str) -> None:
         port.discard_input()
         self._say(ScannerUp(port.name))
         reader = ScanReader(self._rules)
@@ -109,6 +114,8 @@ class ScannerLink:
             chunk = port.read()
             for item in reader.feed(chunk, self._clock()):
                 self._backoff.reset()
+                if isinstance(item, Scan):
+                    self._identity = self._identity or identity
                 self._say(item)
 
     def _say(self, item: ScannerItem) -> None:

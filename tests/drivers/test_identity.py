@@ -122,3 +122,8 @@ def test_another_device_at_the_scales_name_is_never_read() -> None:
         link.stop()
     epochs = {item.epoch for item in heard.items if isinstance(item, Reading)}
     assert epochs == {1, back.epoch}
+
+
+def test_scanner_that_is_not_there_is_called_a_scanner() -> None:
+    with pytest.raises(PortError, match=r"scanner's port usb://12ab:0034 cannot be opened"):
+        find("usb://12ab:0034", [], "scanner")

@@ -7,6 +7,8 @@ from pathlib import Path
 import pytest
 
 from drivers.backoff import Backoff
+from drivers.connection import PortLike
+from drivers.errors import PortError
 from drivers.port import PortSettings, open_port
 from drivers.scanner import Refused, Scan, ScanRules
 from drivers.scanner_link import ScannerDown, ScannerLink, ScannerUp
@@ -66,6 +68,52 @@ def test_pulled_plug_is_said_once_for_each_cause_and_comes_back(tmp_path: Path) 
             heard.next(Scan)
     down = [item.why for item in heard.items if isinstance(item, ScannerDown)]
     assert len(down) <= 4
+
+
+def test_another_device_at_the_scanners_name_gives_no_scans() -> None:
+    """A scale's line that took the name sends text with an end, ten times a second."""
+
+    scanner, scale = "12ab:0034/A1", "99ff:0001/7"
+    there = [scanner]
+
+    class Plugged:
+        def __init__(self, port: PortLike, identity: str) -> None:
+            self._port, self.name, self.identity = port, port.name, identity
+
+        def read(self) -> bytes:
+            if there[0] != self.identity:
+                raise PortError("scanner lost", "another plug")
+            return self._port.read()
+
+        def discard_input(self) -> None:
+            self._port.discard_input()
+
+        def close(self) -> None:
+            self._port.close()
+
+    with bare_line() as line:
+        heard = Listener()
+        link = ScannerLink(
+            lambda: Plugged(open_port(PortSettings(line.name)), there[0]),
+            heard,
+            backoff=Backoff(0.01, 0.02),
+        )
+        link.start()
+        try:
+            heard.next(ScannerUp)
+            line.write(b"LOT-7\r")
+            heard.next(Scan)
+            there[0] = scale
+            words = ""
+            while "the scanner's is 12ab:0034/A1: plug that one in again" not in words:
+                words = heard.next(ScannerDown).why
+            line.write(b"\n 1G         254g  \r" * 3)
+            there[0] = scanner
+            heard.next(ScannerUp)
+            line.write(b"LOT-8\r")
+            assert heard.next(Scan).symbols[0].data == "LOT-8"
+        finally:
+            link.stop()
 
 
 @pytest.mark.expects_log("the listener failed on ScannerUp", "the link to the scanner failed")

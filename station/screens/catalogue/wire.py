@@ -231,7 +231,7 @@ FAULTS = (
     "this user may not use it: add the user to the group that owns it (on most Linux systems"
     " dialout) and sign in again",
     "another device is at {code}",
-    "it is {found}, the scale's is {known}: plug the scale in again, or stop and start the station"
+    "it is {found}, the {what}'s is {known}: plug that one in again, or stop and start the station"
     " to take this one",
     "no USB device",
 )

@@ -3156,8 +3156,8 @@
         <translation type="unfinished">no está: mire el enchufe</translation>
     </message>
     <message>
-        <source>it is {found}, the scale's is {known}: plug the scale in again, or stop and start the station to take this one</source>
-        <translation type="unfinished">es {found}, el de la báscula es {known}: enchufe la báscula de nuevo, o pare y arranque la estación para aceptar este</translation>
+        <source>it is {found}, the {what}'s is {known}: plug that one in again, or stop and start the station to take this one</source>
+        <translation type="unfinished">es {found}, el conocido ({what}) es {known}: enchúfelo de nuevo, o pare y arranque la estación para aceptar este</translation>
     </message>
     <message>
         <source>it just stays without approval</source>

@@ -3156,8 +3156,8 @@
         <translation type="unfinished">il n'est pas là : vérifiez la prise</translation>
     </message>
     <message>
-        <source>it is {found}, the scale's is {known}: plug the scale in again, or stop and start the station to take this one</source>
-        <translation type="unfinished">c'est {found}, celui de la balance est {known} : rebranchez la balance, ou arrêtez et relancez la station pour prendre celui-ci</translation>
+        <source>it is {found}, the {what}'s is {known}: plug that one in again, or stop and start the station to take this one</source>
+        <translation type="unfinished">c'est {found}, l'appareil connu ({what}) est {known} : rebranchez-le, ou arrêtez et relancez la station pour prendre celui-ci</translation>
     </message>
     <message>
         <source>it just stays without approval</source>

@@ -3156,8 +3156,8 @@
         <translation type="unfinished">ਉੱਥੇ ਨਹੀਂ: ਪਲੱਗ ਦੇਖੋ</translation>
     </message>
     <message>
-        <source>it is {found}, the scale's is {known}: plug the scale in again, or stop and start the station to take this one</source>
-        <translation type="unfinished">ਇਹ {found} ਹੈ, ਕੰਡੇ ਦਾ {known} ਹੈ: ਕੰਡਾ ਫਿਰ ਲਗਾਓ, ਜਾਂ ਇਸ ਨੂੰ ਲੈਣ ਲਈ ਸਟੇਸ਼ਨ ਬੰਦ ਕਰਕੇ ਚਲਾਓ</translation>
+        <source>it is {found}, the {what}'s is {known}: plug that one in again, or stop and start the station to take this one</source>
+        <translation type="unfinished">ਇਹ {found} ਹੈ, ਜਾਣਿਆ ਯੰਤਰ ({what}) {known} ਹੈ: ਉਸ ਨੂੰ ਫਿਰ ਲਗਾਓ, ਜਾਂ ਇਸ ਨੂੰ ਲੈਣ ਲਈ ਸਟੇਸ਼ਨ ਬੰਦ ਕਰਕੇ ਚਲਾਓ</translation>
     </message>
     <message>
         <source>it just stays without approval</source>

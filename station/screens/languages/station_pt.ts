@@ -3156,8 +3156,8 @@
         <translation type="unfinished">não está lá: veja a ficha</translation>
     </message>
     <message>
-        <source>it is {found}, the scale's is {known}: plug the scale in again, or stop and start the station to take this one</source>
-        <translation type="unfinished">é {found}, o da balança é {known}: ligue a balança de novo, ou pare e arranque a estação para aceitar este</translation>
+        <source>it is {found}, the {what}'s is {known}: plug that one in again, or stop and start the station to take this one</source>
+        <translation type="unfinished">é {found}, o conhecido ({what}) é {known}: ligue-o de novo, ou pare e arranque a estação para aceitar este</translation>
     </message>
     <message>
         <source>it just stays without approval</source>

@@ -3156,8 +3156,8 @@
         <translation type="unfinished">wala roon: tingnan ang plug</translation>
     </message>
     <message>
-        <source>it is {found}, the scale's is {known}: plug the scale in again, or stop and start the station to take this one</source>
-        <translation type="unfinished">ito ay {found}, ang sa timbangan ay {known}: isaksak muli ang timbangan, o itigil at simulan ang istasyon para tanggapin ito</translation>
+        <source>it is {found}, the {what}'s is {known}: plug that one in again, or stop and start the station to take this one</source>
+        <translation type="unfinished">ito ay {found}, ang kilala ({what}) ay {known}: isaksak ito muli, o itigil at simulan ang istasyon para tanggapin ito</translation>
     </message>
     <message>
         <source>it just stays without approval</source>

@@ -3156,8 +3156,8 @@
         <translation type="unfinished">không có ở đó: xem phích cắm</translation>
     </message>
     <message>
-        <source>it is {found}, the scale's is {known}: plug the scale in again, or stop and start the station to take this one</source>
-        <translation type="unfinished">đó là {found}, của cân là {known}: cắm lại cân, hoặc dừng rồi chạy lại trạm để nhận thiết bị này</translation>
+        <source>it is {found}, the {what}'s is {known}: plug that one in again, or stop and start the station to take this one</source>
+        <translation type="unfinished">đó là {found}, thiết bị đã biết ({what}) là {known}: cắm lại nó, hoặc dừng rồi chạy lại trạm để nhận thiết bị này</translation>
     </message>
     <message>
         <source>it just stays without approval</source>

@@ -3156,8 +3156,8 @@
         <translation type="unfinished">不存在：检查插头</translation>
     </message>
     <message>
-        <source>it is {found}, the scale's is {known}: plug the scale in again, or stop and start the station to take this one</source>
-        <translation type="unfinished">它是 {found}，秤的是 {known}：重新插上秤，或停止并启动工作站以接受它</translation>
+        <source>it is {found}, the {what}'s is {known}: plug that one in again, or stop and start the station to take this one</source>
+        <translation type="unfinished">它是 {found}，已知设备（{what}）是 {known}：重新插上它，或停止并启动工作站以接受这一台</translation>
     </message>
     <message>
         <source>it just stays without approval</source>
