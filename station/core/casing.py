@@ -112,7 +112,8 @@ def stack_pallet(sscc: str, cases: Sequence[Case], gross: Mass) -> Pallet:
         gross: what it weighs as it stands.
 
     Raises:
-        ShippingError: no case, one twice, or cases of two products.
+        ShippingError: no case, one twice, or cases of two products, or of dates that mean two
+            things.
     """
     if not cases:
         raise ShippingError("scan the cases of the pallet first")
@@ -124,6 +125,11 @@ def stack_pallet(sscc: str, cases: Sequence[Case], gross: Mass) -> Pallet:
         if case.product != first.product:
             raise ShippingError(
                 f"case {case.sscc} is {case.name}, the pallet {first.name}: one product on a pallet"
+            )
+        if case.date_words != first.date_words:  # its one date cannot mean both
+            case_is, pallet_is = (f"{one.name}, {one.date_words}" for one in (case, first))
+            raise ShippingError(
+                f"case {case.sscc} is {case_is}, the pallet {pallet_is}: one product on a pallet"
             )
     alike = {case.case_gtin for case in cases} == {first.case_gtin} and first.case_gtin
     return Pallet(

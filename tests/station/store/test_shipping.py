@@ -197,6 +197,15 @@ def test_what_stands_on_a_pallet_or_has_left_is_not_taken_alone(dock):
         dock.undo(pallet.sscc, Undoing.BROKEN_UP, "u4")
 
 
+def test_a_pallet_holds_no_cases_whose_dates_mean_two_things(dock):
+    """Its label says one date: (17) use by, or (15) best before (GS1 GenSpecs 3.4)."""
+    first, second = dock.labelled(1, dock.good[:3]), dock.labelled(2, dock.good[3:5])
+    older = replace(second, date_words="Best before")
+    with pytest.raises(ShippingError, match=f"case {second.sscc} is .*, Best before, the pallet"):
+        a_pallet(3, [first, older])
+    assert a_pallet(3, [first, second]).date_words == "Use by"
+
+
 def test_a_pallet_holds_cases_of_one_product_and_no_pallets(dock):
     case = dock.labelled(1, dock.good[:3])
     pallet = dock.pallet(2, case)
