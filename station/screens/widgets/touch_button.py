@@ -14,6 +14,9 @@ from station.screens.widgets.painted import stroke
 from station.screens.widgets.pictograms import Picture, draw_picture
 
 _FILL_STEP_MS = 40
+_SMALL, _TWO_LINES = 0.62, 1.75
+"""Size of the second line, and the height in which it stands on two where it is too long for one,
+both in capitals of the word."""
 
 
 class TouchButton(QAbstractButton):
@@ -151,11 +154,19 @@ class TouchButton(QAbstractButton):
 
     def _set(self, inner: QRectF) -> tuple[Fitted, Fitted, QRectF]:
         cap = self.cap_px or self.height() * 0.19
-        second = fit(say(self.small), Face.TEXT, cap * 0.62, inner.width(), cap, least=0.45)
+        words, second = self._lines(inner, cap, cap)
+        if second.cap < cap * _SMALL:
+            parted, larger = self._lines(inner, cap, cap * _TWO_LINES)
+            if parted.whole and parted.cap >= words.cap and larger.cap > second.cap:
+                return parted, larger, inner
+        return words, second, inner
+
+    def _lines(self, inner: QRectF, cap: float, tall: float) -> tuple[Fitted, Fitted]:
+        """Word and second line, when the second line takes so much height."""
+        second = fit(say(self.small), Face.TEXT, cap * _SMALL, inner.width(), tall, least=0.45)
         below = second.height + cap * 0.6 if self.small else 0.0
         room = inner.height() - below
-        words = fit(say(self.text()), Face.VERB, cap, inner.width(), room, least=0.4)
-        return words, second, inner
+        return fit(say(self.text()), Face.VERB, cap, inner.width(), room, least=0.4), second
 
     def _write(self, painter: QPainter, box: QRectF, colour: str) -> None:
         inner, place = self._room(box)

@@ -2,14 +2,16 @@
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QAbstractButton, QLabel
+from PySide6.QtWidgets import QAbstractButton, QApplication, QLabel
 
 from station.line.state import RunAnswer, RunChoice
 from station.screens.bridge import Bridge
 from station.screens.doors import Door, DoorPage
 from station.screens.lead import LeadPanel
 from station.screens.theme import KEY_MM, LIGHT, Ruler
+from station.screens.widgets.touch_button import TouchButton
 from tests.station.screens.fakes import FakeIntents
+from tests.station.screens.legibility import SCREENS, reach, ruler_of
 from tests.station.screens.states import every_state, make_offer
 
 pytestmark = pytest.mark.qt_log_ignore("propagateSizeHints")  # Qt's offscreen platform only
@@ -223,3 +225,24 @@ def test_no_text_is_read_as_markup(panel: LeadPanel) -> None:
     labels = panel.findChildren(QLabel)
     assert labels
     assert {label.textFormat() for label in labels} == {Qt.TextFormat.PlainText}
+
+
+def test_who_sent_a_lot_is_read_at_arm_s_length_on_a_small_screen(qtbot):
+    """From 0.4 m at 16 minutes of arc: a second line that is too long for one stands on two."""
+    small = SCREENS[0]
+    with ruler_of(small):
+        panel = LeadPanel(Bridge(), FakeIntents(), make_offer())
+        qtbot.addWidget(panel)
+        panel.resize(small.wide, small.tall)
+        panel.show()
+        panel.show_state(every_state()["start_run"])
+        panel.products.touched.emit("HARBOUR-250")
+        QApplication.processEvents()
+        buttons = panel.lots.findChildren(TouchButton)
+    assert len(buttons) == 5
+    for button in buttons:
+        words, second, place = button.lettering()
+        assert words.whole
+        assert second.whole
+        assert words.height + second.height < place.height()
+        assert reach(second.cap / small.px_per_mm) >= 0.4, second.lines
