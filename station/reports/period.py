@@ -24,6 +24,7 @@ from station.store.bag_sums import RunSpan, run_spans
 from station.store.facts import facts
 from station.store.lot_usage import moves_of, packed_with
 from station.store.open_holds import OpenHold, open_holds
+from station.store.purged import lots_of_gone
 from station.store.recall import frozen_runs
 from station.store.run_evidence import Place, run_evidence
 from station.store.stops import stops_begun
@@ -67,16 +68,18 @@ class LotYield:
     Args:
         component: code of its component.
         balance: what was loaded less what came back, and what bags took, an estimate by recipe.
+        purged: bags that could hold it were purged; what they took is in no figure.
     """
 
     component: str
     balance: Balance
+    purged: bool = False
 
     @property
     def share(self) -> Fraction | None:
-        """Likely share of the lot that is in bags; None where a load was not weighed."""
+        """Likely share of the lot that is in bags; None where nobody can say."""
         loaded = self.balance.loaded
-        return self.balance.used.likely / loaded if loaded else None
+        return self.balance.used.likely / loaded if loaded and not self.purged else None
 
 
 @dataclass(frozen=True, slots=True)
@@ -187,9 +190,9 @@ def yields_of(home: Path, runs: Sequence[Run], water: Water) -> tuple[LotYield, 
     moves = tuple(move_of(one.fact) for one in entries)
     named = chosen | {one.fact.subject for one in entries if one.fact.run in ids}
     components = {one.lot: one.component for one in moves if one.component}
-    packed = packed_with(home, named)
+    packed, gone = packed_with(home, named), lots_of_gone(home)
     return tuple(
-        LotYield(components[lot], balance(lot, components[lot], moves, packed, water))
+        LotYield(components[lot], balance(lot, components[lot], moves, packed, water), lot in gone)
         for lot in sorted(named & components.keys(), key=lambda code: (components[code], code))
     )
 

@@ -15,6 +15,7 @@ from station.core.lots import InputLot, LotStatus
 from station.core.receiving import Delivery, delivery_of, open_holds
 from station.errors import BadInput
 from station.store.lot_usage import packed_with
+from station.store.purged import lots_of_gone
 from station.store.recall import Reach, entries_about
 
 
@@ -29,6 +30,7 @@ class LotAccount:
         balance: what went on the lines and what the bags took of it.
         wasted: grams thrown away.
         holds: holds on it that are open.
+        purged: bags that could hold it were purged, so nobody can say what is left.
     """
 
     lot: InputLot
@@ -37,6 +39,7 @@ class LotAccount:
     balance: Balance
     wasted: Fraction
     holds: tuple[FactRecord, ...]
+    purged: bool = False
 
     @property
     def received(self) -> Fraction | None:
@@ -47,18 +50,18 @@ class LotAccount:
 
     @property
     def rest(self) -> Span | None:
-        """Grams that must lie in the cooler and on the lines; None where nobody weighed what came.
+        """Grams that must lie in the cooler and on the lines; None where nobody can say.
 
         What came, less what the bags took and what was thrown away.
         """
-        if self.received is None:
+        if self.received is None or self.purged:
             return None
         there = self.received - self.wasted
         return Span(there, there, there) + -self.balance.used
 
     @property
     def adds_up(self) -> bool | None:
-        """Whether no more was packed than came; None where nobody weighed what came."""
+        """Whether no more was packed than came; None where nobody can say."""
         return None if self.rest is None else self.rest.high >= 0
 
 
@@ -97,6 +100,7 @@ def accounts(
                 known[lot.code] = lot
             where.setdefault(lot.code, []).append(station_name(reach))
     entries = _Entries.of(reaches, wanted)
+    gone = frozenset[str]().union(*(lots_of_gone(home) for home, _ in reaches))
     return tuple(
         LotAccount(
             lot=lot,
@@ -105,6 +109,7 @@ def accounts(
             balance=balance(code, lot.component, entries.moves, entries.packed, water),
             wasted=entries.wasted(code),
             holds=entries.holds.get(code, ()),
+            purged=code in gone,
         )
         for code, lot in sorted(known.items(), key=lambda one: (one[1].component, one[0]))
     )

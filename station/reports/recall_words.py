@@ -80,12 +80,15 @@ def labelled(group: Group) -> str:
 def account(one: LotAccount) -> tuple[tuple[str, str], ...]:
     """The mass balance of a lot: what came, what the bags took, what must be left."""
     used, rest = one.balance.used, one.rest
+    why = "what came was not weighed"
+    if one.purged:
+        why = "bags that could hold it were purged"
     return (
         ("Received", _or_unknown(one.received)),
         ("Loaded, less what came off weighed", _or_unknown(one.balance.loaded)),
         ("In bags", spanned(used)),
         ("Thrown away", kilograms(one.wasted)),
-        ("Must be left", "not known: what came was not weighed" if rest is None else spanned(rest)),
+        ("Must be left", f"not known: {why}" if rest is None else spanned(rest)),
         ("Adds up", {None: "cannot be said", True: "yes", False: "NO"}[one.adds_up]),
     )
 

@@ -89,6 +89,11 @@ def gone_with_lot(home: Path, code: str) -> tuple[GoneRun, ...]:
     return _those(home, lambda run: code in run.inputs)
 
 
+def lots_of_gone(home: Path) -> frozenset[str]:
+    """Input lots that bags of purged runs could hold: what bags took of them is not known."""
+    return frozenset(code for gone in _those(home, lambda run: True) for code in gone.run.inputs)
+
+
 def gone_between(home: Path, first: date, last: date) -> tuple[GoneRun, ...]:
     """Purged runs with a production day from ``first`` to ``last``, both counted in."""
     return _those(home, lambda run: run.first_day <= last and run.last_day >= first)

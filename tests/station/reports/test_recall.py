@@ -2,7 +2,7 @@
 
 import csv
 import io
-from datetime import UTC, datetime
+from datetime import UTC, date, datetime
 from decimal import Decimal
 from fractions import Fraction
 
@@ -13,12 +13,15 @@ from station.core.balance import Water
 from station.core.mass import Mass
 from station.core.receiving import Delivery, delivery_fact
 from station.errors import BadInput
+from station.reports.period import period
 from station.reports.recall import Scope, recall
 from station.reports.recall_back import look_back
 from station.reports.recall_csv import recall_csv
 from station.reports.recall_pdf import recall_pdf
+from station.reports.recall_words import account
 from station.reports.serial_scan import serial_of
 from tests.station.line.lot_rig import LotLine, lot
+from tests.station.store.old_runs import note_of_purge
 
 NOW = datetime(2026, 11, 25, 18, tzinfo=UTC)
 
@@ -134,6 +137,33 @@ def test_the_kilograms_of_a_lot_add_up_within_what_is_said(make):
     assert used.low == net * Fraction(98, 100) * Fraction(share.low) / 100
     assert its.rest.high == 30_000 - used.low
     assert its.adds_up is True
+
+
+def test_what_is_left_of_a_lot_is_not_known_once_bags_that_could_hold_it_were_purged(make):
+    """Their kilograms are in no sum any more, so the rest of the lot would come out too large."""
+    line = make()
+    new = lot("LF-0")
+    weighed = delivery_fact(Delivery(new, Mass.parse("30 kg")), "d1")
+    line.store.record((weighed,), line.clock.now(), "P01")
+    line.book._put(new)
+    line.start("ROM-1", "CAR-7")
+    line.load("LF-0", "20")
+    line.bags(3)
+
+    def told():
+        (its,) = ask("LF-0", line).lots
+        (one,) = (
+            row for row in period(line.home, None, None, {}).yields if row.balance.lot == "LF-0"
+        )
+        return its.rest, its.adds_up, dict(account(its))["Must be left"], one.share
+
+    rest, adds_up, _, share = told()
+    assert adds_up is True
+    assert rest.likely < 30_000
+    assert share > 0
+    line.store.record((note_of_purge(date(2020, 3, 4)),), line.clock.now(), "M01")  # of LF-0 too
+    why = "not known: bags that could hold it were purged"
+    assert told() == (None, None, why, None)
 
 
 def test_a_bag_leads_back_to_its_lots_neighbours_checks_and_people(make):
