@@ -98,6 +98,7 @@ class LotsPage(DoorPage):
         self.line.refused.connect(self._refuse)
         self.receive.taken.connect(self._take)
         self.receive.refused.connect(self._refuse)
+        self.receive.noted.connect(lambda: self.message.say(""))
         self.crew.touched.connect(self.choose_person)
         self._look.timeout.connect(self.line.refresh)
         bridge.followed.connect(self.show_state, Qt.ConnectionType.DirectConnection)

@@ -18,7 +18,7 @@ from station.screens.widgets.number_pad import NumberPad
 from station.screens.widgets.sheet import Page, ScanField, Text, Title
 from station.screens.widgets.tiles import Tile, Tiles
 from station.screens.widgets.touch_button import TouchButton
-from station.screens.words import short_date
+from station.screens.words import short_date, with_year
 
 LONGEST_SCAN = 200
 _DAY, _TYPED = "day, month", "typed below"
@@ -36,10 +36,12 @@ class ReceivePage(QWidget):
     Signals:
         taken: Notes and str: a delivery, and why it is held; empty where it is free.
         refused: str, why a scan was not taken.
+        noted: something was taken: what was refused before is over.
     """
 
     taken = Signal(object, str)
     refused = Signal(str)
+    noted = Signal()
 
     def __init__(self, palette: Palette, source: LotsSource, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -149,11 +151,12 @@ class ReceivePage(QWidget):
         """Show on the keys what the digits so far would be."""
         typed = f"{Decimal(digits).scaleb(-1)}" if digits else "tenths"
         day = self._source.day(digits)
+        dated = _DAY if day is None else with_year(day, short_date(day))
         for button, words in (
             (self.mass_button, typed),
             (self.warmth_button, typed),
-            (self.harvest_button, _DAY if day is None else short_date(day)),
-            (self.packed_button, _DAY if day is None else short_date(day)),
+            (self.harvest_button, dated),
+            (self.packed_button, dated),
         ):
             button.small = words
             button.update()
@@ -162,6 +165,7 @@ class ReceivePage(QWidget):
         self._echo(self.pad.digits)
         self.notes = replace(self.notes, **changes)  # type: ignore[arg-type]  # fields by name
         self.show_notes()
+        self.noted.emit()
 
     @Slot()
     def _scanned(self) -> None:
@@ -175,6 +179,7 @@ class ReceivePage(QWidget):
             self.refused.emit(str(why))
             return
         self.show_notes()
+        self.noted.emit()
 
     @Slot()
     def _weighed(self) -> None:
@@ -186,9 +191,9 @@ class ReceivePage(QWidget):
         """Take the digits as a day and its month."""
         digits, self.pad.digits = self.pad.digits, ""
         day = self._source.day(digits)
+        self._set(**{name: day})
         if digits and day is None:
             self.refused.emit(f"{digits} is no day: give day and month, like 2411 for 24 November")
-        self._set(**{name: day})
 
     def _typed(self, name: str) -> None:
         """Take what is typed in the scan field as it stands."""

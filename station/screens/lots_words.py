@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from datetime import date
 
 from station.core.balance import Balance
 from station.core.line_lots import LotMove
@@ -11,7 +12,7 @@ from station.core.receiving import Notes
 from station.line.lot_duty import LotRow
 from station.screens.widgets.gap_geometry import mass_text
 from station.screens.widgets.lot_bars import LotBar
-from station.screens.words import long_date, narrow_date, why_not_free
+from station.screens.words import long_date, narrow_date, why_not_free, with_year
 
 NOT_WEIGHED = "not weighed in"
 
@@ -59,13 +60,17 @@ def notes_words(notes: Notes) -> str:
     told = (
         ("Lot", notes.code or "a new code is made"),
         ("GTIN", notes.gtin),
-        ("Harvested", notes.harvested and narrow_date(notes.harvested)),
-        ("Packed", notes.packed and narrow_date(notes.packed)),
-        ("Last day", notes.use_by and narrow_date(notes.use_by)),
+        ("Harvested", notes.harvested and _day(notes.harvested)),
+        ("Packed", notes.packed and _day(notes.packed)),
+        ("Last day", notes.use_by and _day(notes.use_by)),
         ("Came", notes.quantity and mass_text(notes.quantity)),
         ("Arrived at", notes.temperature is not None and f"{notes.temperature} °C"),
     )
     return "\n".join(f"{name}: {value}" for name, value in told if value)
+
+
+def _day(day: date) -> str:
+    return with_year(day, narrow_date(day))
 
 
 def _state(row: LotRow) -> str:

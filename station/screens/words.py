@@ -57,6 +57,16 @@ def short_date(day: date) -> str:
     return _in_words(day, locale, form)
 
 
+def with_year(day: date, said: str) -> str:
+    """Return ``Tuesday 1 Dec 2026`` where the year was not typed and may be another than meant.
+
+    Args:
+        day: the day.
+        said: it, in one of the forms above.
+    """
+    return f"{day.year}年{said}" if spoken() is Language.CHINESE else f"{said}\u00a0{day.year}"
+
+
 def short_moment(at: datetime) -> str:
     """Return ``1 Dec 09:40``, in the time it is given in."""
     return f"{short_date(at.date())} {at:%H:%M}"

@@ -190,6 +190,23 @@ def test_a_symbol_of_another_case_is_refused_and_what_was_noted_stays(page):
     assert page.receive.notes.code == "TR26-118"
 
 
+def test_a_day_shows_its_year_and_ends_what_was_refused_before(page):
+    """31 December keyed in November is one of last year, which a weekday alone does not tell."""
+    receive = page.receive
+    receive.pad.digits = "999"
+    receive.harvest_button.click()
+    assert "is no day" in page.message.text()
+    receive.pad.digits = "2411"
+    receive.packed_button.click()
+    assert page.message.text() == ""
+    said = receive.told.text()
+    assert f"{receive.notes.packed.year}" in said.split("Packed")[1]
+    for digit in "3112":
+        receive.pad.keys[digit].click()
+    day = page.receive._source.day("3112")
+    assert receive.harvest_button.small.endswith(str(day.year))
+
+
 def test_a_delivery_without_a_label_is_received_by_touch_and_keys(page, intents):
     receive = page.receive
     receive.components.touched.emit("ROM")
