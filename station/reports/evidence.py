@@ -34,10 +34,10 @@ from station.software_id import SoftwareId
 from station.store.bag_sums import RunSpan, run_spans
 from station.store.facts_from import FactsFrom
 from station.store.head_now import HeadNow, head_now
+from station.store.label_doubts import open_labels
 from station.store.label_rolls import roll_accounts
 from station.store.own_entries import OwnEntries, own_entries
 from station.store.purged import gone_with_lot
-from station.store.queries import in_doubt
 from station.store.residues import residues_of
 from station.store.suspects import filed_windows, suspect_windows
 from station.store.verify import VerifyReport, verify
@@ -104,7 +104,7 @@ class Evidence:
         trace: input lots and blends.
         windows: suspect windows of failed scale checks that reach its bags.
         others: those of failed checks of QA and of the tare, each with its decision or None.
-        in_doubt: serials of its bags whose label nobody knows the fate of.
+        in_doubt: serials of its bags whose label waits for an answer, copies too.
         whole: what verifying the whole journal found; None where nobody asked for it.
         last_copy: the newest backup whose entries were all checked, or None.
         software: what packs and reports, with its version and whole hash.
@@ -247,7 +247,7 @@ def _gathered(
         trace=trace,
         windows=windows,
         others=others,
-        in_doubt=tuple(serial for serial in in_doubt(home) if serial in serials),
+        in_doubt=tuple(one.serial for one in open_labels(home) if one.serial in serials),
         whole=whole,
         last_copy=last_checked_copy(home),
         software=software,

@@ -17,12 +17,13 @@ from station.core.run import Run
 from station.line.state import Tally
 from station.store.facts import facts
 from station.store.head_now import HeadNow, head_now
+from station.store.label_doubts import open_labels
 from station.store.label_rolls import roll_accounts
 from station.store.ledger import ledger
 from station.store.line_past import lots_on_lines
 from station.store.open_holds import OpenHold, open_holds
 from station.store.purged import GoneRun, gone_between
-from station.store.queries import in_doubt, run_tally
+from station.store.queries import run_tally
 from station.store.run_counts import count_run
 from station.store.run_evidence import runs_of_day
 from station.store.stops import standing_stops, stops_begun
@@ -56,7 +57,7 @@ class Handover:
         runs: its runs, in order.
         entered: facts of the day, in order.
         stops: stops that began on it, in order, each with its end.
-        in_doubt: serials of labels nobody knows the fate of; of any day.
+        in_doubt: serials of labels that wait for an answer, copies too; of any day.
         holds: holds that are open; of any day.
         undecided: bags of the day set aside that nobody decided about.
         lots: what is on each line now, by its short code.
@@ -120,7 +121,7 @@ def handover(home: Path, day: date, key: Path | None = None, cut_off: time = MID
         runs,
         entered,
         stops_begun(home, start, end),
-        in_doubt(home),
+        tuple(label.serial for label in open_labels(home)),
         open_holds(home),
         sum(row.open for row in ledger(home, day)),
         lots_on_lines(home),

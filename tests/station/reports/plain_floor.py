@@ -37,6 +37,8 @@ from tests.station.line.lot_rig import LotLine
 from tests.station.store.dock import MARSHGATE, a_case
 
 SOLD = ("good", "held", "released")
+DOUBTFUL = ("in doubt", "spooled")
+"""Labels that wait for an answer; a spooled one is a copy that came out and is on no bag yet."""
 LOTS = ("ROM-1", "ROM-2", "ROM-3")
 """Of one component each in turn; every run has CAR-7 beside them."""
 
@@ -168,11 +170,13 @@ class Floor:
         if bag is not None and bag.quality != "held":
             self.line.take(Reprint(bag.serial, ReprintReason.TORN, OldLabel.DESTROYED, "P02"))
             if self.line.entered[-1].recorded:  # a second copy wants the lead
-                self.line.take(LabelFailed(bag.serial, "jammed"))
-                bag.label = "in doubt"
+                out = self.chance.random() < 0.5
+                event = Labelled(bag.serial) if out else LabelFailed(bag.serial, "jammed")
+                self.line.take(event)
+                bag.label = "spooled" if out else "in doubt"
 
     def answer(self):
-        bag = self.drawn(of=lambda one: one.label == "in doubt")
+        bag = self.drawn(of=lambda one: one.label in DOUBTFUL)
         if bag is not None:
             fate = self.chance.choice(list(Fate))
             self.line.take(Resolve(bag.serial, fate, "P02"))

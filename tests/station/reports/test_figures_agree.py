@@ -24,13 +24,13 @@ from station.store.run_counts import count_run
 from station.store.verify import verify
 from station.store.weighed import packs_of_run
 from tests.station.line.lot_rig import DAY
-from tests.station.reports.plain_floor import Floor
+from tests.station.reports.plain_floor import DOUBTFUL, Floor
 from tests.station.store.test_lot_facts import dump
 
 IN_HOUSE = ("good", "released")
 
 
-@pytest.fixture(params=[6, 10])
+@pytest.fixture(params=[7, 10])
 def floor(request, tmp_path):
     one = Floor(tmp_path / "home", request.param)
     try:
@@ -90,7 +90,7 @@ def figures_of_run(floor, uid):
     evidence = evidence_of_run(floor.home, uid, software_id())
     (one,) = evidence.runs
     assert set(rejects_undecided(one)) == {b.serial for b in bags if b.quality == "reject"}
-    assert set(evidence.in_doubt) == {bag.serial for bag in bags if bag.label == "in doubt"}
+    assert set(evidence.in_doubt) == {bag.serial for bag in bags if bag.label in DOUBTFUL}
 
 
 def on_screen(floor):
@@ -137,8 +137,9 @@ def for_quality(floor):
     packed = {bag.run: len(of_run(floor, bag.run)[1]) for bag in floor.bags}
     assert {one.key: one.bags for one in waiting} == held | packed
     words = [item.words for item in inbox(floor.home, DAY)]
-    doubts = sum(bag.label == "in doubt" for bag in floor.bags)
-    assert sum("is in doubt" in one for one in words) == doubts
+    doubts = {bag.serial for bag in floor.bags if bag.label in DOUBTFUL}
+    assert sum("is in doubt" in one for one in words) == len(doubts)
+    assert set(handover(floor.home, DAY).in_doubt) == doubts
     open_rejects = qualities(floor.bags)["reject"]
     if open_rejects:
         assert f"{open_rejects} rejects of {DAY} wait for a decision" in words
