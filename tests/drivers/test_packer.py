@@ -22,6 +22,24 @@ from drivers.steady import Reading, SteadyRules
 TARE, LOW, TARGET, HIGH = Decimal(6), Decimal(250), Decimal(254), Decimal(262)
 
 
+class KnownScale(BenchScale):
+    """Knows what was in the bag before each move of the hand."""
+
+    levels: tuple[float, ...] = ()
+
+    def put_bag(self, grams: float) -> None:
+        self.levels = ()
+        super().put_bag(grams)
+
+    def pour(self, grams: float, over_s: float = 0.0) -> None:
+        self.levels = (*self.levels, self.content_grams)
+        super().pour(grams, over_s)
+
+    def take_out(self, grams: float) -> float:
+        self.levels = (*self.levels, self.content_grams)
+        return super().take_out(grams)
+
+
 @dataclass
 class Judge:
     """Plays the station, on the link's thread."""
@@ -31,9 +49,10 @@ class Judge:
     def __post_init__(self) -> None:
         self.cue = PackerCue("EMPTY PAN", None, 0)
         self.accepted: list[Decimal] = []
-        self.true_grams: list[float] = []
+        self.true_grams: list[tuple[float, ...]] = []
+        """What was in each accepted bag; more than one where the hand moved on meanwhile."""
         self.done = threading.Event()
-        self.scale: BenchScale
+        self.scale: KnownScale
 
     def on_item(self, item: LinkItem) -> None:
         if isinstance(item, Reading):
@@ -52,7 +71,7 @@ class Judge:
             return PackerCue("BAG ON", None, cycle)
         if reading.steady and LOW <= net <= HIGH:
             self.accepted.append(net)
-            self.true_grams.append(self.scale.content_grams)
+            self.true_grams.append((*self.scale.levels, self.scale.content_grams))
             if len(self.accepted) == self.bags:
                 self.done.set()
             return PackerCue("LIFT BAG", None, cycle)
@@ -64,7 +83,7 @@ class Judge:
 
 
 def pack(bags: int, transport: str | None, speed: float, frames_per_s: float) -> tuple:
-    scale = BenchScale(frames_per_s=frames_per_s, speed=speed, transport=transport, seed=7)
+    scale = KnownScale(frames_per_s=frames_per_s, speed=speed, transport=transport, seed=7)
     judge = Judge(bags)
     judge.scale = scale
     link = ScaleLink(
@@ -93,8 +112,9 @@ def test_packer_packs_bags_by_the_screen(transport: str | None) -> None:
     assert len(judge.accepted) == 12
     for net, true in zip(judge.accepted, judge.true_grams, strict=True):
         assert LOW <= net <= HIGH
-        # the indication follows the true load within an interval; the bag's own spread is extra
-        assert abs(float(net) - true) < 1.6
+        # the indication follows the true load within an interval; the bag's own spread is extra,
+        # and a busy machine hears of a load when the hand has moved on already
+        assert min(abs(float(net) - grams) for grams in true) < 1.6
     assert packer.lifted >= 11
     assert packer.handfuls > 0
     assert packer.set_aside == 0
