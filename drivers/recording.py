@@ -95,6 +95,8 @@ class Recorder:
         if self._syncing is not None:
             self._syncing.join()
         try:
+            if self._fault is not None:  # a second try would find nothing left to write, and pass
+                raise self._fault
             self._file.flush()
             self._sync()
         finally:

@@ -1,5 +1,6 @@
 """Recordings: written durably, rotated, read strictly; a failing disk never stops the weighing."""
 
+import errno
 import os
 import threading
 import time
@@ -134,6 +135,27 @@ def add_until_refused(recorder: Recorder) -> None:
     for _ in range(3_000):
         recorder.add(b"two")
         time.sleep(0.02)
+
+
+def test_disk_that_failed_once_is_told_at_the_end(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """After a failed sync the pages count as clean, and the next one says nothing."""
+    faults = [OSError(errno.EIO, os.strerror(errno.EIO))]
+    asked = threading.Event()
+
+    def fsync(handle: int) -> None:
+        if faults:
+            asked.set()
+            raise faults.pop()
+
+    monkeypatch.setattr("drivers.recording.os.fsync", fsync)
+    now = iter(range(0, 10**12, 10**9))
+    recorder = Recorder(tmp_path / "scale.rec", clock=now.__next__)
+    recorder.add(b"one")
+    assert asked.wait(60)
+    with pytest.raises(OSError, match="Input/output"):
+        recorder.close()
 
 
 def test_slow_disk_does_not_hold_the_line_up(
