@@ -8,6 +8,7 @@ standard says: until the next command), so after its answer the scale is asked t
 
 from __future__ import annotations
 
+from collections import deque
 from dataclasses import dataclass
 
 MS = 1_000_000
@@ -24,7 +25,8 @@ class AskRules:
         ask_every_ns: how often to ask one by one.
         answer_ns: how long a command may take until the scale is asked to repeat again.
         outcome_ns: how long it may take until it counts as not done.
-        lost_ns: a weight that was asked for and did not come for this long comes no more.
+        lost_ns: a weight that was asked for and did not come for this long comes no more; less for
+            a scale that answers quickly, but never less than ``answer_ns``.
         silent_after_ns: no byte for this long is a silent scale, to be reported.
         tell_again_ns: how often silence is reported while it lasts.
     """
@@ -65,6 +67,8 @@ class Conversation:
         self._frames_since_asked = 0
         self._awaited_ns: int | None = None
         """When the weight was asked for that is still to come."""
+        self._took: deque[int] = deque(maxlen=8)
+        """How long the newest answers took, in nanoseconds."""
         self._late = False
         """A weight was given up; it may come yet, and answers then run behind the questions."""
 
@@ -88,12 +92,19 @@ class Conversation:
     def _one(self, now_ns: int) -> bytes | None:
         """Ask for one weight, unless the one before may still come."""
         rules, awaited = self._rules, self._awaited_ns
-        if awaited is not None and now_ns - max(awaited, self._heard_ns) < rules.lost_ns:
+        if awaited is not None and now_ns - max(awaited, self._heard_ns) < self._patience_ns:
             return None
         self._late = awaited is not None
         self._awaited_ns = now_ns
         self._due_ns = now_ns + rules.ask_every_ns
         return rules.ask
+
+    @property
+    def _patience_ns(self) -> int:
+        """How long an answer is waited for: a lost one must not make the line seem silent."""
+        if not self._took:
+            return self._rules.lost_ns
+        return min(self._rules.lost_ns, max(self._rules.answer_ns, 3 * max(self._took)))
 
     def _wants_repeat(self, now_ns: int) -> bool:
         """Whether a scale asked one by one has been silent for so long that it may be a new one."""
@@ -111,6 +122,8 @@ class Conversation:
 
         Where one was given up, all answers that are late come in before the next question.
         """
+        if self._awaited_ns is not None and not self._late:
+            self._took.append(now_ns - self._awaited_ns)
         self._awaited_ns = None
         if self._asking and self._late:
             self._due_ns = max(self._due_ns, now_ns + self._rules.answer_ns)

@@ -2,6 +2,7 @@
 
 import queue
 import threading
+from itertools import pairwise
 
 import pytest
 
@@ -61,8 +62,8 @@ class SlowScale:
         return
 
 
-def ages(scale: SlowScale, ask: AskRules) -> list[int]:
-    """How old each weight was when it was read, in milliseconds."""
+def read(scale: SlowScale, ask: AskRules) -> list[tuple[int, int]]:
+    """When each weight was read, and how old it was then, in milliseconds."""
     items: list[tuple[int, LinkItem]] = []
     line = Line(
         "1200 8N1",
@@ -75,7 +76,12 @@ def ages(scale: SlowScale, ask: AskRules) -> list[int]:
     )
     with pytest.raises(PortError):
         Connection(line, scale, 1).serve(threading.Event(), queue.SimpleQueue())
-    return [at_ms - int(item.digits) for at_ms, item in items if isinstance(item, Reading)]
+    return [(at, at - int(item.digits)) for at, item in items if isinstance(item, Reading)]
+
+
+def ages(scale: SlowScale, ask: AskRules) -> list[int]:
+    """How old each weight was when it was read, in milliseconds."""
+    return [age for _, age in read(scale, ask)]
 
 
 @pytest.mark.parametrize("frame_ms", [20, 90, 170, 350, 670])
@@ -106,5 +112,8 @@ def test_an_answer_that_never_comes_is_given_up() -> None:
                 super().write(data)
 
     scale = Forgetful(20, 60_000)
-    assert max(ages(scale, AskRules())) <= 40
+    weights = read(scale, AskRules())
+    assert max(age for _, age in weights) <= 40
+    gaps = [after - before for (before, _), (after, _) in pairwise(weights)]
+    assert 200 < max(gaps) < 500, "a lost answer must not make the scale seem silent"
     assert scale.asked >= 250
