@@ -84,6 +84,7 @@ class LookUpPanel(QWidget):
             self._host.say("Scan a label, or type a serial or a blend lot.", refused=True)
             return
         self._host.say("Looking …")
+        self.scan.selectAll()  # it stays to be mended, and the next scan takes its place
         self._host.ask(lambda: self._source.complaint(text, at), self._show)
 
     def _show(self, found: Complaint) -> None:

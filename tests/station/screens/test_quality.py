@@ -512,6 +512,18 @@ def test_what_nobody_packed_is_refused_in_words(rig):
     assert "is not in the record" in said(rig)
 
 
+def test_a_scan_takes_the_place_of_one_that_was_refused(qtbot, rig):
+    """A scanner that types would else put the second code behind the first."""
+    rig.show()
+    rig.tab(LOOK_UP)
+    field = rig.page.look_up.scan
+    for code in ("A1-ZZ-999999", rig.serials[2]):
+        qtbot.keyClicks(field, code)
+        qtbot.keyClick(field, Qt.Key.Key_Return)
+        rig.settle()
+    assert rig.page.look_up.found.bag.serial == rig.serials[2]
+
+
 # --- the inspector ------------------------------------------------------------------------------
 
 
