@@ -49,6 +49,7 @@ class TarePanel(QWidget):
         self._said = ""
         self._film_in_use = ""
         self.film = ScanField(palette, "scan or type the film lot")
+        self.film.replaced = True
         self.verb = Sentence(palette, 8.0)
         self.figure = LiveFigure(palette)
         self.message = Sentence(palette, 4.6)

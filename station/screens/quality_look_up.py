@@ -33,6 +33,7 @@ class LookUpPanel(QWidget):
         self._host, self._source = host, source
         self.found: Complaint | None = None
         self.scan = ScanField(palette, "scan a label or lot")
+        self.scan.replaced = True  # what was not found stays to be mended
         self.scan.setMaxLength(400)
         self.time = ScanField(palette, "time, with a lot")
         self.go_button = TouchButton(palette, "LOOK UP")
@@ -84,7 +85,6 @@ class LookUpPanel(QWidget):
             self._host.say("Scan a label, or type a serial or a blend lot.", refused=True)
             return
         self._host.say("Looking …")
-        self.scan.selectAll()  # it stays to be mended, and the next scan takes its place
         self._host.ask(lambda: self._source.complaint(text, at), self._show)
 
     def _show(self, found: Complaint) -> None:

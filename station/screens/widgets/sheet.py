@@ -6,7 +6,7 @@ import time
 from collections.abc import Callable
 
 from PySide6.QtCore import QEvent, QSize, Qt
-from PySide6.QtGui import QKeyEvent, QPainter, QPaintEvent
+from PySide6.QtGui import QFocusEvent, QKeyEvent, QMouseEvent, QPainter, QPaintEvent
 from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
@@ -173,6 +173,9 @@ class ScanField(HintedField):
 
     identified = False
     """Whether whoever reads the field wants the symbology identifier of every scan."""
+    replaced = False
+    """Whether what comes next takes the place of what stands there; else it goes behind."""
+    _touched = False
 
     def __init__(
         self,
@@ -231,8 +234,22 @@ class ScanField(HintedField):
                 self._refuse(judged.why)
             else:
                 super().keyPressEvent(event)
+                if self.replaced:
+                    self.selectAll()
         elif not commands:
             super().keyPressEvent(event)
+
+    @override
+    def focusInEvent(self, event: QFocusEvent) -> None:
+        super().focusInEvent(event)
+        self._touched = event.reason() is Qt.FocusReason.MouseFocusReason
+
+    @override
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        super().mouseReleaseEvent(event)
+        if self._touched and self.replaced:
+            self.selectAll()
+        self._touched = False
 
     def _refuse(self, why: str) -> None:
         self.clear()

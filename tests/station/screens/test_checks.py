@@ -202,6 +202,19 @@ def test_a_film_lot_is_scanned_without_touching_its_field(qtbot, rig):
     assert page.tare.under_way
 
 
+def test_the_next_film_lot_takes_the_place_of_the_one_before(qtbot, rig):
+    """Behind it, both would be recorded as one code."""
+    page = rig.page
+    with qtbot.waitActive(page):
+        page.activateWindow()
+    touch(qtbot, page.tabs[1])
+    for code in ("F-0917", "F-0918"):
+        touch(qtbot, page.tare.film)
+        qtbot.keyClicks(page.tare.film, code)
+        qtbot.keyClick(page.tare.film, Qt.Key.Key_Return)
+        assert page.tare.film_lot == code
+
+
 @pytest.mark.parametrize(("shown", "fits"), [("6", True), ("9", False)])
 def test_one_empty_bag_is_held_against_the_declared_tare(qtbot, rig, shown, fits):
     start_bag(qtbot, rig, lambda tare: tare.one_button)
