@@ -199,7 +199,9 @@ class ShippingPage(DoorPage):
 
     def start_over(self) -> None:
         """Forget what was gathered on the page that is shown."""
-        index = self.pages.currentIndex()
+        self._forget(self.pages.currentIndex())
+
+    def _forget(self, index: int) -> None:
         if index == 0:
             self.bags = ()
         elif index == 1:
@@ -310,6 +312,8 @@ class ShippingPage(DoorPage):
 
     @Slot(str, str)
     def _ask(self, words: str, subject: str) -> None:
+        if self._waiting:
+            return  # what was asked before ends in its own way
         if words == AGAIN:
             self._enter(lambda: self._source.print_again(subject), "A copy of {} comes.")
         else:
@@ -330,10 +334,13 @@ class ShippingPage(DoorPage):
         if self._waiting:
             return  # touched twice before the line answered: one is meant
 
+        index = self.pages.currentIndex()
+
         def entered() -> None:
             facts = make()
             self._waiting = frozenset(fact.uid for fact in facts)
-            self._told, self._then = told.format(facts[-1].subject), self.start_over
+            self._told = told.format(facts[-1].subject)
+            self._then = lambda: self._forget(index)  # whatever is shown when the line answers
             self.message.say("asked the line …")
             self._intents.enter(facts, self.who)
 

@@ -83,6 +83,19 @@ def test_two_fast_touches_fill_one_case(page, intents):
     assert len(intents.asked) == 1
 
 
+def test_an_answer_ends_its_own_page_whatever_is_shown_by_then(page, intents):
+    page.go_to(1)
+    page.pallet.scanned.emit(FIRST)
+    page.go_to(0)
+    page.case.buttons["NEXT CASE"].click()
+    page.case.do_button.click()
+    (fact,), _ = entered(intents)
+    page.go_to(1)
+    page.show_answer(EntryAnswer((fact.uid,), True, "recorded"))
+    assert [one.sscc for one in page.cases] == [FIRST]
+    assert page.bags == ()
+
+
 def test_a_range_of_serials_is_typed_first_to_last(page, qtbot):
     scan(qtbot, page.case.scan, f"{serial(5)}..{serial(9)}")
     assert page.case.rows[-1] == f"{serial(5)} to {serial(9)}"
