@@ -33,6 +33,8 @@ from station.line.ports import Clock, LabelDesk, Store, StoreFault
 from station.line.state import EntryAnswer
 
 Answered = tuple[EntryAnswer, Event | None]
+_AT_THE_SCALE = (LabelState.RECORDED, LabelState.SUBMITTED, LabelState.SPOOLED)
+"""What a first label is until its bag was lifted; a start makes a doubt of it."""
 
 
 class LabelSteps:
@@ -89,14 +91,22 @@ class LabelSteps:
         """The held bags of the open run that facts, not recorded yet, will end.
 
         Raises:
-            StoreFault: one of them is not in the record.
+            StoreFault: one of them is not in the record, or still on the pan: the line waits for
+                its label.
         """
-        ended = (
+        ended = [
             self._store.labelled(fact.subject)
             for fact in facts
             if fact.kind is EntryKind.DISPOSITION and run is not None and fact.run == run.id
-        )
-        return tuple(LeftCount(bag) for bag in ended if bag.quality in IN_THE_BATCH)
+        ]
+        counted = [bag for bag in ended if bag.quality in IN_THE_BATCH]
+        for bag in counted:
+            if bag.label in _AT_THE_SCALE and not bag.copies:
+                raise StoreFault(
+                    f"bag {bag.serial} has not left the scale, its label is {bag.label}: lift it "
+                    "first"
+                )
+        return tuple(map(LeftCount, counted))
 
     def take_back(self, serial: str, reason: str, cycle: Cycle) -> None:
         """Record that the last bag, which has a label, was set aside after all.

@@ -3,9 +3,11 @@
 import pytest
 
 from station.core.dispositions import Decided, Disposition, disposition_fact
+from station.core.holds import Scope, ScopeKind, hold_fact
 from station.core.ids import new_uid
 from station.core.line_lots import LotMove, Move
-from station.line.events import SetAside
+from station.line.events import Labelled, SetAside
+from station.store import hold_scopes
 from station.store.queries import run_tally
 from station.store.run_counts import count_run
 from tests.station.line.lot_rig import LotLine
@@ -64,3 +66,25 @@ def test_a_bag_of_another_run_does_not_change_what_the_open_one_shows(line):
     decide(line, first, bags[0])
     assert counts(line, second) == (1, 0)
     assert run_tally(line.home, first.id).good == 1
+
+
+def test_a_bag_on_the_pan_is_decided_about_when_it_was_lifted(line):
+    """Else the line would wait for ever for the label of a bag that does not count."""
+    run = line.start("ROM-1", "CAR-7")
+    first = line.bag()
+    line.on_pan()
+    last = line.state.last.serial
+    ranges = hold_scopes.of_run(line.home, run.id)
+    line.enter(hold_fact(Scope(ScopeKind.RUN, run.id), "metal", ranges, "h1"))
+    decided = Decided(last, Disposition.DUMP, "metal found", "Q02")
+    for step in (None, Labelled(last)):
+        if step is not None:
+            line.take(step)
+        answer = line.enter(disposition_fact(decided, "d1", run.id))
+        assert (answer.recorded, "has not left the scale" in answer.words) == (False, True)
+    line.weigh(0)
+    decide(line, run, last)
+    decide(line, run, first)
+    assert counts(line, run) == (0, 2)
+    line.bag()
+    assert counts(line, run) == (1, 2)
