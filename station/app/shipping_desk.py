@@ -6,6 +6,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
+from labels.words import Durability, durability_of
 from station.app.printers import unit_printer_settings
 from station.app.unit_labels import UnitDesk, UnitLabels, doubts_at_start, unit_on_record
 from station.config.packhouse import Packhouse
@@ -129,15 +130,26 @@ class ShippingDesk:
         return (*seen, pallet_fact(pallet, self._uid()))
 
     def ship(self, customer: str, reference: str, units: Sequence[str]) -> tuple[Fact, ...]:
-        """The facts of a shipment of these pallets and cases."""
+        """The facts of a shipment of these pallets and cases.
+
+        Raises:
+            ShippingError: nobody and nothing is named, or food is past its use-by date: after it
+                food counts as unsafe, Regulation (EU) No 1169/2011 Art. 24(1). What is past a
+                best-before date may leave.
+        """
         whom = self._settings.customers.get(customer)
         if whom is None:
             raise ShippingError("whom does it go to? Choose a customer")
         if not units:
             raise ShippingError("scan the pallets and cases that leave")
         named = [self.unit(sscc) for sscc in units]
-        seen = tuple(self._seen(one) for one in named if one.label is LabelState.SPOOLED)
         day = calendar_day(self._clock.now())
+        for one in named:
+            if one.use_by < day and self._must_be_used_by(one.sscc):
+                raise ShippingError(
+                    f"{one.sscc} had its use-by date on {one.use_by}: it must not leave"
+                )
+        seen = tuple(self._seen(one) for one in named if one.label is LabelState.SPOOLED)
         count = store.next_numbers(self._home, day)[2]
         site, station = self._house.settings.site, self._house.settings.station
         number = f"{site}{station}-{day:%y%j}-{count + 1:03d}"
@@ -159,6 +171,10 @@ class ShippingDesk:
         its = self.unit(sscc)
         again = UnitLabel(sscc, LabelState.SUBMITTED, its.copies + 1, "asked for")
         return (unit_label_fact(again, self._uid()),)
+
+    def _must_be_used_by(self, sscc: str) -> bool:
+        words = unit_on_record(self._home, sscc).date_words
+        return durability_of(words) is Durability.USE_BY
 
     def _seen(self, one: UnitLine) -> Fact:
         seen = UnitLabel(one.sscc, LabelState.APPLIED, one.copies, "scanned")

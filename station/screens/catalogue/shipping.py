@@ -36,6 +36,7 @@ REFUSED = (
     "scan the cases of the pallet first",
     "scan the pallets and cases that leave",
     "whom does it go to? Choose a customer",
+    "{sscc} had its use-by date on {day}: it must not leave",
     "{sscc} is a pallet: a pallet holds cases",
     "bag {serial} is of blend lot {lot}, the case of {other}: close this case and begin another",
     "{text} is no serial of a bag, such as A1-7K-000042",

@@ -6276,6 +6276,10 @@
         <translation type="unfinished">{serial}: como está registrada</translation>
     </message>
     <message>
+        <source>{sscc} had its use-by date on {day}: it must not leave</source>
+        <translation type="unfinished">{sscc}: su fecha de caducidad fue {day}; no debe salir</translation>
+    </message>
+    <message>
         <source>{sscc} is a pallet: a pallet holds cases</source>
         <translation type="unfinished">{sscc} es un palé: un palé lleva cajas</translation>
     </message>

@@ -6276,6 +6276,10 @@
         <translation type="unfinished">{serial} : conforme</translation>
     </message>
     <message>
+        <source>{sscc} had its use-by date on {day}: it must not leave</source>
+        <translation type="unfinished">{sscc} : sa date limite était le {day} ; il ne doit pas partir</translation>
+    </message>
+    <message>
         <source>{sscc} is a pallet: a pallet holds cases</source>
         <translation type="unfinished">{sscc} est une palette : une palette porte des caisses</translation>
     </message>

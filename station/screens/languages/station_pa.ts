@@ -6276,6 +6276,10 @@
         <translation type="unfinished">{serial}: ਜਿਵੇਂ ਦਰਜ</translation>
     </message>
     <message>
+        <source>{sscc} had its use-by date on {day}: it must not leave</source>
+        <translation type="unfinished">{sscc} ਦੀ ਮਿਆਦ {day} ਨੂੰ ਲੰਘ ਗਈ: ਇਹ ਬਾਹਰ ਨਾ ਜਾਵੇ</translation>
+    </message>
+    <message>
         <source>{sscc} is a pallet: a pallet holds cases</source>
         <translation type="unfinished">{sscc} ਪੈਲੇਟ ਹੈ: ਪੈਲੇਟ ਤੇ ਡੱਬੇ ਹੁੰਦੇ ਹਨ</translation>
     </message>

@@ -6276,6 +6276,10 @@
         <translation type="unfinished">{serial}: como está registada</translation>
     </message>
     <message>
+        <source>{sscc} had its use-by date on {day}: it must not leave</source>
+        <translation type="unfinished">{sscc}: a data-limite foi {day}; não pode sair</translation>
+    </message>
+    <message>
         <source>{sscc} is a pallet: a pallet holds cases</source>
         <translation type="unfinished">{sscc} é uma palete: uma palete leva caixas</translation>
     </message>

@@ -6276,6 +6276,10 @@
         <translation type="unfinished">{serial}: ayon sa tala</translation>
     </message>
     <message>
+        <source>{sscc} had its use-by date on {day}: it must not leave</source>
+        <translation type="unfinished">{sscc}: use-by noong {day}: hindi dapat umalis</translation>
+    </message>
+    <message>
         <source>{sscc} is a pallet: a pallet holds cases</source>
         <translation type="unfinished">pallet ang {sscc}: kahon ang laman ng pallet</translation>
     </message>

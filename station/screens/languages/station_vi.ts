@@ -6276,6 +6276,10 @@
         <translation type="unfinished">{serial}: đúng như đã ghi</translation>
     </message>
     <message>
+        <source>{sscc} had its use-by date on {day}: it must not leave</source>
+        <translation type="unfinished">{sscc} hết hạn sử dụng ngày {day}: không được xuất đi</translation>
+    </message>
+    <message>
         <source>{sscc} is a pallet: a pallet holds cases</source>
         <translation type="unfinished">{sscc} là pallet: pallet chứa thùng</translation>
     </message>

@@ -6276,6 +6276,10 @@
         <translation type="unfinished">{serial}：与记录一致</translation>
     </message>
     <message>
+        <source>{sscc} had its use-by date on {day}: it must not leave</source>
+        <translation type="unfinished">{sscc} 的保质期到 {day} 为止：不得发出</translation>
+    </message>
+    <message>
         <source>{sscc} is a pallet: a pallet holds cases</source>
         <translation type="unfinished">{sscc} 是托盘：托盘装箱</translation>
     </message>

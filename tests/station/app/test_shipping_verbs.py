@@ -1,6 +1,8 @@
 """``station cases``: bags to a customer and back on a stopped station, by words alone."""
 
 import json
+from dataclasses import replace
+from datetime import timedelta
 from io import StringIO
 from pathlib import Path
 from shutil import copytree
@@ -11,12 +13,14 @@ from labels.release import release
 from station.access.credentials import Credentials
 from station.app.places import packhouse
 from station.app.practice_record import pack_record
+from station.app.shipping_desk import ShippingDesk
 from station.app.shipping_verbs import shipping_verbs
 from station.app.unit_labels import unit_on_record
 from station.cli.entry import run
 from station.cli.verbs import build
 from station.clock import SystemClock
 from station.core.pack import LabelState
+from station.core.shipping import ShippingError
 from station.reports.unit_label import unit_label
 from station.store.queries import labels_in
 
@@ -25,9 +29,13 @@ PIN = "615204"
 
 
 @pytest.fixture
-def cases(tmp_path, capsys, monkeypatch):
-    """A function that carries out ``cases`` on a record of 30 bags; the lead has a PIN."""
+def cases(request, tmp_path, capsys, monkeypatch):
+    """A function that carries out ``cases`` on a record of 30 bags; the lead has a PIN.
+
+    A test may say which words stand before the date of the bags.
+    """
     settings = copytree(DEMO, tmp_path / "settings")
+    _say_dates(settings, getattr(request, "param", "Use by"))
     house = packhouse(settings)
     pack_record(house, tmp_path, 30, 1, ends=SystemClock(house.settings.zone).now())
     Credentials(tmp_path).set_pin("L01", PIN)
@@ -79,11 +87,46 @@ def test_the_bars_of_a_case_are_laid_on_the_head_that_the_settings_name(cases):
         assert (release(drawer, label).pdf == file.read_bytes()) is same
 
 
+def _say_dates(settings, words):
+    stated = settings / "products.toml"
+    said = f'use_by_words = "{words}"\nstorage = '
+    stated.write_text(stated.read_text().replace("storage = ", said))
+
+
+class DaysLater(SystemClock):
+    """The clock of the plant, some days on."""
+
+    def __init__(self, zone, days):
+        super().__init__(zone)
+        self._on = timedelta(days=days)
+
+    def now(self):
+        at = super().now()
+        return replace(at, utc=at.utc + self._on)
+
+
+@pytest.mark.parametrize(
+    ("cases", "days", "leaves"),
+    [("Use by", 30, False), ("Use by", 0, True), ("Best before", 30, True)],
+    indirect=["cases"],
+)
+def test_nothing_leaves_after_its_use_by_date(cases, days, leaves):
+    """After it food counts as unsafe: Regulation (EU) No 1169/2011 Art. 24(1)."""
+    sscc = cases("fill", "--from", cases.serials[0], "--to", cases.serials[11])[1]["name"]
+    _, stacked = cases("pallet", sscc, "--gross", "27.4kg")
+    house = packhouse(cases.settings)
+    desk = ShippingDesk(house, cases.home, DaysLater(house.settings.zone, days))
+    if leaves:
+        assert desk.ship("MARSHGATE", "note 4711", (stacked["name"],))
+    else:
+        with pytest.raises(ShippingError, match="had its use-by date on"):
+            desk.ship("MARSHGATE", "note 4711", (stacked["name"],))
+
+
 def test_a_case_says_its_date_in_the_words_of_its_bags_not_of_newer_settings(cases):
     """(17) is a use-by date, (15) best before: GS1 General Specifications 3.4."""
     stated = cases.settings / "products.toml"
-    words = 'use_by_words = "Best before"\nstorage = '
-    stated.write_text(stated.read_text().replace("storage = ", words))
+    stated.write_text(stated.read_text().replace('"Use by"', '"Best before"'))
     assert {one.use_by_words for one in packhouse(cases.settings).products.values()} == {
         "Best before"
     }
