@@ -8,7 +8,7 @@ from datetime import date
 from pathlib import Path
 from typing import Any, TypeVar
 
-from sqlalchemy import ColumnElement, Connection, Row, Select, and_, case, func, select
+from sqlalchemy import ColumnElement, Connection, Row, Select, and_, case, func, not_, select
 
 from station.core.checks.qa import GOOD, REFERENCE, QaLimit
 from station.core.checks.suspect import FiledWindow
@@ -103,8 +103,13 @@ class _Blockers:
         )
         self._in_doubt: dict[int, int] = {row[0]: row[1] for row in connection.execute(in_doubt)}
 
-    def of(self, runs: Iterable[int], last_entry: int | None) -> tuple[str, ...]:
-        """Why the bags of some runs, up to an entry of the journal, cannot be released."""
+    def of(
+        self, runs: Iterable[int], last_entry: int | None, but: Sequence[Row[Any]] = ()
+    ) -> tuple[str, ...]:
+        """Why the bags of some runs, up to an entry of the journal, cannot be released.
+
+        Rejects under the ranges ``but`` do not count: they wait for this very release.
+        """
         rows = self._connection.execute(
             select(run.c.id, run.c.uid, run.c.product, run.c.entry_id).where(
                 run.c.id.in_(tuple(runs))
@@ -112,7 +117,7 @@ class _Blockers:
         ).all()
         return (
             *self._windows([row.uid for row in rows]),
-            *self._rejects([row.id for row in rows]),
+            *self._rejects([row.id for row in rows], but),
             *self._labels([row.id for row in rows]),
             *self._checks(rows, last_entry),
         )
@@ -123,12 +128,18 @@ class _Blockers:
         ]
         return [f"a suspect window of {one.scale} is open ({one.bags} bags)" for one in found]
 
-    def _rejects(self, runs: Sequence[int]) -> list[str]:
+    def _rejects(self, runs: Sequence[int], but: Sequence[Row[Any]]) -> list[str]:
         count = self._connection.execute(
             select(func.count())
             .select_from(pack)
             .join(blend, OF_BLEND)
             .where(blend.c.run_id.in_(runs), REJECTED, pack.c.quality == Quality.REJECT)
+            .where(
+                *(
+                    not_(rows_between(self._connection, one.epoch, one.first, one.last))
+                    for one in but
+                )
+            )
         ).scalar_one()
         return [f"{count} rejects are undecided"] if count else []
 
@@ -211,7 +222,7 @@ def _hold(connection: Connection, ask: _Blockers, record: FactRecord) -> Releasa
         at=record.at.utc,
         bags=bags,
         frees=bags - _kept_twice(connection, record.fact.uid, open_ranges),
-        blocked=ask.of({row.run_id for row in rows}, last),
+        blocked=ask.of({row.run_id for row in rows}, last, open_ranges),
     )
 
 

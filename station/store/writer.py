@@ -31,6 +31,7 @@ from station.store.day_heads import DayHeads
 from station.store.engine import database, writer_engine
 from station.store.faults import explain
 from station.store.heads import LastEntry, SeenHead, read_head, write_head
+from station.store.held_content import refuse_held
 from station.store.hold_ranges import UnknownFact
 from station.store.journal import ChainFault, Head, Journal
 from station.store.label_steps import check_label, check_taken_back, on_their_way
@@ -265,6 +266,7 @@ class StationStore:
             StoreFault: also when one refers to what is not in the record.
         """
         with self._transaction:
+            refuse_held(self._connection, facts)
             heads = [self._append(fact.kind, at, who, fact.body()) for fact in facts]
             let_go = {held_lot(fact): None for fact in facts if fact.kind is EntryKind.RELEASE}
             self._intake([self._held[code] for code in let_go if code in self._held], at, "station")

@@ -85,6 +85,7 @@ REJECTS = (
     "a bag that is {what} has no new bag",
     "the new bag has a serial of its own: scan its label",
     "one new bag stands for one reject: touch one alone",
+    "bag {serial} lies under the hold of {what}: have it released first, or dump it",
     "{count} bags are in the bin, {expected} by the record: say why they differ",
 )
 

@@ -2332,6 +2332,10 @@
         <translation type="unfinished">bolsa {serial} {what}: lea la etiqueta de la nueva</translation>
     </message>
     <message>
+        <source>bag {serial} lies under the hold of {what}: have it released first, or dump it</source>
+        <translation type="unfinished">la bolsa {serial} está bajo la retención de {what}: haga que la liberen antes, o tírela</translation>
+    </message>
+    <message>
         <source>bag {serial} was picked already</source>
         <translation type="unfinished">la bolsa {serial} ya se eligió</translation>
     </message>

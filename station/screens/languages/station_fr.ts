@@ -2332,6 +2332,10 @@
         <translation type="unfinished">sac {serial} {what} : lisez l'étiquette du nouveau</translation>
     </message>
     <message>
+        <source>bag {serial} lies under the hold of {what}: have it released first, or dump it</source>
+        <translation type="unfinished">le sac {serial} est sous le blocage de {what} : faites-le libérer d'abord, ou jetez-le</translation>
+    </message>
+    <message>
         <source>bag {serial} was picked already</source>
         <translation type="unfinished">le sac {serial} est déjà pris</translation>
     </message>

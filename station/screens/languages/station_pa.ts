@@ -2332,6 +2332,10 @@
         <translation type="unfinished">ਬੈਗ {serial} {what}: ਨਵੇਂ ਬੈਗ ਦਾ ਲੇਬਲ ਸਕੈਨ ਕਰੋ</translation>
     </message>
     <message>
+        <source>bag {serial} lies under the hold of {what}: have it released first, or dump it</source>
+        <translation type="unfinished">ਬੈਗ {serial} {what} ਦੀ ਰੋਕ ਹੇਠ ਹੈ: ਪਹਿਲਾਂ ਰੋਕ ਛੁਡਾਓ, ਜਾਂ ਸੁੱਟੋ</translation>
+    </message>
+    <message>
         <source>bag {serial} was picked already</source>
         <translation type="unfinished">ਬੈਗ {serial} ਪਹਿਲਾਂ ਹੀ ਚੁਣਿਆ</translation>
     </message>

@@ -2332,6 +2332,10 @@
         <translation type="unfinished">saco {serial} {what}: leia a etiqueta do novo</translation>
     </message>
     <message>
+        <source>bag {serial} lies under the hold of {what}: have it released first, or dump it</source>
+        <translation type="unfinished">o saco {serial} está sob a retenção de {what}: peça primeiro que a libertem, ou deite-o fora</translation>
+    </message>
+    <message>
         <source>bag {serial} was picked already</source>
         <translation type="unfinished">o saco {serial} já foi escolhido</translation>
     </message>

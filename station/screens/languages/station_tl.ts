@@ -2332,6 +2332,10 @@
         <translation type="unfinished">bag {serial} {what}: i-scan ang label ng bagong bag</translation>
     </message>
     <message>
+        <source>bag {serial} lies under the hold of {what}: have it released first, or dump it</source>
+        <translation type="unfinished">ang bag {serial} ay sakop ng hold ng {what}: ipa-release muna, o itapon</translation>
+    </message>
+    <message>
         <source>bag {serial} was picked already</source>
         <translation type="unfinished">napili na ang bag {serial}</translation>
     </message>

@@ -2332,6 +2332,10 @@
         <translation type="unfinished">túi {serial} {what}: quét nhãn túi mới</translation>
     </message>
     <message>
+        <source>bag {serial} lies under the hold of {what}: have it released first, or dump it</source>
+        <translation type="unfinished">túi {serial} nằm dưới lệnh giữ của {what}: cho giải phóng trước, hoặc đổ bỏ</translation>
+    </message>
+    <message>
         <source>bag {serial} was picked already</source>
         <translation type="unfinished">túi {serial} đã được chọn</translation>
     </message>

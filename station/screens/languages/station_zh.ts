@@ -2332,6 +2332,10 @@
         <translation type="unfinished">袋 {serial} {what}：扫新袋的标签</translation>
     </message>
     <message>
+        <source>bag {serial} lies under the hold of {what}: have it released first, or dump it</source>
+        <translation type="unfinished">袋 {serial} 在 {what} 的扣留之下：先请放行，或倒掉</translation>
+    </message>
+    <message>
         <source>bag {serial} was picked already</source>
         <translation type="unfinished">袋 {serial} 已选过</translation>
     </message>

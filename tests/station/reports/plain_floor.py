@@ -234,6 +234,9 @@ class Floor:
             facts.append(self._back(bag.serial))
         decided = Decided(bag.serial, end, "light", "Q02", into=into, corrects=bag.decision)
         made = disposition_fact(decided, self.uid(), bag.run)
+        if bag.holds and end not in (Disposition.DUMP, Disposition.SAMPLE):
+            assert "lies under the hold" in self.line.enter(*facts, made).words
+            return
         self.enter(*facts, made)
         bag.decision, bag.into = made.uid, into
         bag.leave(str(QUALITY_AFTER[end]), "light")

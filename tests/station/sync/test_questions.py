@@ -148,7 +148,7 @@ def decide_all(world: World) -> None:
         whole = bags_with(world.home, "LF-101")
         enter(hold_lot_fact("h-9", "LF-101", "metal", whole))
         enter(decide(serials[0], Disposition.DUMP, "d0"))
-        enter(decide(serials[1], Disposition.DOWNGRADE, "d1"))
+        enter(decide(serials[1], Disposition.SAMPLE, "d1"))
         enter(release_lot_fact("h-10", "LF-101", "h-9", "looked at"))
         enter(decide(serials[8], Disposition.REWEIGH, "d8", into=world.fill(store, run, 1)[0]))
         world.clock.count -= 40
