@@ -48,6 +48,7 @@ class Bridge(QObject):
         super().__init__(parent)
         self._lock = threading.Lock()
         self._awake = False
+        self._hushed = False
         self._state: LineState | None = None
         self._label: bytes | None = None
         self._words: str | None = None
@@ -115,6 +116,14 @@ class Bridge(QObject):
         if wake:
             self._woken.emit()
 
+    @Slot()
+    def hush(self) -> None:
+        """Tell nothing any more: the window that listened is gone, and its pages with it.
+
+        The line may still speak, and what was heard last may wait for its turn.
+        """
+        self._hushed = True
+
     def _fall_awake(self) -> bool:
         """Say whether the GUI thread must be woken; call with the lock held."""
         wake, self._awake = not self._awake, True
@@ -130,6 +139,8 @@ class Bridge(QObject):
 
     @Slot()
     def _tell(self) -> None:
+        if self._hushed:
+            return
         with self._lock:
             self._awake = False
             state, self._state = self._state, None
@@ -162,6 +173,8 @@ class Bridge(QObject):
     def _catch_up(self) -> None:
         """Tell the newest state to those who follow, unless they know it."""
         state = self._newest
+        if self._hushed:
+            return
         if state is not None and state is not self._followed:
             self._followed = state
             self._follow.start(FOLLOW_MS)

@@ -172,6 +172,7 @@ class StationWindow(QMainWindow):
         bridge.followed.connect(self._follow, Qt.ConnectionType.DirectConnection)
         bridge.fault.connect(self.band.say, Qt.ConnectionType.DirectConnection)
         bridge.scanned.connect(self.take_scan, Qt.ConnectionType.DirectConnection)
+        self.destroyed.connect(bridge.hush)
         for key, slot in (
             (Qt.Key.Key_F1, self.packer.toggle_about),
             (Qt.Key.Key_F2, self.toggle_lead),

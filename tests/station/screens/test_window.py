@@ -14,7 +14,7 @@ from station.app.places import demo_settings, packhouse
 from station.app.station_window import station_window
 from station.core.languages import Language
 from station.screens import window as window_module
-from station.screens.bridge import Bridge
+from station.screens.bridge import FOLLOW_MS, Bridge
 from station.screens.labels import LabelsPage
 from station.screens.lead import LeadPanel
 from station.screens.lots import LotsPage
@@ -69,6 +69,24 @@ def test_a_closed_window_hears_no_more_of_its_pages(qtbot, bridge: Bridge) -> No
     assert faults == []
     assert isinstance(kept["screens"].currentWidget(), LeadPanel)
     delete(window)
+
+
+def test_pages_of_a_window_that_is_gone_are_told_nothing_more(qtbot, bridge: Bridge) -> None:
+    """The line speaks on until it is stopped, and what it said last may still wait for its turn."""
+    window = StationWindow(bridge, FakeIntents(), make_offer())
+    told: list[object] = []
+    bridge.followed.connect(told.append)
+    first, second, third = (every_state()[name] for name in ("bag_on", "short_near", "seal"))
+    bridge.publish(first)
+    qtbot.waitUntil(lambda: told == [first])
+    bridge.publish(second)
+    window.close()
+    with qtbot.captureExceptions() as faults:
+        delete(window)
+        bridge.publish(third)
+        qtbot.wait(3 * FOLLOW_MS)
+    assert faults == []
+    assert told == [first]
 
 
 def test_f2_changes_screens_and_escape_comes_back(qtbot, window: StationWindow) -> None:
