@@ -14,6 +14,7 @@ import pytest
 
 from station.core.dating import Dating
 from station.core.ids import uuid7
+from station.core.line_lots import LotMove, Move
 from station.core.lot_set import LotSet, LotUse
 from station.core.lots import InputLot
 from station.core.mass import Mass, Unit
@@ -23,6 +24,7 @@ from station.core.pack import LabelState, Moment, PackDraft, Quality, Weighing
 from station.core.product import BagItem, Component, PackMode, Product, Share
 from station.core.run import Run
 from station.store.engine import database
+from station.store.queries import trace_pack
 from station.store.writer import StationStore
 
 DAY = date(2026, 3, 4)
@@ -193,6 +195,20 @@ class World:
         with closing(connection):
             for statement in statements:
                 connection.execute(statement)
+
+
+def back_on_the_line(home: Path, serial: str) -> LotMove:
+    """The move that puts the content of a bag set aside on the line again."""
+    bag = trace_pack(home, serial)
+    draft = bag.record.draft
+    return LotMove(
+        Move.REWORK,
+        draft.blend_lot,
+        members=tuple(LotUse(one.component, one.code) for one in bag.lots),
+        use_by=draft.use_by,
+        packed_at=draft.judged_at.utc,
+        serials=(serial,),
+    )
 
 
 @pytest.fixture

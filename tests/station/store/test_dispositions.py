@@ -5,8 +5,7 @@ import pytest
 from station.core.dispositions import Decided, Disposition, disposition_fact
 from station.core.facts import Fact
 from station.core.journal import EntryKind
-from station.core.line_lots import LotMove, Move, move_fact
-from station.core.lot_set import LotUse
+from station.core.line_lots import move_fact
 from station.core.pack import Quality
 from station.line.ports import StoreFault
 from station.store.engine import reading
@@ -16,6 +15,7 @@ from station.store.prepared import driver_of
 from station.store.queries import trace_pack
 from station.store.rebuild import rebuild
 from station.store.verify import verify
+from tests.station.store.conftest import back_on_the_line
 from tests.station.store.test_facts import dump
 
 
@@ -124,15 +124,7 @@ def test_a_good_bag_cannot_be_decided_but_a_held_one_can_and_is_a_reject_then(li
 
 def test_what_went_back_on_the_line_is_not_decided_again(line):
     serial = line.serials[2]
-    bag = trace_pack(line.world.home, serial)
-    move = LotMove(
-        Move.REWORK,
-        bag.record.draft.blend_lot,
-        members=tuple(LotUse(one.component, one.code) for one in bag.lots),
-        use_by=bag.record.draft.use_by,
-        packed_at=bag.record.draft.judged_at.utc,
-        serials=(serial,),
-    )
+    move = back_on_the_line(line.world.home, serial)
     decided = disposition_fact(Decided(serial, Disposition.REWORK, "light"), "d50", line.run.id)
     facts = (move_fact(move, "m1", "L1", line.run.id), decided)
     line.store.record(facts, line.world.clock.now(), "q.wren")

@@ -2,15 +2,14 @@
 
 import pytest
 
-from station.core.dispositions import LINKED, Decided, Disposition
+from station.core.dispositions import LINKED, Decided, Disposition, disposition_fact
 from station.core.facts import Fact
 from station.core.journal import EntryKind
-from station.core.line_lots import LotMove, Move, move_fact
-from station.core.lot_set import LotUse
+from station.core.line_lots import move_fact
 from station.line.ports import StoreFault
 from station.store.queries import trace_pack
 from station.store.rebuild import rebuild
-from tests.station.store.old_runs import disposition_fact
+from tests.station.store.conftest import back_on_the_line
 
 
 @pytest.fixture
@@ -40,15 +39,7 @@ def decide(world, store, run, light, end, into, uid="d1"):
     decided = Decided(light, end, "light", "p.marsh", into=into if end in LINKED else "")
     made = [disposition_fact(decided, uid, run.id)]
     if end is Disposition.REWORK:
-        bag = trace_pack(world.home, light)
-        move = LotMove(
-            Move.REWORK,
-            bag.record.draft.blend_lot,
-            members=tuple(LotUse(one.component, one.code) for one in bag.lots),
-            use_by=bag.record.draft.use_by,
-            packed_at=bag.record.draft.judged_at.utc,
-            serials=(light,),
-        )
+        move = back_on_the_line(world.home, light)
         made.insert(0, move_fact(move, f"m{uid}", "L1", run.id))
     store.record(made, world.clock.now(), "q.wren")
 
