@@ -150,17 +150,6 @@ class Projection:
     def _fact(self, entry: Entry) -> None:
         body: _Body = entry.body
         details: _Body = body["details"]
-        self._put(
-            "fact",
-            entry,
-            str(entry.kind),
-            body["uid"],
-            body["subject"],
-            body["result"],
-            body["run"],
-            entry.who,
-            *_when(entry),
-        )
         if entry.kind is EntryKind.DELIVERY:
             self._known_lot(entry, body["subject"], details)
         elif entry.kind is EntryKind.HOLD:
@@ -176,6 +165,19 @@ class Projection:
                 self._change(entry, serial, str(Quality.REWORKED), "went back on the line")
             if (changed := details.get("set")) is not None:
                 self._use(entry, changed["lot_set"], changed["members"])
+        # Last, so that a fact whose details cannot be read has no row: `bring_up` would take the
+        # tables for those of an older program, and fill them anew for every question.
+        self._put(
+            "fact",
+            entry,
+            str(entry.kind),
+            body["uid"],
+            body["subject"],
+            body["result"],
+            body["run"],
+            entry.who,
+            *_when(entry),
+        )
 
 
 def _when(entry: Entry) -> tuple[datetime, int]:

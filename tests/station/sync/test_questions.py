@@ -7,12 +7,13 @@ from pathlib import Path
 import pytest
 
 from station.core.dispositions import Decided, Disposition, disposition_fact
-from station.core.journal import entry_hash
+from station.core.journal import Entry, EntryKind, JournalError, entry_hash
 from station.core.receiving import hold_lot_fact, release_lot_fact
 from station.reports.giveaway import period_sums
 from station.reports.recall import Scope, recall
 from station.store.lot_reach import bags_with
 from station.store.queries import rejects_of_day
+from station.sync.projection import Projection
 from station.sync.projector import BroughtUp, bring_up, start_over
 from station.sync.questions import Plant
 from tests.station.store.conftest import DAY, World
@@ -129,6 +130,16 @@ def test_what_became_of_bags_is_told_as_their_station_tells_it(three, centre):
     told_alike(three[0], centre)
     centre.tell("DELETE FROM centre.pack_change WHERE quality NOT IN ('reject', 'reworked')")
     told_alike(three[0], centre)  # tables of a program that knew no decisions
+
+
+def test_a_decision_in_words_not_known_here_leaves_no_row(world):
+    """With a row it would look like one that an older program left out, at every question."""
+    decided = Decided("L1A-AA-000001", Disposition.SAMPLE, "light")
+    body = disposition_fact(decided, "d1", "r1").body() | {"result": "composted"}
+    made = Projection()
+    with pytest.raises(JournalError, match="another form"):
+        made.add(Entry("HA", "L1A", 1, 1, EntryKind.DISPOSITION, world.clock.now(), "q.rush", body))
+    assert not any(made.rows.values())
 
 
 def decide_all(world: World) -> None:
