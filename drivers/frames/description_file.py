@@ -77,10 +77,8 @@ def read_description(text: str) -> Description:
         raise DescriptionError("text", f"is longer than {MOST_BYTES} characters")
     try:
         top = _Table(tomllib.loads(text), "")
-    except (
-        ValueError,
-        RecursionError,
-    ) as fault:  # a number of thousands of digits is no TOML error
+    except (ValueError, RecursionError) as fault:
+        # a TOML error is a ValueError, and so is a number of thousands of digits
         raise DescriptionError("text", f"is no TOML: {fault}") from fault
     described = Description(
         name=_name(top.take("name", str)),

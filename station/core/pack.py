@@ -35,6 +35,9 @@ class Quality(StrEnum):
 IN_THE_BATCH = (Quality.GOOD, Quality.HELD, Quality.RELEASED)
 """Bags that are, or may yet be, sold: they make up a batch and stand on the pallet."""
 
+FREE = (Quality.GOOD, Quality.RELEASED)
+"""Bags that nothing keeps from a customer."""
+
 
 class LabelState(StrEnum):
     """How far the label of a bag has come."""

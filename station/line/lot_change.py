@@ -192,7 +192,7 @@ class LotChanges:
 
     def dated(self, run: Run) -> Run:
         """A run about to open: rework that the run before left on the line is in its bags too."""
-        return replace(run, dating=self._dating(run, self._on_line.line))
+        return replace(run, dating=self._dating(run, run.lots, self._on_line.line))
 
     def opening(self, run: Run, at: Moment) -> tuple[Fact, ...]:
         """The lots chosen for a run that are not on the line yet are loaded with its start."""
@@ -283,13 +283,12 @@ class LotChanges:
         lot = self._lots.get(code)
         return lot is not None and lot.status is not LotStatus.HELD
 
-    def _dating(self, run: Run, state: LineLots) -> Dating:
-        day = run.dating.production_day
-        return redate(run.product, run.lots, state.reworks, day)
+    def _dating(self, run: Run, lots: Sequence[InputLot], state: LineLots) -> Dating:
+        return redate(run.product, lots, state.reworks, run.dating.production_day)
 
     def _is_same(self, run: Run, state: LineLots) -> bool:
         """Whether the next bag's lots and last day stay; rework of the same lots has its own."""
-        return state.uses == run.lot_set.uses and self._dating(run, state) == run.dating
+        return state.uses == run.lot_set.uses and self._dating(run, run.lots, state) == run.dating
 
     def _change(self, run: Run, state: LineLots, at: Moment) -> BlendChange:
         try:
@@ -297,8 +296,7 @@ class LotChanges:
         except LotError as refused:
             raise LotError(f"{refused}; {_TOGETHER}") from refused
         lots = tuple(self._lots[use.lot] for use in lot_set.uses)
-        dating = redate(run.product, lots, state.reworks, run.dating.production_day)
-        return BlendChange(lot_set, self._blend_lot(run), dating)
+        return BlendChange(lot_set, self._blend_lot(run), self._dating(run, lots, state))
 
     def _blend_lot(self, run: Run, further: int = 0) -> str:
         day = run.dating.production_day

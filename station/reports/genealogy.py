@@ -10,7 +10,7 @@ from pathlib import Path
 from station.core.genealogy import Node, Stage, Tree
 from station.core.lots import InputLot, LotStatus
 from station.core.metrology.exact import plain
-from station.core.pack import Quality
+from station.core.pack import FREE, Quality
 from station.core.shipping import UnitKind
 from station.core.shipping_lines import Place, ShipmentLine
 from station.reports.recall import MICRO_TO_KILO
@@ -31,7 +31,6 @@ from station.store.recall import (
 from station.store.shipping import places_of
 from station.store.unit_contents import contents_of_shipment, contents_of_unit
 
-_CALM = frozenset(map(str, (Quality.GOOD, Quality.RELEASED)))
 _REACHES = {"lot": reach_of_lot, "blend": reach_of_blend, "run": reach_of_run}
 
 
@@ -251,7 +250,7 @@ def _bags(rows: list[PackRow], asked: str) -> Node:
     odd = _odd(rows)
     if own is not None:
         lines = (f"{own.net}", f"{own.quality}, label {own.label}", f"one of {len(rows)} bags")
-        return Node(Stage.BAGS, own.serial, own.serial, lines, own.quality not in _CALM, True)
+        return Node(Stage.BAGS, own.serial, own.serial, lines, own.quality not in FREE, True)
     if not rows:
         return Node(Stage.BAGS, "", "no bag")
     lines = (
@@ -264,7 +263,7 @@ def _bags(rows: list[PackRow], asked: str) -> Node:
 
 
 def _odd(rows: Sequence[PackRow]) -> int:
-    return sum(row.quality not in _CALM for row in rows)
+    return sum(row.quality not in FREE for row in rows)
 
 
 def _count(rows: Sequence[PackRow]) -> str:

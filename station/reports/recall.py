@@ -14,7 +14,7 @@ from pathlib import Path
 from typing import TypeVar
 
 from station.core.balance import Water
-from station.core.pack import Quality
+from station.core.pack import FREE
 from station.errors import BadInput
 from station.reports.recall_lots import LotAccount, accounts, station_name
 from station.reports.sent import Whereabouts, whereabouts
@@ -34,8 +34,6 @@ from station.store.unit_contents import contents_of_unit
 _Key = TypeVar("_Key", bound=Hashable)
 
 MICRO_TO_KILO = Decimal("1e-9")
-_FREE = frozenset(map(str, (Quality.GOOD, Quality.RELEASED)))
-"""Bags that nothing keeps from a customer."""
 
 
 class Scope(StrEnum):
@@ -244,7 +242,7 @@ def _groups(reach: Reach, left: Collection[str]) -> list[BlendGroup]:
     for row in reach.packs:
         counts[row.blend_id, row.quality, row.label] += 1
         sums[row.blend_id] += row.net_ug
-        free[row.blend_id] += row.quality in _FREE and row.serial not in left
+        free[row.blend_id] += row.quality in FREE and row.serial not in left
     of: dict[int, tuple[Counter[str], Counter[str]]] = {
         each.id: (Counter(), Counter()) for each in reach.blends
     }

@@ -7,13 +7,12 @@ from dataclasses import dataclass, field
 from decimal import Decimal
 from pathlib import Path
 
-from station.core.pack import IN_THE_BATCH, Quality
+from station.core.pack import FREE, IN_THE_BATCH
 from station.core.shipping_lines import Place, ShipmentLine
 from station.store.recall import PackRow
 from station.store.shipping import places_of
 
 _MICRO_TO_KILO = Decimal("1e-9")
-_FREE = frozenset(map(str, (Quality.GOOD, Quality.RELEASED)))
 _COUNTS = frozenset(map(str, IN_THE_BATCH))
 
 
@@ -111,7 +110,7 @@ def whereabouts(records: Iterable[tuple[str, Path, Sequence[PackRow]]]) -> Where
                 rest["out"].append(row)
             else:
                 rest["loose" if place is None else "cased"].append(row)
-                free += row.quality in _FREE
+                free += row.quality in FREE
         cased, loose, out = (
             before + _part(rest[name])
             for before, name in ((cased, "cased"), (loose, "loose"), (out, "out"))

@@ -17,7 +17,7 @@ from station.core.pack import LabelState, Quality
 from station.core.receiving import Delivery, delivery_of
 from station.core.run import Run
 from station.reports.dispatch import Dispatch, dispatch_of
-from station.store.blend_sums import ASIDE, ELSEWHERE
+from station.store.blend_sums import NOT_KEPT
 from station.store.lot_usage import taken_by
 from station.store.recall import (
     BlendLine,
@@ -30,7 +30,7 @@ from station.store.recall import (
     reach_of_run,
 )
 
-GONE = (*ASIDE, *ELSEWHERE, Quality.DUMPED, Quality.SAMPLED)
+GONE = (*NOT_KEPT, Quality.DUMPED, Quality.SAMPLED)
 """Bags that are no product any more; what was downgraded is given away, so it is still eaten."""
 _MICRO_TO_KILO = Decimal("1e-9")
 

@@ -173,9 +173,7 @@ class Bridge(QObject):
     def _catch_up(self) -> None:
         """Tell the newest state to those who follow, unless they know it."""
         state = self._newest
-        if self._hushed:
-            return
-        if state is not None and state is not self._followed:
+        if state is not None and state is not self._followed and not self._hushed:
             self._followed = state
             self._follow.start(FOLLOW_MS)
             self.followed.emit(state)

@@ -15,11 +15,12 @@ from station.store.tables import blend, pack
 ASIDE = (Quality.REJECT, Quality.REWORKED)
 """Bags whose content may be back on the line."""
 ELSEWHERE = (Quality.REPACKED,)
-"""Bags whose content is weighed with the bag that stands for them. What all others took of a lot
-is gone."""
+"""Bags whose content is weighed with the bag that stands for them."""
+NOT_KEPT = (*ASIDE, *ELSEWHERE)
+"""What all others took of a lot is gone."""
 
 _ASIDE = ", ".join(f"'{word}'" for word in ASIDE)
-_NOT_KEPT = ", ".join(f"'{word}'" for word in (*ASIDE, *ELSEWHERE))
+_NOT_KEPT = ", ".join(f"'{word}'" for word in NOT_KEPT)
 _SUMS = f"""
     SELECT coalesce(sum(CASE WHEN quality IN ({_NOT_KEPT}) THEN 0 ELSE net_ug END), 0),
         coalesce(sum(CASE WHEN quality IN ({_ASIDE}) THEN net_ug ELSE 0 END), 0)
@@ -46,13 +47,9 @@ class BlendSums:
     def judged(self, row: int, before: str, after: str) -> None:
         """See that a bag of this row is worth something else now."""
         aside = (after in ASIDE) - (before in ASIDE)
-        kept = _is_kept(after) - _is_kept(before)
+        kept = (before in NOT_KEPT) - (after in NOT_KEPT)
         if aside or kept:
             self._execute(_MOVE, (kept, aside, row))
-
-
-def _is_kept(quality: str) -> bool:
-    return quality not in ASIDE and quality not in ELSEWHERE
 
 
 def add_up_all(connection: Connection, filling: int) -> None:
@@ -63,7 +60,7 @@ def add_up_all(connection: Connection, filling: int) -> None:
 def sums_of_blend() -> tuple[ColumnElement[int], ColumnElement[int]]:
     """Columns of a question to ``blend``: micrograms kept, and micrograms set aside."""
     aside = pack.c.quality.in_(ASIDE)
-    not_kept = pack.c.quality.in_((*ASIDE, *ELSEWHERE))
+    not_kept = pack.c.quality.in_(NOT_KEPT)
 
     def summed(kept: ColumnElement[int], mine: ColumnElement[int]) -> ColumnElement[int]:
         of_its_bags = (

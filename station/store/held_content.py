@@ -17,6 +17,7 @@ from station.core.facts import Fact
 from station.core.journal import EntryKind
 from station.core.line_lots import move_of
 from station.line.ports import StoreFault
+from station.store.hold_ranges import COVERS
 from station.store.tables import fact, hold_range, pack
 
 STAYS = frozenset(map(str, (Disposition.DUMP, Disposition.SAMPLE)))
@@ -33,12 +34,8 @@ def refuse_held(connection: Connection, facts: Iterable[Fact]) -> None:
         covering = (
             select(fact.c.subject)
             .join(hold_range, hold_range.c.hold == fact.c.uid)
-            .join(pack, pack.c.epoch == hold_range.c.epoch)
-            .where(
-                pack.c.serial == serial,
-                pack.c.number.between(hold_range.c.first, hold_range.c.last),
-                hold_range.c.released == 0,
-            )
+            .join(pack, COVERS)
+            .where(pack.c.serial == serial)
             .limit(1)
         )
         held = connection.execute(covering).scalar_one_or_none()

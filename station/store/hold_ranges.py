@@ -9,10 +9,10 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
-from sqlalchemy import Connection, exists, insert, select, update
+from sqlalchemy import Connection, and_, exists, insert, select, update
 
 from station.core.journal import Entry
-from station.core.pack import Quality
+from station.core.pack import FREE, Quality
 from station.store.number_range import rows_between
 from station.store.tables import hold_range, pack
 
@@ -21,6 +21,15 @@ _Body = Mapping[str, Any]
 
 class UnknownFact(Exception):
     """An entry refers to something that no entry before it recorded; the message names it."""
+
+
+COVERS = and_(
+    hold_range.c.released == 0,
+    hold_range.c.epoch == pack.c.epoch,
+    hold_range.c.first <= pack.c.number,
+    hold_range.c.last >= pack.c.number,
+)
+"""A range of an open hold covers a bag."""
 
 
 class HoldRanges:
@@ -40,7 +49,7 @@ class HoldRanges:
             self._connection.execute(
                 update(pack)
                 .where(rows_between(self._connection, int(epoch), first, last))
-                .where(pack.c.quality.in_((Quality.GOOD, Quality.RELEASED)))
+                .where(pack.c.quality.in_(FREE))
                 .values(quality=Quality.HELD)
             )
 
@@ -62,12 +71,7 @@ class HoldRanges:
         if not ranges:
             raise UnknownFact(f"hold {uid} is not open in the record")
         self._connection.execute(update(hold_range).where(mine).values(released=1))
-        covered = exists().where(
-            hold_range.c.released == 0,
-            hold_range.c.epoch == pack.c.epoch,
-            hold_range.c.first <= pack.c.number,
-            hold_range.c.last >= pack.c.number,
-        )
+        covered = exists().where(COVERS)
         for one in ranges:
             self._connection.execute(
                 update(pack)

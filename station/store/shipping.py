@@ -13,12 +13,11 @@ from typing import Any, TypeVar
 from sqlalchemy import Connection, Row, Select, func, select
 
 from station.core.casing import CasedBag
-from station.core.pack import LabelState
+from station.core.pack import FREE, LabelState
 from station.core.shipping import MOST_BAGS, Customer, serial_parts
 from station.core.shipping_lines import Place, ShipmentLine, UnitLine
 from station.store.engine import reading
 from station.store.queries import local_time, unknown, unknown_serial
-from station.store.shipping_facts import FREE
 from station.store.shipping_tables import CLOSED, IN_HOUSE, case_span, shipment, unit
 from station.store.tables import OF_BLEND, blend, identity, pack, run
 

@@ -13,7 +13,7 @@ from typing import Any
 from sqlalchemy import Connection, Row, insert, select, update
 
 from station.core.journal import Entry
-from station.core.pack import LabelState, Quality
+from station.core.pack import FREE, LabelState, Quality
 from station.core.shipping import (
     Case,
     ShippingError,
@@ -37,8 +37,6 @@ from station.store.purges import Gone
 from station.store.shipping_tables import CLOSED, case_span, shipment, unit
 from station.store.tables import OF_BLEND, blend, pack, run
 
-FREE = (Quality.GOOD, Quality.RELEASED)
-"""Bags that may go to a customer."""
 _ON_THE_UNIT = (LabelState.SPOOLED, LabelState.APPLIED)
 _MANY = 400
 _SHIPPED = "shipped"
