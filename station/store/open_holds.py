@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
@@ -64,9 +64,20 @@ def held_bags(home: Path, hold: str) -> tuple[tuple[str, str], ...]:
         return tuple((row.serial, row.uid) for row in _kept(connection, hold, bags))
 
 
-def _kept(connection: Connection, hold: str, asked: Select[Any]) -> Iterator[Row[Any]]:
-    """Ask about the bags that an open hold keeps, range by range."""
-    ranges = select(hold_range).where(hold_range.c.hold == hold, hold_range.c.released == 0)
-    for one in connection.execute(ranges).all():
+def ranges_of(connection: Connection, hold: str) -> Sequence[Row[Any]]:
+    """Return the ranges of a hold that are open."""
+    its = select(hold_range).where(hold_range.c.hold == hold, hold_range.c.released == 0)
+    return connection.execute(its).all()
+
+
+def kept_in(
+    connection: Connection, ranges: Iterable[Row[Any]], asked: Select[Any]
+) -> Iterator[Row[Any]]:
+    """Ask about the bags that a hold keeps, by its ranges, one after the other."""
+    for one in ranges:
         its = rows_between(connection, one.epoch, one.first, one.last)
         yield from connection.execute(asked.where(its, pack.c.quality == Quality.HELD))
+
+
+def _kept(connection: Connection, hold: str, asked: Select[Any]) -> Iterator[Row[Any]]:
+    return kept_in(connection, ranges_of(connection, hold), asked)

@@ -21,6 +21,7 @@ from station.core.pack import IN_THE_BATCH, LabelState, Quality
 from station.store.engine import reading
 from station.store.facts import chosen, read_facts
 from station.store.number_range import rows_between
+from station.store.open_holds import kept_in, ranges_of
 from station.store.suspects import undecided_windows
 from station.store.tables import (
     LABEL_OPEN,
@@ -191,25 +192,14 @@ def _open_holds(connection: Connection) -> tuple[FactRecord, ...]:
 
 
 def _hold(connection: Connection, ask: _Blockers, record: FactRecord) -> Releasable:
-    open_ranges = connection.execute(
-        select(hold_range).where(hold_range.c.hold == record.fact.uid, hold_range.c.released == 0)
-    ).all()
+    open_ranges = ranges_of(connection, record.fact.uid)
     held = (
         select(blend.c.run_id, func.count().label("bags"), func.max(pack.c.entry_id).label("last"))
         .select_from(pack)
         .join(blend, OF_BLEND)
         .group_by(blend.c.run_id)
     )
-    rows = [
-        row
-        for one in open_ranges
-        for row in connection.execute(
-            held.where(
-                rows_between(connection, one.epoch, one.first, one.last),
-                pack.c.quality == Quality.HELD,
-            )
-        )
-    ]
+    rows = [*kept_in(connection, open_ranges, held)]
     last = max((row.last for row in rows), default=None)
     bags = sum(row.bags for row in rows)
     return Releasable(
